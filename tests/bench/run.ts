@@ -1,0 +1,15 @@
+// Runs every bench in this folder, or those whose name holds a word of the command line, one after another.
+import { readdirSync } from 'node:fs';
+
+const words = process.argv.slice(2);
+const benches = readdirSync(import.meta.dirname)
+  .filter((file) => file.endsWith('.bench.ts'))
+  .filter((file) => words.length === 0 || words.some((word) => file.includes(word)))
+  .sort();
+
+if (benches.length === 0) {
+  console.error(`No bench found${words.length > 0 ? `: ${words.join(' ')}` : ''}.`);
+  process.exitCode = 1;
+}
+console.log(`Node ${process.version}, ${process.platform} ${process.arch}`);
+for (const bench of benches) await import(`./${bench}`);

@@ -1,0 +1,99 @@
+import { posix } from 'node:path';
+import type { Source } from './source';
+
+/** One rule: the reasons why a file breaks it, none where it does not. */
+type Rule = (source: Source) => string[];
+
+const ENGINE = ['core', 'formula', 'model', 'trade', 'study', 'files'];
+const DIRECTION = 'core <- formula <- model <- { trade, study, files } <- { cli, ui } <- main';
+
+/** What each folder may import, itself apart. The folders that hold data are in this table as well. */
+const MAY_IMPORT: Record<string, string[]> = {
+  core: ['shared'],
+  formula: ['core', 'shared'],
+  model: ['core', 'formula', 'shared'],
+  trade: ['core', 'formula', 'model', 'shared'],
+  study: ['core', 'formula', 'model', 'shared'],
+  files: ['core', 'formula', 'model', 'shared'],
+  cli: [...ENGINE, 'shared', 'models'],
+  ui: [...ENGINE, 'shared', 'models'],
+  main: [...ENGINE, 'ui', 'shared', 'models'],
+};
+
+/** The one file that may import each outside library, and the folders for those that come in many parts. */
+const DOORS: [library: RegExp, door: RegExp, says: string][] = [
+  [/^decimal\.js(\/|$)/, /^src\/core\/number\.ts$/, 'src/core/number.ts'],
+  [/^mathjs(\/|$)/, /^src\/formula\/parse\.ts$/, 'src/formula/parse.ts'],
+  [/^papaparse$/, /^src\/files\/csv\.ts$/, 'src/files/csv.ts'],
+  [/^chart\.js(\/|$)/, /^src\/ui\/chart\.tsx?$/, 'src/ui/chart.ts(x)'],
+  [/^idb-keyval$/, /^src\/ui\/[^.]+\.ts$/, 'one file of src/ui'],
+  [/^solid-js(\/|$)/, /^src\/(main\.tsx$|ui\/)/, 'src/ui and src/main.tsx'],
+  [/^@fontsource/, /^src\/(main\.tsx$|ui\/)/, 'src/ui and src/main.tsx'],
+  [/^node:/, /^src\/cli\//, 'src/cli'],
+];
+
+/** Names that bring in a page, a clock, chance or the machine: the engine takes such things as arguments. */
+const OUTSIDE_WORLD = ['Date', 'Math.random', 'document', 'window', 'process', 'fetch', 'globalThis', 'performance',
+  'crypto', 'localStorage', 'navigator', 'setTimeout', 'setInterval'];
+
+const NOT_RUN = /\.(skip|skipIf|runIf|todo|only|fixme|fails|fail)$/;
+const LONGEST = 300;
+
+/** "core" for src/core/unit.ts, "main" for src/main.tsx, "models" for models/x.csv, "tests" for tests/x.ts. */
+function folderOf(path: string): string {
+  const [top = '', below = ''] = path.split('/');
+  return top === 'src' ? below.replace(/\.tsx?$/, '') : top;
+}
+
+const isRelative = (name: string) => name.startsWith('.') || name.startsWith('/');
+const inEngine = ({ path }: Source) => path.startsWith('src/') && ENGINE.includes(folderOf(path));
+
+export const hasItsFolder: Rule = ({ path }) => Object.hasOwn(MAY_IMPORT, folderOf(path)) ? []
+  : [`no such part of the program: ${folderOf(path)}. There are ${Object.keys(MAY_IMPORT).join(', ')}.`];
+
+export const importsGoOneWay: Rule = ({ path, imports }) => {
+  const from = folderOf(path);
+  const allowed = MAY_IMPORT[from] ?? [];
+  return imports.filter(isRelative)
+    .map((name) => folderOf(posix.join(posix.dirname(path), name)))
+    .filter((to) => to !== from && !allowed.includes(to))
+    .map((to) => `${from} may not import ${to}. Imports go one way: ${DIRECTION}; trade, study and files do not meet.`);
+};
+
+export const librariesHaveOneDoor: Rule = ({ path, imports }) =>
+  imports.filter((name) => !isRelative(name)).flatMap((name) => {
+    const [, door, says] = DOORS.find(([library]) => library.test(name)) ?? [];
+    if (says === undefined) return [`${name} has no door yet: name one in tests/structure/rules.ts.`];
+    return door?.test(path) ? [] : [`${name} may only be imported in ${says}.`];
+  });
+
+export const engineIsAlone: Rule = (source) => {
+  if (!inEngine(source)) return [];
+  const used = OUTSIDE_WORLD.filter((name) => source.names.has(name) || source.members.has(name));
+  return used.map((name) => `${name} belongs to cli or ui: below them is no page, clock or chance. Pass it in.`);
+};
+
+export const filesAreShort: Rule = ({ lines }) =>
+  lines > LONGEST ? [`${lines} lines, more than ${LONGEST}: make it two files of one concept each.`] : [];
+
+export const noBarrels: Rule = ({ onlyPassesOn, passesOnAll }) => onlyPassesOn || passesOnAll
+  ? ['a file that passes on what others export hides where things are: import from the file itself.']
+  : [];
+
+/** For tests: each one runs, and all of them do. */
+export const everyTestRuns: Rule = ({ members, keys }) => [
+  ...[...members].filter((member) => NOT_RUN.test(member)),
+  ...['skip', 'todo', 'only', 'fails'].filter((key) => keys.has(key)),
+].map((name) => `${name} keeps a test from running or from counting: mend the test or remove it.`);
+
+/** One line for each breach: "src/core/unit.ts: reason". */
+export const breaches = (sources: Source[], rule: Rule): string[] =>
+  sources.flatMap((source) => rule(source).map((reason) => `${source.path}: ${reason}`));
+
+/** Libraries with a single door that two files share all the same. */
+export function sharedDoors(sources: Source[]): string[] {
+  const importers = (library: string) => sources.filter(({ imports }) => imports.includes(library));
+  return ['idb-keyval']
+    .filter((library) => importers(library).length > 1)
+    .map((library) => `${library} has more than one door: ${importers(library).map(({ path }) => path).join(', ')}`);
+}

@@ -1,0 +1,75 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, sep } from 'node:path';
+import ts from 'typescript';
+
+/** What the structure rules look at in one file. */
+export interface Source {
+  /** From the root of the repository, with slashes: "src/core/unit.ts". */
+  path: string;
+  lines: number;
+  /** What the file imports or passes on, as written: "../core/unit", "decimal.js". */
+  imports: string[];
+  /** Every name the code uses, without comments, strings, and names of members. */
+  names: Set<string>;
+  /** Every access to a member, as written: "Math.random", "test.describe.skip". */
+  members: Set<string>;
+  /** Every key of an object literal. */
+  keys: Set<string>;
+  /** Nothing in it but "import ..." and "export { ... } from ...". */
+  onlyPassesOn: boolean;
+  /** It has an "export * from ...". */
+  passesOnAll: boolean;
+}
+
+function imported(node: ts.Node): string | undefined {
+  const target = ts.isImportDeclaration(node) || ts.isExportDeclaration(node) ? node.moduleSpecifier
+    : ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword ? node.arguments[0]
+      : ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument) ? node.argument.literal
+        : undefined;
+  return target && ts.isStringLiteralLike(target) ? target.text : undefined;
+}
+
+function namesAMember(node: ts.Identifier): boolean {
+  const { parent } = node;
+  return ts.isPropertyAccessExpression(parent) ? parent.name === node
+    : (ts.isPropertyAssignment(parent) || ts.isClassElement(parent) || ts.isTypeElement(parent))
+      && parent.name === node;
+}
+
+/** Reads one file of TypeScript; `text` need not be on the disk. */
+export function readSource(path: string, text: string): Source {
+  const file = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  const imports: string[] = [];
+  const [names, members, keys] = [new Set<string>(), new Set<string>(), new Set<string>()];
+  const visit = (node: ts.Node): void => {
+    const from = imported(node);
+    if (from !== undefined) imports.push(from);
+    if (ts.isIdentifier(node) && !namesAMember(node)) names.add(node.text);
+    if (ts.isPropertyAccessExpression(node)) members.add(`${node.expression.getText(file)}.${node.name.text}`);
+    if (ts.isPropertyAssignment(node)) keys.add(node.name.getText(file));
+    ts.forEachChild(node, visit);
+  };
+  visit(file);
+  const passedOn = file.statements.filter(ts.isExportDeclaration);
+  const onlyImports = file.statements.filter(ts.isImportDeclaration);
+  return {
+    path,
+    lines: text.split('\n').length - (text.endsWith('\n') ? 1 : 0),
+    imports,
+    names,
+    members,
+    keys,
+    onlyPassesOn: passedOn.length > 0 && passedOn.length + onlyImports.length === file.statements.length,
+    passesOnAll: passedOn.some(({ exportClause }) => exportClause === undefined),
+  };
+}
+
+/** Every TypeScript file under a folder of the repository. */
+export function readFolder(folder: string): Source[] {
+  const root = join(import.meta.dirname, '../..');
+  return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+    .filter((name) => /\.tsx?$/.test(name))
+    .map((name) => `${folder}/${name.replaceAll(sep, '/')}`)
+    .sort()
+    .map((path) => readSource(path, readFileSync(join(root, path), 'utf8')));
+}

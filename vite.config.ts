@@ -1,0 +1,56 @@
+import type { Plugin } from 'vite';
+import solid from 'vite-plugin-solid';
+import { defineConfig } from 'vitest/config';
+
+/** Nothing but the app's own files, and nothing sent elsewhere. */
+const POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' data:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+/** The development server puts styles into the page as text, which the built site never does. */
+const DEVELOPMENT_POLICY = POLICY.replace("style-src 'self'", "style-src 'self' 'unsafe-inline'");
+
+/** The policy as the first element of the head, so that it holds for all that follows. */
+function contentSecurityPolicy(): Plugin {
+  return {
+    name: 'content-security-policy',
+    transformIndexHtml: (_html, { server }) => [
+      {
+        tag: 'meta',
+        attrs: { 'http-equiv': 'Content-Security-Policy', content: server ? DEVELOPMENT_POLICY : POLICY },
+        injectTo: 'head-prepend',
+      },
+    ],
+  };
+}
+
+export default defineConfig({
+  // Relative addresses: the built site works from any folder of any server.
+  base: './',
+  plugins: [solid(), contentSecurityPolicy()],
+  build: {
+    // A small file written into a style as data: would be refused by the policy.
+    assetsInlineLimit: 0,
+  },
+  preview: {
+    // A policy in the page does not cover a worker's script: that needs the header.
+    headers: { 'Content-Security-Policy': POLICY },
+  },
+  test: {
+    // Node unless a file's first line says: // @vitest-environment jsdom
+    environment: 'node',
+    include: ['tests/**/*.test.{ts,tsx}'],
+    exclude: ['tests/browser/**', 'tests/bench/**'],
+    allowOnly: false,
+    reporters: ['default', ['json', { outputFile: '.cache/reports/unit.json' }]],
+  },
+});
