@@ -1,0 +1,67 @@
+import { tieTolerance, type Arithmetic } from './arithmetic';
+import { decimal, halfAwayFromZero, type Decimal } from './number';
+
+const unknown = decimal(NaN);
+const zero = decimal(0);
+const half = decimal('0.5');
+const ten = decimal(10);
+const tolerance = decimal(tieTolerance);
+
+function finite(x: Decimal): Decimal {
+  return x.isFinite() ? x : unknown;
+}
+
+function ties(a: Decimal, b: Decimal): boolean {
+  if (a.eq(b)) return true;
+  const larger = a.abs().gt(b.abs()) ? a.abs() : b.abs();
+  return a.minus(b).abs().lte(larger.times(tolerance));
+}
+
+function wholeNear(x: Decimal): Decimal | undefined {
+  const whole = x.toDecimalPlaces(0, halfAwayFromZero);
+  return ties(x, whole) ? whole : undefined;
+}
+
+function round(x: Decimal, decimals: number): Decimal {
+  if (!x.isFinite()) return unknown;
+  const power = ten.pow(decimals);
+  const size = x.abs().times(power);
+  const middle = size.floor().plus(half);
+  const rounded = size.gte(middle) || ties(size, middle) ? size.floor().plus(1) : size.floor();
+  return (x.isNegative() ? rounded.negated() : rounded).dividedBy(power).plus(zero);
+}
+
+function compare(a: Decimal, b: Decimal): number {
+  if (a.isNaN() || b.isNaN()) return NaN;
+  return ties(a, b) ? 0 : a.cmp(b);
+}
+
+function pick(a: Decimal, b: Decimal, sign: 1 | -1): Decimal {
+  if (a.isNaN() || b.isNaN()) return unknown;
+  return a.cmp(b) * sign >= 0 ? a : b;
+}
+
+/** Decimal arithmetic at 34 significant digits. */
+export const exact: Arithmetic<Decimal> = {
+  read: decimal,
+  whole: decimal,
+  add: (a, b) => a.plus(b),
+  subtract: (a, b) => a.minus(b),
+  multiply: (a, b) => finite(a.times(b)),
+  divide: (a, b) => finite(a.dividedBy(b)),
+  power: (a, b) => finite(a.pow(b)),
+  negate: (a) => a.negated(),
+  absolute: (a) => a.abs(),
+  smaller: (a, b) => pick(a, b, -1),
+  larger: (a, b) => pick(a, b, 1),
+  squareRoot: (a) => finite(a.sqrt()),
+  exponential: (a) => finite(a.exp()),
+  logarithm: (a) => finite(a.ln()),
+  logarithm10: (a) => finite(a.log()),
+  floor: (a) => wholeNear(a) ?? a.floor(),
+  ceil: (a) => wholeNear(a) ?? a.ceil(),
+  round,
+  compare,
+  isKnown: (a) => !a.isNaN(),
+  toNumber: (a) => a.toNumber(),
+};

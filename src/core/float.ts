@@ -1,0 +1,70 @@
+import { tieTolerance, type Arithmetic } from './arithmetic';
+
+/** A finite number as it is, anything else as NaN, so that what cannot be computed never turns into a result. */
+function finite(x: number): number {
+  return x - x === 0 ? x : NaN;
+}
+
+/** Whether two finite numbers differ by at most the tie tolerance of the larger. */
+function ties(a: number, b: number): boolean {
+  return Math.abs(a - b) <= tieTolerance * Math.max(Math.abs(a), Math.abs(b));
+}
+
+export function compareFloat(a: number, b: number): number {
+  if (a !== a || b !== b) return NaN;
+  if (a === b || ties(a, b)) return 0;
+  return a < b ? -1 : 1;
+}
+
+export function floorFloat(x: number): number {
+  const whole = Math.round(x);
+  return ties(x, whole) ? whole : Math.floor(x);
+}
+
+export function ceilFloat(x: number): number {
+  const whole = Math.round(x);
+  return ties(x, whole) ? whole : Math.ceil(x);
+}
+
+export function roundFloat(x: number, decimals: number): number {
+  const power = 10 ** decimals;
+  const size = Math.abs(x) * power;
+  const below = Math.floor(size);
+  const rounded = size - below >= 0.5 || ties(size, below + 0.5) ? below + 1 : below;
+  const result = (Math.sign(x) * rounded) / power;
+  return x === x ? result + 0 : NaN;
+}
+
+/** Division whose quotient is NaN where there is none. */
+export function divideFloat(a: number, b: number): number {
+  return finite(a / b);
+}
+
+export function powerFloat(a: number, b: number): number {
+  return a === a ? finite(a ** b) : NaN;
+}
+
+/** Double precision arithmetic (IEEE 754 binary64). */
+export const float: Arithmetic<number> = {
+  read: Number,
+  whole: (n) => n,
+  add: (a, b) => a + b,
+  subtract: (a, b) => a - b,
+  multiply: (a, b) => a * b,
+  divide: divideFloat,
+  power: powerFloat,
+  negate: (a) => -a,
+  absolute: Math.abs,
+  smaller: (a, b) => Math.min(a, b),
+  larger: (a, b) => Math.max(a, b),
+  squareRoot: Math.sqrt,
+  exponential: (a) => finite(Math.exp(a)),
+  logarithm: (a) => finite(Math.log(a)),
+  logarithm10: (a) => finite(Math.log10(a)),
+  floor: floorFloat,
+  ceil: ceilFloat,
+  round: roundFloat,
+  compare: compareFloat,
+  isKnown: (a) => a === a,
+  toNumber: (a) => a,
+};
