@@ -1,0 +1,281 @@
+import { describe, plain, raised, same, times } from '../core/dimension';
+import { nearest } from '../core/nearest';
+import { problem, type Problem } from '../core/problem';
+import { divide, equal, isOne, multiply, one, power } from '../core/ratio';
+import type { Unit } from '../core/unit';
+import type { Checked, Comparison } from './checked';
+import { show, type BinarySign, type Expression } from './expression';
+import type { Argument, FormulaFunction } from './function';
+import { functions } from './functions';
+import { inScale, meetingScale, number, truth, type Measured } from './measured';
+import { mismatch } from './mismatch';
+
+/** What a name stands for; `unit` is undefined for a cell with a fault that leaves its kind unknown. */
+export interface NamedCell {
+  readonly cell: number;
+  readonly kind: 'number' | 'truth';
+  readonly unit: Unit | undefined;
+}
+
+/** Everything that a formula may name. */
+export interface Scope {
+  find(name: string): NamedCell | undefined;
+  names(): Iterable<string>;
+}
+
+/** A fault found on the way through an expression; it leaves this file as a returned fault. */
+class Refusal extends Error {
+  constructor(readonly fault: Problem) {
+    super(fault.message);
+  }
+}
+
+function refuse(code: string, what: string, expression: Expression, fix: string): never {
+  const text = show(expression).slice(0, 80);
+  throw new Refusal(problem(code, `${what}: ${text}. ${fix}`, { text }));
+}
+
+/** Largest literal power whose scale is carried along; a larger one takes its base in base units. */
+const carriedPower = 64;
+
+const comparisons: ReadonlyMap<BinarySign, Comparison> = new Map([
+  ['<', 'less'],
+  ['<=', 'atMost'],
+  ['>', 'greater'],
+  ['>=', 'atLeast'],
+  ['==', 'equal'],
+  ['!=', 'unequal'],
+]);
+
+class Checker {
+  constructor(private readonly scope: Scope) {}
+
+  check(expression: Expression): Measured {
+    switch (expression.kind) {
+      case 'number':
+        return number({ op: 'number', text: expression.text }, Number(expression.text) === 0 ? undefined : plain);
+      case 'name':
+        return this.name(expression);
+      case 'unary':
+        return this.unary(expression);
+      case 'binary':
+        return this.binary(expression);
+      case 'choose':
+        return this.choose(expression);
+      case 'call':
+        return this.call(expression);
+    }
+  }
+
+  private name(expression: Expression & { kind: 'name' }): Measured {
+    const found = this.scope.find(expression.name);
+    if (found === undefined) throw new Refusal(unknownName(expression.name, this.scope.names()));
+    const node: Checked = { op: 'cell', cell: found.cell };
+    if (found.kind === 'truth') return truth(node);
+    if (found.unit === undefined) {
+      return refuse('upstream', 'cell with a fault', expression, 'Mend that cell first.');
+    }
+    return number(node, found.unit.dimension, found.unit.scale, !isOne(found.unit.scale));
+  }
+
+  private number(expression: Expression): Measured {
+    const measured = this.check(expression);
+    if (measured.kind === 'number') return measured;
+    return refuse(
+      'kind',
+      'true or false where a number must be',
+      expression,
+      'Choose numbers by it: condition ? 1 : 0.',
+    );
+  }
+
+  private truth(expression: Expression): Checked {
+    const measured = this.check(expression);
+    if (measured.kind === 'truth') return measured.node;
+    return refuse('kind', 'number where a condition must be', expression, 'Compare it with something, as in a > 0.');
+  }
+
+  private unary(expression: Expression & { kind: 'unary' }): Measured {
+    if (expression.sign === 'not') return truth({ op: 'not', of: this.truth(expression.of) });
+    const of = this.number(expression.of);
+    return { ...of, node: { op: 'negate', of: of.node } };
+  }
+
+  private binary(expression: Expression & { kind: 'binary' }): Measured {
+    const { sign, left, right } = expression;
+    if (sign === 'and' || sign === 'or') return truth({ op: sign, left: this.truth(left), right: this.truth(right) });
+    if (sign === '^') return this.power(expression);
+    const [a, b] = [this.number(left), this.number(right)];
+    if (sign === '*' || sign === '/') {
+      const dimension = times(a.dimension ?? plain, b.dimension ?? plain, sign === '*' ? 1 : -1);
+      const op = sign === '*' ? 'multiply' : 'divide';
+      const scale = sign === '*' ? multiply(a.scale, b.scale) : divide(a.scale, b.scale);
+      return number({ op, left: a.node, right: b.node }, dimension, scale);
+    }
+    const met = this.meet([a, b], expression);
+    const [leftNode, rightNode] = met.nodes as [Checked, Checked];
+    const comparison = comparisons.get(sign);
+    if (comparison !== undefined) return truth({ op: comparison, left: leftNode, right: rightNode });
+    const op = sign === '+' ? 'add' : 'subtract';
+    return number({ op, left: leftNode, right: rightNode }, met.dimension, met.scale, met.factored);
+  }
+
+  /** Values that must be of one kind, brought to one scale. */
+  private meet(measured: readonly Measured[], at: Expression): Omit<Measured, 'node' | 'kind'> & { nodes: Checked[] } {
+    const dimension = measured.find((part) => part.dimension !== undefined)?.dimension;
+    for (const part of measured) {
+      if (dimension === undefined || part.dimension === undefined || same(part.dimension, dimension)) continue;
+      const units = `${describe(dimension)} and ${describe(part.dimension)}`;
+      refuse('unit-mixed', `${units} do not go together`, at, mismatch(part.dimension, dimension));
+    }
+    const scale = meetingScale(measured);
+    const factored = measured.some((part) => part.factored);
+    return { nodes: measured.map((part) => inScale(part, scale)), dimension, scale, factored };
+  }
+
+  private power(expression: Expression & { kind: 'binary' }): Measured {
+    const base = this.number(expression.left);
+    const exponent = this.number(expression.right);
+    if ((exponent.dimension ?? plain).size > 0) {
+      refuse('unit-exponent', 'exponent with a unit', expression.right, 'An exponent is a plain number.');
+    }
+    const whole = wholeLiteral(expression.right);
+    if (whole !== undefined && Math.abs(whole) <= carriedPower) {
+      const node: Checked = { op: 'power', left: base.node, right: { op: 'number', text: String(whole) } };
+      return number(node, raised(base.dimension ?? plain, whole), power(base.scale, whole));
+    }
+    const dimension = base.dimension ?? plain;
+    if (dimension.size > 0 && whole === undefined) {
+      refuse(
+        'unit-exponent',
+        'a value with a unit to a power that is not a written whole number',
+        expression,
+        'Write the power as a whole number, or take the unit off by dividing.',
+      );
+    }
+    const node: Checked = { op: 'power', left: inScale(base, one), right: inScale(exponent, one) };
+    return number(node, raised(dimension, whole ?? 1));
+  }
+
+  private choose(expression: Expression & { kind: 'choose' }): Measured {
+    const test = this.truth(expression.test);
+    const [yes, no] = [this.check(expression.yes), this.check(expression.no)];
+    if (yes.kind !== no.kind) {
+      refuse('kind', 'a choice between a number and true or false', expression, 'Both arms must be of one kind.');
+    }
+    if (yes.kind === 'truth') return truth({ op: 'choose', test, yes: yes.node, no: no.node });
+    const met = this.meet([yes, no], expression);
+    const [yesNode, noNode] = met.nodes as [Checked, Checked];
+    return number({ op: 'choose', test, yes: yesNode, no: noNode }, met.dimension, met.scale, met.factored);
+  }
+
+  private call(expression: Expression & { kind: 'call' }): Measured {
+    const fn = functions.get(expression.name);
+    if (fn === undefined) throw new Refusal(this.unknownFunction(expression.name));
+    checkArity(fn, expression);
+    const args = expression.args.map((arg) => this.number(arg));
+    const typing = fn.typing(args.map((arg, i) => argument(arg, expression.args[i])));
+    if (typeof typing === 'string') {
+      const units = args.map((arg) => describe(arg.dimension ?? plain)).join(', ');
+      return refuse(
+        'function-unit',
+        `${fn.name} ${typing}; here: ${units}`,
+        expression,
+        `Its form is ${fn.signature}.`,
+      );
+    }
+    if (typing.scale === 'base') {
+      return number({ op: 'call', fn, args: args.map((arg) => inScale(arg, one)) }, typing.dimension);
+    }
+    const met = this.meet(args, expression);
+    return number({ op: 'call', fn, args: met.nodes }, typing.dimension, met.scale, met.factored);
+  }
+
+  private unknownFunction(name: string): Problem {
+    if (this.scope.find(name) !== undefined) {
+      return problem(
+        'function-name',
+        `not a function: ${name}. It is a cell; write * before the bracket to multiply.`,
+        { text: name },
+      );
+    }
+    const near = nearest(name, functions.keys());
+    const fix = near === undefined ? `Known are ${[...functions.keys()].join(', ')}.` : `Did you mean ${near}?`;
+    return problem('function-name', `function not known: ${name}. ${fix}`, { text: name });
+  }
+}
+
+function unknownName(name: string, names: Iterable<string>): Problem {
+  if (functions.has(name)) {
+    const form = functions.get(name)?.signature ?? name;
+    return problem('name-unknown', `function without its brackets: ${name}. Its form is ${form}.`, { text: name });
+  }
+  const near = nearest(name, names);
+  const fix = near === undefined ? 'Add a cell of that name, or correct it.' : `Did you mean ${near}?`;
+  return problem('name-unknown', `name not known: ${name}. ${fix}`, { text: name });
+}
+
+/** The whole number that an expression is, written as a literal with or without a minus. */
+function wholeLiteral(expression: Expression | undefined): number | undefined {
+  if (expression?.kind === 'unary' && expression.sign === '-') {
+    const size = wholeLiteral(expression.of);
+    return size === undefined ? undefined : -size;
+  }
+  if (expression?.kind !== 'number') return undefined;
+  const value = Number(expression.text);
+  return Number.isSafeInteger(value) ? value : undefined;
+}
+
+function argument(measured: Measured, expression: Expression | undefined): Argument {
+  return { dimension: measured.dimension, factored: measured.factored, literal: wholeLiteral(expression) };
+}
+
+function checkArity(fn: FormulaFunction, expression: Expression & { kind: 'call' }): void {
+  const [least, most] = fn.arity;
+  const count = expression.args.length;
+  if (count >= least && count <= most) return;
+  const wanted = most === Infinity ? `at least ${least}` : least === most ? String(least) : `${least} to ${most}`;
+  refuse(
+    'arity',
+    `${fn.name} takes ${wanted} value${wanted === '1' ? '' : 's'}, not ${count}`,
+    expression,
+    `Its form is ${fn.signature}.`,
+  );
+}
+
+/** A formula that passed, with its kind; `node` gives a number in the wanted unit, or true or false. */
+export interface CheckedFormula {
+  readonly kind: 'number' | 'truth';
+  readonly node: Checked;
+}
+
+/**
+ * Checks a formula against the cells it names before anything is computed: names, argument counts, kinds, units.
+ * @param unit the unit of the cell that the formula fills
+ * @returns the checked formula, or its first fault
+ */
+export function checkFormula(expression: Expression, unit: Unit, scope: Scope): CheckedFormula | Problem {
+  try {
+    const measured = new Checker(scope).check(expression);
+    if (measured.kind === 'truth') return truthIn(unit, measured.node);
+    const { dimension } = measured;
+    if (dimension !== undefined && !same(dimension, unit.dimension)) {
+      const fix = mismatch(dimension, unit.dimension);
+      const text = describe(dimension);
+      return problem(
+        'unit-mismatch',
+        `unit does not fit: the formula gives ${text}, the cell holds ${unit.text || 'a plain number'}. ${fix}`,
+        { text },
+      );
+    }
+    return { kind: 'number', node: inScale(measured, unit.scale) };
+  } catch (error) {
+    if (error instanceof Refusal) return error.fault;
+    throw error;
+  }
+}
+
+function truthIn(unit: Unit, node: Checked): CheckedFormula | Problem {
+  if (unit.dimension.size === 0 && equal(unit.scale, one)) return { kind: 'truth', node };
+  return problem('kind', `true or false has no unit: ${unit.text}. Leave the unit blank.`, { text: unit.text });
+}

@@ -1,0 +1,101 @@
+import type { Arithmetic } from '../core/arithmetic';
+import { plain, times, type Dimension } from '../core/dimension';
+import {
+  fits,
+  isCount,
+  isPlain,
+  many,
+  nth,
+  outside,
+  record,
+  type Argument,
+  type Reason,
+  type Typing,
+} from './function';
+import { wholeBatch } from './wholeBatch';
+
+const cropTime: Dimension = new Map([['day', 1]]);
+
+/** Mean of a geometric number of uses cut off at the life: (1 - (1 - loss)^life) / loss. */
+function expectedUses<T>(m: Arithmetic<T>, args: readonly T[]): T {
+  const [loss, life] = [nth(args, 0), nth(args, 1)];
+  const share = m.toNumber(loss);
+  if (!(share >= 0 && share <= 1 && m.toNumber(life) >= 1)) return m.whole(NaN);
+  if (share === 0) return life;
+  const one = m.whole(1);
+  return m.divide(m.subtract(one, m.power(m.subtract(one, loss), life)), loss);
+}
+
+function batchRule([boards, interval, ...stages]: readonly Argument[]): Typing | string {
+  if (stages.length % 3 !== 0) return 'takes boards and interval, then time, density and survival for each stage';
+  const column = (i: number): Argument[] => stages.filter((_, k) => k % 3 === i);
+  const density = column(1).find((arg) => arg.dimension !== undefined)?.dimension ?? plain;
+  if (!fits(interval, cropTime) || !column(0).every((arg) => fits(arg, cropTime)))
+    return 'takes its interval and times in day or week';
+  if (!column(1).every((arg) => fits(arg, density))) return 'takes densities of one kind only';
+  if (!column(2).every(isPlain)) return 'takes survivals as plain shares';
+  const result = { dimension: times(boards?.dimension ?? plain, density), factored: false, literal: undefined };
+  return isCount(result)
+    ? { dimension: result.dimension, scale: 'base' }
+    : 'takes boards and plants per board as counts';
+}
+
+function batchReason([, interval = NaN, ...stages]: readonly number[]): Reason {
+  if (!(interval > 0)) return outside('interval not above 0');
+  const stage = (i: number): number[] => stages.filter((_, k) => k % 3 === i);
+  if (stage(0).some((time) => time < 0)) return outside('stage time below 0');
+  if (stage(0).every((time) => time === 0)) return outside('no stage has any time');
+  if (stage(1).some((density, i) => (stage(0)[i] ?? 0) > 0 && density <= 0)) return outside('density not above 0');
+  if (stage(2).some((survival, i) => (stage(0)[i] ?? 0) > 0 && !(survival >= 0 && survival <= 1)))
+    return outside('survival outside 0 to 100 %');
+  return outside('batch too large to count');
+}
+
+/** Functions of growing: uses of holders, learning, batches on whole boards. */
+export const cropFunctions = [
+  record({
+    name: 'expected_uses',
+    signature: 'expected_uses(loss, life)',
+    summary: 'Uses to expect of a thing lost with a chance at each use and retired after life uses.',
+    examples: [
+      ['expected_uses(0, 12)', '12'],
+      ['expected_uses(0.5, 2)', '1.5'],
+    ],
+    arity: [2, 2],
+    typing: ([loss, life]) => {
+      const right = loss !== undefined && life !== undefined && isPlain(loss) && isCount(life);
+      return right
+        ? { dimension: life.dimension ?? plain, scale: 'base' }
+        : 'takes a share and a plain number or count of uses';
+    },
+    compute: expectedUses,
+    reason: ([loss = NaN]) => outside(loss >= 0 && loss <= 1 ? 'life below 1 use' : 'loss outside 0 to 100 %'),
+  }),
+  record({
+    name: 'learning_factor',
+    signature: 'learning_factor(rate, n)',
+    summary: 'Time of the n-th repetition relative to the first (unit model): n ^ log2(rate).',
+    examples: [
+      ['learning_factor(0.8, 1)', '1'],
+      ['learning_factor(1, 7)', '1'],
+    ],
+    arity: [2, 2],
+    typing: (args) =>
+      args.every(isCount) ? { dimension: plain, scale: 'base' } : 'takes plain numbers or counts only',
+    compute: (m, args) => {
+      const exponent = m.divide(m.logarithm(nth(args, 0)), m.logarithm(m.whole(2)));
+      return m.toNumber(nth(args, 1)) > 0 ? m.power(nth(args, 1), exponent) : m.whole(NaN);
+    },
+    reason: ([rate = NaN]) => outside(rate > 0 ? 'repetition not above 0' : 'learning rate not above 0'),
+  }),
+  record({
+    name: 'whole_batch',
+    signature: 'whole_batch(boards, interval, time1, density1, survival1, time2, …)',
+    summary: 'The largest whole number of plants that can be started every interval so that whole boards suffice.',
+    examples: [['whole_batch(boards_afloat, sowing_interval, bed_time, holes, 1)', '60']],
+    arity: [5, many],
+    typing: batchRule,
+    compute: (m, args) => wholeBatch(m, args).batch,
+    reason: batchReason,
+  }),
+];

@@ -1,0 +1,123 @@
+import type { Arithmetic } from '../core/arithmetic';
+import type { Ratio } from '../core/ratio';
+import type { Checked, Comparison, NumberOperation } from './checked';
+import type { Reason } from './function';
+
+/** What an evaluation reads and reports. */
+export interface Evaluation<T> {
+  readonly arithmetic: Arithmetic<T>;
+  /** The value of a cell; NaN where it is not known. */
+  cell(id: number): T;
+  /** Called once, where a value first cannot be computed from known ones. */
+  fail(reason: Reason): void;
+}
+
+const orders: Readonly<Record<Comparison, (order: number) => boolean>> = {
+  less: (order) => order < 0,
+  atMost: (order) => order <= 0,
+  greater: (order) => order > 0,
+  atLeast: (order) => order >= 0,
+  equal: (order) => order === 0,
+  unequal: (order) => order !== 0,
+};
+
+function isComparison(op: string): op is Comparison {
+  return op in orders;
+}
+
+function operate<T>(m: Arithmetic<T>, op: NumberOperation, a: T, b: T): T {
+  switch (op) {
+    case 'add':
+      return m.add(a, b);
+    case 'subtract':
+      return m.subtract(a, b);
+    case 'multiply':
+      return m.multiply(a, b);
+    case 'divide':
+      return m.divide(a, b);
+    case 'power':
+      return m.power(a, b);
+  }
+}
+
+function operationReason(op: NumberOperation, a: number, b: number): Reason {
+  if (op === 'divide' && b === 0) return { code: 'division-by-zero', message: 'division by 0' };
+  if (op === 'power' && a === 0) return { code: 'division-by-zero', message: '0 to a negative power' };
+  if (op === 'power' && a < 0) return { code: 'domain', message: 'a negative number to a power that is not whole' };
+  return { code: 'overflow', message: 'result too large' };
+}
+
+function convert<T>(m: Arithmetic<T>, value: T, { over, under }: Ratio): T {
+  const raised = over === 1n ? value : m.multiply(value, m.read(over.toString()));
+  return under === 1n ? raised : m.divide(raised, m.read(under.toString()));
+}
+
+/** One walk through a checked formula. Only the chosen arm of a choice is looked at; `and` and `or` stop early. */
+class Walk<T> {
+  private readonly m: Arithmetic<T>;
+  private readonly unknown: T;
+
+  constructor(private readonly evaluation: Evaluation<T>) {
+    this.m = evaluation.arithmetic;
+    this.unknown = this.m.whole(NaN);
+  }
+
+  value(node: Checked): T {
+    switch (node.op) {
+      case 'number':
+        return this.m.read(node.text);
+      case 'cell':
+        return this.evaluation.cell(node.cell);
+      case 'convert':
+        return convert(this.m, this.value(node.of), node.by);
+      case 'negate':
+        return this.m.negate(this.value(node.of));
+      case 'not':
+        return this.m.subtract(this.m.whole(1), this.value(node.of));
+      case 'and':
+      case 'or':
+        return this.early(node.left, node.right, node.op === 'or');
+      case 'choose':
+        return this.chosen(node.test, node.yes, node.no);
+      case 'call':
+        return this.call(node);
+      default:
+        return this.pair(node.op, this.value(node.left), this.value(node.right));
+    }
+  }
+
+  private early(left: Checked, right: Checked, stopsAt: boolean): T {
+    const first = this.value(left);
+    if (!this.m.isKnown(first)) return this.unknown;
+    return (this.m.toNumber(first) === 1) === stopsAt ? first : this.value(right);
+  }
+
+  private chosen(test: Checked, yes: Checked, no: Checked): T {
+    const condition = this.value(test);
+    if (!this.m.isKnown(condition)) return this.unknown;
+    return this.value(this.m.toNumber(condition) === 1 ? yes : no);
+  }
+
+  private pair(op: NumberOperation | Comparison, a: T, b: T): T {
+    const m = this.m;
+    if (!m.isKnown(a) || !m.isKnown(b)) return this.unknown;
+    if (isComparison(op)) return m.whole(orders[op](m.compare(a, b)) ? 1 : 0);
+    return this.known(operate(m, op, a, b), () => operationReason(op, m.toNumber(a), m.toNumber(b)));
+  }
+
+  private call({ fn, args }: Checked & { op: 'call' }): T {
+    const values = args.map((arg) => this.value(arg));
+    if (!values.every((value) => this.m.isKnown(value))) return this.unknown;
+    return this.known(fn.compute(this.m, values), () => fn.reason(values.map((value) => this.m.toNumber(value))));
+  }
+
+  private known(result: T, reason: () => Reason): T {
+    if (!this.m.isKnown(result)) this.evaluation.fail(reason());
+    return result;
+  }
+}
+
+/** The value of a checked formula in one arithmetic; truths are 1 and 0, what cannot be computed is NaN. */
+export function evaluate<T>(node: Checked, evaluation: Evaluation<T>): T {
+  return new Walk(evaluation).value(node);
+}

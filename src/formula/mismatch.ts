@@ -1,0 +1,27 @@
+import { describe, type Dimension } from '../core/dimension';
+
+const timeKinds = ['s', 'day', 'year'];
+
+/** What a formula's dimension lacks and what it should not have, in words, with a hint where times are mixed. */
+export function mismatch(found: Dimension, wanted: Dimension): string {
+  const wrong = [...new Set([...wanted.keys(), ...found.keys()])].filter(
+    (kind) => found.get(kind) !== wanted.get(kind),
+  );
+  const missing = describePowers(wrong, wanted);
+  const extra = describePowers(wrong, found);
+  const said = [missing && `Missing: ${missing}.`, extra && `Extra: ${extra}.`];
+  if (wrong.filter((kind) => timeKinds.includes(kind)).length > 1) {
+    said.push(
+      'Clock time, crop time and the year of the books never convert by themselves: multiply by a cell such as weeks a year (week/year).',
+    );
+  }
+  return said.filter(Boolean).join(' ');
+}
+
+function describePowers(kinds: readonly string[], dimension: Dimension): string {
+  const powers = kinds.flatMap((kind) => {
+    const n = dimension.get(kind);
+    return n === undefined ? [] : [[kind, n] as const];
+  });
+  return powers.length === 0 ? '' : describe(new Map(powers));
+}

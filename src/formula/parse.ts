@@ -1,0 +1,160 @@
+import { create, parseDependencies } from 'mathjs/number';
+import { problem, type Problem } from '../core/problem';
+import type { BinarySign, Expression } from './expression';
+import { scan, type Token } from './scan';
+
+if (parseDependencies === undefined) throw new Error('the parser library has no parse');
+const library = create(parseDependencies);
+
+const binarySigns: ReadonlyMap<string, BinarySign> = new Map([
+  ['add', '+'],
+  ['subtract', '-'],
+  ['multiply', '*'],
+  ['divide', '/'],
+  ['pow', '^'],
+  ['smaller', '<'],
+  ['smallerEq', '<='],
+  ['larger', '>'],
+  ['largerEq', '>='],
+  ['equal', '=='],
+  ['unequal', '!='],
+  ['and', 'and'],
+  ['or', 'or'],
+]);
+const comparisons = new Set(['<', '<=', '>', '>=', '==', '!=']);
+
+/** The parser's nodes, as far as they are read here. */
+interface LibraryNode {
+  readonly type: string;
+  readonly value?: unknown;
+  readonly name?: string;
+  readonly content?: LibraryNode;
+  readonly fn?: string | LibraryNode;
+  readonly args?: readonly LibraryNode[];
+  readonly implicit?: boolean;
+  readonly condition?: LibraryNode;
+  readonly trueExpr?: LibraryNode;
+  readonly falseExpr?: LibraryNode;
+  toString(): string;
+}
+
+/** A refusal on the way through the parser's tree; it leaves this file as a returned fault. */
+class Refusal extends Error {
+  constructor(readonly fault: Problem) {
+    super(fault.message);
+  }
+}
+
+function refuse(node: LibraryNode, what: string, fix: string): never {
+  const text = node.toString().slice(0, 60);
+  throw new Refusal(problem('formula-grammar', `${what}: ${text}. ${fix}`, { text }));
+}
+
+function readOperator(node: LibraryNode): Expression {
+  const args = node.args ?? [];
+  const [first, second] = args;
+  if (node.implicit === true) refuse(node, 'a sign is missing between two values', 'Write * to multiply.');
+  if (first !== undefined && second === undefined) return readUnary(node, first);
+  const sign = typeof node.fn === 'string' ? binarySigns.get(node.fn) : undefined;
+  if (sign === undefined || first === undefined || second === undefined || args.length > 2) {
+    return refuse(node, 'operation not known', 'Use + - * / ^, comparisons, and, or, not, and the listed functions.');
+  }
+  if (comparisons.has(sign) && isBareNot(first)) {
+    refuse(node, 'not stands directly before a comparison', 'Put the comparison in brackets: not (a > b).');
+  }
+  return { kind: 'binary', sign, left: read(first), right: read(second) };
+}
+
+function isBareNot(node: LibraryNode): boolean {
+  return node.type === 'OperatorNode' && node.fn === 'not';
+}
+
+function readUnary(node: LibraryNode, of: LibraryNode): Expression {
+  if (node.fn === 'unaryMinus') return { kind: 'unary', sign: '-', of: read(of) };
+  if (node.fn === 'not') return { kind: 'unary', sign: 'not', of: read(of) };
+  const fix = node.fn === 'unaryPlus' ? 'Leave the leading plus out.' : 'Use - or not.';
+  return refuse(node, 'sign not allowed before a value', fix);
+}
+
+function readCall(node: LibraryNode): Expression {
+  const fn = node.fn;
+  if (typeof fn !== 'object' || fn.type !== 'SymbolNode' || fn.name === undefined) {
+    return refuse(node, 'not a function', 'A bracket after a value needs a sign before it, such as *.');
+  }
+  return { kind: 'call', name: fn.name, args: (node.args ?? []).map(read) };
+}
+
+function readConstant(node: LibraryNode): Expression {
+  if (typeof node.value === 'number' && Number.isFinite(node.value))
+    return { kind: 'number', text: String(node.value) };
+  return refuse(node, 'not a number', 'true, false and their like are no values; compare instead, as in a > b.');
+}
+
+function read(node: LibraryNode): Expression {
+  switch (node.type) {
+    case 'ConstantNode':
+      return readConstant(node);
+    case 'SymbolNode':
+      return { kind: 'name', name: node.name ?? '' };
+    case 'ParenthesisNode':
+      return node.content === undefined ? refuse(node, 'empty brackets', 'Fill or remove them.') : read(node.content);
+    case 'OperatorNode':
+      return readOperator(node);
+    case 'FunctionNode':
+      return readCall(node);
+    case 'ConditionalNode':
+      return readChoice(node);
+    case 'RelationalNode':
+      return refuse(node, 'comparisons in a chain', 'Join two comparisons by and: a < b and b < c.');
+    default:
+      return refuse(node, 'not part of a formula', 'Use numbers, names, signs and the listed functions.');
+  }
+}
+
+function readChoice({ condition, trueExpr, falseExpr, ...node }: LibraryNode): Expression {
+  if (condition === undefined || trueExpr === undefined || falseExpr === undefined) {
+    return refuse({ ...node, toString: () => '?' }, 'choice incomplete', 'Write condition ? value : other value.');
+  }
+  return { kind: 'choose', test: read(condition), yes: read(trueExpr), no: read(falseExpr) };
+}
+
+function unreadable(formula: string, error: unknown): Problem {
+  const at = (error as { char?: number }).char ?? formula.length + 1;
+  const rest = formula.slice(Math.max(0, at - 1), at + 11).trim();
+  const place = rest === '' ? 'It stops too early.' : `Look at character ${at}.`;
+  return problem('formula-grammar', `formula not readable: ${rest || formula.slice(-12)}. ${place}`, {
+    text: rest || formula,
+  });
+}
+
+function foreignName(tokens: readonly Token[]): Problem | undefined {
+  const hex = tokens.find(({ kind, text }, i) => kind === 'name' && /^[xbo]/i.test(text) && isZeroBefore(tokens, i));
+  if (hex === undefined) return undefined;
+  const text = `0${hex.text}`;
+  return problem('formula-grammar', `number not decimal: ${text}. Write it in decimal digits.`, { text });
+}
+
+function isZeroBefore(tokens: readonly Token[], i: number): boolean {
+  const before = tokens[i - 1];
+  return before?.text === '0' && before.at + 1 === tokens[i]?.at;
+}
+
+/**
+ * Reads a formula: mathjs's grammar and precedence, cut down to scalars (no assignment, function definition, access,
+ * text, table, range, unit word, implicit multiplication, percent, unary plus, or chained comparison).
+ * @returns the expression, or the first fault in its text
+ */
+export function parse(formula: string): Expression | Problem {
+  const tokens = scan(formula);
+  if ('code' in tokens) return tokens;
+  if (tokens.length === 0)
+    return problem('formula-blank', 'formula blank: nothing to compute. Enter a number or an expression.');
+  const foreign = foreignName(tokens);
+  if (foreign !== undefined) return foreign;
+  try {
+    return read(library.parse(formula));
+  } catch (error) {
+    if (error instanceof Refusal) return error.fault;
+    return unreadable(formula, error);
+  }
+}
