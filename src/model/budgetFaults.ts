@@ -1,0 +1,51 @@
+import { problem, type Problem } from '../core/problem';
+import { isCurrency } from '../core/unit';
+import type { Cell } from './cell';
+import { reach } from './graph';
+import type { Plan } from './model';
+
+/** The currency of a cell that holds money per year, or undefined. */
+function currencyOf({ unit }: Cell): string | undefined {
+  const money = [...(unit?.dimension ?? [])].find(([kind]) => isCurrency(kind));
+  const yearly = unit?.dimension.get('year') === -1 && unit.dimension.size === 2;
+  return yearly && money?.[1] === 1 ? money[0] : undefined;
+}
+
+function fault(cell: Cell, code: string, message: string): Problem {
+  return problem(code, message, { row: cell.row, column: 'budget', cell: cell.name, text: cell.budget });
+}
+
+function unitFaults(lines: readonly Cell[]): Problem[] {
+  const currency = lines.map(currencyOf).find((code) => code !== undefined);
+  return lines.flatMap((cell) => {
+    if (cell.unit === undefined) return [];
+    const own = currencyOf(cell);
+    const name = `${cell.name} (${cell.unitText || 'no unit'})`;
+    if (own === undefined)
+      return [
+        fault(cell, 'budget-unit', `budget line not in money per year: ${name}. Give it a unit such as EUR/year.`),
+      ];
+    return own === currency
+      ? []
+      : [fault(cell, 'budget-currency', `budget in two currencies: ${name}. Keep all lines in ${currency ?? own}.`)];
+  });
+}
+
+function twiceCounted(lines: readonly Cell[], cells: readonly Cell[], plan: Plan): Problem[] {
+  const ids = new Set(lines.map(({ id }) => id));
+  return lines.flatMap((line) => {
+    const below = [...reach(plan.structure.feeds[line.id] ?? [], plan.structure.feeds)].find(
+      (id) => ids.has(id) && id !== line.id,
+    );
+    const other = below === undefined ? undefined : cells[below];
+    if (other === undefined) return [];
+    const message = `budget line counted twice: ${other.name} is made from ${line.name}. Take one of them out of the budget.`;
+    return [fault(other, 'budget-twice', message)];
+  });
+}
+
+/** Everything wrong with a model's budget column: lines that are not money per year in one currency, or count twice. */
+export function budgetFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] {
+  const lines = cells.filter(({ budget }) => budget !== '');
+  return [...unitFaults(lines), ...plans.flatMap((plan) => twiceCounted(lines, cells, plan))];
+}

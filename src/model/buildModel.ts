@@ -1,0 +1,203 @@
+import { problem, type Problem } from '../core/problem';
+import { isNumberText } from '../core/number';
+import { nounsOf } from '../core/unit';
+import { budgetFaults } from './budgetFaults';
+import { buildPlan, FormulaReader, writtenIn } from './buildPlan';
+import type { Cell } from './cell';
+import { correlations } from './correlation';
+import { cropFaults } from './cropParts';
+import type { Line, Model, Plan } from './model';
+import { rangeFaults } from './rangeFaults';
+import { nameFault, readCell, RowFaults } from './readCell';
+import { field, planOfColumn, type Sheet, type SheetRow } from './sheet';
+
+/** Name of the only plan of a file without plan columns. */
+const onlyPlan = 'plan';
+
+interface PlanColumn {
+  readonly name: string;
+  readonly column: string | undefined;
+}
+
+/** Rows sorted into what they are. */
+interface Sorted {
+  readonly cellRows: readonly SheetRow[];
+  readonly lines: readonly Line[];
+  readonly ids: ReadonlyMap<string, number>;
+  readonly faults: readonly Problem[];
+}
+
+function planColumns(sheet: Sheet): { columns: PlanColumn[]; faults: Problem[] } {
+  const columns: PlanColumn[] = [];
+  const faults: Problem[] = [];
+  for (const column of sheet.columns) {
+    const name = planOfColumn(column);
+    if (name === undefined) continue;
+    const twice = columns.some((other) => other.name === name);
+    if (name !== '' && !twice) columns.push({ name, column });
+    else {
+      const [what, fix] = twice
+        ? ['plan named twice', 'Give each a name of its own.']
+        : ['plan without a name', 'Write plan: and a name.'];
+      faults.push(problem('plan-name', `${what}: ${column}. ${fix}`, { row: 1, column, text: column }));
+    }
+  }
+  return { columns: columns.length === 0 ? [{ name: onlyPlan, column: undefined }] : columns, faults };
+}
+
+/** Columns of a text row that would make it a cell. */
+function formulaIn(row: SheetRow, plans: readonly PlanColumn[]): string {
+  const texts = [field(row, 'formula'), ...plans.map(({ column }) => (column === undefined ? '' : field(row, column)))];
+  return texts.find((text) => text !== '') ?? '';
+}
+
+class RowSorter {
+  readonly cellRows: SheetRow[] = [];
+  readonly lines: Line[] = [];
+  readonly ids = new Map<string, number>();
+  readonly faults: Problem[] = [];
+  private group = '';
+
+  constructor(private readonly plans: readonly PlanColumn[]) {}
+
+  add(row: SheetRow): void {
+    const name = field(row, 'name');
+    const group = field(row, 'group') || this.group;
+    if (name === '') this.text(row, group);
+    else this.named(row, name, group);
+    this.group = group;
+  }
+
+  private text(row: SheetRow, group: string): void {
+    const formula = formulaIn(row, this.plans);
+    if (formula !== '') {
+      const fix = 'Give the row a name, or take the formula out.';
+      this.faults.push(
+        problem('text-formula', `formula in a row without a name: ${formula}. ${fix}`, {
+          row: row.row,
+          column: 'formula',
+          text: formula,
+        }),
+      );
+    }
+    this.lines.push({ kind: 'text', row: row.row, label: field(row, 'label'), note: field(row, 'note'), group });
+  }
+
+  private named(row: SheetRow, name: string, group: string): void {
+    const fault = nameFault(name) ?? this.taken(name);
+    if (fault === undefined) {
+      this.ids.set(name, this.cellRows.length);
+      this.lines.push({ kind: 'cell', row: row.row, cell: this.cellRows.length });
+      this.cellRows.push(row);
+      return;
+    }
+    this.faults.push({ ...fault, where: { row: row.row, column: 'name', cell: name, text: name } });
+    this.lines.push({ kind: 'refused', row: row.row, name, label: field(row, 'label'), group });
+  }
+
+  private taken(name: string): Problem | undefined {
+    const id = this.ids.get(name);
+    if (id === undefined) return undefined;
+    const first = this.cellRows[id]?.row ?? 0;
+    return problem('name-twice', `name used twice: ${name}. Row ${first} has it already; rename one of them.`, {
+      text: name,
+    });
+  }
+}
+
+function sortRows(sheet: Sheet, plans: readonly PlanColumn[]): Sorted {
+  const sorter = new RowSorter(plans);
+  for (const row of sheet.rows) sorter.add(row);
+  return sorter;
+}
+
+/** Nouns that inputs count, in any plan. */
+function inputNouns(rows: readonly SheetRow[], plans: readonly PlanColumn[]): Set<string> {
+  const inputs = rows.filter((row) => plans.some(({ column }) => isNumberText(writtenIn(row, column).text)));
+  return new Set(inputs.flatMap((row) => nounsOf(field(row, 'unit'))));
+}
+
+function readCells(rows: readonly SheetRow[], plans: readonly PlanColumn[]): { cells: Cell[]; faults: Problem[] } {
+  const nouns = inputNouns(rows, plans);
+  const faults: Problem[] = [];
+  const cells = rows.map((row, id) => {
+    const rowFaults = new RowFaults(row);
+    const cell = readCell(row, id, nouns, rowFaults);
+    faults.push(...rowFaults.found);
+    return cell;
+  });
+  return { cells, faults };
+}
+
+/** Checks must be true or false in every plan. */
+function checkFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] {
+  return cells.flatMap((cell) => {
+    const contents = plans.map(({ contents: all }) => all[cell.id]);
+    const isNumber = contents.some(
+      (content) => content?.kind === 'input' || (content?.kind === 'calculated' && content.gives === 'number'),
+    );
+    if (cell.role !== 'check' || !isNumber) return [];
+    const where = { row: cell.row, column: 'role', cell: cell.name, text: cell.role };
+    return [
+      problem(
+        'check-number',
+        `check that gives a number: ${cell.name}. Compare it with something, as in a > 0.`,
+        where,
+      ),
+    ];
+  });
+}
+
+/** Where a plan's own number replaces an input that has a range. */
+function ownNumberNotices(
+  cells: readonly Cell[],
+  rows: readonly SheetRow[],
+  plans: readonly Plan[],
+  columns: readonly PlanColumn[],
+): Problem[] {
+  return cells.flatMap((cell) =>
+    plans.flatMap((plan, p) => {
+      const content = plan.contents[cell.id];
+      const row = rows[cell.id];
+      if (content?.kind !== 'input' || !content.own || cell.range === undefined || row === undefined) return [];
+      const where = { row: cell.row, column: columns[p]?.column ?? '', cell: cell.name, text: content.text };
+      const message = `range not used in plan ${plan.name}: ${cell.name}. Its own number counts as certain there.`;
+      return [problem('range-replaced', message, where)];
+    }),
+  );
+}
+
+/** Each fault once, in file order. */
+function distinct(faults: readonly Problem[]): Problem[] {
+  const byKey = new Map(faults.map((fault) => [JSON.stringify([fault.code, fault.message, fault.where]), fault]));
+  return [...byKey.values()].sort((a, b) => a.where.row - b.where.row);
+}
+
+/**
+ * Checks a sheet and makes a model of it: every fault is reported at once, and cells that do not depend on a faulty one
+ * still compute.
+ * @param reading what was found while the file was read; it is kept in the model's lists
+ */
+export function buildModel(sheet: Sheet, reading: Model['reading'] = { faults: [], notices: [] }): Model {
+  const { columns, faults: planFaults } = planColumns(sheet);
+  const { cellRows, lines, ids, faults: nameFaults } = sortRows(sheet, columns);
+  const { cells, faults: fieldFaults } = readCells(cellRows, columns);
+  const reader = new FormulaReader();
+  const built = columns.map(({ name, column }) => buildPlan(name, column, cells, cellRows, ids, reader));
+  const plans = built.map(({ plan }) => plan);
+  const faults = [
+    ...reading.faults,
+    ...planFaults,
+    ...nameFaults,
+    ...fieldFaults,
+    ...built.flatMap((one) => one.faults),
+    ...rangeFaults(cells, cellRows),
+    ...checkFaults(cells, plans),
+    ...cropFaults(cells),
+    ...budgetFaults(cells, plans),
+    ...correlations(cells, ids).faults,
+  ];
+  const title = lines.find((line) => line.kind === 'text')?.label ?? '';
+  const notices = [...reading.notices, ...ownNumberNotices(cells, cellRows, plans, columns)];
+  return { sheet, title, cells, ids, lines, plans, faults: distinct(faults), notices, reading };
+}

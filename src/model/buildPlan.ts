@@ -1,0 +1,176 @@
+import { placed, problem, type Problem } from '../core/problem';
+import { checkFormula, type NamedCell } from '../formula/check';
+import { namesIn, type Expression } from '../formula/expression';
+import { parse } from '../formula/parse';
+import { isNumberText, type Decimal } from '../core/number';
+import type { Cell } from './cell';
+import { ordering } from './graph';
+import type { Content, Plan } from './model';
+import { isNumber, readNumber } from './readNumber';
+import { field, type SheetRow } from './sheet';
+import { structureOf } from './structure';
+
+/** What stands in a cell in one plan, as text. */
+interface Written {
+  readonly text: string;
+  readonly own: boolean;
+  readonly column: string;
+}
+
+/** A text understood on its own, before names and units. */
+type Understood =
+  | { readonly kind: 'input'; readonly number: Decimal }
+  | { readonly kind: 'expression'; readonly expression: Expression }
+  | { readonly kind: 'fault'; readonly fault: Problem };
+
+/** Reads formulas' texts, each distinct one once. */
+export class FormulaReader {
+  private readonly known = new Map<string, Understood>();
+
+  read(text: string): Understood {
+    const before = this.known.get(text);
+    if (before !== undefined) return before;
+    const understood = understand(text);
+    this.known.set(text, understood);
+    return understood;
+  }
+}
+
+function understand(text: string): Understood {
+  if (isNumberText(text) || /^[-+]?\d+,\d+$/.test(text)) {
+    const number = readNumber(text);
+    return isNumber(number) ? { kind: 'input', number } : { kind: 'fault', fault: number };
+  }
+  const expression = parse(text);
+  return 'code' in expression ? { kind: 'fault', fault: expression } : { kind: 'expression', expression };
+}
+
+/** The text that fills a cell in a plan; `column` is the plan's own column, or undefined where the file has none. */
+export function writtenIn(row: SheetRow, column: string | undefined): Written {
+  const own = column === undefined ? '' : field(row, column);
+  if (own !== '' && column !== undefined) return { text: own, own: true, column };
+  return { text: field(row, 'formula'), own: false, column: 'formula' };
+}
+
+/** The work of checking one plan's formulas in the order in which they compute. */
+class PlanBuilder {
+  readonly faults: Problem[] = [];
+  private readonly contents: (Content | undefined)[] = [];
+  private readonly written: readonly Written[];
+  private readonly understood: readonly Understood[];
+  private readonly reads: readonly (readonly number[])[];
+
+  constructor(
+    private readonly name: string,
+    private readonly cells: readonly Cell[],
+    rows: readonly SheetRow[],
+    column: string | undefined,
+    private readonly ids: ReadonlyMap<string, number>,
+    reader: FormulaReader,
+  ) {
+    this.written = rows.map((row) => writtenIn(row, column));
+    this.understood = this.written.map(({ text }) => reader.read(text));
+    this.reads = this.understood.map((one) => this.readsOf(one));
+  }
+
+  build(): Plan {
+    const { order, circles } = ordering(this.reads);
+    for (const { path, members } of circles) this.refuseCircle(path, members);
+    for (const id of order) this.contents[id] ??= this.content(id);
+    const contents = this.contents as Content[];
+    return { name: this.name, contents, structure: structureOf(contents, order) };
+  }
+
+  private readsOf(understood: Understood): number[] {
+    if (understood.kind !== 'expression') return [];
+    return [...namesIn(understood.expression)].flatMap((name) => this.ids.get(name) ?? []);
+  }
+
+  private refuseCircle(path: readonly number[], members: readonly number[]): void {
+    const names = [...path, ...path.slice(0, 1)].map((id) => this.cells[id]?.name);
+    const text = names.join(' → ');
+    const fix = 'Each needs the next one first; give one of them a number or another formula.';
+    const [first = 0] = path;
+    const fault = this.report(first, problem('cycle', `formulas in a circle: ${text}. ${fix}`, { text }));
+    for (const id of members) this.contents[id] = this.refused(id, fault, id);
+  }
+
+  private report(id: number, fault: Problem): Problem {
+    const cell = this.cells[id];
+    const there = placed(fault, {
+      row: cell?.row ?? 0,
+      column: this.written[id]?.column ?? '',
+      cell: cell?.name ?? '',
+    });
+    this.faults.push(there);
+    return there;
+  }
+
+  private refused(id: number, fault: Problem, cause: number): Content {
+    const { own = false, text = '' } = this.written[id] ?? {};
+    return { kind: 'void', own, text, fault, cause, reads: this.reads[id] ?? [] };
+  }
+
+  private content(id: number): Content {
+    const written = this.written[id] as Written;
+    const understood = this.understood[id] as Understood;
+    if (written.text === '') return this.refused(id, this.report(id, this.blank(id)), id);
+    if (understood.kind === 'fault') return this.refused(id, this.report(id, understood.fault), id);
+    const unit = this.cells[id]?.unit;
+    if (unit === undefined) {
+      const text = this.cells[id]?.unitText ?? '';
+      return this.refused(id, problem('unit-name', `unit not known: ${text}. Mend the unit.`, { text }), id);
+    }
+    const { text, own } = written;
+    if (understood.kind === 'input') return { kind: 'input', own, text, number: understood.number };
+    const checked = checkFormula(understood.expression, unit, this);
+    if ('code' in checked) return this.unchecked(id, checked);
+    return { kind: 'calculated', own, text, gives: checked.kind, node: checked.node, reads: this.reads[id] ?? [] };
+  }
+
+  /** A formula that failed its check; where a cell upstream is at fault, that fault is not said twice. */
+  private unchecked(id: number, fault: Problem): Content {
+    if (fault.code !== 'upstream') return this.refused(id, this.report(id, fault), id);
+    const source = this.contents[this.ids.get(fault.where.text) ?? id];
+    return source?.kind === 'void' ? this.refused(id, source.fault, source.cause) : this.refused(id, fault, id);
+  }
+
+  private blank(id: number): Problem {
+    const text = this.cells[id]?.name ?? '';
+    return problem(
+      'formula-blank',
+      `nothing to compute: ${text} is blank in plan ${this.name}. Enter a number or a formula.`,
+      { text },
+    );
+  }
+
+  find(name: string): NamedCell | undefined {
+    const id = this.ids.get(name);
+    if (id === undefined) return undefined;
+    const content = this.contents[id];
+    const cell = this.cells[id];
+    if (content?.kind === 'calculated') return { cell: id, kind: content.gives, unit: cell?.unit };
+    const hasUnit = content?.kind === 'input' || (cell?.unitText ?? '') !== '';
+    return { cell: id, kind: 'number', unit: hasUnit ? cell?.unit : undefined };
+  }
+
+  names(): Iterable<string> {
+    return this.ids.keys();
+  }
+}
+
+/**
+ * Checks one plan: reads its formulas, orders them, and checks each against the cells it names.
+ * @param column the plan's column, or undefined for the only plan of a file without plan columns
+ */
+export function buildPlan(
+  name: string,
+  column: string | undefined,
+  cells: readonly Cell[],
+  rows: readonly SheetRow[],
+  ids: ReadonlyMap<string, number>,
+  reader: FormulaReader,
+): { plan: Plan; faults: readonly Problem[] } {
+  const builder = new PlanBuilder(name, cells, rows, column, ids, reader);
+  return { plan: builder.build(), faults: builder.faults };
+}

@@ -1,0 +1,45 @@
+import type { Decimal } from '../core/number';
+import type { Unit } from '../core/unit';
+
+/** How a range is read when drawing at random; see the method page for each. */
+export const shapes = ['triangular', 'pert', 'uniform', 'either', 'normal', 'lognormal'] as const;
+export type Shape = (typeof shapes)[number];
+
+/** An input's plausible range, in the cell's unit; low is at most high. */
+export interface Range {
+  readonly low: Decimal;
+  readonly high: Decimal;
+  readonly shape: Shape;
+}
+
+export type Role = '' | 'headline' | 'check';
+export type Budget = '' | 'return' | 'cost';
+
+/** A rank correlation that a cell claims with another. */
+export interface Correlation {
+  readonly other: string;
+  readonly rank: number;
+}
+
+/** A named quantity, apart from what fills it: that is the plans' business. */
+export interface Cell {
+  /** Its index among the model's cells, in file order. */
+  readonly id: number;
+  /** Its record number in the file. */
+  readonly row: number;
+  readonly name: string;
+  readonly label: string;
+  /** Undefined where the unit's text has a fault. */
+  readonly unit: Unit | undefined;
+  readonly unitText: string;
+  readonly range: Range | undefined;
+  readonly step: Decimal | undefined;
+  readonly group: string;
+  readonly role: Role;
+  readonly budget: Budget;
+  /** Its part in the crop schedule, such as `stage 1 time`; blank for none. */
+  readonly crop: string;
+  readonly correlations: readonly Correlation[];
+  readonly note: string;
+  readonly source: string;
+}

@@ -1,0 +1,119 @@
+import { problem, type Problem } from '../core/problem';
+import type { Cell } from './cell';
+
+/** The correlation of normal variables that gives a rank correlation (Pearson 1907): 2 sin(πρ/6). */
+export function normalCorrelation(rank: number): number {
+  return 2 * Math.sin((Math.PI * rank) / 6);
+}
+
+/** Correlated cells and the lower triangle L of their normal correlation matrix, L Lᵀ, row by row. */
+export interface CorrelationFactor {
+  readonly cells: readonly number[];
+  readonly lower: readonly (readonly number[])[];
+}
+
+/** Cholesky's factor of a symmetric matrix, or undefined where the matrix is not positive definite. */
+function cholesky(matrix: readonly (readonly number[])[]): number[][] | undefined {
+  const lower: number[][] = [];
+  for (const [i, row] of matrix.entries()) {
+    const made: number[] = [];
+    for (let j = 0; j <= i; j += 1) {
+      const other = j === i ? made : (lower[j] ?? []);
+      const dot = made.slice(0, j).reduce((sum, value, k) => sum + value * (other[k] ?? 0), 0);
+      const rest = (row[j] ?? 0) - dot;
+      if (j < i) made.push(rest / (other[j] ?? NaN));
+      else if (rest > 1e-12) made.push(Math.sqrt(rest));
+      else return undefined;
+    }
+    lower.push(made);
+  }
+  return lower;
+}
+
+interface Claim {
+  readonly from: Cell;
+  readonly to: Cell;
+  readonly rank: number;
+}
+
+function fault(cell: Cell, code: string, message: string, text: string): Problem {
+  return problem(code, message, { row: cell.row, column: 'correlation', cell: cell.name, text });
+}
+
+function claims(cells: readonly Cell[], ids: ReadonlyMap<string, number>): { made: Claim[]; faults: Problem[] } {
+  const made: Claim[] = [];
+  const faults: Problem[] = [];
+  for (const from of cells) {
+    for (const { other, rank } of from.correlations) {
+      const to = cells[ids.get(other) ?? -1];
+      if (to === undefined) {
+        faults.push(
+          fault(
+            from,
+            'name-unknown',
+            `correlation with a name not known: ${other}. Name an input with a range.`,
+            other,
+          ),
+        );
+      } else if (to === from) {
+        faults.push(fault(from, 'correlation-self', `correlation with itself: ${other}. Name another input.`, other));
+      } else if (from.range === undefined || to.range === undefined) {
+        const text = from.range === undefined ? from.name : other;
+        faults.push(
+          fault(
+            from,
+            'correlation-certain',
+            `correlation of an input without a range: ${text}. Give it low and high.`,
+            text,
+          ),
+        );
+      } else made.push({ from, to, rank });
+    }
+  }
+  return { made, faults };
+}
+
+function conflicts(made: readonly Claim[]): Problem[] {
+  const ranks = new Map<string, number>();
+  return made.flatMap(({ from, to, rank }) => {
+    const pair = [from.id, to.id].sort((a, b) => a - b).join(' ');
+    const before = ranks.get(pair);
+    ranks.set(pair, before ?? rank);
+    if (before === undefined || before === rank) return [];
+    const text = `${before} and ${rank}`;
+    return [
+      fault(from, 'correlation-conflict', `two correlations of ${from.name} with ${to.name}: ${text}. Keep one.`, text),
+    ];
+  });
+}
+
+/** The factor of all correlations that cells claim, and what is wrong with them. */
+export function correlations(
+  cells: readonly Cell[],
+  ids: ReadonlyMap<string, number>,
+): { factor: CorrelationFactor | undefined; faults: readonly Problem[] } {
+  const { made, faults } = claims(cells, ids);
+  const found = [...faults, ...conflicts(made)];
+  if (made.length === 0) return { factor: undefined, faults: found };
+  const involved = [...new Set(made.flatMap(({ from, to }) => [from.id, to.id]))].sort((a, b) => a - b);
+  const matrix = involved.map((a) => involved.map((b) => (a === b ? 1 : normalCorrelation(rankOf(made, a, b)))));
+  const lower = cholesky(matrix);
+  const [first] = made;
+  if (lower === undefined && first !== undefined) {
+    const text = involved.map((id) => cells[id]?.name).join(', ');
+    found.push(
+      fault(
+        first.from,
+        'correlation-impossible',
+        `correlations that cannot hold together: ${text}. Bring some nearer to 0.`,
+        text,
+      ),
+    );
+  }
+  return { factor: lower === undefined ? undefined : { cells: involved, lower }, faults: found };
+}
+
+function rankOf(made: readonly Claim[], a: number, b: number): number {
+  const claim = made.find(({ from, to }) => (from.id === a && to.id === b) || (from.id === b && to.id === a));
+  return claim?.rank ?? 0;
+}

@@ -1,0 +1,117 @@
+import { describe, plain, same, times, type Dimension } from '../core/dimension';
+import { problem, type Problem } from '../core/problem';
+import type { Cell } from './cell';
+
+/** The cells of a model by their part in the crop schedule, such as `stage 1 time`. */
+export type CropParts = ReadonlyMap<string, Cell>;
+
+const cropTime: Dimension = new Map([['day', 1]]);
+const area: Dimension = new Map([['m', 2]]);
+const form =
+  /^(?:boards|interval|turnaround|board area|first sowing|closed [1-9]\d* (?:from|to)|stage [1-9]\d* (?:time|density|survival|boards|time in (?:0[1-9]|1[0-2])))$/;
+
+function wrong(cell: Cell, code: string, what: string, fix: string): Problem {
+  const where = { row: cell.row, column: 'crop', cell: cell.name, text: cell.crop };
+  return problem(code, `${what}: ${cell.crop}. ${fix}`, where);
+}
+
+function missing(code: string, part: string, near: Cell | undefined): Problem {
+  const where = { row: near?.row ?? 0, column: 'crop', cell: near?.name ?? '', text: part };
+  return problem(
+    code,
+    `crop schedule incomplete: ${part} is missing. Tag the cell that holds it in the column crop.`,
+    where,
+  );
+}
+
+/** Cells by part; of two cells of one part the first counts. */
+export function cropParts(cells: readonly Cell[]): CropParts {
+  const parts = new Map<string, Cell>();
+  for (const cell of cells) if (cell.crop !== '' && !parts.has(cell.crop)) parts.set(cell.crop, cell);
+  return parts;
+}
+
+function isCountNoun(dimension: Dimension): boolean {
+  const [only] = [...dimension];
+  return dimension.size === 1 && only?.[1] === 1 && !cropTime.has(only[0]);
+}
+
+/** The dimensions that a part may have; none: any count. */
+function wanted(part: string, boards: Dimension): readonly Dimension[] | 'count' | 'density' {
+  if (part === 'boards' || / boards$/.test(part)) return 'count';
+  if (/ density$/.test(part)) return 'density';
+  if (part === 'board area') return [times(area, boards, -1), area];
+  if (/survival$|^first sowing$|^closed/.test(part)) return [plain];
+  return [cropTime];
+}
+
+function unitFault(cell: Cell, boards: Dimension): Problem | undefined {
+  const dimension = cell.unit?.dimension;
+  if (dimension === undefined) return undefined;
+  const fits = wanted(cell.crop, boards);
+  if (fits === 'count') {
+    return isCountNoun(dimension)
+      ? undefined
+      : wrong(cell, 'crop-unit', 'not a number of boards', 'Give it a unit such as board.');
+  }
+  if (fits === 'density') {
+    const plants = times(dimension, boards);
+    const fix = 'Give it a unit such as plant/board.';
+    return isCountNoun(plants) ? undefined : wrong(cell, 'crop-unit', 'not plants per board', fix);
+  }
+  if (fits.some((dimensionThatFits) => same(dimensionThatFits, dimension))) return undefined;
+  return wrong(
+    cell,
+    'crop-unit',
+    `unit does not fit its part in the crop schedule (${cell.unitText || 'none'})`,
+    `Give it ${describe(fits[0] ?? plain)}.`,
+  );
+}
+
+function stageNumbers(parts: CropParts): number[] {
+  const numbers = [...parts.keys()].flatMap((part) => /^stage (\d+)/.exec(part)?.[1] ?? []);
+  return [...new Set(numbers.map(Number))].sort((a, b) => a - b);
+}
+
+function gaps(parts: CropParts): Problem[] {
+  const stages = stageNumbers(parts);
+  const faults: Problem[] = [];
+  const [first] = parts.values();
+  if (stages.length === 0) faults.push(missing('crop-missing', 'stage 1 time', first));
+  for (const part of ['boards', 'interval']) if (!parts.has(part)) faults.push(missing('crop-missing', part, first));
+  for (let n = 1; n <= (stages.at(-1) ?? 0); n += 1) {
+    const near = [...parts].find(([part]) => part.startsWith(`stage ${n} `))?.[1] ?? first;
+    for (const part of [`stage ${n} time`, `stage ${n} density`]) {
+      if (!parts.has(part)) faults.push(missing('crop-missing', part, near));
+    }
+  }
+  return faults;
+}
+
+function halfClosed(parts: CropParts): Problem[] {
+  return [...parts].flatMap(([part, cell]) => {
+    const other = part.endsWith(' from') ? part.replace(/ from$/, ' to') : part.replace(/ to$/, ' from');
+    return part.startsWith('closed') && !parts.has(other) ? [missing('crop-missing', other, cell)] : [];
+  });
+}
+
+/** Everything wrong with a model's crop column: unknown parts, two cells of one part, missing parts, units. */
+export function cropFaults(cells: readonly Cell[]): Problem[] {
+  const tagged = cells.filter(({ crop }) => crop !== '');
+  const known = tagged.filter(({ crop }) => form.test(crop));
+  const parts = cropParts(known);
+  if (tagged.length === 0) return [];
+  const boards = parts.get('boards')?.unit?.dimension ?? new Map([['board', 1]]);
+  const fix = 'Use boards, interval, stage 1 time, stage 1 density, stage 1 survival and their like.';
+  return [
+    ...tagged
+      .filter((cell) => !known.includes(cell))
+      .map((cell) => wrong(cell, 'crop-unknown', 'part of the crop schedule not known', fix)),
+    ...known
+      .filter((cell) => parts.get(cell.crop) !== cell)
+      .map((cell) => wrong(cell, 'crop-twice', 'two cells of one part in the crop schedule', 'Keep one of them.')),
+    ...gaps(parts),
+    ...halfClosed(parts),
+    ...known.flatMap((cell) => unitFault(cell, boards) ?? []),
+  ];
+}

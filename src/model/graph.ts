@@ -1,0 +1,102 @@
+/** What a set of cells that read one another comes to. */
+export interface Ordering {
+  /** Every node, each after all that it reads; nodes of a circle stand in no order among themselves. */
+  readonly order: readonly number[];
+  /** For each knot of nodes that read one another, one whole circle: the first node is read by the last. */
+  readonly circles: readonly { readonly path: readonly number[]; readonly members: readonly number[] }[];
+}
+
+/** Tarjan's strongly connected components, without recursion so that a long chain does not exhaust the stack. */
+function components(reads: readonly (readonly number[])[]): number[][] {
+  const count = reads.length;
+  const index = new Int32Array(count).fill(-1);
+  const low = new Int32Array(count);
+  const next = new Int32Array(count);
+  const onStack = new Uint8Array(count);
+  const stack: number[] = [];
+  const found: number[][] = [];
+  let clock = 0;
+  const enter = (node: number, calls: number[]): void => {
+    index[node] = low[node] = clock;
+    clock += 1;
+    stack.push(node);
+    onStack[node] = 1;
+    calls.push(node);
+  };
+  const leave = (node: number): void => {
+    if (low[node] !== index[node]) return;
+    const members = stack.splice(stack.lastIndexOf(node));
+    for (const member of members) onStack[member] = 0;
+    found.push(members);
+  };
+  for (let root = 0; root < count; root += 1) {
+    if (index[root] !== -1) continue;
+    const calls: number[] = [];
+    enter(root, calls);
+    while (calls.length > 0) {
+      const node = calls.at(-1) as number;
+      const child = reads[node]?.[next[node] as number];
+      next[node] = (next[node] as number) + 1;
+      if (child === undefined) {
+        calls.pop();
+        leave(node);
+        const caller = calls.at(-1);
+        if (caller !== undefined) low[caller] = Math.min(low[caller] as number, low[node] as number);
+      } else if (index[child] === -1) enter(child, calls);
+      else if (onStack[child] === 1) low[node] = Math.min(low[node] as number, index[child] as number);
+    }
+  }
+  return found;
+}
+
+/** The shortest way from a node back to itself within its knot, by breadth. */
+function circle(reads: readonly (readonly number[])[], members: readonly number[]): number[] {
+  const inside = new Set(members);
+  const start = Math.min(...members);
+  const cameFrom = new Map<number, number>();
+  const queue = [start];
+  for (let node = queue.shift(); node !== undefined; node = queue.shift()) {
+    for (const child of reads[node] ?? []) {
+      if (child === start) return trail(cameFrom, node, start);
+      if (!inside.has(child) || cameFrom.has(child)) continue;
+      cameFrom.set(child, node);
+      queue.push(child);
+    }
+  }
+  return [start];
+}
+
+function trail(cameFrom: ReadonlyMap<number, number>, end: number, start: number): number[] {
+  const path = [end];
+  for (let node = end; node !== start;) {
+    node = cameFrom.get(node) ?? start;
+    path.unshift(node);
+  }
+  return path;
+}
+
+/** Orders nodes so that each comes after what it reads, and names the whole circle of each knot that has no order. */
+export function ordering(reads: readonly (readonly number[])[]): Ordering {
+  const found = components(reads);
+  const knots = found.filter((members) => {
+    const [only = -1] = members;
+    return members.length > 1 || (reads[only] ?? []).includes(only);
+  });
+  return { order: found.flat(), circles: knots.map((members) => ({ path: circle(reads, members), members })) };
+}
+
+/** By node, the nodes that read it, in ascending order. */
+export function readers(reads: readonly (readonly number[])[]): number[][] {
+  const feeds: number[][] = reads.map(() => []);
+  reads.forEach((sources, node) => {
+    for (const source of sources) feeds[source]?.push(node);
+  });
+  return feeds;
+}
+
+/** All nodes that can be reached from some nodes, themselves included. */
+export function reach(from: Iterable<number>, next: readonly (readonly number[])[]): Set<number> {
+  const reached = new Set(from);
+  for (const node of reached) for (const child of next[node] ?? []) reached.add(child);
+  return reached;
+}

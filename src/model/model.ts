@@ -1,0 +1,78 @@
+import type { Decimal } from '../core/number';
+import type { Problem } from '../core/problem';
+import type { Checked } from '../formula/checked';
+import type { Cell } from './cell';
+import type { Sheet } from './sheet';
+import type { Structure } from './structure';
+
+/** What fills a cell in one plan. `own`: it stands in the plan's column, not in the shared one. */
+export type Content =
+  | { readonly kind: 'input'; readonly own: boolean; readonly text: string; readonly number: Decimal }
+  | {
+      readonly kind: 'calculated';
+      readonly own: boolean;
+      readonly text: string;
+      readonly gives: 'number' | 'truth';
+      readonly node: Checked;
+      /** Cells that it names, each once. */
+      readonly reads: readonly number[];
+    }
+  | {
+      readonly kind: 'void';
+      readonly own: boolean;
+      readonly text: string;
+      readonly fault: Problem;
+      /** The cell at fault: itself, or one upstream whose fault leaves this one unchecked. */
+      readonly cause: number;
+      readonly reads: readonly number[];
+    };
+
+/** A way of growing: what fills each cell, and what the formulas make of them. */
+export interface Plan {
+  readonly name: string;
+  /** By cell. */
+  readonly contents: readonly Content[];
+  readonly structure: Structure;
+}
+
+/** A line of the file as a person meets it. */
+export type Line =
+  | { readonly kind: 'cell'; readonly row: number; readonly cell: number }
+  | {
+      readonly kind: 'text';
+      readonly row: number;
+      readonly label: string;
+      readonly note: string;
+      readonly group: string;
+    }
+  /** A row that could not become a cell: its name is bad or taken. */
+  | {
+      readonly kind: 'refused';
+      readonly row: number;
+      readonly name: string;
+      readonly label: string;
+      readonly group: string;
+    };
+
+/** A checked model. Nothing in it changes; an edit gives a new one that shares what stayed the same. */
+export interface Model {
+  readonly sheet: Sheet;
+  readonly title: string;
+  readonly cells: readonly Cell[];
+  /** Cell ids by name. */
+  readonly ids: ReadonlyMap<string, number>;
+  readonly lines: readonly Line[];
+  /** At least one; the first is the reference. */
+  readonly plans: readonly Plan[];
+  readonly faults: readonly Problem[];
+  /** Things worth knowing that are no faults. */
+  readonly notices: readonly Problem[];
+  /** The part of both that was found while the file was read, before any check. */
+  readonly reading: { readonly faults: readonly Problem[]; readonly notices: readonly Problem[] };
+}
+
+/** The cell of a name, or undefined. */
+export function cellNamed(model: Model, name: string): Cell | undefined {
+  const id = model.ids.get(name);
+  return id === undefined ? undefined : model.cells[id];
+}

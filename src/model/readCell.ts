@@ -1,0 +1,149 @@
+import type { Decimal } from '../core/number';
+import { placed, problem, type Problem } from '../core/problem';
+import { parseUnit, type Unit } from '../core/unit';
+import { functions } from '../formula/functions';
+import { shapes, type Budget, type Cell, type Correlation, type Range, type Role, type Shape } from './cell';
+import { isNumber, readNumber } from './readNumber';
+import { field, type SheetRow } from './sheet';
+
+const reserved = new Set('and or not mod xor to in true false null undefined end'.split(' '));
+const roles: readonly Role[] = ['', 'headline', 'check'];
+const budgets: readonly Budget[] = ['', 'return', 'cost'];
+
+/** Collects the faults of one record, each placed in its column. */
+export class RowFaults {
+  readonly found: Problem[] = [];
+
+  constructor(private readonly row: SheetRow) {}
+
+  add(column: string, fault: Problem): undefined {
+    this.found.push(placed(fault, { row: this.row.row, column, cell: field(this.row, 'name') }));
+    return undefined;
+  }
+}
+
+/** What is wrong with a cell's name, or undefined. */
+export function nameFault(name: string): Problem | undefined {
+  if (!/^[a-z][a-z0-9_]*$/.test(name)) {
+    return problem(
+      'name-text',
+      `name not allowed: ${name}. Use small letters, digits and _, beginning with a letter.`,
+      { text: name },
+    );
+  }
+  if (functions.has(name) || reserved.has(name)) {
+    return problem('name-taken', `name has a meaning in formulas: ${name}. Choose another, such as ${name}_value.`, {
+      text: name,
+    });
+  }
+  return undefined;
+}
+
+function oneOf<T extends string>(row: SheetRow, column: string, known: readonly T[], faults: RowFaults): T | undefined {
+  const text = field(row, column);
+  const found = known.find((word) => word === text);
+  if (found !== undefined) return found;
+  const words = known.filter((word) => word !== '').join(', ');
+  return faults.add(
+    column,
+    problem(`${column}-unknown`, `${column} not known: ${text}. Leave it blank or use ${words}.`, { text }),
+  );
+}
+
+function numberIn(row: SheetRow, column: string, faults: RowFaults): Decimal | undefined {
+  const text = field(row, column);
+  if (text === '') return undefined;
+  const read = readNumber(text);
+  return isNumber(read) ? read : faults.add(column, read);
+}
+
+function readRange(row: SheetRow, faults: RowFaults): Range | undefined {
+  const texts = [field(row, 'low'), field(row, 'high')] as const;
+  const shape = readShape(row, faults);
+  const low = numberIn(row, 'low', faults);
+  const high = numberIn(row, 'high', faults);
+  if ((texts[0] === '') !== (texts[1] === '')) {
+    const column = texts[0] === '' ? 'low' : 'high';
+    const text = texts[0] || texts[1];
+    return faults.add(
+      column,
+      problem('range-half', `half a range: ${text}. Give ${column} as well, or neither.`, { text }),
+    );
+  }
+  if (low === undefined || high === undefined) return undefined;
+  if (low.gt(high)) {
+    return faults.add(
+      'low',
+      problem('range-order', `low above high: ${texts.join(' > ')}. Swap them.`, { text: texts[0] }),
+    );
+  }
+  if (shape === 'lognormal' && low.lte(0)) {
+    return faults.add(
+      'low',
+      problem('range-lognormal', `lognormal range not above 0: ${texts[0]}. Raise low or choose another shape.`, {
+        text: texts[0],
+      }),
+    );
+  }
+  return { low, high, shape };
+}
+
+function readShape(row: SheetRow, faults: RowFaults): Shape {
+  if (field(row, 'shape') === '') return 'triangular';
+  return oneOf<Shape>(row, 'shape', shapes, faults) ?? 'triangular';
+}
+
+function readStep(row: SheetRow, faults: RowFaults): Decimal | undefined {
+  const step = numberIn(row, 'step', faults);
+  if (step === undefined || step.gt(0)) return step;
+  const text = field(row, 'step');
+  return faults.add('step', problem('step', `step not above 0: ${text}. Give the smallest sensible change.`, { text }));
+}
+
+function readCorrelations(row: SheetRow, faults: RowFaults): Correlation[] {
+  const claims = field(row, 'correlation')
+    .split(';')
+    .map((claim) => claim.trim())
+    .filter(Boolean);
+  return claims.flatMap((claim) => {
+    const [other = '', rankText = '', ...rest] = claim.split(/\s+/);
+    const rank = readNumber(rankText);
+    if (rest.length === 0 && isNumber(rank) && rank.abs().lt(1)) return [{ other, rank: rank.toNumber() }];
+    const fix = 'Write a name and a number between -1 and 1, as in price 0.6; several are parted by ;.';
+    faults.add(
+      'correlation',
+      problem('correlation-text', `correlation not readable: ${claim}. ${fix}`, { text: claim }),
+    );
+    return [];
+  });
+}
+
+function readUnit(row: SheetRow, nouns: ReadonlySet<string>, faults: RowFaults): Unit | undefined {
+  const unit = parseUnit(field(row, 'unit'), nouns);
+  return 'code' in unit ? faults.add('unit', unit) : unit;
+}
+
+/**
+ * Reads everything of a record but its formulas.
+ * @param nouns the count nouns that the model's inputs make known
+ */
+export function readCell(row: SheetRow, id: number, nouns: ReadonlySet<string>, faults: RowFaults): Cell {
+  const name = field(row, 'name');
+  return {
+    id,
+    row: row.row,
+    name,
+    label: field(row, 'label') || name.replaceAll('_', ' '),
+    unit: readUnit(row, nouns, faults),
+    unitText: field(row, 'unit'),
+    range: readRange(row, faults),
+    step: readStep(row, faults),
+    group: field(row, 'group'),
+    role: oneOf(row, 'role', roles, faults) ?? '',
+    budget: oneOf(row, 'budget', budgets, faults) ?? '',
+    crop: field(row, 'crop'),
+    correlations: readCorrelations(row, faults),
+    note: field(row, 'note'),
+    source: field(row, 'source'),
+  };
+}

@@ -1,0 +1,110 @@
+import { decimal, type Decimal } from '../core/number';
+import type { Plan } from './model';
+import { runCells } from './sections';
+import { evaluateTouched, type Values } from './values';
+import type { Lever, View } from './view';
+
+/** A result as a function of some inputs, everything else as it stands; NaN where it cannot be computed. */
+export interface Response {
+  /** The result today. */
+  readonly base: Decimal;
+  /** Whether the result depends on any of the inputs. */
+  readonly depends: boolean;
+  exact(values: readonly Decimal[]): Decimal;
+  float(values: readonly number[]): number;
+}
+
+/** One plan's part of a view, with its values in both arithmetics. */
+class Side {
+  readonly base: Decimal;
+  private readonly registers: Float64Array;
+  private readonly start: Float64Array;
+
+  constructor(
+    private readonly plan: Plan,
+    private readonly values: Values,
+    private readonly result: number,
+  ) {
+    this.base = values.numbers[result] ?? decimal(NaN);
+    this.start = plan.structure.sections().program.registers();
+    values.numbers.forEach((value, id) => {
+      this.start[id] = value.toNumber();
+    });
+    this.registers = this.start.slice();
+  }
+
+  /** This side's response; a cell that is undefined does not move here. */
+  to(cells: readonly (number | undefined)[]): Response {
+    const moving = cells.flatMap((cell) => cell ?? []);
+    const route = this.plan.structure.route(moving, this.result);
+    if (route.length === 0) {
+      const float = this.base.toNumber();
+      return { base: this.base, depends: false, exact: () => this.base, float: () => float };
+    }
+    return {
+      base: this.base,
+      depends: true,
+      exact: (xs) => this.exact(cells, xs, route),
+      float: (xs) => this.float(cells, xs, route),
+    };
+  }
+
+  private exact(cells: readonly (number | undefined)[], xs: readonly Decimal[], route: readonly number[]): Decimal {
+    const pairs = cells.flatMap((cell, i) => (cell === undefined ? [] : [[cell, xs[i] as Decimal] as const]));
+    return evaluateTouched(this.plan, this.values, route, new Map(pairs)).numbers[this.result] as Decimal;
+  }
+
+  private float(cells: readonly (number | undefined)[], xs: readonly number[], route: readonly number[]): number {
+    const { registers } = this;
+    registers.set(this.start);
+    for (let i = 0; i < cells.length; i += 1) {
+      const cell = cells[i];
+      if (cell !== undefined) registers[cell] = xs[i] as number;
+    }
+    runCells(this.plan.structure.sections(), registers, route);
+    return registers[this.result] as number;
+  }
+}
+
+/** A view with its values: everything that a study asks. */
+export interface Question {
+  readonly view: View;
+  /** The result today. */
+  readonly base: Decimal;
+  /** The result as a function of some inputs. */
+  response(levers: readonly Lever[]): Response;
+}
+
+/**
+ * Makes a view ready for studies.
+ * @param values the values of the view's plan
+ * @param againstValues those of the plan compared with, where there is one
+ */
+export function question(view: View, values: Values, againstValues: Values | undefined): Question {
+  const own = new Side(view.plan, values, view.result);
+  if (view.against === undefined || againstValues === undefined) {
+    const response = (levers: readonly Lever[]): Response => own.to(levers.map(landsInPlan));
+    return { view, base: own.base, response };
+  }
+  const other = new Side(view.against, againstValues, view.result);
+  const response = (levers: readonly Lever[]): Response =>
+    difference(own.to(levers.map(landsInPlan)), other.to(levers.map(landsInAgainst)));
+  return { view, base: own.base.minus(other.base), response };
+}
+
+function landsInPlan({ cell, inPlan }: Lever): number | undefined {
+  return inPlan ? cell.id : undefined;
+}
+
+function landsInAgainst({ cell, inAgainst }: Lever): number | undefined {
+  return inAgainst ? cell.id : undefined;
+}
+
+function difference(own: Response, other: Response): Response {
+  return {
+    base: own.base.minus(other.base),
+    depends: own.depends || other.depends,
+    exact: (xs) => own.exact(xs).minus(other.exact(xs)),
+    float: (xs) => own.float(xs) - other.float(xs),
+  };
+}

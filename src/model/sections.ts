@@ -1,0 +1,41 @@
+import { compileProgram, ProgramWriter } from '../formula/compile';
+import { run, type Program } from '../formula/program';
+import type { Content } from './model';
+
+/** A plan's formulas as one register program over float64: register n is cell n, and each cell has a section. */
+export interface Sections {
+  readonly program: Program;
+  /** By cell: where its section starts and ends; the same where nothing computes it. */
+  readonly starts: Int32Array;
+  readonly ends: Int32Array;
+}
+
+/** Compiles a plan's formulas, in the order in which they compute. */
+export function compileSections(contents: readonly Content[], order: readonly number[]): Sections {
+  const writer = new ProgramWriter(contents.length);
+  const starts = new Int32Array(contents.length);
+  const ends = new Int32Array(contents.length);
+  for (const id of order) {
+    const content = contents[id];
+    starts[id] = ends[id] = writer.code.length;
+    if (content?.kind === 'calculated') ends[id] = writer.formula(content.node, id);
+  }
+  return { program: compileProgram(writer), starts, ends };
+}
+
+/** A set of registers with a plan's inputs in place and nothing computed. */
+export function loadInputs({ program }: Sections, contents: readonly Content[]): Float64Array {
+  const registers = program.registers();
+  contents.forEach((content, id) => {
+    if (content.kind === 'input') registers[id] = content.number.toNumber();
+  });
+  return registers;
+}
+
+/** Computes some cells, in the given order, on a set of registers. */
+export function runCells({ program, starts, ends }: Sections, registers: Float64Array, ids: ArrayLike<number>): void {
+  for (let i = 0; i < ids.length; i += 1) {
+    const id = ids[i] as number;
+    run(program, registers, starts[id] as number, ends[id] as number);
+  }
+}

@@ -1,0 +1,52 @@
+import { reach, readers } from './graph';
+import type { Content } from './model';
+import { compileSections, type Sections } from './sections';
+
+/** What a plan's formulas make of its cells, whatever numbers its inputs hold; number edits share it. */
+export interface Structure {
+  /** Every cell, each after all that it reads; cells in a circle are void and stand anywhere. */
+  readonly order: readonly number[];
+  /** By cell: its place in the order. */
+  readonly places: readonly number[];
+  /** By cell: the cells that read it. */
+  readonly feeds: readonly (readonly number[])[];
+  /** The formulas over float64, compiled when first asked for. */
+  sections(): Sections;
+  /** The cells from some inputs to a result, both included, as they compute; none if it is not fed by them. */
+  route(from: readonly number[], result: number): readonly number[];
+}
+
+/** The structure of a plan from what fills its cells. */
+export function structureOf(contents: readonly Content[], order: readonly number[]): Structure {
+  const reads = contents.map((content) => (content.kind === 'input' ? [] : content.reads));
+  const feeds = readers(reads);
+  const places: number[] = [];
+  order.forEach((id, place) => {
+    places[id] = place;
+  });
+  const routes = new Map<string, readonly number[]>();
+  const findRoute = (from: readonly number[], result: number): readonly number[] => {
+    const sources = reach([result], reads);
+    const route = inOrder({ order, places }, reach(from, feeds)).filter((id) => sources.has(id));
+    return route.includes(result) ? route : [];
+  };
+  let sections: Sections | undefined;
+  return {
+    order,
+    places,
+    feeds,
+    sections: () => (sections ??= compileSections(contents, order)),
+    route: (from, result) => {
+      const key = `${result}<${from.join()}`;
+      const route = routes.get(key) ?? findRoute(from, result);
+      routes.set(key, route);
+      return route;
+    },
+  };
+}
+
+/** Some cells in the order in which they compute. */
+export function inOrder({ order, places }: Pick<Structure, 'order' | 'places'>, ids: ReadonlySet<number>): number[] {
+  if (ids.size * 8 > order.length) return order.filter((id) => ids.has(id));
+  return [...ids].sort((a, b) => (places[a] ?? 0) - (places[b] ?? 0));
+}

@@ -1,0 +1,125 @@
+import { exact } from '../core/exact';
+import { decimal, type Decimal } from '../core/number';
+import { evaluate } from '../formula/evaluate';
+import type { Reason } from '../formula/function';
+import type { Cell } from './cell';
+import { reach } from './graph';
+import type { Content, Plan } from './model';
+import { inOrder } from './structure';
+
+/** Why a cell has no value. */
+export interface CellError {
+  readonly code: string;
+  readonly message: string;
+  /** The cell at fault: itself, or one upstream. */
+  readonly cause: number;
+}
+
+/** The exact values of one plan. */
+export interface Values {
+  /** By cell, in the cell's own unit; true is 1, false 0; NaN where there is an error. */
+  readonly numbers: readonly Decimal[];
+  readonly errors: ReadonlyMap<number, CellError>;
+}
+
+const unknown = decimal(NaN);
+
+/** Numbers that stand in for inputs, by cell. */
+export type Substitutes = ReadonlyMap<number, Decimal>;
+
+/** One evaluation of some of a plan's cells, in order. */
+class Sweep {
+  private failed: Reason | undefined;
+  private missing: number | undefined;
+  readonly arithmetic = exact;
+
+  constructor(
+    private readonly plan: Plan,
+    readonly numbers: Decimal[],
+    readonly errors: Map<number, CellError>,
+    private readonly substitutes: Substitutes,
+  ) {}
+
+  cell(id: number): Decimal {
+    const value = this.numbers[id] ?? unknown;
+    if (value.isNaN()) this.missing ??= id;
+    return value;
+  }
+
+  fail(reason: Reason): void {
+    this.failed ??= reason;
+  }
+
+  compute(id: number): void {
+    this.errors.delete(id);
+    this.numbers[id] = this.substitutes.get(id) ?? this.valueOf(id, this.plan.contents[id]);
+  }
+
+  private valueOf(id: number, content: Content | undefined): Decimal {
+    if (content?.kind === 'input') return content.number;
+    if (content?.kind !== 'calculated') return this.voidError(id, content);
+    this.failed = undefined;
+    this.missing = undefined;
+    const value = evaluate(content.node, this);
+    if (value.isNaN()) this.errors.set(id, this.errorOf(id));
+    return value;
+  }
+
+  private voidError(id: number, content: Content | undefined): Decimal {
+    const fault = content?.kind === 'void' ? content.fault : { code: 'blank', message: 'nothing to compute' };
+    this.errors.set(id, {
+      code: fault.code,
+      message: fault.message,
+      cause: content?.kind === 'void' ? content.cause : id,
+    });
+    return unknown;
+  }
+
+  private errorOf(id: number): CellError {
+    if (this.failed !== undefined) return { ...this.failed, cause: id };
+    const upstream = this.missing === undefined ? undefined : this.errors.get(this.missing);
+    return upstream ?? { code: 'unknown', message: 'no value', cause: this.missing ?? id };
+  }
+}
+
+const noSubstitutes: Substitutes = new Map();
+
+/** All values of a plan. */
+export function evaluatePlan(plan: Plan): Values {
+  const sweep = new Sweep(
+    plan,
+    plan.contents.map(() => unknown),
+    new Map(),
+    noSubstitutes,
+  );
+  for (const id of plan.structure.order) sweep.compute(id);
+  return sweep;
+}
+
+/** The cells that a change of some cells may touch, themselves included, in the order in which they compute. */
+export function touched({ structure }: Plan, changed: Iterable<number>): number[] {
+  return inOrder(structure, reach(changed, structure.feeds));
+}
+
+/**
+ * The values after some inputs changed: only the cells that these feed are computed again.
+ * @param before the values of the same plan apart from the changed cells
+ * @param ids the cells to compute, from `touched`
+ */
+export function evaluateTouched(
+  plan: Plan,
+  before: Values,
+  ids: readonly number[],
+  substitutes: Substitutes = noSubstitutes,
+): Values {
+  const sweep = new Sweep(plan, [...before.numbers], new Map(before.errors), substitutes);
+  for (const id of ids) sweep.compute(id);
+  return sweep;
+}
+
+/** An error in a sentence, naming the cell at fault where it lies upstream. */
+export function errorSentence(error: CellError, cell: number, cells: readonly Cell[]): string {
+  const cause = cells[error.cause];
+  const upstream = error.cause === cell || cause === undefined ? '' : ` in ${cause.name}`;
+  return `cannot be computed: ${error.message}${upstream}`;
+}
