@@ -1,0 +1,64 @@
+import { parseArgs } from 'node:util';
+import { UsageError } from './usage';
+
+/** What was asked for, before any file is read. */
+export interface Arguments {
+  readonly command: string;
+  readonly file: string;
+  readonly json: boolean;
+  readonly plan: string | undefined;
+  readonly against: string | undefined;
+  readonly set: readonly string[];
+  /** The command's own options, as typed. */
+  readonly options: Readonly<Record<string, string | undefined>>;
+}
+
+const text = { type: 'string' } as const;
+const known = {
+  json: { type: 'boolean', default: false },
+  plan: text,
+  against: text,
+  set: { type: 'string', multiple: true, default: [] as string[] },
+  result: text,
+  input: text,
+  target: text,
+  from: text,
+  to: text,
+} as const;
+
+/** A negative number after an option is its value, not another option. */
+function joinNegatives(words: readonly string[]): string[] {
+  return words.reduce<string[]>((joined, word) => {
+    const before = joined.at(-1) ?? '';
+    const isValue = /^-[\d.]/.test(word) && /^--[a-z-]+$/.test(before);
+    return isValue ? [...joined.slice(0, -1), `${before}=${word}`] : [...joined, word];
+  }, []);
+}
+
+/**
+ * Reads the words after the program's name.
+ * @param optionsOf the options that each command takes besides the common ones
+ * @throws UsageError for anything that is not a command, its file and its options
+ */
+export function readArguments(words: readonly string[], optionsOf: ReadonlyMap<string, readonly string[]>): Arguments {
+  const { values, positionals } = parsed(words);
+  const [command = '', file, ...rest] = positionals;
+  const allowed = optionsOf.get(command);
+  if (allowed === undefined) {
+    throw new UsageError(`command not known: ${command || 'none given'}. Use ${[...optionsOf.keys()].join(', ')}.`);
+  }
+  if (file === undefined) throw new UsageError('file missing: name a model file after the command.');
+  if (rest.length > 0) throw new UsageError(`too many words: ${rest.join(' ')}. Give one file.`);
+  const { json, plan, against, set, ...options } = values;
+  const foreign = Object.keys(options).find((name) => !allowed.includes(name));
+  if (foreign !== undefined) throw new UsageError(`option not for ${command}: --${foreign}. Leave it out.`);
+  return { command, file, json, plan, against, set, options };
+}
+
+function parsed(words: readonly string[]) {
+  try {
+    return parseArgs({ args: joinNegatives(words), options: known, allowPositionals: true, strict: true });
+  } catch (error) {
+    throw new UsageError(error instanceof Error ? error.message : String(error));
+  }
+}

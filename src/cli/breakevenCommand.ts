@@ -1,0 +1,57 @@
+import { decimal } from '../core/number';
+import { breakeven, type Breakeven } from '../study/breakeven';
+import { defaultRange, type SearchRange } from '../study/searchRange';
+import type { Lever } from '../model/view';
+import type { Arguments } from './arguments';
+import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
+import { leverOf, numberOf, questionOf, type Session } from './session';
+import { UsageError } from './usage';
+
+function rangeOf({ options }: Arguments, lever: Lever): SearchRange {
+  const from = numberOf(options['from'], 'from');
+  const to = numberOf(options['to'], 'to');
+  if ((from === undefined) !== (to === undefined)) throw new UsageError('half a range: give both --from and --to.');
+  if (from === undefined || to === undefined) return defaultRange(lever);
+  if (from.lt(to)) return { from, to };
+  throw new UsageError(`--from not below --to: ${from.toString()} and ${to.toString()}. Swap them.`);
+}
+
+function sentence({ holds, crossings, breaks }: Breakeven): string {
+  if (holds === 'everywhere') return 'at or above the target everywhere in the range\n';
+  if (holds === 'nowhere') return 'below the target everywhere in the range\n';
+  const lines = [
+    ...crossings.map(({ value, direction }) => [
+      direction === 'touch' ? 'touches' : `crosses ${direction}`,
+      shortNumber(value),
+    ]),
+    ...breaks.map((value) => ['breaks', shortNumber(value)]),
+  ];
+  return aligned(lines, [1]);
+}
+
+/** Where the result comes to the target as one input moves. */
+export function breakevenCommand(session: Session, given: Arguments): Outcome {
+  const asked = questionOf(session, given.options['result']);
+  const lever = leverOf(asked, session.model, given.options['input']);
+  const target = numberOf(given.options['target'], 'target') ?? decimal(0);
+  const response = asked.response([lever]);
+  const curve = { exact: (x: typeof target) => response.exact([x]), float: (x: number) => response.float([x]) };
+  const range = rangeOf(given, lever);
+  const found = breakeven(curve, range, target, [lever.base]);
+  const { name, unitText } = lever.cell;
+  const span = `${shortNumber(range.from)} to ${shortNumber(range.to)} ${unitText}`;
+  return {
+    document: {
+      input: name,
+      unit: unitText,
+      base: jsonNumber(lever.base),
+      from: jsonNumber(range.from),
+      to: jsonNumber(range.to),
+      crossings: found.crossings.map(({ value, direction }) => ({ value: jsonNumber(value), direction })),
+      breaks: found.breaks.map(jsonNumber),
+      holds: found.holds,
+    },
+    table: `${name}: ${shortNumber(lever.base)} ${unitText} today, looked at from ${span}\n\n${sentence(found)}`,
+    computed: !asked.base.isNaN(),
+  };
+}

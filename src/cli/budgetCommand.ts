@@ -1,0 +1,44 @@
+import { partialBudget, type BudgetLine } from '../trade/partialBudget';
+import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
+import type { Session } from './session';
+import { UsageError } from './usage';
+
+function lineDocument({ cell, value }: BudgetLine): Record<string, unknown> {
+  return { name: cell.name, value: jsonNumber(value) };
+}
+
+function section(title: string, lines: readonly BudgetLine[]): string[][] {
+  return [[title, ''], ...lines.map(({ cell, value }) => [`  ${cell.label}`, shortNumber(value)])];
+}
+
+/** What changes between two plans, each thing once. */
+export function budgetCommand({ model, values, againstValues }: Session): Outcome {
+  if (againstValues === undefined) throw new UsageError('option missing: --against. Name the plan to compare with.');
+  const { addedReturns, reducedCosts, addedCosts, reducedReturns, netChange } = partialBudget(
+    model.cells,
+    againstValues,
+    values,
+  );
+  const unit = model.cells.find(({ budget }) => budget !== '')?.unitText ?? '';
+  return {
+    document: {
+      added_returns: addedReturns.map(lineDocument),
+      reduced_costs: reducedCosts.map(lineDocument),
+      added_costs: addedCosts.map(lineDocument),
+      reduced_returns: reducedReturns.map(lineDocument),
+      net_change: jsonNumber(netChange),
+      unit,
+    },
+    table: aligned(
+      [
+        ...section('added returns', addedReturns),
+        ...section('reduced costs', reducedCosts),
+        ...section('added costs', addedCosts),
+        ...section('reduced returns', reducedReturns),
+        [`net change (${unit})`, shortNumber(netChange)],
+      ],
+      [1],
+    ),
+    computed: !netChange.isNaN(),
+  };
+}

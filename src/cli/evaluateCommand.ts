@@ -1,0 +1,64 @@
+import type { Decimal } from '../core/number';
+import type { Cell } from '../model/cell';
+import { errorSentence, type CellError } from '../model/values';
+import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
+import type { Session } from './session';
+
+/** A cell's value for a document: a number's text, true or false, or null beside an error. */
+type CellValue = string | boolean | null;
+
+function isTruth({ plan }: Session, cell: Cell): boolean {
+  const content = plan.contents[cell.id];
+  return content?.kind === 'calculated' && content.gives === 'truth';
+}
+
+/** The value looked at: the plan's own, or how far it stands above the plan it is compared with. */
+function numberOf({ values, againstValues }: Session, { id }: Cell): Decimal | undefined {
+  const own = values.numbers[id];
+  const other = againstValues?.numbers[id];
+  return other === undefined ? own : own?.minus(other);
+}
+
+function errorOf({ values, againstValues }: Session, { id }: Cell): CellError | undefined {
+  return values.errors.get(id) ?? againstValues?.errors.get(id);
+}
+
+function valueOf(session: Session, cell: Cell): CellValue {
+  if (errorOf(session, cell) !== undefined) return null;
+  return isTruth(session, cell) ? session.values.numbers[cell.id]?.eq(1) === true : jsonNumber(numberOf(session, cell));
+}
+
+function cellDocument(session: Session, cell: Cell): Record<string, unknown> {
+  const error = errorOf(session, cell);
+  const said = error && {
+    code: error.code,
+    message: error.message,
+    cause: session.model.cells[error.cause]?.name ?? '',
+  };
+  return { value: valueOf(session, cell), unit: cell.unitText, error: said ?? null };
+}
+
+function cellLine(session: Session, cell: Cell): string[] {
+  const error = errorOf(session, cell);
+  if (error !== undefined) return [cell.name, '—', '', errorSentence(error, cell.id, session.model.cells)];
+  const value = isTruth(session, cell) ? String(valueOf(session, cell)) : shortNumber(numberOf(session, cell));
+  return [cell.name, value, cell.unitText, cell.label];
+}
+
+/** Every cell of a plan, or of the difference of two; true and false are the plan's own. */
+export function evaluateCommand(session: Session): Outcome {
+  const { model, plan, against } = session;
+  const cells = new Map(model.cells.map((cell) => [cell.name, cellDocument(session, cell)]));
+  const checks = model.cells
+    .filter(({ role }) => role === 'check')
+    .map((cell) => ({ name: cell.name, holds: valueOf(session, cell) }));
+  const compared = against === undefined ? {} : { against: against.name };
+  return {
+    document: { plan: plan.name, ...compared, cells: Object.fromEntries(cells), checks },
+    table: aligned(
+      model.cells.map((cell) => cellLine(session, cell)),
+      [1],
+    ),
+    computed: model.cells.every((cell) => errorOf(session, cell) === undefined),
+  };
+}

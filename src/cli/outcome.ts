@@ -1,0 +1,37 @@
+import { numberToText, type Decimal } from '../core/number';
+import type { Problem } from '../core/problem';
+import { toSignificant } from '../core/rounded';
+
+/** What a command found, for both kinds of reader. */
+export interface Outcome {
+  /** The JSON document, without its faults. */
+  readonly document: Readonly<Record<string, unknown>>;
+  /** The same for people. */
+  readonly table: string;
+  /** Whether what was asked can be computed at today's values. */
+  readonly computed: boolean;
+}
+
+/** A number for a JSON document: its text with all digits, null where it cannot be computed. */
+export function jsonNumber(value: Decimal | undefined): string | null {
+  return value === undefined || value.isNaN() ? null : numberToText(value);
+}
+
+/** A number for people: eight digits, a dash where it cannot be computed. */
+export function shortNumber(value: Decimal | undefined): string {
+  return value === undefined || value.isNaN() ? '—' : toSignificant(value, 8);
+}
+
+/** A fault as documents carry it. */
+export function jsonFault({ code, message, where }: Problem): Record<string, unknown> {
+  return { code, message, row: where.row, column: where.column, cell: where.cell, text: where.text };
+}
+
+/** Rows of text in aligned columns; columns named in `right` are set against their right edge. */
+export function aligned(rows: readonly (readonly string[])[], right: readonly number[]): string {
+  const widths: number[] = [];
+  for (const row of rows) row.forEach((text, i) => (widths[i] = Math.max(widths[i] ?? 0, text.length)));
+  const line = (row: readonly string[]): string =>
+    row.map((text, i) => (right.includes(i) ? text.padStart(widths[i] ?? 0) : text.padEnd(widths[i] ?? 0))).join('  ');
+  return rows.map((row) => line(row).trimEnd()).join('\n') + '\n';
+}

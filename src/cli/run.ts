@@ -1,0 +1,73 @@
+import { readModel } from '../files/readModel';
+import { readArguments, type Arguments } from './arguments';
+import { breakevenCommand } from './breakevenCommand';
+import { budgetCommand } from './budgetCommand';
+import { evaluateCommand } from './evaluateCommand';
+import { jsonFault, type Outcome } from './outcome';
+import { openSession, type Session } from './session';
+import { tornadoCommand } from './tornadoCommand';
+import { usage, UsageError } from './usage';
+
+/** What a run of the program leaves behind. */
+export interface Finished {
+  readonly output: string;
+  readonly messages: string;
+  /** 0 done, 1 the model or its result is at fault, 2 wrong usage. */
+  readonly status: 0 | 1 | 2;
+}
+
+interface Command {
+  readonly options: readonly string[];
+  run(session: Session, given: Arguments): Outcome;
+}
+
+const commands: ReadonlyMap<string, Command> = new Map([
+  ['evaluate', { options: [], run: evaluateCommand }],
+  ['tornado', { options: ['result'], run: tornadoCommand }],
+  ['breakeven', { options: ['result', 'input', 'target', 'from', 'to'], run: breakevenCommand }],
+  ['budget', { options: [], run: budgetCommand }],
+]);
+
+const optionsOf = new Map([...commands].map(([name, { options }]) => [name, options]));
+
+function refusal(error: unknown): Finished {
+  if (error instanceof UsageError) return { output: '', messages: `${error.message}\n\n${usage}`, status: 2 };
+  throw error;
+}
+
+/**
+ * Runs one command.
+ * @param words the words after the program's name
+ * @param readFile gives a file's bytes, or throws where there is no such file
+ */
+export function runCommand(words: readonly string[], readFile: (path: string) => Uint8Array): Finished {
+  try {
+    const given = readArguments(words, optionsOf);
+    return finish(given, bytesOf(given.file, readFile));
+  } catch (error) {
+    return refusal(error);
+  }
+}
+
+function bytesOf(path: string, readFile: (path: string) => Uint8Array): Uint8Array {
+  try {
+    return readFile(path);
+  } catch {
+    throw new UsageError(`file not readable: ${path}. Check its name and place.`);
+  }
+}
+
+function finish(given: Arguments, bytes: Uint8Array): Finished {
+  const { model: opened, refused } = readModel(bytes);
+  const said = [...opened.faults, ...opened.notices].map(({ message, where }) => `row ${where.row}: ${message}\n`);
+  if (refused) return { output: document(given, {}, opened.faults), messages: said.join(''), status: 1 };
+  const session = openSession(opened, given);
+  const { document: found, table, computed } = (commands.get(given.command) as Command).run(session, given);
+  const status = session.faults.length === 0 && session.checksHold && computed ? 0 : 1;
+  const output = given.json ? document(given, found, session.faults) : table;
+  return { output, messages: said.join(''), status };
+}
+
+function document(given: Arguments, found: Outcome['document'], faults: Session['faults']): string {
+  return given.json ? `${JSON.stringify({ ...found, faults: faults.map(jsonFault) }, null, 2)}\n` : '';
+}

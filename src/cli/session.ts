@@ -1,0 +1,125 @@
+import { isNumberText, type Decimal } from '../core/number';
+import type { Problem } from '../core/problem';
+import type { Cell } from '../model/cell';
+import { edit, editIn } from '../model/edit';
+import { cellNamed, type Model, type Plan } from '../model/model';
+import { isNumber, readNumber } from '../model/readNumber';
+import { question, type Question } from '../model/response';
+import { evaluatePlan, type Values } from '../model/values';
+import { lever, unitOf, type Lever } from '../model/view';
+import { nearest } from '../core/nearest';
+import type { Arguments } from './arguments';
+import { UsageError } from './usage';
+
+/** A model with the plans that a command looks at, evaluated. */
+export interface Session {
+  readonly model: Model;
+  readonly plan: Plan;
+  readonly against: Plan | undefined;
+  readonly values: Values;
+  readonly againstValues: Values | undefined;
+  /** The model's faults; what `--set` takes outside a range is none. */
+  readonly faults: readonly Problem[];
+  /** Every check of the plans looked at holds. */
+  readonly checksHold: boolean;
+}
+
+function planNamed(model: Model, name: string): Plan {
+  const plan = model.plans.find((candidate) => candidate.name === name);
+  if (plan !== undefined) return plan;
+  throw new UsageError(`plan not known: ${name}. The model has ${model.plans.map((one) => one.name).join(', ')}.`);
+}
+
+/** The cell of a name that an option gives. */
+export function cellOf(model: Model, name: string, option: string): Cell {
+  const cell = cellNamed(model, name);
+  if (cell !== undefined) return cell;
+  const near = nearest(name, model.ids.keys());
+  const fix = near === undefined ? 'Name a cell of the model.' : `Did you mean ${near}?`;
+  throw new UsageError(`name not known in --${option}: ${name}. ${fix}`);
+}
+
+/** A number that an option gives, or a fallback where it is left out. */
+export function numberOf(text: string | undefined, option: string): Decimal | undefined {
+  if (text === undefined) return undefined;
+  const number = readNumber(text);
+  if (!isNumber(number)) throw new UsageError(`--${option}: ${number.message}`);
+  return number;
+}
+
+function withSetting(model: Model, planName: string, setting: string): { model: Model; row: number } {
+  const [, name = '', text = ''] = /^([^=]*)=(.*)$/s.exec(setting) ?? [];
+  if (!isNumberText(text)) throw new UsageError(`--set not readable: ${setting}. Write name=number.`);
+  numberOf(text, 'set');
+  const cell = cellOf(model, name, 'set');
+  const plan = planNamed(model, planName);
+  if (plan.contents[cell.id]?.kind !== 'input') {
+    throw new UsageError(
+      `--set of a cell that is no input in plan ${planName}: ${name}. Set the inputs that it is made from.`,
+    );
+  }
+  return { model: edit(model, editIn(model, plan, cell.id, text)).model, row: cell.row };
+}
+
+function settle(
+  model: Model,
+  planName: string,
+  settings: readonly string[],
+): { model: Model; faults: readonly Problem[] } {
+  let current = model;
+  const rows = new Set<number>();
+  for (const setting of settings) {
+    const next = withSetting(current, planName, setting);
+    current = next.model;
+    rows.add(next.row);
+  }
+  const faults = current.faults.filter(({ code, where }) => code !== 'range-value' || !rows.has(where.row));
+  return { model: current, faults };
+}
+
+function allHold({ cells }: Model, values: Values | undefined): boolean {
+  if (values === undefined) return true;
+  return cells.every(({ id, role }) => role !== 'check' || values.numbers[id]?.eq(1) === true);
+}
+
+/**
+ * Makes a model ready for a command.
+ * @throws UsageError for a plan or a setting that the model does not have
+ */
+export function openSession(opened: Model, { plan: planName, against: againstName, set }: Arguments): Session {
+  const lastPlan = opened.plans.at(-1)?.name ?? '';
+  const name = planNamed(opened, planName ?? lastPlan).name;
+  const { model, faults } = settle(opened, name, set);
+  const plan = planNamed(model, name);
+  const against = againstName === undefined ? undefined : planNamed(model, againstName);
+  const values = evaluatePlan(plan);
+  const againstValues = against && evaluatePlan(against);
+  const checksHold = allHold(model, values) && allHold(model, againstValues);
+  return { model, plan, against, values, againstValues, faults, checksHold };
+}
+
+/** The question that `--result` asks. */
+export function questionOf(session: Session, name: string | undefined): Question {
+  if (name === undefined) throw new UsageError('option missing: --result. Name the cell to look at.');
+  const { model, plan, against, values, againstValues } = session;
+  const cell = cellOf(model, name, 'result');
+  const isTruth = [plan, against].some((one) => {
+    const content = one?.contents[cell.id];
+    return content?.kind === 'calculated' && content.gives === 'truth';
+  });
+  if (isTruth) throw new UsageError(`--result is true or false: ${name}. Name a cell that holds a number.`);
+  return question({ model, result: cell.id, plan, against }, values, againstValues);
+}
+
+/** The input that `--input` names, with the plans in which its change is seen. */
+export function leverOf(asked: Question, model: Model, name: string | undefined): Lever {
+  if (name === undefined) throw new UsageError('option missing: --input. Name the input to move.');
+  const found = lever(asked.view, cellOf(model, name, 'input').id);
+  if (found !== undefined) return found;
+  throw new UsageError(`--input is calculated in plan ${asked.view.plan.name}: ${name}. Name an input.`);
+}
+
+/** The unit of a question's result, as text. */
+export function resultUnit({ view }: Question): string {
+  return unitOf(view.model.cells[view.result]).text;
+}

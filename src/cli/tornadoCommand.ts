@@ -1,0 +1,33 @@
+import { tornado, type Bar } from '../study/tornado';
+import type { Decimal } from '../core/number';
+import type { Arguments } from './arguments';
+import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
+import { questionOf, resultUnit, type Session } from './session';
+
+function barDocument({ lever, low, high, atLow, atHigh, swing }: Bar<Decimal>): Record<string, unknown> {
+  return {
+    name: lever.cell.name,
+    low: jsonNumber(low),
+    high: jsonNumber(high),
+    at_low: jsonNumber(atLow),
+    at_high: jsonNumber(atHigh),
+    swing: jsonNumber(swing),
+  };
+}
+
+function barLine({ lever, low, high, atLow, atHigh, swing }: Bar<Decimal>): string[] {
+  return [lever.cell.name, ...[low, high, atLow, atHigh, swing].map(shortNumber), lever.cell.unitText];
+}
+
+/** The result at both ends of every uncertain input. */
+export function tornadoCommand(session: Session, { options }: Arguments): Outcome {
+  const asked = questionOf(session, options['result']);
+  const bars = asked.base.isNaN() ? [] : tornado(asked);
+  const unit = resultUnit(asked);
+  const head = ['input', 'low', 'high', 'at low', 'at high', 'swing', 'unit of input'];
+  return {
+    document: { result: options['result'], base: jsonNumber(asked.base), unit, bars: bars.map(barDocument) },
+    table: `${options['result'] ?? ''}: ${shortNumber(asked.base)} ${unit}\n\n${aligned([head, ...bars.map(barLine)], [1, 2, 3, 4, 5])}`,
+    computed: !asked.base.isNaN(),
+  };
+}

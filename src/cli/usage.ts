@@ -1,0 +1,18 @@
+/** Wrong usage of the command line: said on standard error, exit status 2. */
+export class UsageError extends Error {}
+
+export const usage = `usage: npm run --silent cli -- COMMAND FILE [options]
+
+commands
+  evaluate                       every cell of a plan
+  tornado    --result NAME       the result at both ends of each uncertain input
+  breakeven  --result NAME --input NAME [--target 0] [--from A --to B]
+                                 where the result comes to the target
+  budget     --against NAME      what changes between two plans, each thing once
+
+options
+  --plan NAME      the plan looked at (default: the last plan column)
+  --against NAME   look at the difference plan - against
+  --set name=5     another number for an input, in its own unit (repeatable)
+  --json           one JSON document instead of a table
+`;
