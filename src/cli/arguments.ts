@@ -24,6 +24,9 @@ const known = {
   target: text,
   from: text,
   to: text,
+  across: text,
+  down: text,
+  steps: text,
 } as const;
 
 /** A negative number after an option is its value, not another option. */

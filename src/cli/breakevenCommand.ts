@@ -4,7 +4,7 @@ import { defaultRange, type SearchRange } from '../study/searchRange';
 import type { Lever } from '../model/view';
 import type { Arguments } from './arguments';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
-import { leverOf, numberOf, questionOf, type Session } from './session';
+import { inputOf, numberOf, questionOf, type Session } from './session';
 import { UsageError } from './usage';
 
 function rangeOf({ options }: Arguments, lever: Lever): SearchRange {
@@ -32,7 +32,7 @@ function sentence({ holds, crossings, breaks }: Breakeven): string {
 /** Where the result comes to the target as one input moves. */
 export function breakevenCommand(session: Session, given: Arguments): Outcome {
   const asked = questionOf(session, given.options['result']);
-  const lever = leverOf(asked, session.model, given.options['input']);
+  const lever = inputOf(asked, 'input', given.options['input']);
   const target = numberOf(given.options['target'], 'target') ?? decimal(0);
   const response = asked.response([lever]);
   const curve = { exact: (x: typeof target) => response.exact([x]), float: (x: number) => response.float([x]) };

@@ -3,8 +3,11 @@ import { readArguments, type Arguments } from './arguments';
 import { breakevenCommand } from './breakevenCommand';
 import { budgetCommand } from './budgetCommand';
 import { evaluateCommand } from './evaluateCommand';
+import { gridCommand } from './gridCommand';
 import { jsonFault, type Outcome } from './outcome';
+import { scheduleCommand } from './scheduleCommand';
 import { openSession, type Session } from './session';
+import { switchingCommand } from './switchingCommand';
 import { tornadoCommand } from './tornadoCommand';
 import { usage, UsageError } from './usage';
 
@@ -25,7 +28,10 @@ const commands: ReadonlyMap<string, Command> = new Map([
   ['evaluate', { options: [], run: evaluateCommand }],
   ['tornado', { options: ['result'], run: tornadoCommand }],
   ['breakeven', { options: ['result', 'input', 'target', 'from', 'to'], run: breakevenCommand }],
+  ['switching', { options: ['result', 'target'], run: switchingCommand }],
+  ['grid', { options: ['result', 'across', 'down', 'steps'], run: gridCommand }],
   ['budget', { options: [], run: budgetCommand }],
+  ['schedule', { options: [], run: scheduleCommand }],
 ]);
 
 const optionsOf = new Map([...commands].map(([name, { options }]) => [name, options]));

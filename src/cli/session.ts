@@ -111,12 +111,12 @@ export function questionOf(session: Session, name: string | undefined): Question
   return question({ model, result: cell.id, plan, against }, values, againstValues);
 }
 
-/** The input that `--input` names, with the plans in which its change is seen. */
-export function leverOf(asked: Question, model: Model, name: string | undefined): Lever {
-  if (name === undefined) throw new UsageError('option missing: --input. Name the input to move.');
-  const found = lever(asked.view, cellOf(model, name, 'input').id);
+/** The input that an option names, with the plans in which its change is seen. */
+export function inputOf({ view }: Question, option: string, name: string | undefined): Lever {
+  if (name === undefined) throw new UsageError(`option missing: --${option}. Name an input.`);
+  const found = lever(view, cellOf(view.model, name, option).id);
   if (found !== undefined) return found;
-  throw new UsageError(`--input is calculated in plan ${asked.view.plan.name}: ${name}. Name an input.`);
+  throw new UsageError(`--${option} is no input in plan ${view.plan.name}: ${name}. Name an input.`);
 }
 
 /** The unit of a question's result, as text. */

@@ -8,6 +8,11 @@ commands
   tornado    --result NAME       the result at both ends of each uncertain input
   breakeven  --result NAME --input NAME [--target 0] [--from A --to B]
                                  where the result comes to the target
+  switching  --result NAME [--target 0]
+                                 how far each input must move to flip the result
+  grid       --result NAME --across NAME --down NAME [--steps 11]
+                                 the result over two inputs
+  schedule                       balanced stages, whole boards, bottleneck
   budget     --against NAME      what changes between two plans, each thing once
 
 options

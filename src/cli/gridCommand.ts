@@ -1,0 +1,36 @@
+import { grid } from '../study/grid';
+import type { Arguments } from './arguments';
+import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
+import { inputOf, questionOf, type Session } from './session';
+import { UsageError } from './usage';
+
+const mostSteps = 501;
+
+function stepsOf(text: string | undefined): number {
+  const steps = text === undefined ? 11 : Number(text);
+  if (Number.isInteger(steps) && steps >= 2 && steps <= mostSteps) return steps;
+  throw new UsageError(`--steps not a whole number from 2 to ${mostSteps}: ${text ?? ''}.`);
+}
+
+/** A result over two inputs. */
+export function gridCommand(session: Session, { options }: Arguments): Outcome {
+  const asked = questionOf(session, options['result']);
+  const across = inputOf(asked, 'across', options['across']);
+  const down = inputOf(asked, 'down', options['down']);
+  if (across.cell === down.cell) throw new UsageError(`one input twice: ${across.cell.name}. Name two inputs.`);
+  const found = grid(asked, across, down, stepsOf(options['steps']));
+  const corner = `${down.cell.name} \\ ${across.cell.name}`;
+  const rows = found.down.map((y, j) => [shortNumber(y), ...(found.values[j] ?? []).map(shortNumber)]);
+  return {
+    document: {
+      across: found.across.map(jsonNumber),
+      down: found.down.map(jsonNumber),
+      values: found.values.map((row) => row.map(jsonNumber)),
+    },
+    table: aligned(
+      [[corner, ...found.across.map(shortNumber)], ...rows],
+      [...Array(found.across.length + 1).keys()].slice(1),
+    ),
+    computed: !asked.base.isNaN(),
+  };
+}

@@ -1,0 +1,35 @@
+import { decimal } from '../core/number';
+import { switchingValues, type SwitchingValue } from '../study/switching';
+import type { Arguments } from './arguments';
+import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
+import { numberOf, questionOf, resultUnit, type Session } from './session';
+
+function inputDocument({ lever, value, all, changePercent }: SwitchingValue): Record<string, unknown> {
+  return {
+    name: lever.cell.name,
+    base: jsonNumber(lever.base),
+    switch: jsonNumber(value),
+    all: all.map(jsonNumber),
+    change_percent: jsonNumber(changePercent),
+  };
+}
+
+function inputLine({ lever, value, changePercent }: SwitchingValue): string[] {
+  const change = changePercent === undefined ? '' : `${shortNumber(changePercent)} %`;
+  const flips = value === undefined ? 'cannot flip it' : shortNumber(value);
+  return [lever.cell.name, shortNumber(lever.base), flips, change, lever.cell.unitText];
+}
+
+/** The value of every input at which the result crosses the target. */
+export function switchingCommand(session: Session, { options }: Arguments): Outcome {
+  const asked = questionOf(session, options['result']);
+  const target = numberOf(options['target'], 'target') ?? decimal(0);
+  const inputs = asked.base.isNaN() ? [] : switchingValues(asked, target);
+  const unit = resultUnit(asked);
+  const head = ['input', 'today', 'switches at', 'change', 'unit'];
+  return {
+    document: { result: options['result'], unit, base: jsonNumber(asked.base), inputs: inputs.map(inputDocument) },
+    table: aligned([head, ...inputs.map(inputLine)], [1, 2, 3]),
+    computed: !asked.base.isNaN(),
+  };
+}

@@ -1,0 +1,69 @@
+import type { Decimal } from '../core/number';
+import type { Question } from '../model/response';
+import { lever, type Lever } from '../model/view';
+import { breakeven } from './breakeven';
+import { exactPrecision, floatOnly, floatPrecision, type Curve } from './curve';
+import { defaultRange } from './searchRange';
+
+/** How far an input must move before the result crosses the target. */
+export interface SwitchingValue {
+  readonly lever: Lever;
+  /** The crossing nearest to today; undefined where nothing in the range flips the result. */
+  readonly value: Decimal | undefined;
+  /** Every crossing, ascending. */
+  readonly all: readonly Decimal[];
+  /** Change from today in per cent of today's number; undefined without a crossing, or where that number is 0. */
+  readonly changePercent: Decimal | undefined;
+}
+
+function nearestTo(base: Decimal, values: readonly Decimal[]): Decimal | undefined {
+  return values.reduce<Decimal | undefined>((best, value) => {
+    const nearer = best === undefined || value.minus(base).abs().lt(best.minus(base).abs());
+    return nearer ? value : best;
+  }, undefined);
+}
+
+function switchingValue(question: Question, moved: Lever, target: Decimal, quick: boolean): SwitchingValue {
+  const response = question.response([moved]);
+  const curve: Curve = { exact: (x) => response.exact([x]), float: (x) => response.float([x]) };
+  const { base } = moved;
+  const crossings = response.depends
+    ? breakeven(
+        quick ? floatOnly(curve) : curve,
+        defaultRange(moved),
+        target,
+        [base],
+        quick ? floatPrecision : exactPrecision,
+      ).crossings
+    : [];
+  const all = crossings.filter(({ direction }) => direction !== 'touch').map(({ value }) => value);
+  const value = nearestTo(base, all);
+  const changePercent = value === undefined || base.isZero() ? undefined : value.minus(base).dividedBy(base).times(100);
+  return { lever: moved, value, all, changePercent };
+}
+
+/** The inputs of a view's plan, in file order. */
+export function inputsOf({ view }: Question): Lever[] {
+  return view.model.cells.flatMap(({ id }) => lever(view, id) ?? []);
+}
+
+/** Thinnest margin of safety first; then crossings of an input that is 0 today; then inputs that cannot flip it. */
+function byMargin(a: SwitchingValue, b: SwitchingValue): number {
+  if (a.changePercent !== undefined && b.changePercent !== undefined) {
+    return a.changePercent.abs().cmp(b.changePercent.abs());
+  }
+  const rank = ({ changePercent, value }: SwitchingValue): number => (changePercent ? 0 : value ? 1 : 2);
+  return rank(a) - rank(b);
+}
+
+/**
+ * Switching values: for every input of the plan, the value at which the result crosses the target, the others as they
+ * stand (ADB, Financial Management and Analysis of Projects, 7.11). Found by root search, as the reciprocal rule of that
+ * text holds for straight lines only.
+ * @param quick in float64 throughout, for drawing
+ */
+export function switchingValues(question: Question, target: Decimal, quick = false): SwitchingValue[] {
+  return inputsOf(question)
+    .map((moved) => switchingValue(question, moved, target, quick))
+    .sort(byMargin);
+}
