@@ -1,0 +1,188 @@
+import { placed, problem, type Problem } from '../core/problem';
+import { planOfColumn, type Sheet, type SheetRow } from '../model/sheet';
+import { formatRecord, parseRecords, recordSlices, type CsvRecord, type Delimiter, type LineEnd } from './csv';
+import { readHeader, type Header } from './modelHeader';
+
+/** Most rows that a model file may have, the header and blank lines not counted. */
+export const rowLimit = 20_000;
+/** Most records, blank lines included: a file of nothing else must not fill the memory. */
+const recordLimit = 10 * rowLimit;
+
+/** A model file as it was read: the sheet, and all that is needed to write it back as it was. */
+export interface ModelFile {
+  readonly sheet: Sheet;
+  readonly delimiter: Delimiter;
+  /** The line end that a new record gets. */
+  readonly lineEnd: LineEnd;
+  /** Whether numbers were written with a decimal comma, which only a file separated by `;` may do. */
+  readonly decimalComma: boolean;
+  /** The column that each field of a record holds; undefined for a column without a name or with one already taken. */
+  readonly columnAt: readonly (string | undefined)[];
+  /** Every record and blank line in file order; the raw pieces, joined, are the file. */
+  readonly records: readonly CsvRecord[];
+}
+
+export interface ReadFile {
+  readonly file: ModelFile;
+  readonly problems: readonly Problem[];
+  /** What a reader should know and need not mend. */
+  readonly notices: readonly Problem[];
+  /** True where the file as a whole cannot be used: the sheet is empty then, and the problems say why. */
+  readonly refused: boolean;
+}
+
+/** Reads a whole model file. Never throws: what is wrong with the file is in `problems`. */
+export function readModelFile(text: string): ReadFile {
+  const steps = readModelFileInSlices(text);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same in steps of a few milliseconds; each yields the share of the file that has been read, 0 to 1. */
+export function* readModelFileInSlices(text: string): Generator<number, ReadFile> {
+  const header = readHeader(text);
+  if ('refusal' in header) return refusedFile(text, header.refusal);
+  const reader = new RowReader(header);
+  const records: CsvRecord[] = [];
+  let read = 0;
+  for (const slice of recordSlices(text, header.delimiter)) {
+    for (const record of slice) {
+      records.push(record);
+      reader.take(record);
+      read += record.raw.length;
+    }
+    if (reader.rows.length > rowLimit || records.length > recordLimit) return refusedFile(text, tooManyRows());
+    yield read / text.length;
+  }
+  return reader.fileOf(records);
+}
+
+/** The file of a sheet that was made in the app: commas, LF, no byte-order mark. Rows count from 2. */
+export function newModelFile(sheet: Sheet): ModelFile {
+  const format = (fields: readonly string[]): string => formatRecord(fields, ',', '\n');
+  const lines = sheet.rows.map((row) => format(sheet.columns.map((column) => row.fields.get(column) ?? '')));
+  const [header, ...records] = parseRecords(format(sheet.columns) + lines.join(''), ',');
+  const numbered = records.map((record, index) => ({ ...record, row: sheet.rows[index]!.row }));
+  return {
+    sheet,
+    delimiter: ',',
+    lineEnd: '\n',
+    decimalComma: false,
+    columnAt: sheet.columns,
+    records: [header!, ...numbered],
+  };
+}
+
+/** Whether the column holds numbers or formulas, so that a decimal comma in it is one. */
+export function isNumberColumn(column: string): boolean {
+  return numberColumns.has(column) || planOfColumn(column) !== undefined;
+}
+
+const numberColumns: ReadonlySet<string> = new Set(['formula', 'low', 'high', 'step']);
+const decimalCommaNumber = /^\s*[+-]?(?:\d+,\d*|,\d+)(?:[eE][+-]?\d+)?\s*$/;
+
+/** Turns records into rows of the sheet and gathers what is wrong with them. */
+class RowReader {
+  readonly rows: SheetRow[] = [];
+  private readonly problems: Problem[];
+  private readonly commas: { first: Problem['where'] | undefined; count: number } = { first: undefined, count: 0 };
+
+  constructor(private readonly header: Header) {
+    this.problems = [...header.problems];
+  }
+
+  take(record: CsvRecord): void {
+    const { columnAt } = this.header;
+    if (record.row <= 1 || record.fields.every((text) => text.trim() === '')) return;
+    const cell = record.fields[columnAt.indexOf('name')]?.trim() ?? '';
+    this.rows.push({ row: record.row, fields: this.fieldsOf(record, cell) });
+    const fault = record.problem ? this.quoteProblem(record) : raggedProblem(record, columnAt, this.header.delimiter);
+    if (fault) this.problems.push(placed(fault, { row: record.row, cell }));
+  }
+
+  fileOf(records: readonly CsvRecord[]): ReadFile {
+    const { columns, columnAt, delimiter } = this.header;
+    const decimalComma = this.commas.count > 0;
+    const lineEnd = records.find((record) => record.lineEnd !== '')?.lineEnd || '\n';
+    const sheet = { columns, rows: this.rows };
+    const file = { sheet, delimiter, lineEnd, decimalComma, columnAt, records };
+    return { file, problems: this.problems, notices: this.notices(), refused: false };
+  }
+
+  private fieldsOf(record: CsvRecord, cell: string): ReadonlyMap<string, string> {
+    const fields = new Map<string, string>();
+    record.fields.forEach((text, index) => {
+      const column = this.header.columnAt[index];
+      if (column !== undefined) fields.set(column, this.decoded(text, column, record.row, cell));
+    });
+    return fields;
+  }
+
+  private decoded(text: string, column: string, row: number, cell: string): string {
+    const isComma = this.header.delimiter === ';' && isNumberColumn(column) && decimalCommaNumber.test(text);
+    if (!isComma) return text;
+    this.commas.first ??= { row, column, cell, text };
+    this.commas.count += 1;
+    return text.replace(',', '.');
+  }
+
+  private quoteProblem(record: CsvRecord): Problem | undefined {
+    const index = record.fields.indexOf(record.problem?.where.text ?? '');
+    return record.problem && placed(record.problem, { column: this.header.columnAt[index] ?? '' });
+  }
+
+  private notices(): Problem[] {
+    const { first, count } = this.commas;
+    if (!first) return [];
+    const others = count > 1 ? ` and ${count - 1} more` : '';
+    const message = `decimal commas read as decimal points: ${first.text.trim()}${others}. Nothing needs mending.`;
+    return [problem('decimal-comma', message, first)];
+  }
+}
+
+function raggedProblem(
+  record: CsvRecord,
+  columnAt: readonly (string | undefined)[],
+  delimiter: Delimiter,
+): Problem | undefined {
+  const [have, want] = [record.fields.length, columnAt.length];
+  if (have === want) return undefined;
+  if (have < want) {
+    const missing = columnAt
+      .slice(have)
+      .map((column) => column ?? '(no name)')
+      .join(', ');
+    const text = record.raw.trimEnd();
+    const fix = `Missing at its end: ${missing}. End the row with a "${delimiter}" for each blank field.`;
+    return problem('ragged-row', `too few fields, ${have} of ${want}: ${shortened(text)}. ${fix}`, { text });
+  }
+  const text = record.fields.slice(want).join(delimiter);
+  const fix = `Put quotes round a text that has a "${delimiter}" in it, or take out what is too much.`;
+  return problem('ragged-row', `too many fields, ${have} of ${want}: ${shortened(text)}. ${fix}`, { text });
+}
+
+function shortened(text: string): string {
+  return text.length > 60 ? `${text.slice(0, 60)}…` : text;
+}
+
+function tooManyRows(): Problem {
+  const limit = rowLimit.toLocaleString('en');
+  return problem('too-many-rows', `too many rows: more than ${limit}. Split the model into smaller files.`);
+}
+
+/** A refused file still holds all its text, so that nothing is lost where it is saved again. */
+function refusedFile(text: string, refusal: Problem): ReadFile {
+  const whole: CsvRecord = { row: 0, fields: [], raw: text, lineEnd: '', problem: undefined };
+  const sheet: Sheet = { columns: [], rows: [] };
+  const file: ModelFile = {
+    sheet,
+    delimiter: ',',
+    lineEnd: '\n',
+    decimalComma: false,
+    columnAt: [],
+    records: [whole],
+  };
+  return { file, problems: [refusal], notices: [], refused: true };
+}

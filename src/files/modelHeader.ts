@@ -1,0 +1,86 @@
+import { problem, type Problem } from '../core/problem';
+import { recordSlices, type CsvRecord, type Delimiter } from './csv';
+
+/** The header row of a model file, understood. */
+export interface Header {
+  readonly delimiter: Delimiter;
+  /** Column names in file order, each once, without blank ones. */
+  readonly columns: readonly string[];
+  /** The column that each field of a record holds; undefined for a column without a name or with one already taken. */
+  readonly columnAt: readonly (string | undefined)[];
+  readonly problems: readonly Problem[];
+}
+
+const neededColumns = ['name', 'formula'];
+const delimiters: readonly Delimiter[] = [',', ';'];
+
+/** Finds the delimiter by which the first row has both needed columns, or says why the file is refused. */
+export function readHeader(text: string): Header | { readonly refusal: Problem } {
+  const found: string[][] = [];
+  for (const delimiter of delimiters) {
+    const record = firstRecord(text, delimiter);
+    const names = record?.fields.map((name) => name.trim()) ?? [];
+    if (missingFrom(names).length === 0) return headerOf(delimiter, names, record?.problem);
+    found.push(names);
+  }
+  return { refusal: refusalOf(found.reduce((most, names) => (names.length > most.length ? names : most))) };
+}
+
+function firstRecord(text: string, delimiter: Delimiter): CsvRecord | undefined {
+  for (const slice of recordSlices(text, delimiter)) {
+    const record = slice.find(({ row }) => row === 1);
+    if (record) return record;
+  }
+  return undefined;
+}
+
+function missingFrom(names: readonly string[]): string[] {
+  return neededColumns.filter((column) => !names.includes(column));
+}
+
+function headerOf(delimiter: Delimiter, names: readonly string[], quoteFault: Problem | undefined): Header {
+  const columnAt = names.map((name, index) => (name === '' || names.indexOf(name) < index ? undefined : name));
+  const columns = columnAt.filter((column) => column !== undefined);
+  const repeated = names.filter((name, index) => name !== '' && names.indexOf(name) < index);
+  const problems = [...(quoteFault ? [quoteFault] : []), ...[...new Set(repeated)].map(repeatedColumn)];
+  return { delimiter, columns, columnAt, problems };
+}
+
+function repeatedColumn(name: string): Problem {
+  const message = `two columns of one name: ${name}. The first counts; rename the other or take it out.`;
+  return problem('duplicate-column', message, { row: 1, column: name, text: name });
+}
+
+function refusalOf(names: readonly string[]): Problem {
+  if (names.length === 0) {
+    return problem('empty-file', 'nothing in the file: no row at all. A model file starts with a row of column names.');
+  }
+  const found = names.join(', ');
+  const text = found.length > 200 ? `${found.slice(0, 200)}…` : found;
+  const byTabs = names
+    .join(',')
+    .split('\t')
+    .map((name) => name.trim());
+  if (missingFrom(byTabs).length === 0) {
+    const message = `columns separated by tabs: ${byTabs.join(', ')}. Save the file as CSV with commas or semicolons.`;
+    return problem('wrong-delimiter', message, { row: 1, text });
+  }
+  return missingColumns(names, text);
+}
+
+function missingColumns(names: readonly string[], text: string): Problem {
+  const missing = missingFrom(names);
+  const what = missing.length > 1 ? 'missing columns' : 'missing column';
+  const hints = missing.map((column) =>
+    hint(
+      column,
+      names.find((name) => name.toLowerCase() === column),
+    ),
+  );
+  const message = `${what}: ${missing.join(', ')}. The first row has: ${text}. ${hints.join(' ')}`;
+  return problem('missing-column', message, { row: 1, column: missing[0] ?? '', text });
+}
+
+function hint(column: string, other: string | undefined): string {
+  return other === undefined ? `Add a column "${column}".` : `Write "${other}" in small letters: ${column}.`;
+}
