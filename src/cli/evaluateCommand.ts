@@ -42,7 +42,8 @@ function cellLine(session: Session, cell: Cell): string[] {
   const error = errorOf(session, cell);
   if (error !== undefined) return [cell.name, '—', '', errorSentence(error, cell.id, session.model.cells)];
   const value = isTruth(session, cell) ? String(valueOf(session, cell)) : shortNumber(numberOf(session, cell));
-  return [cell.name, value, cell.unitText, cell.label];
+  const isHeldCheck = cell.role === 'check' && value === 'true';
+  return [cell.name, value, cell.unitText, isHeldCheck ? 'holds' : cell.label];
 }
 
 /** Every cell of a plan, or of the difference of two; true and false are the plan's own. */
