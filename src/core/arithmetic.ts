@@ -18,6 +18,8 @@ export interface Arithmetic<T> {
   larger(a: T, b: T): T;
   squareRoot(a: T): T;
   exponential(a: T): T;
+  /** (1 + rate)^n − 1, without losing digits where the rate is near 0. */
+  growth(rate: T, n: T): T;
   /** Natural logarithm. */
   logarithm(a: T): T;
   logarithm10(a: T): T;
@@ -34,3 +36,6 @@ export interface Arithmetic<T> {
 
 /** Numbers that differ by at most this share of the larger count as equal, in every evaluator. */
 export const tieTolerance = 1e-12;
+
+/** Largest distance at which a number stands for a whole number or half; beyond 1e11 the share alone would reach others. */
+export const widestTie = 0.1;

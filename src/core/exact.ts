@@ -1,4 +1,4 @@
-import { tieTolerance, type Arithmetic } from './arithmetic';
+import { tieTolerance, widestTie, type Arithmetic } from './arithmetic';
 import { decimal, halfAwayFromZero, type Decimal } from './number';
 
 const unknown = decimal(NaN);
@@ -6,6 +6,7 @@ const zero = decimal(0);
 const half = decimal('0.5');
 const ten = decimal(10);
 const tolerance = decimal(tieTolerance);
+const smallRate = decimal('1e-17');
 
 function finite(x: Decimal): Decimal {
   return x.isFinite() ? x : unknown;
@@ -17,23 +18,35 @@ function ties(a: Decimal, b: Decimal): boolean {
   return a.minus(b).abs().lte(larger.times(tolerance));
 }
 
+/** Whether a number stands for a whole number or half. */
+function stands(x: Decimal, whole: Decimal): boolean {
+  return ties(x, whole) && x.minus(whole).abs().lte(widestTie);
+}
+
 function wholeNear(x: Decimal): Decimal | undefined {
   const whole = x.toDecimalPlaces(0, halfAwayFromZero);
-  return ties(x, whole) ? whole : undefined;
+  return stands(x, whole) ? whole : undefined;
 }
 
 function round(x: Decimal, decimals: number): Decimal {
   if (!x.isFinite()) return unknown;
+  if (x.decimalPlaces() <= decimals) return x;
   const power = ten.pow(decimals);
   const size = x.abs().times(power);
   const middle = size.floor().plus(half);
-  const rounded = size.gte(middle) || ties(size, middle) ? size.floor().plus(1) : size.floor();
+  const rounded = size.gte(middle) || stands(size, middle) ? size.floor().plus(1) : size.floor();
   return (x.isNegative() ? rounded.negated() : rounded).dividedBy(power).plus(zero);
 }
 
 function compare(a: Decimal, b: Decimal): number {
   if (a.isNaN() || b.isNaN()) return NaN;
   return ties(a, b) ? 0 : a.cmp(b);
+}
+
+/** (1 + rate)^n − 1; where 34 digits cannot hold 1 + rate well, by the first two terms of the binomial series. */
+function growth(rate: Decimal, n: Decimal): Decimal {
+  if (rate.abs().gt(smallRate)) return finite(rate.plus(1).pow(n).minus(1));
+  return finite(n.times(rate).times(n.minus(1).times(rate).times(half).plus(1)));
 }
 
 function pick(a: Decimal, b: Decimal, sign: 1 | -1): Decimal {
@@ -45,17 +58,18 @@ function pick(a: Decimal, b: Decimal, sign: 1 | -1): Decimal {
 export const exact: Arithmetic<Decimal> = {
   read: decimal,
   whole: decimal,
-  add: (a, b) => a.plus(b),
-  subtract: (a, b) => a.minus(b),
+  add: (a, b) => finite(a.plus(b)),
+  subtract: (a, b) => finite(a.minus(b)),
   multiply: (a, b) => finite(a.times(b)),
   divide: (a, b) => finite(a.dividedBy(b)),
-  power: (a, b) => finite(a.pow(b)),
+  power: (a, b) => (a.isNaN() ? unknown : finite(a.pow(b))),
   negate: (a) => a.negated(),
   absolute: (a) => a.abs(),
   smaller: (a, b) => pick(a, b, -1),
   larger: (a, b) => pick(a, b, 1),
   squareRoot: (a) => finite(a.sqrt()),
   exponential: (a) => finite(a.exp()),
+  growth,
   logarithm: (a) => finite(a.ln()),
   logarithm10: (a) => finite(a.log()),
   floor: (a) => wholeNear(a) ?? a.floor(),

@@ -1,13 +1,18 @@
-import { tieTolerance, type Arithmetic } from './arithmetic';
+import { tieTolerance, widestTie, type Arithmetic } from './arithmetic';
 
 /** A finite number as it is, anything else as NaN, so that what cannot be computed never turns into a result. */
-function finite(x: number): number {
+export function finite(x: number): number {
   return x - x === 0 ? x : NaN;
 }
 
 /** Whether two finite numbers differ by at most the tie tolerance of the larger. */
 function ties(a: number, b: number): boolean {
   return Math.abs(a - b) <= tieTolerance * Math.max(Math.abs(a), Math.abs(b));
+}
+
+/** The same for a number and the whole number or half that it may stand for. */
+function stands(x: number, whole: number): boolean {
+  return ties(x, whole) && Math.abs(x - whole) <= widestTie;
 }
 
 export function compareFloat(a: number, b: number): number {
@@ -18,21 +23,24 @@ export function compareFloat(a: number, b: number): number {
 
 export function floorFloat(x: number): number {
   const whole = Math.round(x);
-  return ties(x, whole) ? whole : Math.floor(x);
+  return stands(x, whole) ? whole : Math.floor(x);
 }
 
 export function ceilFloat(x: number): number {
   const whole = Math.round(x);
-  return ties(x, whole) ? whole : Math.ceil(x);
+  return stands(x, whole) ? whole : Math.ceil(x);
 }
+
+/** From this size on a float64 has no decimals. */
+const wholeFrom = 2 ** 53;
 
 export function roundFloat(x: number, decimals: number): number {
   const power = 10 ** decimals;
   const size = Math.abs(x) * power;
+  if (!(size < wholeFrom)) return x;
   const below = Math.floor(size);
-  const rounded = size - below >= 0.5 || ties(size, below + 0.5) ? below + 1 : below;
-  const result = (Math.sign(x) * rounded) / power;
-  return x === x ? result + 0 : NaN;
+  const rounded = size - below >= 0.5 || stands(size, below + 0.5) ? below + 1 : below;
+  return (Math.sign(x) * rounded) / power + 0;
 }
 
 /** Division whose quotient is NaN where there is none. */
@@ -48,9 +56,9 @@ export function powerFloat(a: number, b: number): number {
 export const float: Arithmetic<number> = {
   read: Number,
   whole: (n) => n,
-  add: (a, b) => a + b,
-  subtract: (a, b) => a - b,
-  multiply: (a, b) => a * b,
+  add: (a, b) => finite(a + b),
+  subtract: (a, b) => finite(a - b),
+  multiply: (a, b) => finite(a * b),
   divide: divideFloat,
   power: powerFloat,
   negate: (a) => -a,
@@ -59,6 +67,7 @@ export const float: Arithmetic<number> = {
   larger: (a, b) => Math.max(a, b),
   squareRoot: Math.sqrt,
   exponential: (a) => finite(Math.exp(a)),
+  growth: (rate, n) => finite(Math.expm1(n * Math.log1p(rate))),
   logarithm: (a) => finite(Math.log(a)),
   logarithm10: (a) => finite(Math.log10(a)),
   floor: floorFloat,

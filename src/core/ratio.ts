@@ -8,8 +8,11 @@ export interface Ratio {
 
 export const one: Ratio = { over: 1n, under: 1n };
 
+/** Euclid's greatest common divisor. */
 function divisor(a: bigint, b: bigint): bigint {
-  return b === 0n ? a : divisor(b, a % b);
+  let [greater, less] = [a, b];
+  while (less !== 0n) [greater, less] = [less, greater % less];
+  return greater;
 }
 
 /** The fraction over/under in lowest terms; both must be positive. */

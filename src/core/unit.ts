@@ -49,6 +49,13 @@ export function isCurrency(kind: string): boolean {
   return currencyDigits.has(kind);
 }
 
+const baseKinds = new Set([...known.values()].flatMap(({ dimension }) => [...dimension.keys()]));
+
+/** Whether a base kind of quantity is a count of some noun. */
+export function isCounted(kind: string): boolean {
+  return !baseKinds.has(kind) && !isCurrency(kind);
+}
+
 function splitFactors(text: string): Factor[] | undefined {
   const squeezed = text.replace(/\s*([*/^])\s*/g, '$1');
   const words = [...squeezed.matchAll(/([*/]?)(1|%|[A-Za-z][A-Za-z_]*)(?:\^(-?[1-9]))?/gy)];

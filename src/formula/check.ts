@@ -4,7 +4,7 @@ import { problem, type Problem } from '../core/problem';
 import { divide, equal, isOne, multiply, one, power } from '../core/ratio';
 import type { Unit } from '../core/unit';
 import type { Checked, Comparison } from './checked';
-import { show, type BinarySign, type Expression } from './expression';
+import { leftSide, show, type Binary, type BinarySign, type Expression } from './expression';
 import type { Argument, FormulaFunction } from './function';
 import { functions } from './functions';
 import { inScale, meetingScale, number, truth, type Measured } from './measured';
@@ -31,7 +31,7 @@ class Refusal extends Error {
 }
 
 function refuse(code: string, what: string, expression: Expression, fix: string): never {
-  const text = show(expression).slice(0, 80);
+  const text = show(expression, 80);
   throw new Refusal(problem(code, `${what}: ${text}. ${fix}`, { text }));
 }
 
@@ -73,26 +73,18 @@ class Checker {
     const node: Checked = { op: 'cell', cell: found.cell };
     if (found.kind === 'truth') return truth(node);
     if (found.unit === undefined) {
-      return refuse('upstream', 'cell with a fault', expression, 'Mend that cell first.');
+      const text = expression.name;
+      throw new Refusal(problem('upstream', `cell with a fault: ${text}. Mend that cell first.`, { text }));
     }
     return number(node, found.unit.dimension, found.unit.scale, !isOne(found.unit.scale));
   }
 
   private number(expression: Expression): Measured {
-    const measured = this.check(expression);
-    if (measured.kind === 'number') return measured;
-    return refuse(
-      'kind',
-      'true or false where a number must be',
-      expression,
-      'Choose numbers by it: condition ? 1 : 0.',
-    );
+    return asNumber(this.check(expression), expression);
   }
 
   private truth(expression: Expression): Checked {
-    const measured = this.check(expression);
-    if (measured.kind === 'truth') return measured.node;
-    return refuse('kind', 'number where a condition must be', expression, 'Compare it with something, as in a > 0.');
+    return asTruth(this.check(expression), expression);
   }
 
   private unary(expression: Expression & { kind: 'unary' }): Measured {
@@ -101,18 +93,22 @@ class Checker {
     return { ...of, node: { op: 'negate', of: of.node } };
   }
 
-  private binary(expression: Expression & { kind: 'binary' }): Measured {
-    const { sign, left, right } = expression;
-    if (sign === 'and' || sign === 'or') return truth({ op: sign, left: this.truth(left), right: this.truth(right) });
-    if (sign === '^') return this.power(expression);
-    const [a, b] = [this.number(left), this.number(right)];
-    if (sign === '*' || sign === '/') {
-      const dimension = times(a.dimension ?? plain, b.dimension ?? plain, sign === '*' ? 1 : -1);
-      const op = sign === '*' ? 'multiply' : 'divide';
-      const scale = sign === '*' ? multiply(a.scale, b.scale) : divide(a.scale, b.scale);
-      return number({ op, left: a.node, right: b.node }, dimension, scale);
+  private binary(expression: Binary): Measured {
+    const { start, operations } = leftSide(expression);
+    return operations.reduce((left, operation) => this.join(operation, left), this.check(start));
+  }
+
+  /** An operation whose left value has been checked. */
+  private join(operation: Binary, left: Measured): Measured {
+    const { sign } = operation;
+    if (sign === 'and' || sign === 'or') {
+      return truth({ op: sign, left: asTruth(left, operation.left), right: this.truth(operation.right) });
     }
-    const met = this.meet([a, b], expression);
+    const a = asNumber(left, operation.left);
+    const b = this.number(operation.right);
+    if (sign === '^') return this.power(operation, a, b);
+    if (sign === '*' || sign === '/') return product(sign, a, b);
+    const met = this.meet([a, b], operation);
     const [leftNode, rightNode] = met.nodes as [Checked, Checked];
     const comparison = comparisons.get(sign);
     if (comparison !== undefined) return truth({ op: comparison, left: leftNode, right: rightNode });
@@ -133,9 +129,7 @@ class Checker {
     return { nodes: measured.map((part) => inScale(part, scale)), dimension, scale, factored };
   }
 
-  private power(expression: Expression & { kind: 'binary' }): Measured {
-    const base = this.number(expression.left);
-    const exponent = this.number(expression.right);
+  private power(expression: Binary, base: Measured, exponent: Measured): Measured {
     if ((exponent.dimension ?? plain).size > 0) {
       refuse('unit-exponent', 'exponent with a unit', expression.right, 'An exponent is a plain number.');
     }
@@ -205,7 +199,26 @@ class Checker {
   }
 }
 
-function unknownName(name: string, names: Iterable<string>): Problem {
+function asNumber(measured: Measured, at: Expression): Measured {
+  if (measured.kind === 'number') return measured;
+  return refuse('kind', 'true or false where a number must be', at, 'Choose numbers by it: condition ? 1 : 0.');
+}
+
+function asTruth(measured: Measured, at: Expression): Checked {
+  if (measured.kind === 'truth') return measured.node;
+  return refuse('kind', 'number where a condition must be', at, 'Compare it with something, as in a > 0.');
+}
+
+/** A product or quotient: scales multiply, so nothing is converted yet. */
+function product(sign: '*' | '/', a: Measured, b: Measured): Measured {
+  const dimension = times(a.dimension ?? plain, b.dimension ?? plain, sign === '*' ? 1 : -1);
+  const op = sign === '*' ? 'multiply' : 'divide';
+  const scale = sign === '*' ? multiply(a.scale, b.scale) : divide(a.scale, b.scale);
+  return number({ op, left: a.node, right: b.node }, dimension, scale);
+}
+
+/** The fault of naming what is not there, with the nearest name that is. */
+export function unknownName(name: string, names: Iterable<string>): Problem {
   if (functions.has(name)) {
     const form = functions.get(name)?.signature ?? name;
     return problem('name-unknown', `function without its brackets: ${name}. Its form is ${form}.`, { text: name });
@@ -237,7 +250,7 @@ function checkArity(fn: FormulaFunction, expression: Expression & { kind: 'call'
   const wanted = most === Infinity ? `at least ${least}` : least === most ? String(least) : `${least} to ${most}`;
   refuse(
     'arity',
-    `${fn.name} takes ${wanted} value${wanted === '1' ? '' : 's'}, not ${count}`,
+    `${fn.name} takes ${wanted} value${wanted.endsWith('1') ? '' : 's'}, not ${count}`,
     expression,
     `Its form is ${fn.signature}.`,
   );

@@ -22,8 +22,7 @@ function expectedUses<T>(m: Arithmetic<T>, args: readonly T[]): T {
   const share = m.toNumber(loss);
   if (!(share >= 0 && share <= 1 && m.toNumber(life) >= 1)) return m.whole(NaN);
   if (share === 0) return life;
-  const one = m.whole(1);
-  return m.divide(m.subtract(one, m.power(m.subtract(one, loss), life)), loss);
+  return m.divide(m.negate(m.growth(m.negate(loss), life)), loss);
 }
 
 function batchRule([boards, interval, ...stages]: readonly Argument[]): Typing | string {

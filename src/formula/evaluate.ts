@@ -43,7 +43,8 @@ function operate<T>(m: Arithmetic<T>, op: NumberOperation, a: T, b: T): T {
 function operationReason(op: NumberOperation, a: number, b: number): Reason {
   if (op === 'divide' && b === 0) return { code: 'division-by-zero', message: 'division by 0' };
   if (op === 'power' && a === 0) return { code: 'division-by-zero', message: '0 to a negative power' };
-  if (op === 'power' && a < 0) return { code: 'domain', message: 'a negative number to a power that is not whole' };
+  if (op === 'power' && a < 0 && !Number.isInteger(b))
+    return { code: 'domain', message: 'a negative number to a power that is not whole' };
   return { code: 'overflow', message: 'result too large' };
 }
 

@@ -27,30 +27,68 @@ export function partsOf(expression: Expression): readonly Expression[] {
 }
 
 /** The names of cells that an expression reads, each once, in the order met; both arms of a choice count. */
-export function namesIn(expression: Expression, found = new Set<string>()): Set<string> {
-  if (expression.kind === 'name') found.add(expression.name);
-  for (const part of partsOf(expression)) namesIn(part, found);
+export function namesIn(expression: Expression): Set<string> {
+  const found = new Set<string>();
+  const waiting = [expression];
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    if (next.kind === 'name') found.add(next.name);
+    waiting.push(...[...partsOf(next)].reverse());
+  }
   return found;
 }
 
-/** An expression in words, with every operation of two values in brackets but the outermost. */
-export function show(expression: Expression, inner = false): string {
+/** An operation of two values. */
+export type Binary = Extract<Expression, { kind: 'binary' }>;
+
+/**
+ * The operations down the left side of an expression, innermost first, and what the innermost begins with. A long sum is
+ * that deep on its left, so whoever walks it takes this side in a loop.
+ */
+export function leftSide(expression: Binary): { start: Expression; operations: Binary[] } {
+  const operations: Binary[] = [];
+  let start: Expression = expression;
+  for (; start.kind === 'binary'; start = start.left) operations.push(start);
+  return { start, operations: operations.reverse() };
+}
+
+/** An expression in words; operations inside others stand in brackets. Text beyond `longest` characters is left out. */
+export function show(expression: Expression, longest = Infinity): string {
+  return shown(expression, false, longest).slice(0, longest);
+}
+
+function shown(expression: Expression, inner: boolean, room: number): string {
+  if (room <= 0) return '';
   switch (expression.kind) {
     case 'number':
       return expression.text;
     case 'name':
       return expression.name;
     case 'unary':
-      return expression.sign === '-' ? `-${show(expression.of, true)}` : `not ${show(expression.of, true)}`;
-    case 'binary': {
-      const text = `${show(expression.left, true)} ${expression.sign} ${show(expression.right, true)}`;
-      return inner ? `(${text})` : text;
-    }
-    case 'choose': {
-      const text = `${show(expression.test, true)} ? ${show(expression.yes, true)} : ${show(expression.no, true)}`;
-      return inner ? `(${text})` : text;
-    }
+      return `${expression.sign === '-' ? '-' : 'not '}${shown(expression.of, true, room - 1)}`;
     case 'call':
-      return `${expression.name}(${expression.args.map((arg) => show(arg)).join(', ')})`;
+      return `${expression.name}(${expression.args.map((arg) => shown(arg, false, room - 1)).join(', ')})`;
+    case 'choose': {
+      const [test, yes, no] = [expression.test, expression.yes, expression.no].map((part) =>
+        shown(part, true, room - 3),
+      );
+      return bracketed(`${test} ? ${yes} : ${no}`, inner);
+    }
+    case 'binary':
+      return bracketed(shownBinary(expression, room), inner);
   }
+}
+
+function shownBinary(expression: Binary, room: number): string {
+  const { start, operations } = leftSide(expression);
+  return operations.reduce(
+    (left, { sign, right }, i) => {
+      if (left.length > room) return left;
+      return `${bracketed(left, i > 0)} ${sign} ${shown(right, true, room - left.length)}`;
+    },
+    shown(start, true, room),
+  );
+}
+
+function bracketed(text: string, inner: boolean): string {
+  return inner ? `(${text})` : text;
 }

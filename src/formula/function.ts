@@ -1,6 +1,6 @@
 import type { Arithmetic } from '../core/arithmetic';
 import { plain, same, type Dimension } from '../core/dimension';
-import { isCurrency } from '../core/unit';
+import { isCounted } from '../core/unit';
 
 /** A value's dimension as a function's unit rule sees it; undefined for a literal 0, which fits any. */
 export interface Argument {
@@ -43,8 +43,6 @@ export interface FormulaFunction {
 /** No upper bound on the number of arguments. */
 export const many = Infinity;
 
-const baseKinds = new Set(['s', 'day', 'year', 'm', 'kg', 'W', 'K']);
-
 const overflow: Reason = { code: 'overflow', message: 'result too large' };
 
 /** A record whose only fault is a result too large, unless it says otherwise. */
@@ -70,7 +68,7 @@ export function isPlain({ dimension }: Argument): boolean {
 
 /** Whether an argument is a plain number or a pure count, such as plants or plants per board. */
 export function isCount({ dimension = plain }: Argument): boolean {
-  return [...dimension.keys()].every((kind) => !baseKinds.has(kind) && !isCurrency(kind));
+  return [...dimension.keys()].every(isCounted);
 }
 
 /** Whether an argument has the wanted dimension; a literal 0 has any. */

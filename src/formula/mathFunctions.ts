@@ -11,7 +11,7 @@ function keep(args: readonly Argument[]): Typing | string {
 function wholeRule([value]: readonly Argument[]): Typing | string {
   if (value === undefined || !isCount(value)) return 'takes plain numbers or counts only';
   if (value.factored) return 'does not round a value whose unit carries a factor; divide by a cell in that unit first';
-  return { dimension: value.dimension, scale: 'base' };
+  return { dimension: value.dimension ?? plain, scale: 'base' };
 }
 
 function roundRule(args: readonly Argument[]): Typing | string {

@@ -19,10 +19,9 @@ function annuityRule(args: readonly Argument[], dimension: Dimension): Typing | 
 
 /** Factor P/A: value now of 1 per period. Newnan, Engineering Economic Analysis, compound interest formulas. */
 function annuity<T>(m: Arithmetic<T>, rate: T, n: T): T {
-  const one = m.whole(1);
   if (!(m.toNumber(n) > 0 && m.toNumber(rate) > -1)) return m.whole(NaN);
   if (m.toNumber(rate) === 0) return n;
-  return m.divide(m.subtract(one, m.power(m.add(one, rate), m.negate(n))), rate);
+  return m.divide(m.negate(m.growth(rate, m.negate(n))), rate);
 }
 
 function annuityReason([rate = NaN, n = NaN]: readonly number[]): Reason {

@@ -51,18 +51,25 @@ function refuse(node: LibraryNode, what: string, fix: string): never {
 }
 
 function readOperator(node: LibraryNode): Expression {
-  const args = node.args ?? [];
-  const [first, second] = args;
+  if (node.args?.length === 1) return readUnary(node, node.args[0]!);
+  const operations: LibraryNode[] = [];
+  let start = node;
+  for (; start.type === 'OperatorNode' && start.args?.length === 2; start = start.args[0]!) operations.push(start);
+  return operations.reduceRight((left, operation) => readPair(operation, left), read(start));
+}
+
+/** An operation of two values whose left one has been read. */
+function readPair(node: LibraryNode, left: Expression): Expression {
   if (node.implicit === true) refuse(node, 'a sign is missing between two values', 'Write * to multiply.');
-  if (first !== undefined && second === undefined) return readUnary(node, first);
   const sign = typeof node.fn === 'string' ? binarySigns.get(node.fn) : undefined;
-  if (sign === undefined || first === undefined || second === undefined || args.length > 2) {
+  const [first, second] = node.args ?? [];
+  if (sign === undefined || first === undefined || second === undefined) {
     return refuse(node, 'operation not known', 'Use + - * / ^, comparisons, and, or, not, and the listed functions.');
   }
   if (comparisons.has(sign) && isBareNot(first)) {
     refuse(node, 'not stands directly before a comparison', 'Put the comparison in brackets: not (a > b).');
   }
-  return { kind: 'binary', sign, left: read(first), right: read(second) };
+  return { kind: 'binary', sign, left, right: read(second) };
 }
 
 function isBareNot(node: LibraryNode): boolean {

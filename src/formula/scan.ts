@@ -67,20 +67,32 @@ interface Level {
   choices: number;
 }
 
+const joiners = new Set(['and', 'or', 'xor', 'mod', 'to', 'in']);
+
+function isPrefix(text: string, afterValue: boolean): boolean {
+  return text === '^' || text === 'not' || (text === '-' && !afterValue);
+}
+
+/** What a mark other than a bracket does to the level it stands in. */
+function read(level: Level, { text, kind }: Token, afterValue: boolean): void {
+  if (text === '?') level.choices += 1;
+  else if (isPrefix(text, afterValue)) level.prefixes += 1;
+  else if (kind === 'sign' || joiners.has(text)) level.prefixes = 0;
+  if (text === ',') level.choices = 0;
+}
+
 /** Greatest number of things open at once at any place of a formula. */
 function deepest(tokens: readonly Token[]): number {
   const levels: Level[] = [{ prefixes: 0, choices: 0 }];
   let most = 0;
   let afterValue = false;
-  for (const { text, kind } of tokens) {
-    const level = levels.at(-1) ?? { prefixes: 0, choices: 0 };
+  for (const token of tokens) {
+    const { text, kind } = token;
     if (text === '(') levels.push({ prefixes: 0, choices: 0 });
-    else if (text === ')' && levels.length > 1) levels.pop();
-    else if (text === '?') level.choices += 1;
-    else if (text === '^' || text === 'not' || (text === '-' && !afterValue)) level.prefixes += 1;
-    else if (kind === 'sign') level.prefixes = 0;
-    afterValue = text === ')' || (kind !== 'sign' && text !== 'not');
-    if (text === '(' || level.prefixes + level.choices > 0) most = Math.max(most, openIn(levels));
+    else if (text !== ')') read(levels.at(-1)!, token, afterValue);
+    else if (levels.length > 1) levels.pop();
+    afterValue = text === ')' || (kind !== 'sign' && text !== 'not' && !joiners.has(text));
+    most = Math.max(most, openIn(levels));
   }
   return most;
 }

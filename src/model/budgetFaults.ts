@@ -31,16 +31,15 @@ function unitFaults(lines: readonly Cell[]): Problem[] {
   });
 }
 
-function twiceCounted(lines: readonly Cell[], cells: readonly Cell[], plan: Plan): Problem[] {
+function twiceCounted(lines: readonly Cell[], cells: readonly Cell[], { contents }: Plan): Problem[] {
   const ids = new Set(lines.map(({ id }) => id));
+  const reads = contents.map((content) => (content.kind === 'input' ? [] : content.reads));
   return lines.flatMap((line) => {
-    const below = [...reach(plan.structure.feeds[line.id] ?? [], plan.structure.feeds)].find(
-      (id) => ids.has(id) && id !== line.id,
-    );
-    const other = below === undefined ? undefined : cells[below];
-    if (other === undefined) return [];
-    const message = `budget line counted twice: ${other.name} is made from ${line.name}. Take one of them out of the budget.`;
-    return [fault(other, 'budget-twice', message)];
+    const above = [...reach(reads[line.id] ?? [], reads)].find((id) => ids.has(id) && id !== line.id);
+    const source = above === undefined ? undefined : cells[above];
+    if (source === undefined) return [];
+    const message = `budget line counted twice: ${line.name} is made from ${source.name}. Take one of them out of the budget.`;
+    return [fault(line, 'budget-twice', message)];
   });
 }
 

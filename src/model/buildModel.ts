@@ -2,12 +2,14 @@ import { problem, type Problem } from '../core/problem';
 import { isNumberText } from '../core/number';
 import { nounsOf } from '../core/unit';
 import { budgetFaults } from './budgetFaults';
-import { buildPlan, FormulaReader, writtenIn } from './buildPlan';
+import { buildPlan, writtenIn } from './buildPlan';
 import type { Cell } from './cell';
 import { correlations } from './correlation';
 import { cropFaults } from './cropParts';
+import { told, type Findings, type Reading } from './findings';
+import { FormulaReader } from './formulaReader';
 import type { Line, Model, Plan } from './model';
-import { rangeFaults } from './rangeFaults';
+import { rangeFaults, replacedRanges } from './rangeFaults';
 import { nameFault, readCell, RowFaults } from './readCell';
 import { field, planOfColumn, type Sheet, type SheetRow } from './sheet';
 
@@ -45,10 +47,10 @@ function planColumns(sheet: Sheet): { columns: PlanColumn[]; faults: Problem[] }
   return { columns: columns.length === 0 ? [{ name: onlyPlan, column: undefined }] : columns, faults };
 }
 
-/** Columns of a text row that would make it a cell. */
-function formulaIn(row: SheetRow, plans: readonly PlanColumn[]): string {
-  const texts = [field(row, 'formula'), ...plans.map(({ column }) => (column === undefined ? '' : field(row, column)))];
-  return texts.find((text) => text !== '') ?? '';
+/** The first column of a text row that would make it a cell. */
+function formulaColumn(row: SheetRow, plans: readonly PlanColumn[]): string | undefined {
+  const columns = ['formula', ...plans.flatMap(({ column }) => column ?? [])];
+  return columns.find((column) => field(row, column) !== '');
 }
 
 class RowSorter {
@@ -69,16 +71,11 @@ class RowSorter {
   }
 
   private text(row: SheetRow, group: string): void {
-    const formula = formulaIn(row, this.plans);
-    if (formula !== '') {
-      const fix = 'Give the row a name, or take the formula out.';
-      this.faults.push(
-        problem('text-formula', `formula in a row without a name: ${formula}. ${fix}`, {
-          row: row.row,
-          column: 'formula',
-          text: formula,
-        }),
-      );
+    const column = formulaColumn(row, this.plans);
+    if (column !== undefined) {
+      const text = field(row, column);
+      const message = `formula in a row without a name: ${text}. Give the row a name, or take the formula out.`;
+      this.faults.push(problem('text-formula', message, { row: row.row, column, text }));
     }
     this.lines.push({ kind: 'text', row: row.row, label: field(row, 'label'), note: field(row, 'note'), group });
   }
@@ -148,56 +145,29 @@ function checkFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] 
   });
 }
 
-/** Where a plan's own number replaces an input that has a range. */
-function ownNumberNotices(
-  cells: readonly Cell[],
-  rows: readonly SheetRow[],
-  plans: readonly Plan[],
-  columns: readonly PlanColumn[],
-): Problem[] {
-  return cells.flatMap((cell) =>
-    plans.flatMap((plan, p) => {
-      const content = plan.contents[cell.id];
-      const row = rows[cell.id];
-      if (content?.kind !== 'input' || !content.own || cell.range === undefined || row === undefined) return [];
-      const where = { row: cell.row, column: columns[p]?.column ?? '', cell: cell.name, text: content.text };
-      const message = `range not used in plan ${plan.name}: ${cell.name}. Its own number counts as certain there.`;
-      return [problem('range-replaced', message, where)];
-    }),
-  );
-}
-
-/** Each fault once, in file order. */
-function distinct(faults: readonly Problem[]): Problem[] {
-  const byKey = new Map(faults.map((fault) => [JSON.stringify([fault.code, fault.message, fault.where]), fault]));
-  return [...byKey.values()].sort((a, b) => a.where.row - b.where.row);
-}
-
 /**
  * Checks a sheet and makes a model of it: every fault is reported at once, and cells that do not depend on a faulty one
  * still compute.
  * @param reading what was found while the file was read; it is kept in the model's lists
  */
-export function buildModel(sheet: Sheet, reading: Model['reading'] = { faults: [], notices: [] }): Model {
+export function buildModel(sheet: Sheet, reading: Reading = { faults: [], notices: [] }): Model {
   const { columns, faults: planFaults } = planColumns(sheet);
   const { cellRows, lines, ids, faults: nameFaults } = sortRows(sheet, columns);
   const { cells, faults: fieldFaults } = readCells(cellRows, columns);
   const reader = new FormulaReader();
   const built = columns.map(({ name, column }) => buildPlan(name, column, cells, cellRows, ids, reader));
   const plans = built.map(({ plan }) => plan);
-  const faults = [
-    ...reading.faults,
-    ...planFaults,
-    ...nameFaults,
-    ...fieldFaults,
-    ...built.flatMap((one) => one.faults),
-    ...rangeFaults(cells, cellRows),
-    ...checkFaults(cells, plans),
-    ...cropFaults(cells),
-    ...budgetFaults(cells, plans),
-    ...correlations(cells, ids).faults,
-  ];
+  const findings: Findings = {
+    written: [...planFaults, ...nameFaults, ...fieldFaults, ...built.flatMap((one) => one.faults)],
+    ranges: rangeFaults(cells, cellRows),
+    joint: [
+      ...checkFaults(cells, plans),
+      ...cropFaults(cells),
+      ...budgetFaults(cells, plans),
+      ...correlations(cells, ids).faults,
+    ],
+    replaced: cells.flatMap((cell) => replacedRanges(cell, plans)),
+  };
   const title = lines.find((line) => line.kind === 'text')?.label ?? '';
-  const notices = [...reading.notices, ...ownNumberNotices(cells, cellRows, plans, columns)];
-  return { sheet, title, cells, ids, lines, plans, faults: distinct(faults), notices, reading };
+  return { sheet, title, cells, ids, lines, plans, reading, findings, ...told(reading, findings) };
 }

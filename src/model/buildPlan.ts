@@ -1,12 +1,10 @@
 import { placed, problem, type Problem } from '../core/problem';
-import { checkFormula, type NamedCell } from '../formula/check';
-import { namesIn, type Expression } from '../formula/expression';
-import { parse } from '../formula/parse';
-import { isNumberText, type Decimal } from '../core/number';
+import { checkFormula, unknownName, type NamedCell } from '../formula/check';
+import { namesIn } from '../formula/expression';
 import type { Cell } from './cell';
+import type { FormulaReader, Understood } from './formulaReader';
 import { ordering } from './graph';
 import type { Content, Plan } from './model';
-import { isNumber, readNumber } from './readNumber';
 import { field, type SheetRow } from './sheet';
 import { structureOf } from './structure';
 
@@ -15,34 +13,6 @@ interface Written {
   readonly text: string;
   readonly own: boolean;
   readonly column: string;
-}
-
-/** A text understood on its own, before names and units. */
-type Understood =
-  | { readonly kind: 'input'; readonly number: Decimal }
-  | { readonly kind: 'expression'; readonly expression: Expression }
-  | { readonly kind: 'fault'; readonly fault: Problem };
-
-/** Reads formulas' texts, each distinct one once. */
-export class FormulaReader {
-  private readonly known = new Map<string, Understood>();
-
-  read(text: string): Understood {
-    const before = this.known.get(text);
-    if (before !== undefined) return before;
-    const understood = understand(text);
-    this.known.set(text, understood);
-    return understood;
-  }
-}
-
-function understand(text: string): Understood {
-  if (isNumberText(text) || /^[-+]?\d+,\d+$/.test(text)) {
-    const number = readNumber(text);
-    return isNumber(number) ? { kind: 'input', number } : { kind: 'fault', fault: number };
-  }
-  const expression = parse(text);
-  return 'code' in expression ? { kind: 'fault', fault: expression } : { kind: 'expression', expression };
 }
 
 /** The text that fills a cell in a plan; `column` is the plan's own column, or undefined where the file has none. */
@@ -64,7 +34,7 @@ class PlanBuilder {
     private readonly name: string,
     private readonly cells: readonly Cell[],
     rows: readonly SheetRow[],
-    column: string | undefined,
+    private readonly column: string | undefined,
     private readonly ids: ReadonlyMap<string, number>,
     reader: FormulaReader,
   ) {
@@ -78,7 +48,7 @@ class PlanBuilder {
     for (const { path, members } of circles) this.refuseCircle(path, members);
     for (const id of order) this.contents[id] ??= this.content(id);
     const contents = this.contents as Content[];
-    return { name: this.name, contents, structure: structureOf(contents, order) };
+    return { name: this.name, column: this.column, contents, structure: structureOf(contents, order) };
   }
 
   private readsOf(understood: Understood): number[] {
@@ -92,7 +62,10 @@ class PlanBuilder {
     const fix = 'Each needs the next one first; give one of them a number or another formula.';
     const [first = 0] = path;
     const fault = this.report(first, problem('cycle', `formulas in a circle: ${text}. ${fix}`, { text }));
-    for (const id of members) this.contents[id] = this.refused(id, fault, id);
+    for (const id of members) {
+      this.contents[id] = this.refused(id, fault, id);
+      this.reportUnknownName(id);
+    }
   }
 
   private report(id: number, fault: Problem): Problem {
@@ -116,11 +89,8 @@ class PlanBuilder {
     const understood = this.understood[id] as Understood;
     if (written.text === '') return this.refused(id, this.report(id, this.blank(id)), id);
     if (understood.kind === 'fault') return this.refused(id, this.report(id, understood.fault), id);
-    const unit = this.cells[id]?.unit;
-    if (unit === undefined) {
-      const text = this.cells[id]?.unitText ?? '';
-      return this.refused(id, problem('unit-name', `unit not known: ${text}. Mend the unit.`, { text }), id);
-    }
+    const { unit, unitFault } = this.cells[id]!;
+    if (unit === undefined) return this.refused(id, this.reportUnknownName(id) ?? unitFault!, id);
     const { text, own } = written;
     if (understood.kind === 'input') return { kind: 'input', own, text, number: understood.number };
     const checked = checkFormula(understood.expression, unit, this);
@@ -131,8 +101,18 @@ class PlanBuilder {
   /** A formula that failed its check; where a cell upstream is at fault, that fault is not said twice. */
   private unchecked(id: number, fault: Problem): Content {
     if (fault.code !== 'upstream') return this.refused(id, this.report(id, fault), id);
-    const source = this.contents[this.ids.get(fault.where.text) ?? id];
-    return source?.kind === 'void' ? this.refused(id, source.fault, source.cause) : this.refused(id, fault, id);
+    const own = this.reportUnknownName(id);
+    const source = this.contents[this.ids.get(fault.where.text)!];
+    if (own !== undefined || source?.kind !== 'void') return this.refused(id, own ?? fault, id);
+    return this.refused(id, source.fault, source.cause);
+  }
+
+  /** A name that is not there is told even where the formula cannot be checked further. */
+  private reportUnknownName(id: number): Problem | undefined {
+    const understood = this.understood[id];
+    if (understood?.kind !== 'expression') return undefined;
+    const name = [...namesIn(understood.expression)].find((one) => !this.ids.has(one));
+    return name === undefined ? undefined : this.report(id, unknownName(name, this.names()));
   }
 
   private blank(id: number): Problem {

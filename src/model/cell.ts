@@ -1,4 +1,5 @@
 import type { Decimal } from '../core/number';
+import type { Problem } from '../core/problem';
 import type { Unit } from '../core/unit';
 
 /** How a range is read when drawing at random; see the method page for each. */
@@ -31,8 +32,11 @@ export interface Cell {
   readonly label: string;
   /** Undefined where the unit's text has a fault. */
   readonly unit: Unit | undefined;
+  readonly unitFault: Problem | undefined;
   readonly unitText: string;
   readonly range: Range | undefined;
+  /** Something stands in low or high, well or badly. */
+  readonly hasRangeText: boolean;
   readonly step: Decimal | undefined;
   readonly group: string;
   readonly role: Role;

@@ -57,20 +57,19 @@ function claims(cells: readonly Cell[], ids: ReadonlyMap<string, number>): { mad
         );
       } else if (to === from) {
         faults.push(fault(from, 'correlation-self', `correlation with itself: ${other}. Name another input.`, other));
-      } else if (from.range === undefined || to.range === undefined) {
-        const text = from.range === undefined ? from.name : other;
-        faults.push(
-          fault(
-            from,
-            'correlation-certain',
-            `correlation of an input without a range: ${text}. Give it low and high.`,
-            text,
-          ),
-        );
-      } else made.push({ from, to, rank });
+      } else if (from.range !== undefined && to.range !== undefined) made.push({ from, to, rank });
+      else faults.push(...withoutRange(from, to));
     }
   }
   return { made, faults };
+}
+
+/** A correlation of an input that is certain; a range that is at fault itself is told elsewhere. */
+function withoutRange(from: Cell, to: Cell): Problem[] {
+  const certain = [from, to].find(({ hasRangeText }) => !hasRangeText);
+  if (certain === undefined) return [];
+  const message = `correlation of an input without a range: ${certain.name}. Give it low and high.`;
+  return [fault(from, 'correlation-certain', message, certain.name)];
 }
 
 function conflicts(made: readonly Claim[]): Problem[] {

@@ -1,5 +1,6 @@
 import { describe, plain, same, times, type Dimension } from '../core/dimension';
 import { problem, type Problem } from '../core/problem';
+import { isCounted } from '../core/unit';
 import type { Cell } from './cell';
 
 /** The cells of a model by their part in the crop schedule, such as `stage 1 time`. */
@@ -33,7 +34,7 @@ export function cropParts(cells: readonly Cell[]): CropParts {
 
 function isCountNoun(dimension: Dimension): boolean {
   const [only] = [...dimension];
-  return dimension.size === 1 && only?.[1] === 1 && !cropTime.has(only[0]);
+  return dimension.size === 1 && only?.[1] === 1 && isCounted(only[0]);
 }
 
 /** The dimensions that a part may have; none: any count. */
@@ -68,22 +69,32 @@ function unitFault(cell: Cell, boards: Dimension): Problem | undefined {
   );
 }
 
+/** The number of the stage that a part is of; NaN for other parts. */
+function stageOf(part: string): number {
+  return Number(/^stage (\d+)/.exec(part)?.[1] ?? NaN);
+}
+
 function stageNumbers(parts: CropParts): number[] {
-  const numbers = [...parts.keys()].flatMap((part) => /^stage (\d+)/.exec(part)?.[1] ?? []);
-  return [...new Set(numbers.map(Number))].sort((a, b) => a - b);
+  const numbers = [...parts.keys()].map(stageOf).filter((number) => !Number.isNaN(number));
+  return [...new Set(numbers)].sort((a, b) => a - b);
+}
+
+/** The stages that must be whole: those that any cell names, and the first one that their count leaves out. */
+function neededStages(parts: CropParts): number[] {
+  const named = stageNumbers(parts);
+  const leftOut = named.findIndex((number, i) => number !== i + 1) + 1;
+  if (named.length === 0) return [1];
+  return leftOut === 0 ? named : [...named, leftOut].sort((a, b) => a - b);
 }
 
 function gaps(parts: CropParts): Problem[] {
-  const stages = stageNumbers(parts);
-  const faults: Problem[] = [];
   const [first] = parts.values();
-  if (stages.length === 0) faults.push(missing('crop-missing', 'stage 1 time', first));
-  for (const part of ['boards', 'interval']) if (!parts.has(part)) faults.push(missing('crop-missing', part, first));
-  for (let n = 1; n <= (stages.at(-1) ?? 0); n += 1) {
-    const near = [...parts].find(([part]) => part.startsWith(`stage ${n} `))?.[1] ?? first;
-    for (const part of [`stage ${n} time`, `stage ${n} density`]) {
-      if (!parts.has(part)) faults.push(missing('crop-missing', part, near));
-    }
+  const whole = ['boards', 'interval'].filter((part) => !parts.has(part));
+  const faults = whole.map((part) => missing('crop-missing', part, first));
+  for (const number of neededStages(parts)) {
+    const near = [...parts].find(([part]) => stageOf(part) >= number)?.[1] ?? first;
+    const lacking = [`stage ${number} time`, `stage ${number} density`].filter((part) => !parts.has(part));
+    faults.push(...lacking.map((part) => missing('crop-missing', part, near)));
   }
   return faults;
 }

@@ -1,9 +1,11 @@
 import { buildModel } from './buildModel';
 import { isNumberText } from '../core/number';
+import type { Problem } from '../core/problem';
 import type { Content, Model, Plan } from './model';
-import { rangeFault } from './rangeFaults';
+import { told, type Findings } from './findings';
+import { rangeFaultsOf, replacedRanges } from './rangeFaults';
 import { isNumber, readNumber } from './readNumber';
-import { field, planOfColumn, withField, withRow, type SheetRow } from './sheet';
+import { field, withField, withRow, type SheetRow } from './sheet';
 
 /** A change of one field of one record. */
 export interface Edit {
@@ -13,9 +15,8 @@ export interface Edit {
 }
 
 /** The edit that gives an input another number, or an entry another formula, where a plan takes it from. */
-export function editIn(model: Model, plan: Plan, cell: number, text: string): Edit {
-  const own = plan.contents[cell]?.own === true;
-  const column = model.sheet.columns.find((name) => planOfColumn(name) === plan.name);
+export function editIn(model: Model, { contents, column }: Plan, cell: number, text: string): Edit {
+  const own = contents[cell]?.own === true;
   return { row: model.cells[cell]?.row ?? 0, column: own && column !== undefined ? column : 'formula', text };
 }
 
@@ -30,33 +31,37 @@ function replaced(plan: Plan, id: number, content: Content): Plan {
   return { ...plan, contents: plan.contents.map((before, at) => (at === id ? content : before)) };
 }
 
+/** Whether a plan takes a cell's number from a column. */
+function holdsNumber(column: string, plan: Plan, own: boolean): boolean {
+  return own ? column === plan.column : column === 'formula';
+}
+
 /** The plans after an input's number changed, or undefined where the change is of another kind. */
 function withNumber(model: Model, id: number, column: string, text: string): Plan[] | undefined {
   const number = isNumberText(text) ? readNumber(text) : undefined;
   if (number === undefined || !isNumber(number)) return undefined;
-  const owner = planOfColumn(column);
-  const inColumn = (plan: Plan): boolean =>
-    owner === undefined ? plan.contents[id]?.own === false : plan.name === owner && plan.contents[id]?.own === true;
-  const hit = model.plans.filter(inColumn);
+  const isHit = (plan: Plan): boolean => holdsNumber(column, plan, plan.contents[id]?.own === true);
+  const hit = model.plans.filter(isHit);
   if (hit.length === 0 || hit.some((plan) => plan.contents[id]?.kind !== 'input')) return undefined;
   return model.plans.map((plan) => {
     const content = plan.contents[id];
-    return content !== undefined && inColumn(plan)
+    return content !== undefined && isHit(plan)
       ? replaced(plan, id, { kind: 'input', own: content.own, text, number })
       : plan;
   });
 }
 
-function rowOf(model: Model, row: number): SheetRow | undefined {
-  return model.sheet.rows.find((candidate) => candidate.row === row);
-}
-
-/** The faults after a number changed: the only one that speaks of a number is that it leaves its range. */
-function faultsAfter(model: Model, id: number, row: SheetRow): Model['faults'] {
-  const cell = model.cells[id];
-  const fault = cell === undefined ? undefined : rangeFault(cell, field(row, 'formula'));
-  const kept = model.faults.filter(({ code, where }) => code !== 'range-value' || where.row !== row.row);
-  return fault === undefined ? kept : [...kept, fault].sort((a, b) => a.where.row - b.where.row);
+/** What is found of a model after a number changed: only what speaks of that number is looked at again. */
+function findingsAfter({ findings, cells }: Model, plans: readonly Plan[], id: number, row: SheetRow): Findings {
+  const cell = cells[id]!;
+  const elsewhere = ({ where }: Problem): boolean => where.row !== row.row;
+  const ofRow = (kept: readonly Problem[], anew: readonly Problem[]): Problem[] =>
+    [...kept.filter(elsewhere), ...anew].sort((a, b) => a.where.row - b.where.row);
+  return {
+    ...findings,
+    ranges: ofRow(findings.ranges, rangeFaultsOf(cell, field(row, 'formula'))),
+    replaced: ofRow(findings.replaced, replacedRanges(cell, plans)),
+  };
 }
 
 /**
@@ -64,12 +69,13 @@ function faultsAfter(model: Model, id: number, row: SheetRow): Model['faults'] {
  * checks the sheet anew.
  */
 export function edit(model: Model, { row: rowNumber, column, text }: Edit): Edited {
-  const before = rowOf(model, rowNumber);
+  const before = model.sheet.rows.find((candidate) => candidate.row === rowNumber);
   if (before === undefined) throw new Error(`no record ${rowNumber} to edit`);
   const row = withField(before, column, text);
   const sheet = withRow(model.sheet, row);
   const id = model.cells.find((cell) => cell.row === rowNumber)?.id;
-  const plans = id === undefined ? undefined : withNumber(model, id, column, text);
+  const plans = id === undefined ? undefined : withNumber(model, id, column, text.trim());
   if (id === undefined || plans === undefined) return { model: buildModel(sheet, model.reading), changed: undefined };
-  return { model: { ...model, sheet, plans, faults: faultsAfter(model, id, row) }, changed: [id] };
+  const findings = findingsAfter(model, plans, id, row);
+  return { model: { ...model, sheet, plans, findings, ...told(model.reading, findings) }, changed: [id] };
 }

@@ -2,6 +2,7 @@ import type { Decimal } from '../core/number';
 import type { Problem } from '../core/problem';
 import type { Checked } from '../formula/checked';
 import type { Cell } from './cell';
+import type { Findings, Reading } from './findings';
 import type { Sheet } from './sheet';
 import type { Structure } from './structure';
 
@@ -30,6 +31,8 @@ export type Content =
 /** A way of growing: what fills each cell, and what the formulas make of them. */
 export interface Plan {
   readonly name: string;
+  /** The file's column for it; undefined for the only plan of a file without plan columns. */
+  readonly column: string | undefined;
   /** By cell. */
   readonly contents: readonly Content[];
   readonly structure: Structure;
@@ -67,8 +70,10 @@ export interface Model {
   readonly faults: readonly Problem[];
   /** Things worth knowing that are no faults. */
   readonly notices: readonly Problem[];
-  /** The part of both that was found while the file was read, before any check. */
-  readonly reading: { readonly faults: readonly Problem[]; readonly notices: readonly Problem[] };
+  /** The part of both that was found while the file was read. */
+  readonly reading: Reading;
+  /** The rest of both, by what it speaks of. */
+  readonly findings: Findings;
 }
 
 /** The cell of a name, or undefined. */

@@ -1,32 +1,38 @@
-import { isNumberText } from '../core/number';
 import { problem, type Problem } from '../core/problem';
 import type { Cell } from './cell';
-import { isNumber, readNumber } from './readNumber';
+import { understand } from './formulaReader';
+import type { Plan } from './model';
 import { field, type SheetRow } from './sheet';
 
-/** What is wrong between a cell's range and its shared formula, or undefined. */
-export function rangeFault(cell: Cell, shared: string): Problem | undefined {
-  const { range, row, name } = cell;
-  if (range === undefined) return undefined;
-  if (!isNumberText(shared)) {
+/** What is wrong between a cell's range and its shared formula; a formula that is at fault itself is told elsewhere. */
+export function rangeFaultsOf({ range, row, name }: Cell, shared: string): Problem[] {
+  if (range === undefined) return [];
+  const understood = shared === '' ? undefined : understand(shared);
+  if (understood?.kind === 'fault') return [];
+  if (understood?.kind !== 'input') {
     const where = { row, column: 'low', cell: name, text: range.low.toString() };
-    return problem(
-      'range-calculated',
-      `range on a calculated entry: ${name}. Give ranges to the inputs that it is made from.`,
-      where,
-    );
+    const fix = 'Give ranges to the inputs that it is made from.';
+    return [problem('range-calculated', `range on a calculated entry: ${name}. ${fix}`, where)];
   }
-  const value = readNumber(shared);
-  if (!isNumber(value) || (value.gte(range.low) && value.lte(range.high))) return undefined;
+  const { number } = understood;
+  if (number.gte(range.low) && number.lte(range.high)) return [];
   const span = `${range.low.toString()} to ${range.high.toString()}`;
   const where = { row, column: 'formula', cell: name, text: shared };
-  return problem('range-value', `value outside its range: ${shared}. Widen ${span}, or change the value.`, where);
+  return [problem('range-value', `value outside its range: ${shared}. Widen ${span}, or change the value.`, where)];
 }
 
 /** The faults of all ranges; low and high bound the shared formula only. */
 export function rangeFaults(cells: readonly Cell[], rows: readonly SheetRow[]): Problem[] {
-  return cells.flatMap((cell) => {
-    const row = rows[cell.id];
-    return row === undefined ? [] : (rangeFault(cell, field(row, 'formula')) ?? []);
+  return cells.flatMap((cell, i) => rangeFaultsOf(cell, field(rows[i]!, 'formula')));
+}
+
+/** Where a plan's own number replaces an input that has a range. */
+export function replacedRanges(cell: Cell, plans: readonly Plan[]): Problem[] {
+  return plans.flatMap(({ name, column, contents }) => {
+    const content = contents[cell.id];
+    if (content?.kind !== 'input' || !content.own || cell.range === undefined) return [];
+    const where = { row: cell.row, column: column ?? '', cell: cell.name, text: content.text };
+    const message = `range not used in plan ${name}: ${cell.name}. Its own number counts as certain there.`;
+    return [problem('range-replaced', message, where)];
   });
 }

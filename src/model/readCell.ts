@@ -1,6 +1,6 @@
 import type { Decimal } from '../core/number';
 import { placed, problem, type Problem } from '../core/problem';
-import { parseUnit, type Unit } from '../core/unit';
+import { parseUnit } from '../core/unit';
 import { functions } from '../formula/functions';
 import { shapes, type Budget, type Cell, type Correlation, type Range, type Role, type Shape } from './cell';
 import { isNumber, readNumber } from './readNumber';
@@ -118,9 +118,10 @@ function readCorrelations(row: SheetRow, faults: RowFaults): Correlation[] {
   });
 }
 
-function readUnit(row: SheetRow, nouns: ReadonlySet<string>, faults: RowFaults): Unit | undefined {
+function readUnit(row: SheetRow, nouns: ReadonlySet<string>, faults: RowFaults): Pick<Cell, 'unit' | 'unitFault'> {
   const unit = parseUnit(field(row, 'unit'), nouns);
-  return 'code' in unit ? faults.add('unit', unit) : unit;
+  if (!('code' in unit)) return { unit, unitFault: undefined };
+  return { unit: faults.add('unit', unit), unitFault: unit };
 }
 
 /**
@@ -134,9 +135,10 @@ export function readCell(row: SheetRow, id: number, nouns: ReadonlySet<string>, 
     row: row.row,
     name,
     label: field(row, 'label') || name.replaceAll('_', ' '),
-    unit: readUnit(row, nouns, faults),
+    ...readUnit(row, nouns, faults),
     unitText: field(row, 'unit'),
     range: readRange(row, faults),
+    hasRangeText: field(row, 'low') !== '' || field(row, 'high') !== '',
     step: readStep(row, faults),
     group: field(row, 'group'),
     role: oneOf(row, 'role', roles, faults) ?? '',

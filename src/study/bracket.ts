@@ -85,10 +85,13 @@ function ordered(a: Place, b: Place): { a: Place; b: Place } {
   return a.x.lt(b.x) ? { a, b } : { a: b, b: a };
 }
 
-/** The shortest number within a share of another: what was meant by 4.99999999999999999. */
+/**
+ * The shortest number within a share of another: what was meant by 4.99999999999999999.
+ * @param span the width of the range searched; a number that is nothing beside it is 0
+ */
 export function shortestNear(x: Decimal, share: Decimal, span: Decimal): Decimal {
-  const reach = x.abs().times(share).plus(span.times(share).times(share));
-  if (x.abs().lte(span.times(share))) return decimal(0);
+  const reach = x.abs().times(share);
+  if (x.abs().lte(span.times(share).times(share))) return decimal(0);
   for (let digits = 1; digits < 30; digits += 1) {
     const short = x.toSignificantDigits(digits);
     if (short.minus(x).abs().lte(reach)) return short;

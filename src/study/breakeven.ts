@@ -30,18 +30,32 @@ interface Change {
   readonly gap: Decimal | undefined;
 }
 
+const zero = decimal(0);
+
 type Found = { readonly crossing: Crossing } | { readonly pole: Decimal };
 
 /** A share of the largest height below which float64 is not trusted to tell the side. */
 const doubt = 1e-9;
-/** How much wider than the bracket one looks to tell a root, a jump and a pole apart; the growth that makes a pole. */
+/** A share of the numbers looked at below which all that float64 sees may be its own rounding. */
+const floatNoise = 1e-13;
+/** How much wider than the bracket, or which share of the input, one looks to tell a root, a jump and a pole apart. */
 const wider = decimal('1e6');
+const beyondTies = decimal('1e-9');
+/** A result that changes more across the bracket than this often as much as around it has a pole there. */
 const poleGrowth = 10;
+/** One that changes at least this share as much has a jump there. */
+const jumpShare = decimal('1e-3');
+/** Comparisons and rounding take numbers this near as equal, so that a jump lies that far beside its number. */
+const tieReach = decimal('1.5e-12');
+/** Results all this small beside the numbers they come from are rounding of a result that is at the target. */
+const roundingShare = decimal('1e-30');
 
 /** One search: the curve less the target, with what counts as being at it. */
 class Search {
   readonly isAbove: IsAbove;
   private readonly span: Decimal;
+  /** The largest of the range's ends and the target. */
+  private readonly size: Decimal;
 
   constructor(
     private readonly curve: Curve,
@@ -53,6 +67,7 @@ class Search {
     const noise = precision.noise.times(looked.largest).negated();
     this.isAbove = (y) => y.gte(noise);
     this.span = range.to.minus(range.from);
+    this.size = [range.from, range.to, target].map((x) => x.abs()).reduce((most, x) => (x.gt(most) ? x : most));
   }
 
   readonly height = (x: Decimal): Decimal => this.curve.exact(x).minus(this.target);
@@ -60,7 +75,8 @@ class Search {
   /** The scanned places, computed exactly where float64 is in doubt or finds a change of side. */
   places(): Place[] {
     const { xs, heights, largest } = this.looked;
-    const near = (i: number): boolean => Math.abs(heights[i] ?? NaN) <= doubt * largest;
+    const allNear = largest <= floatNoise * this.size.toNumber();
+    const near = (i: number): boolean => allNear || Math.abs(heights[i] ?? NaN) <= doubt * largest;
     const turns = (i: number, j: number): boolean => (heights[i] ?? 0) >= 0 !== (heights[j] ?? 0) >= 0;
     return xs.map((x, i) => {
       const y = heights[i] ?? NaN;
@@ -90,8 +106,11 @@ class Search {
     if (gap !== undefined) return { pole: this.edge(from.x, gap) };
     const { a, b, unknown } = drawTogether(this.height, from, to, this.isAbove, this.precision);
     if (unknown !== undefined) return { pole: this.edge(a.x, unknown) };
-    if (this.isPole(a, b, from, to)) return { pole: this.tidy(a.x.plus(b.x).dividedBy(2)) };
-    return { crossing: { value: this.valueBetween(a, b), direction: this.isAbove(b.y) ? 'up' : 'down' } };
+    const across = b.y.minus(a.y).abs();
+    const around = this.changeAround(a, b, from, to);
+    if (across.gt(around.times(poleGrowth))) return { pole: this.poleAt(b.x) };
+    const isJump = across.gte(around.times(jumpShare));
+    return { crossing: { value: this.valueBetween(a, b, isJump), direction: this.isAbove(b.y) ? 'up' : 'down' } };
   }
 
   /** Where a curve stops being computable, between a place where it is and one where it is not. */
@@ -106,24 +125,39 @@ class Search {
     return this.tidy(outside);
   }
 
-  /** A pole grows without bound as the bracket closes; a jump stays as it is; a root shrinks. */
-  private isPole(a: Place, b: Place, from: Place, to: Place): boolean {
-    const reach = b.x.minus(a.x).times(wider);
+  /** How much the result changes over a stretch some way wider than a bracket, but within the scanned places. */
+  private changeAround(a: Place, b: Place, from: Place, to: Place): Decimal {
+    const byWidth = b.x.minus(a.x).times(wider);
+    const byShare = b.x.abs().times(beyondTies);
+    const reach = byWidth.gt(byShare) ? byWidth : byShare;
     const before = a.x.minus(reach).lt(from.x) ? from.x : a.x.minus(reach);
     const after = b.x.plus(reach).gt(to.x) ? to.x : b.x.plus(reach);
-    const around = this.height(after).minus(this.height(before)).abs();
-    return b.y.minus(a.y).abs().gt(around.times(poleGrowth)) && !around.isNaN();
+    return this.height(after).minus(this.height(before)).abs();
   }
 
   /** The shortest number in a closed bracket; at a jump, one on the side that reaches the target. */
-  private valueBetween(a: Place, b: Place): Decimal {
+  private valueBetween(a: Place, b: Place, isJump: boolean): Decimal {
     const reached = this.isAbove(b.y) ? b : a;
-    const tidy = this.tidy(reached.x);
-    return this.isAbove(this.height(tidy)) ? tidy : reached.x;
+    if (a.x.lte(0) && b.x.gte(0) && this.isAbove(this.height(zero))) return zero;
+    const shares = isJump ? [tieReach, this.precision.tidy] : [this.precision.tidy];
+    const candidates = shares.map((share) => shortestNear(reached.x, share, this.span));
+    return candidates.find((x) => this.isAbove(this.height(x))) ?? reached.x;
+  }
+
+  /** A pole's place; where a comparison fills in a value at it, the number compared with. */
+  private poleAt(x: Decimal): Decimal {
+    const filled = shortestNear(x, tieReach, this.span);
+    const height = this.height(filled);
+    return height.isNaN() || height.isZero() ? filled : this.tidy(x);
   }
 
   tidy(x: Decimal): Decimal {
     return shortestNear(x, this.precision.tidy, this.span);
+  }
+
+  /** Whether nothing but rounding parts the result from the target, at every place. */
+  isAtTarget(places: readonly Place[]): boolean {
+    return places.every(({ y }) => !y.isNaN() && y.abs().lte(this.size.times(roundingShare)));
   }
 
   searchTouches(places: readonly Place[]): { touching: Crossing[]; changes: Change[] } {
@@ -163,6 +197,7 @@ export function breakeven(
   const looked = scan(curve, range, target.toNumber(), given);
   const search = new Search(curve, range, target, looked, precision);
   const places = search.places();
+  if (search.isAtTarget(places)) return { range, crossings: [], breaks: [], holds: 'everywhere' };
   const { touching, changes } = search.searchTouches(places);
   const found = [...search.changes(places), ...changes].map((change) => search.resolve(change));
   const crossings = merged([...found.flatMap((one) => ('crossing' in one ? one.crossing : [])), ...touching]);

@@ -24,10 +24,11 @@ export function defaultRange({ cell, base, range }: Lever): SearchRange {
       : [base.minus(base.minus(low).times(widening)), base.plus(high.minus(base).times(widening))];
   const [first = base, second = base] = ends;
   const [from, to] = first.gt(second) ? [second, first] : [first, second];
-  const share = cell.unitText === '%' && high.lte(100);
   const floor = low.isNegative() && !low.isZero() ? from : larger(from, decimal(0));
-  const ceiling = share ? smaller(to, decimal(100)) : to;
-  return ceiling.gt(floor) ? { from: floor, to: ceiling } : { from: floor, to: floor.plus(1) };
+  const isShare = cell.unitText === '%' && high.lte(100);
+  const ceiling = isShare ? smaller(to, decimal(100)) : to;
+  if (ceiling.gt(floor)) return { from: floor, to: ceiling };
+  return isShare && ceiling.eq(100) ? { from: ceiling.minus(1), to: ceiling } : { from: floor, to: floor.plus(1) };
 }
 
 function larger(a: Decimal, b: Decimal): Decimal {

@@ -11,11 +11,13 @@ export interface Touches {
 
 const golden = (Math.sqrt(5) - 1) / 2;
 const floatSteps = 45;
-const exactSteps = 90;
+const exactSteps = 165;
 /** A dip is looked at exactly where float64 sees it come this near to the target, as a share of its surroundings. */
 const promising = 1e-6;
 /** A dip that comes this near to the target meets it. */
 const meeting = decimal('1e-24');
+/** Two touches this near are one. */
+const sameTouch = decimal('1e-12');
 
 /** Golden section towards the least distance from the target, in float64. */
 function lowestFloat(distance: (x: number) => number, from: number, to: number): number {
@@ -50,11 +52,12 @@ function lowestExact(height: (x: Decimal) => Decimal, from: Place, to: Place, is
   return left.y.abs().lte(right.y.abs()) ? left : right;
 }
 
-/** Whether the distance from the target has a dip at the middle of three places of one side. */
-function dips(a: Place, b: Place, c: Place, isAbove: IsAbove): boolean {
-  if (a.y.isNaN() || b.y.isNaN() || c.y.isNaN()) return false;
-  if (isAbove(a.y) !== isAbove(b.y) || isAbove(b.y) !== isAbove(c.y)) return false;
-  return a.y.abs().gt(b.y.abs()) && c.y.abs().gte(b.y.abs()) && !c.y.isZero();
+/** Whether a curve on one side of the target may come nearest to it between two of three neighbouring places. */
+function dips(a: Place | undefined, b: Place, c: Place | undefined, isAbove: IsAbove): boolean {
+  const neighbours = [a, c].filter((place) => place !== undefined);
+  if (b.y.isNaN() || neighbours.some(({ y }) => y.isNaN() || isAbove(y) !== isAbove(b.y))) return false;
+  const atTarget = b.y.isZero() && neighbours.some(({ y }) => y.isZero());
+  return !atTarget && neighbours.every(({ y }) => y.abs().gte(b.y.abs()));
 }
 
 /**
@@ -70,16 +73,30 @@ export function touches(
 ): Touches {
   const touching: Decimal[] = [];
   const changes: [Place, Place][] = [];
-  for (let i = 1; i + 1 < places.length; i += 1) {
-    const [a, b, c] = places.slice(i - 1, i + 2) as [Place, Place, Place];
-    if (!dips(a, b, c, isAbove)) continue;
-    const around = a.y.abs().gt(c.y.abs()) ? a.y.abs() : c.y.abs();
-    const near = lowestFloat((x) => Math.abs(quick(x)), a.x.toNumber(), c.x.toNumber());
-    const crosses = isAbove(decimal(quick(near))) !== isAbove(b.y);
-    if (!crosses && !(Math.abs(quick(near)) <= promising * around.toNumber())) continue;
-    const low = lowestExact(height, a, c, isAbove);
-    if (isAbove(low.y) !== isAbove(b.y)) changes.push([a, low], [low, c]);
-    else if (low.y.abs().lte(around.times(meeting))) touching.push(low.x);
-  }
-  return { touching, changes };
+  places.forEach((middle, i) => {
+    if (!dips(places[i - 1], middle, places[i + 1], isAbove)) return;
+    const [from, to] = [places[i - 1] ?? middle, places[i + 1] ?? middle];
+    const around = larger(from.y.abs(), to.y.abs());
+    if (!isPromising(quick, from, to, around, isAbove)) return;
+    const low = lowestExact(height, from, to, isAbove);
+    if (low.y.abs().lte(around.times(meeting))) touching.push(low.x);
+    else if (isAbove(low.y) !== isAbove(middle.y)) changes.push([from, low], [low, to]);
+  });
+  return { touching: apart(touching), changes };
+}
+
+/** Whether float64 sees the curve come near the target, or cross it, between two places. */
+function isPromising(quick: (x: number) => number, from: Place, to: Place, around: Decimal, isAbove: IsAbove): boolean {
+  const near = quick(lowestFloat((x) => Math.abs(quick(x)), from.x.toNumber(), to.x.toNumber()));
+  return isAbove(decimal(near)) !== isAbove(from.y) || Math.abs(near) <= promising * around.toNumber();
+}
+
+/** Ascending inputs with those left out that two neighbouring dips both found. */
+function apart(touching: readonly Decimal[]): Decimal[] {
+  const isNew = (x: Decimal, before: Decimal): boolean => x.minus(before).abs().gt(x.abs().times(sameTouch));
+  return touching.filter((x, i) => i === 0 || isNew(x, touching[i - 1]!));
+}
+
+function larger(a: Decimal, b: Decimal): Decimal {
+  return a.gt(b) ? a : b;
 }

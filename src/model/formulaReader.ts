@@ -1,0 +1,34 @@
+import { isNumberText, type Decimal } from '../core/number';
+import type { Problem } from '../core/problem';
+import type { Expression } from '../formula/expression';
+import { parse } from '../formula/parse';
+import { isNumber, readNumber } from './readNumber';
+
+/** A formula's text understood on its own, before names and units. */
+export type Understood =
+  | { readonly kind: 'input'; readonly number: Decimal }
+  | { readonly kind: 'expression'; readonly expression: Expression }
+  | { readonly kind: 'fault'; readonly fault: Problem };
+
+/** Understands a text that stands where a number or a formula may stand. */
+export function understand(text: string): Understood {
+  if (isNumberText(text) || /^[-+]?\d+,\d+$/.test(text)) {
+    const number = readNumber(text);
+    return isNumber(number) ? { kind: 'input', number } : { kind: 'fault', fault: number };
+  }
+  const expression = parse(text);
+  return 'code' in expression ? { kind: 'fault', fault: expression } : { kind: 'expression', expression };
+}
+
+/** Reads formulas' texts, each distinct one once. */
+export class FormulaReader {
+  private readonly known = new Map<string, Understood>();
+
+  read(text: string): Understood {
+    const before = this.known.get(text);
+    if (before !== undefined) return before;
+    const understood = understand(text);
+    this.known.set(text, understood);
+    return understood;
+  }
+}
