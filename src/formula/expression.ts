@@ -41,8 +41,8 @@ export function namesIn(expression: Expression): Set<string> {
 export type Binary = Extract<Expression, { kind: 'binary' }>;
 
 /**
- * The operations down the left side of an expression, innermost first, and what the innermost begins with. A long sum is
- * that deep on its left, so whoever walks it takes this side in a loop.
+ * The operations down the left side of an expression, innermost first, and what the innermost begins with. A long sum
+ * is that deep on its left, so whoever walks it takes this side in a loop.
  */
 export function leftSide(expression: Binary): { start: Expression; operations: Binary[] } {
   const operations: Binary[] = [];

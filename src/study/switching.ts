@@ -58,7 +58,7 @@ function byMargin(a: SwitchingValue, b: SwitchingValue): number {
 
 /**
  * Switching values: for every input of the plan, the value at which the result crosses the target, the others as they
- * stand (ADB, Financial Management and Analysis of Projects, 7.11). Found by root search, as the reciprocal rule of that
+ * stand (ADB, Financial Management and Analysis of Projects, 7.11). Found by root search: the reciprocal rule of that
  * text holds for straight lines only.
  * @param quick in float64 throughout, for drawing
  */
