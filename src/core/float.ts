@@ -2,33 +2,44 @@ import { tieTolerance, widestTie, type Arithmetic } from './arithmetic';
 
 /** A finite number as it is, anything else as NaN, so that what cannot be computed never turns into a result. */
 export function finite(x: number): number {
-  return x - x === 0 ? x : NaN;
+  const nothing = x - x;
+  return nothing === 0 ? x : nothing;
 }
 
-/** Whether two finite numbers differ by at most the tie tolerance of the larger. */
-function ties(a: number, b: number): boolean {
-  return Math.abs(a - b) <= tieTolerance * Math.max(Math.abs(a), Math.abs(b));
+/** How far two numbers may lie apart and count as equal. */
+function reach(a: number, b: number): number {
+  return tieTolerance * Math.max(Math.abs(a), Math.abs(b));
 }
 
-/** The same for a number and the whole number or half that it may stand for. */
-function stands(x: number, whole: number): boolean {
-  return ties(x, whole) && Math.abs(x - whole) <= widestTie;
+/** Whether two numbers count as equal; false where one is not known. */
+export function tiesFloat(a: number, b: number): boolean {
+  return Math.abs(a - b) <= reach(a, b);
+}
+
+/** Whether a number is larger than another by more than a tie; false where one is not known. */
+export function exceedsFloat(a: number, b: number): boolean {
+  return a - b > reach(a, b);
 }
 
 export function compareFloat(a: number, b: number): number {
   if (a !== a || b !== b) return NaN;
-  if (a === b || ties(a, b)) return 0;
+  if (a === b || tiesFloat(a, b)) return 0;
   return a < b ? -1 : 1;
 }
 
+/** Whether a number stands for the whole number or half that lies this far from it. */
+function stands(x: number, whole: number, apart: number): boolean {
+  return apart <= widestTie && apart <= reach(x, whole);
+}
+
 export function floorFloat(x: number): number {
-  const whole = Math.round(x);
-  return stands(x, whole) ? whole : Math.floor(x);
+  const down = Math.floor(x);
+  return stands(x, down + 1, down + 1 - x) ? down + 1 : down;
 }
 
 export function ceilFloat(x: number): number {
-  const whole = Math.round(x);
-  return stands(x, whole) ? whole : Math.ceil(x);
+  const up = Math.ceil(x);
+  return stands(x, up - 1, x - (up - 1)) ? up - 1 : up;
 }
 
 /** From this size on a float64 has no decimals. */
@@ -39,7 +50,7 @@ export function roundFloat(x: number, decimals: number): number {
   const size = Math.abs(x) * power;
   if (!(size < wholeFrom)) return x;
   const below = Math.floor(size);
-  const rounded = size - below >= 0.5 || stands(size, below + 0.5) ? below + 1 : below;
+  const rounded = size - below >= 0.5 || stands(size, below + 0.5, below + 0.5 - size) ? below + 1 : below;
   return (Math.sign(x) * rounded) / power + 0;
 }
 
@@ -49,7 +60,7 @@ export function divideFloat(a: number, b: number): number {
 }
 
 export function powerFloat(a: number, b: number): number {
-  return a === a ? finite(a ** b) : NaN;
+  return a === a ? finite(a ** b) : a;
 }
 
 /** Double precision arithmetic (IEEE 754 binary64). */

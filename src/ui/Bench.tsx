@@ -1,0 +1,144 @@
+import { createEffect, createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import { createAutosave } from './autosave';
+import type { Beginning } from './begin';
+import { createChoice, type KeptChoice } from './choice';
+import { createCompared, type Compared } from './compared';
+import { createDesk, type Desk } from './desk';
+import { createDrafts, type Drafts } from './drafts';
+import { listenForDrop } from './fileDrop';
+import { Headlines } from './head/Headlines';
+import { News } from './head/News';
+import { Title } from './head/Title';
+import { TopBar } from './head/TopBar';
+import type { Keep } from './keep';
+import { createLive, type Live } from './live';
+import { createMedia, roomForBoth } from './media';
+import { Numbers } from './numbers/Numbers';
+import { createSpot } from './numbers/spot';
+import { questionOf, questions, type Question } from './questions';
+import { createScheme } from './scheme';
+import { Side } from './Side';
+import { listenForSteps } from './shortcuts';
+import { WorkContext, type Work } from './work';
+
+/** Brings back what was kept beside the model itself. */
+function restore({ session }: Beginning, drafts: Drafts, choice: KeptChoice): void {
+  for (const [row, column, text] of session?.drafts ?? []) drafts.set({ row, column }, text);
+  choice.restore(session?.choice ?? {});
+}
+
+function groupOfRow(live: Live, row: number): string {
+  let heading = '';
+  for (const line of live.model().lines) {
+    heading = (line.kind === 'cell' ? live.model().cells[line.cell]?.group : line.group) || heading;
+    if (line.row === row) break;
+  }
+  return heading;
+}
+
+/** The plan looked at and the one it is compared with are kept with the choice. */
+function keepCompared(compared: Compared, choice: KeptChoice, live: Live): void {
+  compared.setPlan(choice.setting('plan'));
+  compared.setAgainst(choice.setting('against'));
+  createEffect(() => {
+    const { plans } = live.model();
+    if (plans.length < 3) return;
+    choice.setSetting('plan', plans[compared.plan()]?.name ?? '');
+    choice.setSetting('against', plans[compared.against() ?? -1]?.name ?? '');
+  });
+}
+
+interface Parts {
+  readonly work: Work;
+  readonly desk: Desk;
+  readonly question: () => Question;
+  readonly setQuestion: (question: Question) => void;
+}
+
+function createParts(beginning: Beginning): Parts {
+  const live = createLive(beginning.model, beginning.origin);
+  const drafts = createDrafts(live);
+  const compared = createCompared(live);
+  const choice = createChoice(live, compared);
+  restore(beginning, drafts, choice);
+  keepCompared(compared, choice, live);
+  const question = createMemo(() => questionOf(choice.setting('question')));
+  const setQuestion = (chosen: Question): void => choice.setSetting('question', chosen);
+  const spot = createSpot(live, () => setQuestion('numbers'), (row) => groupOfRow(live, row));
+  const printing = createMedia('print');
+  const work = { live, drafts, compared, choice, spot, printing };
+  return { work, desk: createDesk(live, drafts), question, setQuestion };
+}
+
+/** The page once there is a model: title, headlines, numbers and the question beside them. */
+export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element {
+  // A page begins once.
+  // eslint-disable-next-line solid/reactivity
+  const { work, desk, question, setQuestion } = createParts(props.beginning);
+  // eslint-disable-next-line solid/reactivity
+  const kept = createAutosave(work, props.keep, props.beginning.kept);
+  const { scheme, choose } = createScheme();
+  const wide = createMedia(roomForBoth);
+  const hovering = listenForDrop((file) => void desk.open(file));
+  const [side, setSide] = createSignal<Question>(question() === 'breakeven' ? 'breakeven' : 'what matters');
+  createEffect(() => {
+    if (question() !== 'numbers') setSide(question());
+  });
+  listenForSteps(work.live);
+  createEffect(() => {
+    document.title = work.live.model().title ? `${work.live.model().title} – Raftmargin` : 'Raftmargin';
+  });
+  return (
+    <WorkContext.Provider value={work}>
+      <a class="skip" href="#numbers-heading">To the numbers</a>
+      <TopBar kept={kept()} scheme={scheme()} onScheme={choose} onFile={(file) => void desk.open(file)}
+        onShipped={desk.openShipped} onSave={desk.save} onStartOver={desk.startOver()} />
+      <News desk={desk} onUndo={() => work.live.undo()} />
+      <main>
+        <Title />
+        <Headlines />
+        <div class="halves">
+          <div class="numbers-half" classList={{ off: !wide() && question() !== 'numbers' }}><Numbers /></div>
+          <Show when={wide() || question() !== 'numbers'}>
+            <div class="side-half">
+              <Show when={wide()}>
+                <Questions chosen={side()} among={['what matters', 'breakeven']} onChoose={setQuestion} />
+              </Show>
+              <Side question={wide() ? side() : question()} />
+            </div>
+          </Show>
+        </div>
+      </main>
+      <Show when={!wide()}>
+        <Questions chosen={question()} among={questions.map(({ key }) => key)} onChoose={setQuestion} />
+      </Show>
+      <Show when={work.spot.wayBack.to()} keyed>
+        {(label) => (
+          <button type="button" class="word way-back" onClick={() => work.spot.wayBack.go()}>Back to {label}</button>
+        )}
+      </Show>
+      <Show when={hovering()}><div class="drop-here" aria-hidden="true"><p>Drop the file to open it</p></div></Show>
+    </WorkContext.Provider>
+  );
+}
+
+interface QuestionsProps {
+  readonly chosen: Question;
+  readonly among: readonly Question[];
+  readonly onChoose: (question: Question) => void;
+}
+
+function Questions(props: QuestionsProps): JSX.Element {
+  return (
+    <nav class="questions" aria-label="Questions">
+      <For each={questions.filter(({ key }) => props.among.includes(key))}>
+        {({ key, label }) => (
+          <button type="button" aria-current={props.chosen === key ? 'page' : undefined}
+            onClick={() => props.onChoose(key)}>
+            {label}
+          </button>
+        )}
+      </For>
+    </nav>
+  );
+}

@@ -1,0 +1,45 @@
+import { ErrorBoundary, lazy, Match, Suspense, Switch, type JSX } from 'solid-js';
+import type { Question } from './questions';
+import type { ScreenProps } from './screen';
+import { Link } from './words';
+import { useWork } from './work';
+
+// Charts are large: they come after the numbers.
+const WhatMatters = lazy(async () => ({ default: (await import('./whatMatters/WhatMatters')).WhatMatters }));
+const Breakeven = lazy(async () => ({ default: (await import('./breakeven/Breakeven')).Breakeven }));
+
+/** The question beside the numbers. */
+export function Side(props: { question: Question }): JSX.Element {
+  const { live, compared, choice, spot } = useWork();
+  const given: ScreenProps = {
+    live,
+    choice,
+    goTo: spot.goTo,
+    get plan() {
+      return compared.plan();
+    },
+    get against() {
+      return compared.against();
+    },
+  };
+  return (
+    <ErrorBoundary fallback={(error: unknown) => <Failed error={error} />}>
+      <Suspense fallback={<p class="busy" role="status">Drawing …</p>}>
+        <Switch>
+          <Match when={props.question === 'what matters'}><WhatMatters {...given} /></Match>
+          <Match when={props.question === 'breakeven'}><Breakeven {...given} /></Match>
+        </Switch>
+      </Suspense>
+    </ErrorBoundary>
+  );
+}
+
+function Failed(props: { error: unknown }): JSX.Element {
+  const text = (): string => (props.error instanceof Error ? props.error.message : String(props.error));
+  return (
+    <div class="empty" role="alert">
+      <p class="message fault">This question could not be shown: {text()}</p>
+      <p>Your numbers are untouched. <Link onPress={() => location.reload()}>Load the page again</Link></p>
+    </div>
+  );
+}

@@ -1,0 +1,107 @@
+import { createMemo, For, Show, type Accessor, type JSX } from 'solid-js';
+import type { Cell } from '../../model/cell';
+import type { Content } from '../../model/model';
+import { letterOf } from '../compared';
+import { Link, PlanLetter } from '../words';
+import { useWork, type Work } from '../work';
+import { ValueWithUnit } from './Formula';
+import { headlinesReached, leaves, readers } from './ancestry';
+
+interface LineageProps {
+  readonly cell: Cell;
+  readonly columns: readonly number[];
+}
+
+/** Longer lists of inputs wait to be opened. */
+const shortList = 10;
+
+
+function sameCells(a: readonly Cell[], b: readonly Cell[]): boolean {
+  return a.length === b.length && a.every((cell, i) => cell === b[i]);
+}
+
+/** The cells that stand in some relation to the entry asked about, in any plan shown. */
+function createCells({ live }: Work, related: typeof leaves, asked: LineageProps): Accessor<readonly Cell[]> {
+  const cells = createMemo(() => {
+    const plans = asked.columns.flatMap((plan) => live.model().plans[plan] ?? []);
+    return related(live.model(), plans, asked.cell.id);
+  }, [], { equals: sameCells });
+  return cells;
+}
+
+/** The inputs that an entry is made from, down to the last, with their notes and sources. */
+export function MadeFrom(props: LineageProps): JSX.Element {
+  const work = useWork();
+  const inputs = createCells(work, leaves, props);
+  return (
+    <Show when={inputs().length > 0}>
+      <details class="made-from" open={inputs().length <= shortList}>
+        <summary>Made from {inputs().length === 1 ? 'one input' : `${inputs().length} inputs`}</summary>
+        <ul>
+          <For each={inputs()}>{(input) => <Leaf cell={input} columns={props.columns} />}</For>
+        </ul>
+      </details>
+    </Show>
+  );
+}
+
+function Leaf(props: LineageProps): JSX.Element {
+  const { live, spot } = useWork();
+  const filling = (plan: number): Content | undefined => live.shown(plan, props.cell.id).content;
+  const filled = createMemo(() => props.columns.filter((plan) => filling(plan)?.kind === 'input'));
+  const differ = createMemo(() => props.columns.some((plan) => filling(plan)?.own === true));
+  const shown = (): readonly number[] => (differ() ? filled() : filled().slice(0, 1));
+  return (
+    <li>
+      <Link onPress={() => spot.goTo(props.cell.id)}>{props.cell.label}</Link>{' '}
+      <For each={shown()}>
+        {(plan) => (
+          <>
+            <Show when={differ()}>
+              <PlanLetter letter={letterOf(props.columns.indexOf(plan), props.columns.length)} />
+            </Show>
+            <ValueWithUnit cell={props.cell} plan={plan} />{' '}
+          </>
+        )}
+      </For>
+      <Show when={props.cell.source || props.cell.note}>
+        <span class="quiet leaf-source">
+          {props.cell.note}{props.cell.source && ` Source: ${props.cell.source}.`}
+        </span>
+      </Show>
+    </li>
+  );
+}
+
+/** What an entry feeds: the entries that name it, and the headlines that a change of it reaches. */
+export function Feeds(props: LineageProps): JSX.Element {
+  const work = useWork();
+  const direct = createCells(work, readers, props);
+  const reached = createCells(work, headlinesReached, props);
+  return (
+    <div class="feeds">
+      <Show when={direct().length > 0} fallback={<p class="quiet">Nothing is made from it.</p>}>
+        <p><span class="quiet">Feeds</span> <Links cells={direct()} /></p>
+      </Show>
+      <Show when={reached().length > 0}>
+        <p><span class="quiet">Reaches the headlines</span> <Links cells={reached()} /></p>
+      </Show>
+    </div>
+  );
+}
+
+function Links(props: { cells: readonly Cell[] }): JSX.Element {
+  const { spot } = useWork();
+  return (
+    <span class="links">
+      <For each={props.cells}>
+        {(cell, i) => (
+          <>
+            <Link onPress={() => spot.goTo(cell.id)}>{cell.label}</Link>
+            {i() < props.cells.length - 1 ? ', ' : ''}
+          </>
+        )}
+      </For>
+    </span>
+  );
+}

@@ -1,0 +1,79 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import { numberToText } from '../../core/number';
+import type { Cell } from '../../model/cell';
+import { Choices } from '../finding/Choices';
+import { sentences, textOf } from '../finding/phrase';
+import { Sentence } from '../finding/Sentence';
+import { here } from '../here';
+import { printedUnit } from '../printedUnit';
+import type { ScreenProps } from '../screen';
+import { BreakevenChart } from './BreakevenChart';
+import { BreakevenTables } from './BreakevenTables';
+import type { Lines, Subject } from './lines';
+import { NumberField } from './NumberField';
+import { RangeFields } from './RangeFields';
+import { createSettings } from './settings';
+import { createStudy, type StudyOf } from './shownStudy';
+import { told, type Matter } from './told';
+
+interface BreakevenAnswerProps extends ScreenProps {
+  readonly result: Cell;
+  readonly input: Cell;
+  readonly lines: Lines;
+  readonly subject: Subject;
+}
+
+const views = [{ value: 'both', label: 'both plans' }, { value: 'difference', label: 'difference B − A' }] as const;
+
+/** The answer about one result and one input: in words, as a chart and as tables. */
+export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
+  const settings = createSettings(props);
+  const wanted = createMemo((): StudyOf => {
+    const { range, own } = settings.range();
+    return {
+      sheet: props.live.model().sheet,
+      subject: props.subject,
+      lines: props.lines,
+      range,
+      targets: settings.targets(),
+      looked: settings.looked(),
+      drawn: own ? { from: range.from.toNumber(), to: range.to.toNumber() } : undefined,
+    };
+  });
+  const study = createStudy(() => wanted());
+  const planName = (plan: number | undefined): string => props.live.model().plans[plan ?? -1]?.name ?? '';
+  const matter = createMemo((): Matter => ({
+    asked: {
+      result: props.result,
+      target: settings.target(),
+      plan: planName(props.plan),
+      against: props.against === undefined ? undefined : planName(props.against),
+    },
+    moved: { cell: props.input, today: props.lines.lever.base, range: props.lines.lever.range },
+    view: settings.view(),
+    lines: props.lines,
+    targets: settings.targets(),
+    found: study.found(),
+  }));
+  const words = createMemo(() => told(matter(), study.quick(), here));
+  return (
+    <>
+      <div class="said" aria-live="polite">
+        <p class="finding"><Sentence phrase={words().main} /></p>
+        <Show when={words().more.length > 0}><p><Sentence phrase={words().more} /></p></Show>
+      </div>
+      <Show when={settings.view() !== 'alone'}>
+        <Choices legend="Draw" options={views} chosen={settings.view()} choose={(view) => settings.setView(view)} />
+      </Show>
+      <BreakevenChart matter={matter()} quick={study.quick()} looked={settings.looked()}
+        label={textOf(sentences(words().main, words().more))} />
+      <div class="settings">
+        <NumberField label="target" unit={printedUnit(props.result.unitText)} text={numberToText(settings.target())}
+          onNumber={(text) => settings.setTarget(text)} />
+        <RangeFields lookedAt={settings.range()} unit={printedUnit(props.input.unitText)} drawn={study.quick().drawn}
+          onEnd={(end, text) => settings.setEnd(end, text)} />
+      </div>
+      <BreakevenTables matter={matter()} quick={study.quick()} looked={settings.looked()} exact={study.exact()} />
+    </>
+  );
+}

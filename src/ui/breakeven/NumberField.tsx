@@ -1,0 +1,47 @@
+import { createEffect, createSignal, createUniqueId, on, Show, type JSX } from 'solid-js';
+import { here } from '../here';
+import { typedNumber } from '../typedNumber';
+
+interface NumberFieldProps {
+  readonly label: string;
+  readonly unit: string;
+  /** The number that stands, as model files write it. */
+  readonly text: string;
+  readonly onNumber: (text: string) => void;
+}
+
+/** A number that a screen asks for; what is not valid stays in the field and is explained, the last number stands. */
+export function NumberField(props: NumberFieldProps): JSX.Element {
+  const faultId = createUniqueId();
+  const [typed, setTyped] = createSignal<string>();
+  const [problem, setProblem] = createSignal('');
+  const reset = (): void => {
+    setTyped(undefined);
+    setProblem('');
+  };
+  createEffect(on(() => props.text, (text) => {
+    const current = typed();
+    const read = current === undefined ? undefined : typedNumber(current, here);
+    if (read === undefined || !('text' in read) || read.text !== text) reset();
+  }, { defer: true }));
+  const input = (text: string): void => {
+    setTyped(text);
+    const read = typedNumber(text, here);
+    setProblem('text' in read ? '' : read.message);
+    if ('text' in read) props.onNumber(read.text);
+  };
+  return (
+    <div class="asked-number">
+      <label>
+        <span>{props.label}</span>
+        <input type="text" inputmode="decimal" autocomplete="off" value={typed() ?? here.written(props.text)}
+          aria-invalid={problem() === '' ? undefined : 'true'} aria-describedby={problem() === '' ? undefined : faultId}
+          onInput={(event) => input(event.currentTarget.value)}
+          onBlur={() => { if (problem() === '') reset(); }}
+          onKeyDown={(event) => { if (event.key === 'Escape') reset(); }} />
+        <span class="unit">{props.unit}</span>
+      </label>
+      <Show when={problem()}><p class="message fault" id={faultId}>{problem()}</p></Show>
+    </div>
+  );
+}

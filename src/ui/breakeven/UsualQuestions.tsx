@@ -1,0 +1,52 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import type { Cell } from '../../model/cell';
+import type { Live } from '../live';
+import type { Ready } from './lines';
+import { usualQuestions, type UsualQuestion } from './questions';
+
+interface UsualQuestionsProps {
+  readonly live: Live;
+  readonly plan: number;
+  readonly prepared: Ready | undefined;
+  /** The input asked about now. */
+  readonly input: Cell;
+  readonly ask: (name: string) => void;
+}
+
+/** Whether an input moves the result, or the difference, when it is a half more or less. */
+function moves(prepared: Ready | undefined, { id }: Cell): boolean {
+  const lines = prepared?.lines(id);
+  const line = lines?.difference ?? lines?.plan;
+  if (lines === undefined || line?.depends !== true) return false;
+  const [today, base] = [lines.lever.base.toNumber(), line.base.toNumber()];
+  return [0.5, 1.5].some((share) => Math.abs(line.float(today * share) - base) > 1e-9 * Math.abs(base));
+}
+
+function same(a: readonly UsualQuestion[], b: readonly UsualQuestion[]): boolean {
+  return a.length === b.length && a.every(({ text, input }, i) => text === b[i]?.text && input === b[i].input);
+}
+
+/** The usual questions that this model can answer, each one touch away. */
+export function UsualQuestions(props: UsualQuestionsProps): JSX.Element {
+  const asked = createMemo((): readonly UsualQuestion[] => {
+    const model = props.live.model();
+    const plan = model.plans[props.plan];
+    const prepared = props.prepared;
+    return plan === undefined ? [] : usualQuestions(model, plan, (input) => moves(prepared, input));
+  }, [], { equals: same });
+  return (
+    <Show when={asked().length > 0}>
+      <ul class="usual-questions" aria-label="Usual questions">
+        <For each={asked()}>
+          {({ text, input }) => (
+            <li>
+              <button type="button" aria-pressed={input.id === props.input.id} title={input.label} onClick={() => props.ask(input.name)}>
+                {text}
+              </button>
+            </li>
+          )}
+        </For>
+      </ul>
+    </Show>
+  );
+}

@@ -1,0 +1,109 @@
+import type { Dimension } from '../../core/dimension';
+import { isCurrency } from '../../core/unit';
+import type { Cell } from '../../model/cell';
+import type { Model, Plan } from '../../model/model';
+
+/** A question that can be asked with one touch: how far an input may go. */
+export interface UsualQuestion {
+  readonly text: string;
+  readonly input: Cell;
+}
+
+/** A kind of question: which inputs fit, and the better the higher. */
+interface Kind {
+  readonly text: string;
+  fits(dimension: Dimension): boolean;
+  /** Words in an input's label or name that make it the one meant; each counts as much as it says. */
+  readonly words: readonly (readonly [word: RegExp, weight: number])[];
+  /** Least weight of words with which an input is asked about at all. */
+  readonly least: number;
+}
+
+/** The powers that tell what an input is. */
+interface Powers {
+  readonly money: number;
+  readonly clock: number;
+  readonly counts: ReadonlyMap<string, number>;
+  /** Whether it measures anything else. */
+  readonly other: boolean;
+}
+
+function powers(dimension: Dimension): Powers {
+  const counts = new Map<string, number>();
+  let [money, clock, other] = [0, 0, false];
+  for (const [kind, power] of dimension) {
+    if (isCurrency(kind)) money += power;
+    else if (kind === 's') clock = power;
+    else if (measures.has(kind)) other = true;
+    else counts.set(kind, power);
+  }
+  return { money, clock, counts, other };
+}
+
+/** Base kinds of quantity that are neither money, clock time nor a count. */
+const measures: ReadonlySet<string> = new Set(['day', 'year', 'm', 'kg', 'W', 'K']);
+
+function perOne(dimension: Dimension, of: 'money' | 'clock', noun: RegExp): boolean {
+  const { money, clock, counts, other } = powers(dimension);
+  const [only, ...more] = [...counts];
+  const rest = of === 'money' ? clock : money;
+  const one = of === 'money' ? money : clock;
+  return !other && rest === 0 && one === 1 && more.length === 0 && only?.[1] === -1 && noun.test(only[0]);
+}
+
+const plantNoun = /^(?:plant|head|lettuce|crop|piece|bunch)$/;
+
+const kinds: readonly Kind[] = [
+  {
+    text: 'How slow may transplanting be?',
+    fits: (dimension) => perOne(dimension, 'clock', /^(?:plant|head|seedling|plug)$/),
+    words: [[/transplant/, 4], [/\bmov(?:e|ing)\b/, 2]],
+    least: 2,
+  },
+  {
+    text: 'How dear may an hour be?',
+    fits: (dimension) => {
+      const { money, clock, counts, other } = powers(dimension);
+      return money === 1 && clock === -1 && counts.size === 0 && !other;
+    },
+    words: [[/\bwages?\b/, 4], [/\bpay\b|\bhour(?:ly)?\b/, 1], [/\bidle\b|\bovertime\b/, -4]],
+    least: 1,
+  },
+  {
+    text: 'How low may the price fall?',
+    fits: (dimension) => perOne(dimension, 'money', plantNoun),
+    words: [[/\bprice\b/, 4], [/\bsell(?:ing)?\b|\bsales?\b|\bmarket\b/, 2], [/\blower\b|\bbeyond\b|\bsecond\b/, -1],
+      [/\bpack(?:ing)?\b|\bseed\b|\bplug\b|\bcosts?\b/, -4]],
+    least: 3,
+  },
+  {
+    text: 'What may a plug cost?',
+    fits: (dimension) => perOne(dimension, 'money', /^(?:plug|seedling|holder)$/),
+    words: [[/\bplug\b/, 2], [/\bprice\b|\bcosts?\b/, 2], [/\bseed\b|\bwash(?:ing)?\b|\bdisposal\b/, -4]],
+    least: 3,
+  },
+];
+
+function weight({ words }: Kind, { label, name, group }: Cell): number {
+  const own = `${label} ${name.replaceAll('_', ' ')}`.toLowerCase();
+  const all = `${own} ${group.toLowerCase()}`;
+  // A warning word counts only where it is the entry's own; its heading may hold many kinds of entries.
+  return words.reduce((sum, [word, value]) => sum + (word.test(value > 0 ? all : own) ? value : 0), 0);
+}
+
+/**
+ * The usual questions that a plan of a model has an input for.
+ * @param moves whether an input moves what is asked about; one that does is preferred
+ */
+export function usualQuestions({ cells }: Model, plan: Plan, moves: (input: Cell) => boolean): UsualQuestion[] {
+  const inputs = cells.filter(({ id }) => plan.contents[id]?.kind === 'input');
+  return kinds.flatMap((kind) => {
+    const fitting = inputs
+      .filter(({ unit }) => unit !== undefined && kind.fits(unit.dimension))
+      .map((input) => ({ input, weight: weight(kind, input) }))
+      .filter((one) => one.weight >= kind.least)
+      .sort((a, b) => b.weight - a.weight);
+    const best = fitting.find(({ input }) => moves(input)) ?? fitting[0];
+    return best === undefined ? [] : [{ text: kind.text, input: best.input }];
+  });
+}

@@ -1,0 +1,93 @@
+import type { Decimal } from '../../core/number';
+import { plainly, say, sentences, type Phrase } from '../finding/phrase';
+import { spoken } from '../finding/spoken';
+import type { Format } from '../format';
+import { answer, besides, capital, distance, inShort, type Moved } from './answer';
+import { differenceClaim, ownClaim, type Asked, type Claim } from './claim';
+import type { Searched } from './exactSearch';
+import type { Lines } from './lines';
+import type { QuickStudy, Targets } from './quickStudy';
+import type { View } from './view';
+
+/** What a breakeven says: the answer, and what else is worth knowing. */
+export interface Told {
+  readonly main: Phrase;
+  readonly more: Phrase;
+}
+
+/** All that the words are made from. */
+export interface Matter {
+  readonly asked: Asked;
+  readonly moved: Moved;
+  readonly view: View;
+  readonly lines: Lines;
+  readonly targets: Targets;
+  readonly found: Searched;
+}
+
+function claimOf({ asked, view, targets }: Matter, format: Format): Claim {
+  if (view === 'alone' || asked.against === undefined) return ownClaim(asked, format);
+  return differenceClaim({ ...asked, against: asked.against, target: targets.difference }, format);
+}
+
+function subjectOf({ asked, view }: Matter): Phrase {
+  return view === 'alone' ? say`${asked.result.label}` : say`the difference in ${asked.result.label}`;
+}
+
+function todayIs({ lines, view, asked }: Matter, format: Format): Phrase {
+  const now = view === 'alone' ? lines.plan.base : (lines.difference?.base ?? lines.plan.base);
+  return say`${capital(subjectOf({ asked, view } as Matter))} is ${spoken(now, asked.result.unit, format)} today.`;
+}
+
+/** Where each plan by itself meets the target. */
+function eachPlan({ asked, moved, found, targets }: Matter, format: Format): Phrase {
+  const { plan, against } = found;
+  if (plan === undefined || against === undefined || asked.against === undefined) return [];
+  // That a cost or a number of plants stays above 0 is not worth saying.
+  if (targets.plan.isZero() && [plan, against].every(({ holds }) => holds === 'everywhere')) return [];
+  const say1 = inShort(against, asked.against, asked.result, targets.against, moved, format);
+  const say2 = inShort(plan, asked.plan, asked.result, targets.plan, moved, format);
+  return say`${asked.result.label} by itself: ${say1}; ${say2}.`;
+}
+
+/** Whether the leading line stands still as the input moves. */
+export function standsStill(quick: QuickStudy, { lines, view }: Pick<Matter, 'lines' | 'view'>): boolean {
+  const line = view === 'alone' ? lines.plan : lines.difference;
+  const points = quick.points[view === 'alone' ? 'plan' : 'difference'] ?? [];
+  const base = line?.base.toNumber() ?? NaN;
+  const scale = Math.max(...(['plan', 'against'] as const).flatMap((name) => (quick.points[name] ?? []).map(({ y }) => Math.abs(y))));
+  return line?.depends !== true || points.every(({ y }) => Math.abs(y - base) <= 1e-12 * scale);
+}
+
+function still(matter: Matter, base: Decimal, format: Format): Told {
+  const { asked, moved, lines } = matter;
+  const reaches = lines.plan.depends || lines.against?.depends === true;
+  const verb = plainly(reaches ? 'does not move' : 'does not touch');
+  const stays = spoken(base, asked.result.unit, format);
+  const rest = reaches ? plainly('As things stand it stays at ') : plainly('It stays at ');
+  return {
+    main: say`${moved.cell.label} ${verb} ${subjectOf(matter)}.`,
+    more: say`${rest}${stays} whatever this entry is.`,
+  };
+}
+
+/** Puts a study into words. */
+export function told(matter: Matter, quick: QuickStudy, format: Format): Told {
+  const { view, lines, found, moved, targets, asked } = matter;
+  const leading = view === 'alone' ? 'plan' : 'difference';
+  const line = lines[leading];
+  const search = found[leading];
+  if (line === undefined || search === undefined) return { main: [], more: [] };
+  if (standsStill(quick, matter)) return still(matter, line.base, format);
+  const target = targets[leading];
+  const targetText = target.isZero() ? plainly('0') : spoken(target, asked.result.unit, format);
+  return {
+    main: answer(search, claimOf(matter, format), moved, line.base.gte(target), format),
+    more: sentences(
+      distance(search, moved, format),
+      besides(search, moved, targetText, format),
+      todayIs(matter, format),
+      view === 'both' ? eachPlan(matter, format) : [],
+    ),
+  };
+}

@@ -1,0 +1,33 @@
+import { createEffect, onCleanup, type JSX } from 'solid-js';
+import { openChart, type Drawing, type Picture } from '../chart';
+import type { Easel } from './easel';
+import './chart.css';
+
+interface ChartCanvasProps {
+  readonly easel: Easel;
+  /** The chart's finding, for those who do not see it. */
+  readonly label: string;
+  /** Drawn whenever it changes, in the same turn; undefined until the easel is on the page. */
+  readonly picture: Picture | undefined;
+  /** What lies over the chart. */
+  readonly children?: JSX.Element;
+}
+
+/** A chart on a canvas. */
+export function ChartCanvas(props: ChartCanvasProps): JSX.Element {
+  let drawing: Drawing | undefined;
+  let canvas: HTMLCanvasElement | undefined;
+  createEffect(() => {
+    const picture = props.picture;
+    if (canvas === undefined || picture === undefined || picture.width === 0) return;
+    if (drawing === undefined) drawing = openChart(canvas, picture);
+    else drawing.show(picture);
+  });
+  onCleanup(() => drawing?.close());
+  return (
+    <div class="chart" ref={(box) => props.easel.hold(box)} style={{ height: `${props.picture?.height ?? 0}px` }}>
+      <canvas ref={(element) => { canvas = element; }} role="img" aria-label={props.label} />
+      {props.children}
+    </div>
+  );
+}

@@ -1,0 +1,44 @@
+import { createSignal, onCleanup, onMount, type Accessor } from 'solid-js';
+import { inkOf, watchInk, type ChartInk } from './ink';
+
+/** The place that a chart is drawn in, which says how wide it is and with what it is drawn. */
+export interface Easel {
+  /** Pixels; 0 until it is on the page. */
+  readonly width: Accessor<number>;
+  /** Undefined until it is on the page. */
+  readonly ink: Accessor<ChartInk | undefined>;
+  hold(element: HTMLElement): void;
+}
+
+/** A place that follows its size, the scheme, forced colours and print. */
+export function createEasel(): Easel {
+  const [width, setWidth] = createSignal(0);
+  const [ink, setInk] = createSignal<ChartInk>();
+  let element: HTMLElement | undefined;
+  onMount(() => {
+    const held = element;
+    if (held === undefined) return;
+    const measure = (): void => {
+      setWidth(held.clientWidth);
+    };
+    const readInk = (): void => {
+      setInk(inkOf(held));
+    };
+    const watcher = new ResizeObserver(measure);
+    watcher.observe(held);
+    measure();
+    readInk();
+    const stop = watchInk(readInk);
+    onCleanup(() => {
+      watcher.disconnect();
+      stop();
+    });
+  });
+  return {
+    width,
+    ink,
+    hold: (held) => {
+      element = held;
+    },
+  };
+}

@@ -1,0 +1,74 @@
+import { createMemo, createSignal } from 'solid-js';
+import { isCurrency } from '../core/unit';
+import type { Cell } from '../model/cell';
+import { reach } from '../model/graph';
+import type { Model } from '../model/model';
+import type { Compared } from './compared';
+import type { Live } from './live';
+import type { Choice, Whose } from './screen';
+
+/** A choice together with the texts that an autosave keeps of it. */
+export interface KeptChoice extends Choice {
+  kept(): Record<string, string>;
+  restore(kept: Readonly<Record<string, string>>): void;
+}
+
+function isMoneyAYear({ unit }: Cell): boolean {
+  const powers = [...(unit?.dimension ?? [])];
+  const isRight = ([kind, power]: readonly [string, number]): boolean =>
+    kind === 'year' ? power === -1 : isCurrency(kind) && power === 1;
+  return powers.length === 2 && powers.every(isRight);
+}
+
+/** The headline that is money a year and feeds no other such; else the first headline, else any calculated cell. */
+export function usualResult({ cells, plans }: Model, plan: number): string {
+  const headlines = cells.filter((cell) => cell.role === 'headline');
+  const money = headlines.filter(isMoneyAYear);
+  const feeds = plans[plan]?.structure.feeds ?? [];
+  const last = money.find(({ id }) => {
+    const fed = reach([id], feeds);
+    return money.every((other) => other.id === id || !fed.has(other.id));
+  });
+  const calculated = cells.find(({ id }) => plans[plan]?.contents[id]?.kind === 'calculated');
+  return (last ?? headlines[0] ?? calculated)?.name ?? '';
+}
+
+/** The first input with a range that the result is made from; else the first with a range, else the first input. */
+export function usualInput({ cells, plans, ids }: Model, plan: number, result: string): string {
+  const feeds = plans[plan]?.structure.feeds ?? [];
+  const inputs = cells.filter(({ id }) => plans[plan]?.contents[id]?.kind === 'input');
+  const ranged = inputs.filter(({ id, range }) => range !== undefined && plans[plan]?.contents[id]?.own === false);
+  const target = ids.get(result) ?? -1;
+  return (ranged.find(({ id }) => reach([id], feeds).has(target)) ?? ranged[0] ?? inputs[0])?.name ?? '';
+}
+
+/** What is looked at; a choice that the model open now does not have gives way to the usual one. */
+export function createChoice(live: Live, { plan, against }: Compared): KeptChoice {
+  const [texts, setTexts] = createSignal<ReadonlyMap<string, string>>(new Map());
+  const set = (key: string, text: string): void => {
+    setTexts((before) => new Map(before).set(key, text));
+  };
+  const known = (key: string): string | undefined => {
+    const name = texts().get(key);
+    return name !== undefined && live.model().ids.has(name) ? name : undefined;
+  };
+  const result = createMemo(() => known('result') ?? usualResult(live.model(), plan()));
+  const input = createMemo(() => known('input') ?? usualInput(live.model(), plan(), result()));
+  const whose = createMemo<Whose>(() => {
+    if (against() === undefined) return 'plan';
+    const chosen = texts().get('whose');
+    return chosen === 'plan' || chosen === 'against' ? chosen : 'difference';
+  });
+  return {
+    result,
+    setResult: (name) => set('result', name),
+    input,
+    setInput: (name) => set('input', name),
+    whose,
+    setWhose: (chosen) => set('whose', chosen),
+    setting: (key) => texts().get(`setting ${key}`) ?? '',
+    setSetting: (key, text) => set(`setting ${key}`, text),
+    kept: () => Object.fromEntries(texts()),
+    restore: (kept) => setTexts(new Map(Object.entries(kept))),
+  };
+}

@@ -1,0 +1,34 @@
+import { createUniqueId, For, type JSX } from 'solid-js';
+
+export interface Option<T extends string> {
+  readonly value: T;
+  readonly label: string;
+}
+
+/** A choice of one of a few, all in sight: radio buttons in a row. */
+export function Choices<T extends string>(props: {
+  legend: string;
+  options: readonly Option<T>[];
+  chosen: T;
+  choose: (value: T) => void;
+}): JSX.Element {
+  const name = createUniqueId();
+  return (
+    <div class="choices" role="radiogroup" aria-labelledby={`${name}-legend`}>
+      <span class="choices-legend" id={`${name}-legend`}>{props.legend}</span>
+      <For each={props.options}>
+        {(option) => (
+          <label>
+            <input
+              type="radio"
+              name={name}
+              checked={option.value === props.chosen}
+              onChange={() => props.choose(option.value)}
+            />
+            <span>{option.label}</span>
+          </label>
+        )}
+      </For>
+    </div>
+  );
+}

@@ -1,0 +1,39 @@
+import type { Cell } from '../../model/cell';
+import type { Model, Plan } from '../../model/model';
+
+/** Entries under their heading, in file order. */
+export interface Group {
+  readonly heading: string;
+  readonly cells: readonly Cell[];
+}
+
+function grouped(cells: readonly Cell[]): Group[] {
+  const groups = new Map<string, Cell[]>();
+  for (const cell of cells) groups.set(cell.group, [...(groups.get(cell.group) ?? []), cell]);
+  return [...groups].map(([heading, members]) => ({ heading: heading === '' ? 'Other' : heading, cells: members }));
+}
+
+/** Whether an entry is calculated, and a number, in a plan. */
+function isResult(plan: Plan | undefined, id: number): boolean {
+  const content = plan?.contents[id];
+  return content?.kind === 'calculated' && content.gives === 'number';
+}
+
+/** What can be asked about: numbers that one of some plans calculates, headlines first. */
+export function results(model: Model, plans: readonly number[]): Group[] {
+  const all = model.cells.filter(({ id }) => plans.some((plan) => isResult(model.plans[plan], id)));
+  const headlines = all.filter(({ role }) => role === 'headline');
+  const others = grouped(all.filter(({ role }) => role !== 'headline'));
+  return headlines.length === 0 ? others : [{ heading: 'Headlines', cells: headlines }, ...others];
+}
+
+/** What can be moved: every input of a plan, decisions too. */
+export function inputs(model: Model, plan: Plan): Group[] {
+  return grouped(model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input'));
+}
+
+/** The entry of a name among some groups, else the first of all. */
+export function chosen(groups: readonly Group[], name: string): Cell | undefined {
+  const all = groups.flatMap(({ cells }) => cells);
+  return all.find((cell) => cell.name === name) ?? all[0];
+}

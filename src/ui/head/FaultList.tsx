@@ -1,0 +1,57 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import type { Problem } from '../../core/problem';
+import { Link } from '../words';
+import { useWork } from '../work';
+import { Dropdown } from './Dropdown';
+
+/** Faults listed at once. */
+const longest = 200;
+
+function counted(count: number, word: string): string {
+  return count === 1 ? `one ${word}` : `${count} ${word}s`;
+}
+
+/** How many faults and notices there are; opened, each leads to its entry. */
+export function FaultList(): JSX.Element {
+  const { live } = useWork();
+  const faults = createMemo(() => live.model().faults);
+  const notices = createMemo(() => live.model().notices);
+  const summary = (): string => {
+    const parts = [
+      ...(faults().length > 0 ? [counted(faults().length, 'fault')] : []),
+      ...(notices().length > 0 ? [counted(notices().length, 'notice')] : []),
+    ];
+    return parts.join(', ');
+  };
+  return (
+    <div role="status">
+      <Show when={summary()}>
+        <Dropdown class="fault-list" summary={<span classList={{ faulty: faults().length > 0 }}>{summary()}</span>}>
+          <ul>
+            <For each={faults().slice(0, longest)}>{(fault) => <FaultItem fault={fault} quiet={false} />}</For>
+            <Show when={faults().length > longest}>
+              <li class="quiet">And {faults().length - longest} more, at their entries.</li>
+            </Show>
+            <For each={notices().slice(0, longest)}>{(notice) => <FaultItem fault={notice} quiet={true} />}</For>
+          </ul>
+        </Dropdown>
+      </Show>
+    </div>
+  );
+}
+
+function FaultItem(props: { fault: Problem; quiet: boolean }): JSX.Element {
+  const { live, spot } = useWork();
+  const cell = createMemo(() => live.model().cells.find(({ row }) => row === props.fault.where.row));
+  const hasRow = createMemo(() => live.model().lines.some(({ row }) => row === props.fault.where.row));
+  return (
+    <li classList={{ quiet: props.quiet }}>
+      <span class="fault-message">{props.fault.message}</span>{' '}
+      <Show when={hasRow()} fallback={<span class="quiet">In the file as a whole.</span>}>
+        <Link onPress={() => spot.goToRow(props.fault.where.row)}>
+          Go to {cell()?.label ?? `row ${props.fault.where.row}`}
+        </Link>
+      </Show>
+    </li>
+  );
+}

@@ -1,0 +1,155 @@
+import { createMemo, For, onCleanup, onMount, Show, type JSX } from 'solid-js';
+import type { Decimal } from '../../core/number';
+import type { Cell } from '../../model/cell';
+import { unknownNumber } from '../cellSignals';
+import { letterOf } from '../compared';
+import { here } from '../here';
+import { NumberText } from '../numbers/NumberText';
+import { printedUnit } from '../printedUnit';
+import { Link } from '../words';
+import { useWork } from '../work';
+
+/** Tells the page how much of its top the headlines cover, so that nothing that is jumped to hides below them. */
+function reserveRoom(element: HTMLElement): void {
+  const watcher = new ResizeObserver(() => {
+    document.documentElement.style.setProperty('--covered', `${element.offsetHeight}px`);
+  });
+  watcher.observe(element);
+  onCleanup(() => watcher.disconnect());
+}
+
+/** The results shown large, always in sight, and the checks that do not hold. */
+export function Headlines(): JSX.Element {
+  const { live, compared } = useWork();
+  const headlines = createMemo(() => live.model().cells.filter((cell) => cell.role === 'headline'));
+  let element: HTMLElement | undefined;
+  onMount(() => {
+    if (element !== undefined) reserveRoom(element);
+  });
+  return (
+    <section class="headlines" ref={(section) => { element = section; }} aria-label="Headlines"
+      classList={{ 'two-plans': compared.columns().length > 1, bare: headlines().length === 0 }}>
+      <Show when={headlines().length > 0}>
+        <ul class="headline-list">
+          <For each={headlines()}>{(cell) => <Headline cell={cell} columns={compared.columns()} />}</For>
+        </ul>
+      </Show>
+      <FailingChecks />
+    </section>
+  );
+}
+
+function Headline(props: { cell: Cell; columns: readonly number[] }): JSX.Element {
+  const { spot } = useWork();
+  return (
+    <li class="headline">
+      <div class="headline-label">
+        <button type="button" class="ask" onClick={() => spot.goToRow(props.cell.row, true)}>
+          {props.cell.label}
+        </button>{' '}
+        <span class="unit">{printedUnit(props.cell.unitText)}</span>
+      </div>
+      <For each={props.columns}>
+        {(plan, column) => (
+          <HeadlineValue cell={props.cell} plan={plan} letter={letterOf(column(), props.columns.length)} />
+        )}
+      </For>
+      <Show when={props.columns.length > 1}>
+        <HeadlineDifference cell={props.cell} columns={props.columns} />
+      </Show>
+    </li>
+  );
+}
+
+function HeadlineValue(props: { cell: Cell; plan: number; letter: string }): JSX.Element {
+  const { live } = useWork();
+  const shown = createMemo(() => live.shown(props.plan, props.cell.id));
+  const text = createMemo(() => {
+    const { number, error } = shown();
+    return error === undefined ? here.value(number, props.cell.unit) : 'no value';
+  });
+  const planName = (): string => live.model().plans[props.plan]?.name ?? '';
+  return (
+    <div class="headline-value" data-letter={props.letter}>
+      <Show when={props.letter}>
+        <span class="plan-letter" aria-hidden="true">{props.letter}</span>
+        <span class="heard">{planName()}: </span>
+      </Show>
+      <NumberText text={text()} />
+      <Change from={live.before(props.plan, props.cell.id)} to={shown().number} cell={props.cell} />
+    </div>
+  );
+}
+
+function HeadlineDifference(props: { cell: Cell; columns: readonly number[] }): JSX.Element {
+  const { live } = useWork();
+  const now = createMemo(() => props.columns.map((plan) => live.shown(plan, props.cell.id).number));
+  const before = createMemo(() => props.columns.map((plan) => live.before(plan, props.cell.id)));
+  const text = createMemo(() => {
+    const [a, b] = now();
+    return a === undefined || b === undefined || a.isNaN() || b.isNaN() ? '' : here.difference(a, b, props.cell.unit);
+  });
+  return (
+    <div class="headline-value difference">
+      <span class="plan-letter" aria-hidden="true">B − A</span><span class="heard">difference: </span>
+      <NumberText text={text()} />
+      <Change from={lessFirst(before())} to={lessFirst(now())} cell={props.cell} />
+    </div>
+  );
+}
+
+/** The second number less the first; NaN where there are no two. */
+function lessFirst([a = unknownNumber, b = unknownNumber]: readonly Decimal[]): Decimal {
+  return b.minus(a);
+}
+
+/** The change since the last edit; blank where there is none, and its line is held free. */
+function Change(props: { from: Decimal; to: Decimal; cell: Cell }): JSX.Element {
+  const text = createMemo(() => {
+    const isChanged = !props.from.isNaN() && !props.to.isNaN() && !props.from.eq(props.to);
+    return isChanged ? here.difference(props.from, props.to, props.cell.unit) : '';
+  });
+  return (
+    <span class="change">
+      <Show when={text()}>
+        <span class="heard">, changed by </span>
+        <span aria-hidden="true">{props.to.gt(props.from) ? '▲' : '▼'} </span>{text()}
+      </Show>
+    </span>
+  );
+}
+
+interface FailingCheck {
+  readonly cell: Cell;
+  /** Of the plans in which it does not hold; blank where there is only one plan. */
+  readonly letters: string;
+}
+
+function sameFailing(a: readonly FailingCheck[], b: readonly FailingCheck[]): boolean {
+  return a.length === b.length && a.every(({ cell, letters }, i) => cell === b[i]?.cell && letters === b[i].letters);
+}
+
+function FailingChecks(): JSX.Element {
+  const { live, compared, spot } = useWork();
+  const checks = createMemo(() => live.model().cells.filter((cell) => cell.role === 'check'));
+  const failing = createMemo<readonly FailingCheck[]>(() => checks().flatMap((cell) => {
+    const columns = compared.columns();
+    const letters = columns.flatMap((plan, column) => {
+      const { number, error } = live.shown(plan, cell.id);
+      return error === undefined && number.isZero() ? [letterOf(column, columns.length)] : [];
+    });
+    return letters.length > 0 ? [{ cell, letters: letters.join(' and ') }] : [];
+  }), [], { equals: sameFailing });
+  return (
+    <div class="failing" role="status">
+      <For each={failing()}>
+        {({ cell, letters }) => (
+          <p>
+            <strong>Warning{letters ? `, plan ${letters}` : ''}:</strong>{' '}
+            <Link onPress={() => spot.goToRow(cell.row, true)}>{cell.label}</Link>
+          </p>
+        )}
+      </For>
+    </div>
+  );
+}

@@ -1,0 +1,143 @@
+import { createSignal, For, Show, type JSX } from 'solid-js';
+import type { Kept } from '../autosave';
+import { schemes, type Scheme } from '../scheme';
+import { shippedModels, type ShippedModel } from '../shippedModels';
+import { useWork } from '../work';
+import { Dropdown } from './Dropdown';
+import { FaultList } from './FaultList';
+
+interface TopBarProps {
+  readonly kept: Kept;
+  readonly scheme: Scheme;
+  readonly onScheme: (scheme: Scheme) => void;
+  readonly onFile: (file: File) => void;
+  readonly onShipped: (model: ShippedModel) => void;
+  readonly onSave: () => void;
+  /** Undefined where the model did not come with the program. */
+  readonly onStartOver: (() => void) | undefined;
+}
+
+/** What can be done with the model as a whole, in words. */
+export function TopBar(props: TopBarProps): JSX.Element {
+  const [open, setOpen] = createSignal(false);
+  return (
+    <header class="top-bar">
+      <p class="wordmark">Raftmargin</p>
+      <Steps />
+      <FaultList />
+      <button type="button" class="word menu-word" aria-expanded={open()} aria-controls="commands"
+        onClick={() => setOpen(!open())}>
+        Menu
+      </button>
+      <div class="commands" id="commands" classList={{ open: open() }}>
+        <FileCommands {...props} />
+        <SchemeChoice scheme={props.scheme} onScheme={props.onScheme} />
+        <KeptNote kept={props.kept} />
+      </div>
+    </header>
+  );
+}
+
+function FileCommands(props: TopBarProps): JSX.Element {
+  let picker: HTMLInputElement | undefined;
+  const pick = (): void => {
+    const file = picker?.files?.[0];
+    if (file !== undefined) props.onFile(file);
+    if (picker !== undefined) picker.value = '';
+  };
+  return (
+    <div class="file-commands">
+      <button type="button" class="word" onClick={() => picker?.click()}>Open a file</button>
+      <input type="file" class="heard" tabindex="-1" aria-hidden="true" accept=".csv,text/csv,text/plain"
+        ref={(input) => { picker = input; }} onChange={pick} />
+      <Dropdown class="models" summary="Models">
+        <p class="quiet">Each answers a question on an invented farm.</p>
+        <For each={shippedModels}>
+          {(model) => (
+            <button type="button" class="model" onClick={() => props.onShipped(model)}>
+              <span class="question">{model.question}</span>
+              <span class="quiet">{model.about}</span>
+            </button>
+          )}
+        </For>
+      </Dropdown>
+      <button type="button" class="word" onClick={() => props.onSave()}>Save a file</button>
+      <Show when={props.onStartOver}>{(startOver) => <StartOver onStartOver={startOver()} />}</Show>
+    </div>
+  );
+}
+
+function StartOver(props: { onStartOver: () => void }): JSX.Element {
+  const [asking, setAsking] = createSignal(false);
+  let confirm: HTMLButtonElement | undefined;
+  let start: HTMLButtonElement | undefined;
+  const ask = (): void => {
+    setAsking(true);
+    confirm?.focus();
+  };
+  const answer = (yes: boolean): void => {
+    setAsking(false);
+    start?.focus();
+    if (yes) props.onStartOver();
+  };
+  const word = (
+    <button type="button" class="word" ref={(button) => { start = button; }} onClick={ask}>Start over</button>
+  );
+  return (
+    <Show when={asking()} fallback={word}>
+      <span class="confirm" role="group" aria-label="Start over"
+        onKeyDown={(event) => { if (event.key === 'Escape') answer(false); }}>
+        Put the model’s own numbers back?{' '}
+        <button type="button" class="word" ref={(button) => { confirm = button; }} onClick={() => answer(true)}>
+          Yes, start over
+        </button>
+        <button type="button" class="word" onClick={() => answer(false)}>Keep mine</button>
+      </span>
+    </Show>
+  );
+}
+
+function Steps(): JSX.Element {
+  const { live } = useWork();
+  return (
+    <div class="steps">
+      <button type="button" class="word" disabled={!live.canUndo()} title="Ctrl+Z" onClick={() => live.undo()}>
+        Undo
+      </button>
+      <button type="button" class="word" disabled={!live.canRedo()} title="Ctrl+Shift+Z" onClick={() => live.redo()}>
+        Redo
+      </button>
+    </div>
+  );
+}
+
+const schemeWords: Record<Scheme, string> = { system: 'As the system', light: 'Light', dark: 'Dark' };
+
+function SchemeChoice(props: { scheme: Scheme; onScheme: (scheme: Scheme) => void }): JSX.Element {
+  return (
+    <fieldset class="scheme">
+      <legend class="heard">Light or dark</legend>
+      <For each={schemes}>
+        {(scheme) => (
+          <label>
+            <input type="radio" name="scheme" class="heard" checked={props.scheme === scheme}
+              onChange={() => props.onScheme(scheme)} />
+            <span class="word">{schemeWords[scheme]}</span>
+          </label>
+        )}
+      </For>
+    </fieldset>
+  );
+}
+
+function KeptNote(props: { kept: Kept }): JSX.Element {
+  const text = (): string => {
+    if (props.kept.state === 'failed') {
+      return `Not kept on this machine: ${props.kept.reason}. Save a file before you leave.`;
+    }
+    if (props.kept.state === 'not yet') return '';
+    const time = props.kept.at.toLocaleTimeString(navigator.language, { hour: '2-digit', minute: '2-digit' });
+    return `Kept on this machine at ${time}`;
+  };
+  return <p class="kept" classList={{ fault: props.kept.state === 'failed' }}>{text()}</p>;
+}

@@ -1,0 +1,143 @@
+import { batch, createSignal, untrack, type Accessor } from 'solid-js';
+import type { Decimal } from '../core/number';
+import { edit as edited, type Edit, type Edited } from '../model/edit';
+import type { Model } from '../model/model';
+import type { Values } from '../model/values';
+import { CellSignals, unknownNumber, type Shown } from './cellSignals';
+import { momentAfter, momentOf, type Moment, type Origin } from './moment';
+
+/**
+ * The only bridge from a model to Solid: a signal for each cell and plan, so that an edit wakes no more than the rows
+ * whose value moved.
+ */
+export interface Live {
+  /** The model now; changes with every edit. */
+  readonly model: Accessor<Model>;
+  /** The exact values of every plan now, for charts and studies; changes with every edit. */
+  readonly values: Accessor<readonly Values[]>;
+  /** Where the model came from; changes when another is opened. */
+  readonly origin: Accessor<Origin>;
+  /** What a cell shows in a plan; wakes its reader only when that moved. */
+  shown(plan: number, cell: number): Shown;
+  /** What it showed before the edit under way, or before the last finished one. */
+  before(plan: number, cell: number): Decimal;
+  /** Changes one field at once; what follows until `finish` is one step for undo. */
+  edit(change: Edit): void;
+  /** The same with an edit of the present model that has been worked out already. */
+  put(change: Edited): void;
+  /** Ends the edit under way. */
+  finish(): void;
+  undo(): void;
+  redo(): void;
+  readonly canUndo: Accessor<boolean>;
+  readonly canRedo: Accessor<boolean>;
+  /** Puts another model in place; undo brings the one before back. */
+  open(model: Model, origin: Origin): void;
+  /** Counts edits, openings, undo and redo; for whatever must follow each of them. */
+  readonly version: Accessor<number>;
+}
+
+/** Steps that undo can take back. */
+const longestPast = 1000;
+
+/** The moments before and after the present one. */
+interface History {
+  readonly moment: Accessor<Moment>;
+  /** The moment that changes are told against. */
+  readonly before: Accessor<Moment>;
+  readonly canUndo: Accessor<boolean>;
+  readonly canRedo: Accessor<boolean>;
+  /** Begins a step, unless one is under way. */
+  begin(): void;
+  finish(): void;
+  /** Undo (back) or redo. */
+  go(back: boolean): void;
+  set(next: Moment): void;
+}
+
+function createHistory(first: Moment): History {
+  const [moment, setMoment] = createSignal(first);
+  const [before, setBefore] = createSignal(first);
+  const [past, setPast] = createSignal<readonly Moment[]>([]);
+  const [future, setFuture] = createSignal<readonly Moment[]>([]);
+  let editing = false;
+  // Another model's values are nothing to compare with.
+  const set = (next: Moment): void => {
+    if (next.origin !== moment().origin) setBefore(next);
+    setMoment(next);
+  };
+  return {
+    moment,
+    before,
+    canUndo: () => past().length > 0,
+    canRedo: () => future().length > 0,
+    begin: () => {
+      if (editing) return;
+      setPast((steps) => [...steps.slice(1 - longestPast), moment()]);
+      setFuture([]);
+      setBefore(moment());
+      editing = true;
+    },
+    finish: () => {
+      editing = false;
+    },
+    go: (back) => {
+      const target = (back ? past : future)().at(-1);
+      if (target === undefined) return;
+      const now = moment();
+      const [setFrom, setTo] = back ? [setPast, setFuture] : [setFuture, setPast];
+      editing = false;
+      setFrom((steps) => steps.slice(0, -1));
+      setTo((steps) => [...steps, now]);
+      setBefore(now);
+      set(target);
+    },
+    set,
+  };
+}
+
+/** Brings a model to life. */
+export function createLive(initial: Model, origin: Origin): Live {
+  const history = createHistory(momentOf(initial, origin));
+  const [signals, setSignals] = createSignal(new CellSignals(history.moment()));
+  const [version, setVersion] = createSignal(0);
+
+  const show = (next: Moment, old: Moment): void => {
+    if (next.origin === old.origin && signals().fits(next)) signals().show(next, old);
+    else setSignals(new CellSignals(next));
+    setVersion((count) => count + 1);
+  };
+  const move = (change: () => void): void => batch(() => {
+    const old = untrack(history.moment);
+    change();
+    const next = untrack(history.moment);
+    if (next !== old) show(next, old);
+  });
+  const step = (back: boolean): void => move(() => history.go(back));
+  const put = (change: Edited): void => move(() => {
+    history.begin();
+    history.set(momentAfter(history.moment(), change));
+  });
+
+  return {
+    model: () => history.moment().model,
+    values: () => history.moment().values,
+    origin: () => history.moment().origin,
+    shown: (plan, cell) => signals().read(plan, cell),
+    before: (plan, cell) => history.before().values[plan]?.numbers[cell] ?? unknownNumber,
+    edit: (change) => put(edited(history.moment().model, change)),
+    put,
+    finish: () => history.finish(),
+    undo: () => step(true),
+    redo: () => step(false),
+    canUndo: history.canUndo,
+    canRedo: history.canRedo,
+    open: (model, from) => move(() => {
+      history.finish();
+      history.begin();
+      history.finish();
+      history.set(momentOf(model, from));
+    }),
+    version,
+  };
+}

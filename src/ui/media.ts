@@ -1,0 +1,16 @@
+import { createSignal, onCleanup, type Accessor } from 'solid-js';
+
+/** Whether a media query holds, now and while the page is open. */
+export function createMedia(query: string): Accessor<boolean> {
+  const list = matchMedia(query);
+  const [holds, setHolds] = createSignal(list.matches);
+  const follow = (): void => {
+    setHolds(list.matches);
+  };
+  list.addEventListener('change', follow);
+  onCleanup(() => list.removeEventListener('change', follow));
+  return holds;
+}
+
+/** Whether the numbers and a question fit side by side; the same width as in layout.css. */
+export const roomForBoth = '(min-width: 1100px)';

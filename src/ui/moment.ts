@@ -1,0 +1,40 @@
+import type { ModelFile } from '../files/modelFile';
+import type { Edited } from '../model/edit';
+import type { Model } from '../model/model';
+import { evaluatePlan, evaluateTouched, touched, type Values } from '../model/values';
+
+/** Where a model came from. One object for each opening, so that two openings of one file differ. */
+export interface Origin {
+  /** The file's name, with its ending. */
+  readonly name: string;
+  /** Its key among the shipped models; blank for a person's own file. */
+  readonly shipped: string;
+  /** When it was opened, in milliseconds since 1970. */
+  readonly opened: number;
+  /** The file as it was read. */
+  readonly bytes: Uint8Array;
+  /** The same understood. */
+  readonly file: ModelFile;
+}
+
+/** A model with its values at one moment; what undo goes back to. */
+export interface Moment {
+  readonly model: Model;
+  readonly values: readonly Values[];
+  readonly origin: Origin;
+}
+
+export function momentOf(model: Model, origin: Origin): Moment {
+  return { model, values: model.plans.map((plan) => evaluatePlan(plan)), origin };
+}
+
+/** The moment after an edit: only what the edit touches is computed again. */
+export function momentAfter({ model, values, origin }: Moment, { model: next, changed }: Edited): Moment {
+  if (changed === undefined) return momentOf(next, origin);
+  const moved = next.plans.map((plan, p) => {
+    const old = values[p];
+    if (old === undefined) return evaluatePlan(plan);
+    return plan === model.plans[p] ? old : evaluateTouched(plan, old, touched(plan, changed));
+  });
+  return { model: next, values: moved, origin };
+}

@@ -1,0 +1,58 @@
+import { createMemo, Match, Switch, type JSX } from 'solid-js';
+import type { Cell } from '../../model/cell';
+import type { Shown } from '../cellSignals';
+import { here } from '../here';
+import { useWork } from '../work';
+import { InputValue } from './InputValue';
+import { NumberText } from './NumberText';
+
+interface EntryValueProps {
+  readonly cell: Cell;
+  readonly plan: number;
+  readonly remark: string;
+}
+
+type Kind = 'input' | 'number' | 'truth' | 'none';
+
+function kindOf({ content, error }: Shown): Kind {
+  if (content?.kind === 'input') return 'input';
+  if (error !== undefined || content?.kind !== 'calculated') return 'none';
+  return content.gives;
+}
+
+/** A check's label is a warning, so what it gives is said as one; any other truth is a yes or a no. */
+export function truthWord(cell: Cell, holds: boolean): string {
+  if (cell.role === 'check') return holds ? 'all right' : 'warning';
+  return holds ? 'yes' : 'no';
+}
+
+/** What an entry shows in one plan. */
+export function EntryValue(props: EntryValueProps): JSX.Element {
+  const { live } = useWork();
+  const shown = createMemo(() => live.shown(props.plan, props.cell.id));
+  const kind = createMemo(() => kindOf(shown()));
+  const input = createMemo(() => {
+    const { content } = shown();
+    return content?.kind === 'input' ? content : undefined;
+  });
+  return (
+    <Switch>
+      <Match when={input()}>
+        {(content) => (
+          <InputValue cell={props.cell} plan={props.plan} content={content()} remark={props.remark} />
+        )}
+      </Match>
+      <Match when={kind() === 'number'}>
+        <NumberText text={here.value(shown().number, props.cell.unit)} />
+      </Match>
+      <Match when={kind() === 'truth'}>
+        <span class="truth" classList={{ warning: props.cell.role === 'check' && shown().number.isZero() }}>
+          {truthWord(props.cell, !shown().number.isZero())}
+        </span>
+      </Match>
+      <Match when={kind() === 'none'}>
+        <span class="no-value">no value</span>
+      </Match>
+    </Switch>
+  );
+}

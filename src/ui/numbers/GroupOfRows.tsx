@@ -1,0 +1,108 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import type { Problem } from '../../core/problem';
+import type { Line } from '../../model/model';
+import { useWork } from '../work';
+import { EntryRow } from './EntryRow';
+import { LazyRows } from './LazyRows';
+import type { RowFaults } from './Numbers';
+import type { Group } from './outline';
+import { rowId } from './spot';
+
+interface GroupProps {
+  readonly group: Group;
+  /** Entries in which the plans shown can differ. */
+  readonly varied: ReadonlySet<number>;
+  readonly faults: RowFaults;
+  readonly lazy: boolean;
+}
+
+/** Rows that come to the page together. */
+const together = 40;
+
+function pieces(lines: readonly Line[]): readonly (readonly Line[])[] {
+  const count = Math.ceil(lines.length / together);
+  return Array.from({ length: count }, (_, i) => lines.slice(i * together, (i + 1) * together));
+}
+
+/** The rows under one heading; a heading folds them away. */
+export function GroupOfRows(props: GroupProps): JSX.Element {
+  const { spot, printing } = useWork();
+  const forced = (): boolean => spot.words() !== '' || printing();
+  const entries = (): number => props.group.lines.filter((line) => line.kind !== 'text').length;
+  const rows = (lines: readonly Line[]): JSX.Element => (
+    <For each={lines}>
+      {(line) => <Row line={line} varied={props.varied} faults={props.faults.get(line.row) ?? none} />}
+    </For>
+  );
+  const list = (
+    <ul class="entries">
+      <Show when={props.lazy} fallback={rows(props.group.lines)}>
+        <For each={pieces(props.group.lines)}>
+          {(lines) => (
+            <LazyRows first={lines[0]?.row ?? 0} last={lines.at(-1)?.row ?? 0} count={lines.length}>
+              {rows(lines)}
+            </LazyRows>
+          )}
+        </For>
+      </Show>
+    </ul>
+  );
+  return (
+    <Show when={props.group.name} fallback={list}>
+      <details class="group" open={spot.isOpen(props.group.name) || forced()}
+        onToggle={(event) => {
+          if (!forced()) spot.setOpen(props.group.name, event.currentTarget.open);
+        }}>
+        <summary>
+          <h3>{props.group.name}</h3>
+          <span class="count">{entries() === 1 ? 'one entry' : `${entries()} entries`}</span>
+        </summary>
+        {list}
+      </details>
+    </Show>
+  );
+}
+
+const none: readonly Problem[] = [];
+
+function sameFaults(a: readonly Problem[], b: readonly Problem[]): boolean {
+  return a.length === b.length && a.every(({ message }, i) => message === b[i]?.message);
+}
+
+function Row(props: { line: Line; varied: ReadonlySet<number>; faults: readonly Problem[] }): JSX.Element {
+  const { live, compared } = useWork();
+  const faults = createMemo(() => props.faults, none, { equals: sameFaults });
+  const cell = createMemo(() => (props.line.kind === 'cell' ? live.model().cells[props.line.cell] : undefined));
+  return (
+    <Show when={cell()} fallback={<OtherRow line={props.line} faults={faults()} />}>
+      {(one) => (
+        <EntryRow cell={one()} columns={compared.columns()} varies={props.varied.has(one().id)} faults={faults()} />
+      )}
+    </Show>
+  );
+}
+
+function OtherRow(props: { line: Line; faults: readonly Problem[] }): JSX.Element {
+  const messages = (): JSX.Element => (
+    <For each={props.faults}>{(fault) => <p class="message fault">{fault.message}</p>}</For>
+  );
+  const note = (): string => (props.line.kind === 'text' ? props.line.note : '');
+  const label = (): string => (props.line.kind === 'cell' ? '' : props.line.label);
+  return (
+    <Show when={props.line.kind === 'refused' ? props.line : undefined} fallback={
+      <li class="text-row" id={rowId(props.line.row)} tabindex="-1">
+        <Show when={note()} fallback={<p>{label()}</p>}>
+          <details><summary>{label()}</summary><p>{note()}</p></details>
+        </Show>
+        {messages()}
+      </li>
+    }>
+      {(line) => (
+        <li class="entry refused" id={rowId(line().row)} tabindex="-1">
+          <div class="entry-label">{line().label || line().name} <span class="quiet">not among the entries</span></div>
+          <div class="remarks">{messages()}</div>
+        </li>
+      )}
+    </Show>
+  );
+}

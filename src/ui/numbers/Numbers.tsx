@@ -1,0 +1,94 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import type { Problem } from '../../core/problem';
+import { Link } from '../words';
+import { useWork } from '../work';
+import { GroupOfRows } from './GroupOfRows';
+import { kept, outline, sifted, type Group } from './outline';
+import { PlanHeads } from './PlanHeads';
+import { varying } from './varying';
+
+/** Rows from which on only those near the screen are put on the page. */
+const manyRows = 400;
+
+/** The faults by the row that they stand in. */
+export type RowFaults = ReadonlyMap<number, readonly Problem[]>;
+
+function byRow(faults: readonly Problem[]): RowFaults {
+  const rows = new Map<number, Problem[]>();
+  for (const fault of faults) rows.set(fault.where.row, [...(rows.get(fault.where.row) ?? []), fault]);
+  return rows;
+}
+
+/** Every entry of the model under its heading. */
+export function Numbers(): JSX.Element {
+  const { live, compared, spot } = useWork();
+  const lines = createMemo(() => live.model().lines);
+  const cells = createMemo(() => live.model().cells);
+  const groups = createMemo<readonly Group[]>((before) => kept(outline(lines(), cells()), before), []);
+  const shown = createMemo<readonly Group[]>((before) => {
+    const sieve = { words: spot.words(), onlyInputs: spot.onlyInputs() };
+    const narrowed = sifted(groups(), live.model(), sieve);
+    return narrowed === groups() ? narrowed : kept(narrowed, before);
+  }, []);
+  const varied = createMemo(() => varying(live.model(), compared.columns()), undefined, {
+    equals: (a, b) => a.size === b.size && [...a].every((id) => b.has(id)),
+  });
+  const faults = createMemo(() => live.model().faults);
+  const faultsByRow = createMemo(() => byRow(faults()));
+  const isLong = createMemo(() => lines().length > manyRows);
+  return (
+    <section class="numbers" classList={{ 'two-plans': compared.columns().length > 1 }} aria-labelledby="numbers-heading">
+      <div class="numbers-head">
+        <h2 id="numbers-heading" tabindex="-1">Numbers</h2>
+        <Sieves />
+        <p class="hint quiet">Press a label to see where its number comes from and what it feeds.</p>
+      </div>
+      <PlanHeads />
+      <Show when={lines().some((line) => line.kind !== 'text')} fallback={<NoEntries />}>
+        <Show when={shown().length > 0} fallback={<NothingFound />}>
+          <For each={shown()}>
+            {(group) => <GroupOfRows group={group} varied={varied()} faults={faultsByRow()} lazy={isLong()} />}
+          </For>
+        </Show>
+      </Show>
+    </section>
+  );
+}
+
+function Sieves(): JSX.Element {
+  const { spot } = useWork();
+  return (
+    <div class="sieves" role="search">
+      <label>
+        <span class="heard">Find an entry</span>
+        <input type="search" class="filter" placeholder="Find an entry" value={spot.words()}
+          onInput={(event) => spot.setWords(event.currentTarget.value)} />
+      </label>
+      <label class="tick">
+        <input type="checkbox" checked={spot.onlyInputs()}
+          onChange={(event) => spot.setOnlyInputs(event.currentTarget.checked)} />
+        Only inputs
+      </label>
+    </div>
+  );
+}
+
+function NothingFound(): JSX.Element {
+  const { spot } = useWork();
+  return (
+    <div class="empty">
+      <p>No entry has <q>{spot.words()}</q> in its label or name{spot.onlyInputs() ? ' among the inputs' : ''}.</p>
+      <Link onPress={() => { spot.setWords(''); spot.setOnlyInputs(false); }}>Show all entries</Link>
+    </div>
+  );
+}
+
+function NoEntries(): JSX.Element {
+  return (
+    <div class="empty">
+      <h3>No entries yet</h3>
+      <p>A model is a table: one row for each number, with a name, a label, a unit, and a number or a formula.</p>
+      <p>Open one of the models that come with Raftmargin, or drop a CSV file of your own anywhere on this page.</p>
+    </div>
+  );
+}

@@ -1,0 +1,49 @@
+import { createSignal, type Accessor } from 'solid-js';
+
+/** A place on the page that a jump left. */
+interface Place {
+  /** What the jump left, for the words of the way back. */
+  readonly label: string;
+  readonly scroll: number;
+  readonly focused: Element | null;
+}
+
+/** The way back from jumps, one by one. */
+export interface WayBack {
+  /** Where it leads; undefined where nothing was left. */
+  readonly to: Accessor<string | undefined>;
+  /** Remembers the place that a jump is about to leave. */
+  readonly leave: () => void;
+  readonly go: () => void;
+  readonly forget: () => void;
+}
+
+/** Jumps that can be gone back. */
+const longest = 30;
+
+function placeNow(): Place {
+  const focused = document.activeElement;
+  const label = focused?.closest('.entry')?.querySelector('.ask')?.textContent ?? 'where you were';
+  return { label, scroll: scrollY, focused };
+}
+
+export function createWayBack(): WayBack {
+  const [places, setPlaces] = createSignal<readonly Place[]>([]);
+  return {
+    to: () => places().at(-1)?.label,
+    leave: () => {
+      const place = placeNow();
+      setPlaces((before) => [...before.slice(1 - longest), place]);
+    },
+    go: () => {
+      const place = places().at(-1);
+      setPlaces((before) => before.slice(0, -1));
+      if (place === undefined) return;
+      scrollTo({ top: place.scroll });
+      if (place.focused instanceof HTMLElement) place.focused.focus({ preventScroll: true });
+    },
+    forget: () => {
+      setPlaces([]);
+    },
+  };
+}

@@ -1,0 +1,49 @@
+import { createEffect, createSignal, onCleanup, type Accessor } from 'solid-js';
+
+export const schemes = ['system', 'light', 'dark'] as const;
+export type Scheme = (typeof schemes)[number];
+
+const key = 'raftmargin scheme';
+
+/** A browser that refuses storage shows the system's scheme. */
+function remembered(): Scheme {
+  try {
+    const text = localStorage.getItem(key);
+    return schemes.find((scheme) => scheme === text) ?? 'system';
+  } catch {
+    return 'system';
+  }
+}
+
+/** Whether the choice could be remembered; the page has it either way. */
+function remember(scheme: Scheme): boolean {
+  try {
+    localStorage.setItem(key, scheme);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The light or dark choice, put on the page's root; `system` follows the system while the page is open. */
+export function createScheme(): { scheme: Accessor<Scheme>; choose: (scheme: Scheme) => void } {
+  const [scheme, setScheme] = createSignal(remembered());
+  const dark = matchMedia('(prefers-color-scheme: dark)');
+  const [systemDark, setSystemDark] = createSignal(dark.matches);
+  const follow = (): void => {
+    setSystemDark(dark.matches);
+  };
+  dark.addEventListener('change', follow);
+  onCleanup(() => dark.removeEventListener('change', follow));
+  createEffect(() => {
+    const shown = scheme() === 'system' ? (systemDark() ? 'dark' : 'light') : scheme();
+    document.documentElement.dataset['scheme'] = shown;
+  });
+  return {
+    scheme,
+    choose: (chosen) => {
+      setScheme(chosen);
+      remember(chosen);
+    },
+  };
+}

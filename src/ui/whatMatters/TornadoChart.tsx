@@ -1,0 +1,78 @@
+import { createMemo, Index, Show, type JSX } from 'solid-js';
+import type { Picture } from '../chart';
+import { ChartCanvas } from '../chart/ChartCanvas';
+import { createEasel } from '../chart/easel';
+import { fontOf } from '../chart/ink';
+import { measureIn } from '../chart/measure';
+import { here } from '../here';
+import type { ShownBar } from './bars';
+import { heights, lay, type Laid } from './barTexts';
+import type { Asked } from './finding';
+import { commonDecimals, resultUnit, type Row } from './rows';
+import { tornadoPicture } from './tornadoPicture';
+
+interface TornadoChartProps {
+  readonly bars: readonly ShownBar[];
+  readonly rows: readonly Row[];
+  readonly asked: Asked;
+  readonly letter: 'A' | 'B' | undefined;
+  readonly label: string;
+  readonly goTo: (cell: number) => void;
+}
+
+/** The bars, each under a line that names its entry and leads to it. */
+export function TornadoChart(props: TornadoChartProps): JSX.Element {
+  const easel = createEasel();
+  const today = (): number => props.asked.base.toNumber();
+  const laid = createMemo((): Laid | undefined => {
+    const ink = easel.ink();
+    return ink && lay(props.bars, props.rows, today(), easel.width(), measureIn(fontOf(ink)));
+  });
+  const picture = createMemo((): Picture | undefined => {
+    const [ink, places] = [easel.ink(), laid()];
+    if (ink === undefined || places === undefined) return undefined;
+    const todayText = here.fixed(props.asked.base, commonDecimals(props.bars, props.asked));
+    const tornado = { bars: props.bars, laid: places, today: today(), todayText, letter: props.letter };
+    return tornadoPicture(tornado, ink, easel.width(), here);
+  });
+  return (
+    <figure class="tornado" data-letter={props.letter ?? ''}>
+      <Key percentiles={props.rows.some(({ percentiles }) => percentiles)}
+        flips={props.rows.some(({ flips }) => flips)} unit={resultUnit(props.asked)} />
+      <ChartCanvas easel={easel} label={props.label} picture={picture()}>
+        <ol class="bars" style={{ '--bar-top': `${heights.top}px`, '--bar-row': `${laid()?.row ?? heights.row}px` }}>
+          <Index each={props.rows}>{(row) => <li><BarLine row={row()} goTo={props.goTo} /></li>}</Index>
+        </ol>
+      </ChartCanvas>
+    </figure>
+  );
+}
+
+/** What the two halves of a bar are, and in which unit. */
+function Key(props: { percentiles: boolean; flips: boolean; unit: string }): JSX.Element {
+  return (
+    <figcaption class="key">
+      <span><span class="swatch low" aria-hidden="true" /> entry at its low</span>
+      <span><span class="swatch high" aria-hidden="true" /> at its high</span>
+      <Show when={props.flips}><span><i class="flips">flips</i> on the other side of 0 at an end</span></Show>
+      <Show when={props.percentiles}><span>* low and high are the 5th and 95th percentile</span></Show>
+      <Show when={props.unit}><span class="key-unit">{props.unit}</span></Show>
+    </figcaption>
+  );
+}
+
+function BarLine(props: { row: Row; goTo: (cell: number) => void }): JSX.Element {
+  return (
+    <button type="button" class="bar" onClick={() => props.goTo(props.row.cell.id)}>
+      <span class="bar-label">
+        {props.row.cell.label}
+        <Show when={props.row.percentiles}><span aria-hidden="true">*</span></Show>
+      </span>
+      <Show when={props.row.flips}><span class="flips">flips</span></Show>
+      <span class="leader" aria-hidden="true" />
+      <span class="heard">, swing </span>
+      <span class="bar-swing">{props.row.swing ?? 'unknown'}</span>
+      <span class="heard">. Go to the entry</span>
+    </button>
+  );
+}

@@ -1,0 +1,52 @@
+import { createMemo, createSignal, Show, type JSX } from 'solid-js';
+import { sentences, textOf } from '../finding/phrase';
+import { Sentence } from '../finding/Sentence';
+import { here } from '../here';
+import { finding, type Asked } from './finding';
+import { resultUnit, rowsOf } from './rows';
+import type { ShownTornado } from './shownTornado';
+import { TornadoChart } from './TornadoChart';
+import { TornadoTable } from './TornadoTable';
+
+/** Bars shown at first. */
+const few = 12;
+
+interface TornadoViewProps {
+  readonly tornado: ShownTornado;
+  readonly asked: Asked;
+  readonly letter: 'A' | 'B' | undefined;
+  readonly goTo: (cell: number) => void;
+}
+
+/** A tornado: its finding, the bars, and the same numbers as a table. */
+export function TornadoView(props: TornadoViewProps): JSX.Element {
+  const [all, setAll] = createSignal(false);
+  const bars = (): ShownTornado['bars'] => props.tornado.bars;
+  const rows = createMemo(() => rowsOf(bars(), props.asked, here));
+  const found = createMemo(() => finding(props.asked, bars(), here));
+  const label = (): string => textOf(sentences(found().main, found().more));
+  const count = (): number => (all() ? bars().length : Math.min(few, bars().length));
+  return (
+    <>
+      <Show when={props.tornado.share < 1}>
+        <p class="busy" role="status">Looked at {Math.round(props.tornado.share * 100)} % of the entries …</p>
+      </Show>
+      <Show when={props.tornado.share === 1}>
+        <div class="said" aria-live="polite">
+          <p class="finding"><Sentence phrase={found().main} /></p>
+          <Show when={found().more.length > 0}><p><Sentence phrase={found().more} /></p></Show>
+        </div>
+      </Show>
+      <Show when={bars().length > 0}>
+        <TornadoChart bars={bars().slice(0, count())} rows={rows().slice(0, count())} asked={props.asked}
+          letter={props.letter} label={label()} goTo={props.goTo} />
+        <Show when={bars().length > few}>
+          <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
+            {all() ? `Show the first ${few} only` : `Show all ${bars().length}`}
+          </button>
+        </Show>
+        <TornadoTable rows={rows()} unit={resultUnit(props.asked)} goTo={props.goTo} />
+      </Show>
+    </>
+  );
+}

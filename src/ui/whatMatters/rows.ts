@@ -1,0 +1,63 @@
+import { decimal, type Decimal } from '../../core/number';
+import type { Cell } from '../../model/cell';
+import { decimalsFor } from '../digits';
+import { endText } from '../finding/typed';
+import { space, type Format } from '../format';
+import { printedUnit } from '../printedUnit';
+import type { ShownBar } from './bars';
+import { flips, type Asked } from './finding';
+
+/** One end of a bar as it is shown. */
+export interface End {
+  /** The input's value with its unit. */
+  readonly input: string;
+  /** The result there; undefined where it cannot be computed. */
+  readonly result: string | undefined;
+}
+
+/** One bar as it is shown. */
+export interface Row {
+  readonly cell: Cell;
+  readonly low: End;
+  readonly high: End;
+  /** Undefined where an end cannot be computed. */
+  readonly swing: string | undefined;
+  readonly flips: boolean;
+  /** Whether the ends are the 5th and the 95th percentile rather than the ends of the range. */
+  readonly percentiles: boolean;
+}
+
+/** Decimals that suit all the results of a tornado: what the size of the largest calls for, as far as any has them. */
+export function commonDecimals(bars: readonly ShownBar[], { base, result }: Asked): number {
+  const known = [base, ...bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh])].filter((value) => !value.isNaN());
+  const largest = known.reduce((most, value) => (value.abs().gt(most.abs()) ? value : most), base);
+  const ofItsSize = decimal(`1.23456789e${largest.isZero() ? 0 : largest.e}`);
+  const most = Math.max(...known.map((value) => decimalsFor(value, result.unit)));
+  return Math.min(decimalsFor(ofItsSize, result.unit), most);
+}
+
+/** Bars as they are shown. */
+export function rowsOf(bars: readonly ShownBar[], asked: Asked, format: Format): Row[] {
+  const decimals = commonDecimals(bars, asked);
+  const shown = (value: Decimal): string | undefined => (value.isNaN() ? undefined : format.fixed(value, decimals));
+  return bars.map((bar) => {
+    const { cell } = bar.lever;
+    const end = (input: Decimal, result: Decimal): End => ({
+      input: [endText(input, cell, format), printedUnit(cell.unitText)].filter(Boolean).join(space),
+      result: shown(result),
+    });
+    return {
+      cell,
+      low: end(bar.low, bar.atLow),
+      high: end(bar.high, bar.atHigh),
+      swing: shown(bar.swing),
+      flips: flips(bar, asked.base),
+      percentiles: cell.range?.shape === 'normal' || cell.range?.shape === 'lognormal',
+    };
+  });
+}
+
+/** In which unit the results and swings are, as it is printed; blank for plain numbers. */
+export function resultUnit({ result }: Asked): string {
+  return printedUnit(result.unitText);
+}

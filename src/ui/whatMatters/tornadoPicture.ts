@@ -1,0 +1,111 @@
+import type { Bars, Picture, Plot } from '../chart';
+import { hatch } from '../chart/hatch';
+import { fontOf, type ChartInk } from '../chart/ink';
+import { upright, written } from '../chart/marks';
+import type { Format } from '../format';
+import type { ShownBar } from './bars';
+import { heightOf, heights, type Laid, type SideText } from './barTexts';
+
+/** What the chart shows. */
+export interface Tornado {
+  readonly bars: readonly ShownBar[];
+  readonly laid: Laid;
+  /** The result today, as a number and as it is shown. */
+  readonly today: number;
+  readonly todayText: string;
+  /** The letter of the plan whose result it is; undefined for a difference. */
+  readonly letter: 'A' | 'B' | undefined;
+}
+
+const thickness = 14;
+const gap = 6;
+/** From the middle of a bar down to the texts below it. */
+const belowBar = 19;
+
+function colourOf(letter: Tornado['letter'], ink: ChartInk): string {
+  if (letter === undefined) return ink.quiet;
+  return letter === 'A' ? ink.planA : ink.planB;
+}
+
+/** Of each bar the side that reaches less far lies on top, so that both are seen where they point the same way. */
+function barsOf({ bars, today, letter }: Tornado, ink: ChartInk): Bars[] {
+  const colour = colourOf(letter, ink);
+  const striped = hatch(colour, ink.paper);
+  const sides = bars.map((bar) => {
+    const low = { value: bar.atLow.toNumber(), fill: colour };
+    const high = { value: bar.atHigh.toNumber(), fill: striped };
+    const highIsShort = Math.abs(high.value - today) < Math.abs(low.value - today);
+    return highIsShort ? ([high, low] as const) : ([low, high] as const);
+  });
+  return ([0, 1] as const).map((layer) => ({
+    values: sides.map((side) => side[layer].value),
+    fills: sides.map((side) => side[layer].fill),
+    from: today,
+    edge: colour,
+    thickness,
+  }));
+}
+
+function sideText({ pen }: Plot, text: SideText, x: number, y: number, align: 'left' | 'right', ink: ChartInk): void {
+  const parts = [[text.strong, ink.text], [text.quiet, ink.quiet]] as const;
+  let at = x;
+  for (const [part, colour] of align === 'left' ? parts : [...parts].reverse()) {
+    if (part === '') continue;
+    written(pen, part, { x: at, y, align, colour, ground: ink.paper });
+    const step = pen.measureText(`${part} `).width;
+    at += align === 'left' ? step : -step;
+  }
+}
+
+function texts(plot: Plot, { texts: all, layout }: Laid, ink: ChartInk): void {
+  plot.pen.font = fontOf(ink);
+  all.forEach(({ left, right }, row) => {
+    const y = plot.y(row);
+    if (layout.below) {
+      sideText(plot, left, 0, y + belowBar, 'left', ink);
+      sideText(plot, right, plot.width, y + belowBar, 'right', ink);
+    } else {
+      sideText(plot, left, plot.x(left.at) - gap, y, 'right', ink);
+      sideText(plot, right, plot.x(right.at) + gap, y, 'left', ink);
+    }
+  });
+}
+
+/** A text over an upright line, kept within the chart. */
+function heading(plot: Plot, text: string, value: number, y: number, colour: string, ink: ChartInk): void {
+  plot.pen.font = fontOf(ink);
+  const half = plot.pen.measureText(text).width / 2;
+  const x = Math.min(Math.max(plot.x(value), half), plot.width - half);
+  written(plot.pen, text, { x, y, align: 'center', colour, ground: ink.paper });
+}
+
+function today(plot: Plot, { today: value, todayText, laid }: Tornado, ink: ChartInk): void {
+  upright(plot, value, { colour: ink.text, width: 1.5, dash: [] }, 4);
+  heading(plot, `today ${todayText}`, value, 8, ink.text, ink);
+  if (laid.layout.min < 0 && laid.layout.max > 0) {
+    upright(plot, 0, { colour: ink.fault, width: 1.5, dash: [5, 4] }, 4);
+    const near = Math.abs(plot.x(0) - plot.x(value)) < plot.pen.measureText(`today ${todayText}`).width / 2 + 10;
+    if (!near) heading(plot, '0', 0, 8, ink.fault, ink);
+  }
+}
+
+/** The drawing of a tornado. */
+export function tornadoPicture(tornado: Tornado, ink: ChartInk, width: number, format: Format): Picture {
+  const { laid, bars } = tornado;
+  const { min, max, before, after } = laid.layout;
+  return {
+    width,
+    height: heightOf(bars.length, laid),
+    ink,
+    padding: { left: before, right: after, top: heights.top, bottom: 0 },
+    x: { min, max, title: '', room: heights.axis, tick: (value, step) => format.tick(value, step) },
+    y: { rows: bars.length },
+    bars: barsOf(tornado, ink),
+    lines: [],
+    under: () => undefined,
+    over: (plot) => {
+      today(plot, tornado, ink);
+      texts(plot, laid, ink);
+    },
+  };
+}
