@@ -35,8 +35,8 @@ const one = decimal(1);
 const unknown = decimal(NaN);
 const daysPerWeek = 7;
 
-/** The number of a cell in base units. */
-function inBase(cell: Cell | undefined, values: Values, otherwise: Decimal): Decimal {
+/** The number of a cell in base units; a cell whose unit has a fault has none. */
+export function inBase(cell: Cell | undefined, values: Values, otherwise: Decimal): Decimal {
   const value = cell === undefined ? undefined : values.numbers[cell.id];
   if (cell === undefined || value === undefined) return otherwise;
   if (cell.unit === undefined) return unknown;
@@ -68,14 +68,32 @@ export function readSchedule(cells: readonly Cell[], values: Values): Schedule |
   };
 }
 
+/** The area of one board in m², where a cell is tagged with it. */
+export function readBoardArea(cells: readonly Cell[], values: Values): Decimal | undefined {
+  const cell = cropParts(cells).get('board area');
+  return cell && inBase(cell, values, unknown);
+}
+
 /** Whether a stage takes any time. */
 export function isRunning(stage: Stage): boolean {
   return !stage.time.isZero();
 }
 
-/** Days that a board is taken by one crop in a stage. */
-function boardTime(stage: Stage, turnaround: Decimal): Decimal {
-  return isRunning(stage) ? stage.time.plus(turnaround) : zero;
+/** Days that a board is taken by one crop in a stage; NaN for a time or a turnaround below 0. */
+export function boardTime(stage: Stage, turnaround: Decimal): Decimal {
+  if (!isRunning(stage)) return zero;
+  return stage.time.lt(0) || turnaround.lt(0) ? unknown : stage.time.plus(turnaround);
+}
+
+/** Plants per board; NaN where they are not above 0. */
+function holes({ density }: Stage): Decimal {
+  return density.gt(0) ? density : unknown;
+}
+
+/** The share of the plants in a stage that leaves it; 1 where it is skipped, NaN outside 0 to 1. */
+export function kept(stage: Stage): Decimal {
+  if (!isRunning(stage)) return one;
+  return stage.survival.gte(0) && stage.survival.lte(1) ? stage.survival : unknown;
 }
 
 /** By stage: the share of a batch that enters it. */
@@ -83,14 +101,14 @@ export function entering(stages: readonly Stage[]): Decimal[] {
   let share = one;
   return stages.map((stage) => {
     const enters = share;
-    if (isRunning(stage)) share = share.times(stage.survival);
+    share = share.times(kept(stage));
     return enters;
   });
 }
 
 /** The share of a batch that finishes. */
 export function finishing(stages: readonly Stage[]): Decimal {
-  return stages.filter(isRunning).reduce((share, { survival }) => share.times(survival), one);
+  return stages.reduce((share, stage) => share.times(kept(stage)), one);
 }
 
 /** Stages that keep pace: each has the boards that the flow through it needs. */
@@ -110,7 +128,7 @@ export interface Balanced {
 export function balancedFlow({ boards, turnaround, stages }: Schedule): Balanced {
   const share = entering(stages);
   const needs = stages.map((stage, i) =>
-    isRunning(stage) ? (share[i] ?? unknown).times(boardTime(stage, turnaround)).dividedBy(stage.density) : zero,
+    isRunning(stage) ? (share[i] ?? unknown).times(boardTime(stage, turnaround)).dividedBy(holes(stage)) : zero,
   );
   const need = needs.reduce((sum, each) => sum.plus(each), zero);
   const finished = finishing(stages);
@@ -125,30 +143,38 @@ function orUnknown(value: Decimal): Decimal {
   return value.isFinite() ? value : unknown;
 }
 
-/** Finished plants a week that each stage could carry with its boards set by hand. */
+/** What boards set by hand give. */
 export interface HandSet {
   readonly finishedPerWeek: Decimal;
-  /** By stage; undefined where it is skipped or its boards are not set. */
+  /** Finished plants a week that each stage could carry; undefined where it is skipped or its boards are not set. */
   readonly capacities: readonly (Decimal | undefined)[];
   /** Numbers of the stages that finish fewest. */
   readonly bottleneck: readonly number[];
+  /** Boards by stage that stand empty at that flow; undefined as above. */
+  readonly emptyBoards: readonly (Decimal | undefined)[];
 }
 
-/** What boards set by hand give: the least of b_i × d_i/w_i × Π_{j≥i} s_j. Undefined where none are set. */
-export function handSetFlow({ turnaround, stages }: Schedule): HandSet | undefined {
-  const share = entering(stages);
-  const finished = finishing(stages);
-  const capacities = stages.map((stage, i) => {
-    if (stage.boards === undefined || !isRunning(stage)) return undefined;
-    const kept = finished.dividedBy(share[i] ?? unknown);
-    const perDay = stage.boards.times(stage.density).dividedBy(boardTime(stage, turnaround)).times(kept);
-    return orUnknown(perDay.times(daysPerWeek));
-  });
-  const set = capacities.filter((capacity) => capacity !== undefined);
+/** Finished plants a week that a stage carries with its boards set by hand: b_i × d_i/w_i × Π_{j≥i} s_j. */
+function capacity({ turnaround, stages }: Schedule, i: number): Decimal | undefined {
+  const stage = stages[i];
+  if (stage?.boards === undefined || !isRunning(stage)) return undefined;
+  const perDay = stage.boards.times(holes(stage)).dividedBy(boardTime(stage, turnaround));
+  return orUnknown(perDay.times(finishing(stages.slice(i))).times(daysPerWeek));
+}
+
+/** What boards set by hand give: the least of the stages' capacities. Undefined where none are set. */
+export function handSetFlow(schedule: Schedule): HandSet | undefined {
+  const { stages } = schedule;
+  const capacities = stages.map((_, i) => capacity(schedule, i));
+  const set = capacities.filter((each) => each !== undefined);
   if (set.length === 0) return undefined;
   const least = set.reduce((a, b) => exact.smaller(a, b));
-  const bottleneck = stages.filter((_, i) => capacities[i] !== undefined && exact.compare(capacities[i], least) === 0);
-  return { finishedPerWeek: least, capacities, bottleneck: bottleneck.map(({ number }) => number) };
+  const bottleneck = stages.filter((_, i) => exact.compare(capacities[i] ?? unknown, least) === 0);
+  const emptyBoards = stages.map(({ boards }, i) => {
+    const each = capacities[i];
+    return each && boards && orUnknown(boards.times(each.minus(least)).dividedBy(each));
+  });
+  return { finishedPerWeek: least, capacities, bottleneck: bottleneck.map(({ number }) => number), emptyBoards };
 }
 
 /** The schedule on whole boards. */
@@ -156,10 +182,14 @@ export interface WholeBoards extends WholeBatch<Decimal> {
   readonly finishedPerWeek: Decimal;
 }
 
+/** Finished plants a week, not rounded, where a batch is sown every interval: batch × Π s × 7 / interval. */
+export function batchFlow({ interval, stages }: Pick<Schedule, 'interval' | 'stages'>, batch: Decimal): Decimal {
+  return orUnknown(batch.times(finishing(stages)).times(daysPerWeek).dividedBy(interval));
+}
+
 /** The largest batch that whole boards carry, and what it takes; see `wholeBatch`. */
 export function wholeBoards({ boards, interval, turnaround, stages }: Schedule): WholeBoards {
   const args = stages.flatMap((stage) => [boardTime(stage, turnaround), stage.density, stage.survival]);
-  const whole = wholeBatch(exact, [boards, interval, ...args]);
-  const perDay = whole.batch.times(finishing(stages)).dividedBy(interval);
-  return { ...whole, finishedPerWeek: orUnknown(perDay.times(daysPerWeek)) };
+  const whole = wholeBatch(exact, [boards, boards.isNaN() ? unknown : interval, ...args]);
+  return { ...whole, finishedPerWeek: batchFlow({ interval, stages }, whole.batch) };
 }

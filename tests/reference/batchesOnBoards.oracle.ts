@@ -74,3 +74,14 @@ export function largestBatch(stages: readonly Stage[], history: History, boards:
     if (most > boards) return batch;
   }
 }
+
+const searched = new Map<string, number>();
+
+/** The largest batch; the search is long, so the same house is searched once. */
+export function searchedOnce(stages: readonly Stage[], interval: Fraction, boards: Fraction): number {
+  const numbers = stages.flatMap(({ days, density, kept }) => [days, density, kept]);
+  const house = [boards, interval, ...numbers].map((n) => n.toFraction()).join();
+  const batch = searched.get(house) ?? largestBatch(stages, standing(stages, interval), boards.valueOf());
+  searched.set(house, batch);
+  return batch;
+}

@@ -2,16 +2,18 @@ import Fraction from 'fraction.js';
 import {
   averageStanding,
   entering,
-  largestBatch,
   mostStanding,
+  searchedOnce,
   standing,
   wholeBoards,
   type Stage,
 } from './batchesOnBoards.oracle';
+import { naturalLog, root } from './irrational.oracle';
 
 /**
- * The arithmetic of `models/transplant-hire.csv` a second time: exact fractions, written by hand from the trade's rules
- * and not from the file's formulas. Whole boards are counted in a house that is filled batch by batch.
+ * The arithmetic of `models/transplant-hire.csv` a second time: exact fractions (roots and logarithms to 45 decimals),
+ * written by hand from the trade's rules and not from the file's formulas. Whole boards are counted in a house that is
+ * filled batch by batch.
  */
 
 /** A plan's inputs by name, each in the file's own unit. */
@@ -41,17 +43,6 @@ export function inputsOf(csv: string, plan: string): Inputs {
   const texts = rowsOf(csv).map((row) => [row.get('name') ?? '', row.get(`plan: ${plan}`) || row.get('formula') || '']);
   const numbers = texts.filter(([name, text]) => name !== '' && /^-?\d+(\.\d+)?$/.test(text ?? ''));
   return new Map(numbers.map(([name = '', text = '']) => [name, new Fraction(text)]));
-}
-
-const searched = new Map<string, number>();
-
-/** The largest batch; the search is long, so the same house is searched once. */
-function searchedOnce(stages: readonly Stage[], interval: Fraction, boards: Fraction): number {
-  const numbers = stages.flatMap(({ days, density, kept }) => [days, density, kept]);
-  const house = [boards, interval, ...numbers].map((n) => n.toFraction()).join();
-  const batch = searched.get(house) ?? largestBatch(stages, standing(stages, interval), boards.valueOf());
-  searched.set(house, batch);
-  return batch;
 }
 
 class TransplantHire {
@@ -211,13 +202,30 @@ class TransplantHire {
     return worthToday.inverse();
   }
 
-  private sales(finishedWeek: Fraction) {
+  /** Days that nursery plants stand touching: all of them, or those after their logistic spread fills its square. */
+  private crowding() {
+    const [first, final] = [this.given('first_spread'), this.given('final_spread')];
+    const touch = root(this.given('pattern').mul(this.given('board_area')).div(this.given('nursery_density'))).mul(100);
+    const days = this.nurseryFirst ? this.given('nursery_time') : zero;
+    const openDays = (): Fraction => {
+      if (touch.lte(first)) return zero;
+      return naturalLog(final.div(first).sub(1).div(final.div(touch).sub(1))).div(this.share('spread_rate'));
+    };
+    const crowded = touch.gte(final) || days.equals(0) ? zero : days.sub(openDays());
+    const crowdedDays = crowded.gt(0) ? crowded : zero;
+    const kept = one.sub(this.share('crowding_loss').mul(crowdedDays));
+    return { touch_spread: touch, crowded_days: crowdedDays, price_kept: kept.gt(0) ? kept.mul(100) : zero };
+  }
+
+  private sales(finishedWeek: Fraction, priceKept: Fraction) {
+    const full = this.given('price').mul(priceKept).div(100);
+    const lower = this.given('lower_price').mul(priceKept).div(100);
     const limit = this.given('market_limit');
     const beyond = finishedWeek.gt(limit) ? finishedWeek.sub(limit) : zero;
     const weeks = this.given('weeks_per_year');
     return {
-      sales_full_price: finishedWeek.sub(beyond).mul(this.given('price')).mul(weeks),
-      sales_lower_price: beyond.mul(this.given('lower_price')).mul(weeks),
+      sales_full_price: finishedWeek.sub(beyond).mul(full).mul(weeks),
+      sales_lower_price: beyond.mul(lower).mul(weeks),
     };
   }
 
@@ -239,13 +247,29 @@ class TransplantHire {
     };
   }
 
+  /** Whether what the plan asks for stays within a limit of which 0 means that there is none. */
+  private within(asked: Fraction, limit: string): boolean {
+    return this.is(limit, 0) || asked.lte(this.given(limit));
+  }
+
+  private limits(flow: Record<'into_water' | 'finished_week', Fraction>, harvestHours: Fraction) {
+    const sown = flow.into_water.div(this.share('bench_survival')).mul(this.given('plugs_per_plant'));
+    const lying = flow.finished_week.div(daysPerWeek).mul(this.given('cold_time'));
+    return {
+      seedlings_enough: this.within(sown, 'seedlings_most'),
+      packing_enough: this.within(harvestHours, 'packing_hours_most'),
+      cold_store_enough: this.within(lying, 'cold_places'),
+    };
+  }
+
   /** Every calculated cell of the plan, in the cell's unit. */
   results(): Results {
     const crop = this.crop();
     const flow = this.flow();
     const boards = this.boardsByStage(flow.batch);
     const hours = this.hours(flow, boards.nursery_boards_batch.add(boards.finishing_boards_batch));
-    const sales = this.sales(flow.finished_week);
+    const crowding = this.crowding();
+    const sales = this.sales(flow.finished_week, crowding.price_kept);
     const weeks = this.given('weeks_per_year');
     const idleWork = hours.idle_hours.mul(this.given('idle_hour_value')).mul(weeks);
     const spending = this.spending(flow, hours);
@@ -259,7 +283,9 @@ class TransplantHire {
       ...flow,
       ...boards,
       ...hours,
+      ...crowding,
       ...sales,
+      ...this.limits(flow, hours.harvest_hours),
       ...this.plugs(),
       ...spending,
       hour_cost: this.given('wage').mul(this.share('on_cost').add(1)),

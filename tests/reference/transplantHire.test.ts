@@ -76,9 +76,11 @@ describe('the file', () => {
     expect(model.plans.map(({ name }) => name)).toEqual(plans.map(({ name }) => name));
   });
 
-  test('has 60 to 100 cells', () => {
-    expect(model.cells.length).toBeGreaterThanOrEqual(60);
-    expect(model.cells.length).toBeLessThanOrEqual(100);
+  test('has 60 to 100 cells, and no more than 20 for crowding and limits elsewhere', () => {
+    const added = model.cells.filter(({ group }) => group === 'Crowding' || group === 'Limits elsewhere');
+    expect(added.length).toBeLessThanOrEqual(20);
+    expect(model.cells.length - added.length).toBeGreaterThanOrEqual(60);
+    expect(model.cells.length - added.length).toBeLessThanOrEqual(100);
   });
 
   test('says of every input what it is, where it comes from, and how far it may lie off', () => {
@@ -112,6 +114,11 @@ describe.each(plans)('every cell in exact fractions, $name', (plan) => {
     ['overtime', { person_hours: '20', staff_hours: '30' }],
     ['a full market', { market_limit: '3000' }],
     ['a batch every third day', { interval: '3' }],
+    ['leaves that touch and cost something', { crowding_loss: '1.5', spread_rate: '25' }],
+    ['leaves that touch from the first day', { crowding_loss: '0.5', nursery_density: '480' }],
+    ['a loss that takes all', { crowding_loss: '50', pattern: '1.1547' }],
+    ['leaves that never touch', { crowding_loss: '1.5', nursery_density: '6' }],
+    ['no limits elsewhere', { seedlings_most: '0', packing_hours_most: '0', cold_places: '0' }],
     ['times that are no multiples of the interval', { interval: '1.75', finish_time_straight: '23.25' }],
   ])('%s', (_, changes) => expect(differences(plan, changes)).toEqual([]));
 });
@@ -140,6 +147,10 @@ describe('checks', () => {
     ['nursery_boards_enough', { nursery_time: '12' }],
     ['one_hire_enough', { harvest_time: '36' }],
     ['price_above_cost', { price: '0.68' }],
+    ['price_above_cost', { crowding_loss: '3', spread_rate: '35' }],
+    ['seedlings_enough', { bench_survival: '75' }],
+    ['packing_enough', { packing_hours_most: '43' }],
+    ['cold_store_enough', { cold_time: '3' }],
   ])('%s can fail', (check, changes) => {
     const values = engineValues(nurseryFirst.name, changes);
     expect(checks.filter((name) => values.get(name) === false)).toEqual([check]);

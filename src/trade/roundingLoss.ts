@@ -1,0 +1,123 @@
+import { exact } from '../core/exact';
+import { decimal, type Decimal } from '../core/number';
+import { balancedFlow, boardTime, entering, isRunning, wholeBoards, type Schedule, type WholeBoards } from './schedule';
+import { isSound, loadsOf, mostBoards, together, type Load } from './steady';
+
+/** A part of the loss: boards that do nothing, on average over time, and the finished plants a week that they cost. */
+export interface Loss {
+  readonly boards: Decimal;
+  readonly finishedPerWeek: Decimal;
+}
+
+/** What whole boards cost in one stage. */
+export interface StageLoss {
+  /** Its number in the crop column. */
+  readonly number: number;
+  /** Places of one batch that stay empty, on its boards that are not full. */
+  readonly emptyPlaces: Decimal;
+  /** What these places cost, as boards. */
+  readonly partEmpty: Loss;
+  /** Whether its time, turnaround included, is a multiple of the interval. */
+  readonly isMultiple: boolean;
+  /** Of the boards that it owns, its own most at once: those that wait for the next batch, on average over time. */
+  readonly waiting: Decimal;
+}
+
+/** The next larger batch, and what it would need. */
+export interface NextBatch {
+  /** Boards on the fullest day. */
+  readonly boards: number;
+  /** Boards that are missing for it. */
+  readonly missing: Decimal;
+  /** The largest batch on that many boards. */
+  readonly batch: Decimal;
+  readonly finishedPerWeek: Decimal;
+}
+
+/** How much of the balanced flow whole boards lose, and where. */
+export interface RoundingLoss {
+  readonly balancedPerWeek: Decimal;
+  readonly wholePerWeek: Decimal;
+  /** What is lost of the balanced flow, as a share. */
+  readonly share: Decimal;
+  /** Boards that no batch takes, not even on the fullest day. */
+  readonly free: Loss;
+  /** Places empty on boards in use, all stages. */
+  readonly partEmpty: Loss;
+  /** Boards that wait between the batches, because a stage is no multiple of the interval. */
+  readonly waiting: Loss;
+  /** The stages that take time. */
+  readonly stages: readonly StageLoss[];
+  readonly next: NextBatch;
+}
+
+const zero = decimal(0);
+
+/** One running stage with the average of its boards, split into the full ones and the rest. */
+interface Use {
+  readonly loss: Omit<StageLoss, 'partEmpty'>;
+  /** Boards in use, on average over time. */
+  readonly inUse: Decimal;
+  /** Of these, what the plants would fill if boards could be split. */
+  readonly filled: Decimal;
+}
+
+function useOf(schedule: Schedule, i: number, load: Load, batch: Decimal, most: number): Use {
+  const { interval, turnaround, stages } = schedule;
+  const stage = stages[i] as Schedule['stages'][number];
+  const turns = boardTime(stage, turnaround).dividedBy(interval);
+  const plants = batch.times(entering(stages)[i] ?? zero);
+  const places = stage.density.times(load.boardsEach);
+  const inUse = turns.times(load.boardsEach);
+  const isMultiple = exact.compare(exact.floor(turns), turns) === 0;
+  const waiting = isMultiple ? zero : decimal(most).minus(inUse);
+  return {
+    loss: { number: stage.number, emptyPlaces: places.minus(load.started), isMultiple, waiting },
+    inUse,
+    filled: turns.times(plants).dividedBy(stage.density),
+  };
+}
+
+function nextBatch(schedule: Schedule, { batch }: WholeBoards): NextBatch {
+  const larger = batch.toNumber() + 1;
+  const boards = mostBoards(together(schedule, 'in the stage'), loadsOf(schedule, larger));
+  const whole = wholeBoards({ ...schedule, boards: decimal(boards) });
+  return {
+    boards,
+    missing: decimal(boards).minus(schedule.boards),
+    batch: whole.batch,
+    finishedPerWeek: whole.finishedPerWeek,
+  };
+}
+
+/**
+ * Where the balanced flow is lost on whole boards. Every board is, on average over time, filled, part empty, waiting or
+ * free, and each board that does nothing costs the same share of the balanced flow; so the three losses add up to
+ * balanced − whole exactly. Rounding up the plants of a batch counts as part empty.
+ * Undefined for a schedule with a fault.
+ */
+export function roundingLoss(schedule: Schedule): RoundingLoss | undefined {
+  if (!isSound(schedule) || !schedule.boards.gt(0)) return undefined;
+  const whole = wholeBoards(schedule);
+  const balanced = balancedFlow(schedule).finishedPerWeek;
+  if (whole.batch.isNaN() || balanced.isNaN()) return undefined;
+  const perBoard = balanced.dividedBy(schedule.boards);
+  const loss = (boards: Decimal): Loss => ({ boards, finishedPerWeek: boards.times(perBoard) });
+  const loads = loadsOf(schedule, whole.batch.toNumber());
+  const uses = schedule.stages.flatMap((stage, i) => {
+    const load = loads[i];
+    return isRunning(stage) && load ? [useOf(schedule, i, load, whole.batch, whole.stages[i]?.boards ?? 0)] : [];
+  });
+  const inUse = uses.reduce((sum, use) => sum.plus(use.inUse), zero);
+  const filled = uses.reduce((sum, use) => sum.plus(use.filled), zero);
+  return {
+    balancedPerWeek: balanced,
+    wholePerWeek: whole.finishedPerWeek,
+    share: balanced.isZero() ? zero : balanced.minus(whole.finishedPerWeek).dividedBy(balanced),
+    free: loss(schedule.boards.minus(whole.boardsUsed)),
+    partEmpty: loss(inUse.minus(filled)),
+    waiting: loss(decimal(whole.boardsUsed).minus(inUse)),
+    stages: uses.map((use) => ({ ...use.loss, partEmpty: loss(use.inUse.minus(use.filled)) })),
+    next: nextBatch(schedule, whole),
+  };
+}

@@ -1,0 +1,159 @@
+import { decimal, numberToText, type Decimal } from '../core/number';
+import { problem, type Problem } from '../core/problem';
+import { toSignificant } from '../core/rounded';
+import type { CropParts } from '../model/cropParts';
+import { boardTime, isRunning, type Schedule, type Stage } from './schedule';
+import { closedLength, isDayOfYear, type ClosedTime, type Season } from './season';
+import { boardsFor, isSound } from './steady';
+
+/** From this number of boards on, a digit too many is likelier than a bed that large. */
+const manyBoards = 1_000_000;
+const nothingTagged: CropParts = new Map();
+const shownDigits = 8;
+
+/** Says what is wrong with a part of the crop schedule, at the cell that is tagged with it. */
+type Teller = (part: string, code: string, what: string, shown: string, fix: string) => Problem;
+
+function teller(parts: CropParts): Teller {
+  return (part, code, what, shown, fix) => {
+    const cell = parts.get(part);
+    const where = { row: cell?.row ?? 0, column: 'crop', cell: cell?.name ?? '', text: shown };
+    return problem(code, `${what}: ${shown}. ${fix}`, where);
+  };
+}
+
+function shownNumber(value: Decimal): string {
+  return value.isFinite() ? toSignificant(value, shownDigits) : numberToText(value);
+}
+
+function days(value: Decimal): string {
+  return `${shownNumber(value)} ${value.abs().eq(1) ? 'day' : 'days'}`;
+}
+
+/** A part that has no number: its own fault is told at its entry, that it is missing here is told at the schedule. */
+function unknownPart(tell: Teller, part: string, value: Decimal | undefined): Problem[] {
+  const fix = 'Give it an entry, or mend the one that it has.';
+  return value?.isNaN() === true ? [tell(part, 'schedule-unknown', 'no value in the crop schedule', part, fix)] : [];
+}
+
+function stageFaults(tell: Teller, { number, time, density, survival, boards }: Stage): Problem[] {
+  const name = `stage ${number}`;
+  const unknowns = Object.entries({ time, boards }).flatMap(([part, value]) =>
+    unknownPart(tell, `${name} ${part}`, value),
+  );
+  const found = [...unknowns];
+  const add = (part: string, what: string, shown: string, fix: string): void => {
+    found.push(tell(`${name} ${part}`, `schedule-${part}`, `${name} ${what}`, shown, fix));
+  };
+  if (time.lt(0)) add('time', 'time below 0', days(time), 'Give 0 to skip the stage.');
+  if (boards?.lt(0) === true) add('boards', 'boards below 0', shownNumber(boards), 'Give the boards that it has.');
+  if (time.isZero()) return found;
+  const needed = { density, survival };
+  found.push(...Object.entries(needed).flatMap(([part, value]) => unknownPart(tell, `${name} ${part}`, value)));
+  if (density.lte(0)) {
+    add('density', 'density not above 0', shownNumber(density), 'Give the plants that one board carries.');
+  }
+  if (survival.lt(0) || survival.gt(1)) {
+    const shown = `${shownNumber(survival.times(100))} %`;
+    add(
+      'survival',
+      'survival outside 0 to 100 %',
+      shown,
+      'Give the share of its plants that leaves it alive and kept.',
+    );
+  }
+  return found;
+}
+
+/** Boards that surely carry batches of one plant, quick to tell: as if all stages were fullest at once. */
+function enoughForOne({ interval, turnaround, stages }: Schedule): Decimal {
+  const most = stages.filter(isRunning).map((stage) => {
+    const batches = boardTime(stage, turnaround).dividedBy(interval).ceil().plus(1);
+    return batches.times(decimal(1).dividedBy(stage.density).ceil());
+  });
+  return most.reduce((sum, each) => sum.plus(each), decimal(0));
+}
+
+function tooFewBoards(schedule: Schedule, tell: Teller): Problem[] {
+  if (!isSound(schedule) || schedule.boards.isNaN()) return [];
+  if (schedule.boards.gte(enoughForOne(schedule))) return [];
+  const least = boardsFor(schedule, 1);
+  if (schedule.boards.gte(least)) return [];
+  const fix = `A batch of one plant needs ${least} on the fullest day: that is the least that works.`;
+  return [tell('boards', 'schedule-boards', 'boards too few for any batch', shownNumber(schedule.boards), fix)];
+}
+
+/** Everything that keeps a schedule from being followed. What does not depend on a faulty part still computes. */
+export function scheduleFaults(schedule: Schedule, parts: CropParts = nothingTagged): Problem[] {
+  const { boards, interval, turnaround, stages } = schedule;
+  const tell = teller(parts);
+  const found = Object.entries({ boards, interval, turnaround }).flatMap(([part, value]) =>
+    unknownPart(tell, part, value),
+  );
+  if (interval.lte(0)) {
+    found.push(
+      tell(
+        'interval',
+        'schedule-interval',
+        'interval not above 0',
+        days(interval),
+        'Give the days between two sowings.',
+      ),
+    );
+  }
+  if (turnaround.lt(0)) {
+    const fix = 'Give the days that a board is out of use between two crops, or 0.';
+    found.push(tell('turnaround', 'schedule-turnaround', 'turnaround below 0', days(turnaround), fix));
+  }
+  found.push(...stages.flatMap((stage) => stageFaults(tell, stage)));
+  if (!stages.some(isRunning)) {
+    const named = stages.map(({ number }) => `stage ${number}`).join(', ');
+    found.push(tell('stage 1 time', 'schedule-empty', 'no stage takes any time', named, 'Give one of them days.'));
+  }
+  return [...found, ...tooFewBoards(schedule, tell)];
+}
+
+function monthFaults(tell: Teller, number: number, times: readonly (Decimal | undefined)[]): Problem[] {
+  return times.flatMap((time, i) => {
+    const part = `stage ${number} time in ${String(i + 1).padStart(2, '0')}`;
+    if (time === undefined) return [];
+    if (!time.lt(0)) return unknownPart(tell, part, time);
+    return [tell(part, 'season-time', `${part} below 0`, days(time), 'Give 0 to skip the stage in that month.')];
+  });
+}
+
+/** Faults of the parts that go with the time of the year. */
+export function seasonFaults({ firstSowing, closed, monthTimes }: Season, parts: CropParts = nothingTagged): Problem[] {
+  const tell = teller(parts);
+  const ends = closed.flatMap(({ number, from, to }) => [
+    [`closed ${number} from`, from] as const,
+    [`closed ${number} to`, to] as const,
+  ]);
+  const starts = firstSowing === undefined ? [] : [['first sowing', firstSowing] as const];
+  const fix = 'Give a whole number from 1 (1 January) to 365 (31 December).';
+  const notDays = [...starts, ...ends]
+    .filter(([, day]) => !isDayOfYear(day))
+    .map(([part, day]) => tell(part, 'season-day', `${part} is no day of the year`, String(day), fix));
+  return [...notDays, ...monthTimes.flatMap((times, i) => monthFaults(tell, i + 1, times))];
+}
+
+function longClosed(tell: Teller, { stages }: Schedule, closed: ClosedTime): Problem[] {
+  const length = closedLength(closed);
+  const shorter = stages.filter((stage) => isRunning(stage) && stage.time.lt(length));
+  if (shorter.length === 0) return [];
+  const named = shorter.map(({ number, time }) => `stage ${number} (${days(time)})`).join(', ');
+  const fix = `Every batch in it waits on its boards until the closed time ends. Make it shorter, or end sowing earlier.`;
+  const what = `closed time ${closed.number} longer than ${named}`;
+  return [tell(`closed ${closed.number} from`, 'season-closed-long', what, `${length} days`, fix)];
+}
+
+/** Things worth knowing of a schedule that are no faults. */
+export function scheduleNotices(schedule: Schedule, season: Season, parts: CropParts = nothingTagged): Problem[] {
+  const tell = teller(parts);
+  const fix = 'Everything computes all the same. Check that no digit is too many.';
+  const many = schedule.boards.gte(manyBoards)
+    ? [tell('boards', 'schedule-many-boards', 'very many boards', shownNumber(schedule.boards), fix)]
+    : [];
+  const sound = season.closed.filter(({ from, to }) => isDayOfYear(from) && isDayOfYear(to));
+  return [...many, ...sound.flatMap((closed) => longClosed(tell, schedule, closed))];
+}

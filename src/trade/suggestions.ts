@@ -1,0 +1,147 @@
+import { exact } from '../core/exact';
+import { float } from '../core/float';
+import { decimal, type Decimal } from '../core/number';
+import { wholeBatch } from '../formula/wholeBatch';
+import { batchFlow, boardTime, isRunning, type Schedule, type Stage } from './schedule';
+import { isSound } from './steady';
+
+/** One thing to change in a schedule. */
+export type Change =
+  | { readonly kind: 'interval'; readonly to: Decimal }
+  | { readonly kind: 'density'; readonly stage: number; readonly to: Decimal }
+  | { readonly kind: 'time'; readonly stage: number; readonly to: Decimal }
+  /** Days taken from one stage and given to another; the plants grow as long as before. */
+  | {
+      readonly kind: 'shift';
+      readonly stage: number;
+      readonly to: Decimal;
+      readonly from: number;
+      readonly left: Decimal;
+    };
+
+/** A change that gains on whole boards, everything else as it is. */
+export interface Suggestion {
+  readonly change: Change;
+  readonly batch: Decimal;
+  readonly finishedPerWeek: Decimal;
+  /** Finished plants a week more than now. */
+  readonly gain: Decimal;
+}
+
+/** Days between sowings that suit a working week or a whole number of days. */
+const intervals = [1, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 7, 10, 10.5, 14];
+const halfWeek = decimal('3.5');
+/** Holes more on a board that are looked at, as a share of today's. */
+const moreHoles = 0.15;
+/** Densities offered for one stage. */
+const mostDensities = 3;
+/** A gain below this share of today's flow is rounding. */
+const least = 1e-9;
+
+function withStage(schedule: Schedule, number: number, changed: Partial<Stage>): Schedule {
+  const stages = schedule.stages.map((stage) => (stage.number === number ? { ...stage, ...changed } : stage));
+  return { ...schedule, stages };
+}
+
+/** The schedule after a change. */
+export function changed(schedule: Schedule, change: Change): Schedule {
+  switch (change.kind) {
+    case 'interval':
+      return { ...schedule, interval: change.to };
+    case 'density':
+      return withStage(schedule, change.stage, { density: change.to });
+    case 'time':
+      return withStage(schedule, change.stage, { time: change.to });
+    case 'shift':
+      return withStage(withStage(schedule, change.stage, { time: change.to }), change.from, { time: change.left });
+  }
+}
+
+/** The largest batch on whole boards, searched in double precision, which is much faster. */
+function quickBatch({ boards, interval, turnaround, stages }: Schedule): number {
+  const args = stages.flatMap((stage) => [boardTime(stage, turnaround), stage.density, stage.survival]);
+  const { batch } = wholeBatch(
+    float,
+    [boards, interval, ...args].map((arg) => arg.toNumber()),
+  );
+  return batch;
+}
+
+function tried(schedule: Schedule, change: Change): Omit<Suggestion, 'gain'> {
+  const then = changed(schedule, change);
+  const batch = decimal(quickBatch(then));
+  return { change, batch, finishedPerWeek: batchFlow(then, batch) };
+}
+
+function gains(flow: Decimal, now: Decimal): boolean {
+  return flow.gt(now.times(1 + least));
+}
+
+function intervalChanges({ interval }: Schedule): Change[] {
+  return intervals
+    .map((days) => decimal(days))
+    .filter((to) => !to.eq(interval))
+    .map((to) => ({ kind: 'interval', to }));
+}
+
+/** Half a week more or less, and the multiples of the interval on both sides. */
+function timeChanges(schedule: Schedule, { number: stage, time }: Stage): Change[] {
+  const turns = time.plus(schedule.turnaround).dividedBy(schedule.interval);
+  const multiples = [exact.floor(turns), exact.ceil(turns)].map((n) =>
+    n.times(schedule.interval).minus(schedule.turnaround),
+  );
+  const times = [time.minus(halfWeek), time.plus(halfWeek), ...multiples];
+  const distinct = times.filter((to, i) => to.gt(0) && !to.eq(time) && times.findIndex((other) => other.eq(to)) === i);
+  return distinct.map((to) => ({ kind: 'time', stage, to }));
+}
+
+/** Half a week from each other stage to this one. */
+function shiftChanges({ stages }: Schedule, { number: stage, time }: Stage): Change[] {
+  const others = stages.filter((other) => isRunning(other) && other.number !== stage && other.time.gt(halfWeek));
+  return others.map((other) => ({
+    kind: 'shift',
+    stage,
+    to: time.plus(halfWeek),
+    from: other.number,
+    left: other.time.minus(halfWeek),
+  }));
+}
+
+/** More holes on a board, where each step finishes more than all before it: the densities that fill boards. */
+function densityChanges(schedule: Schedule, { number: stage, density }: Stage, now: Decimal): Change[] {
+  const found: Change[] = [];
+  let best = now;
+  const last = density.times(1 + moreHoles);
+  for (let to = density.floor().plus(1); to.lte(last) && found.length < mostDensities; to = to.plus(1)) {
+    const { change, finishedPerWeek } = tried(schedule, { kind: 'density', stage, to });
+    if (!gains(finishedPerWeek, best)) continue;
+    best = finishedPerWeek;
+    found.push(change);
+  }
+  return found;
+}
+
+/**
+ * Changes that finish more plants a week on whole boards, best first; each is computed, and only those that gain are
+ * given. Looked at, one at a time: other intervals, more holes on a board, half a week more or less in a stage or
+ * shifted between two, a stage time that is a multiple of the interval. What a change does to the plants, the price or
+ * the work is not in it: fewer days and more holes nearly always seem to gain. Empty for a schedule with a fault.
+ */
+export function suggestions(schedule: Schedule): Suggestion[] {
+  if (!isSound(schedule)) return [];
+  const now = batchFlow(schedule, decimal(quickBatch(schedule)));
+  const running = schedule.stages.filter(isRunning);
+  const changes = [
+    ...intervalChanges(schedule),
+    ...running.flatMap((stage) => [
+      ...densityChanges(schedule, stage, now),
+      ...timeChanges(schedule, stage),
+      ...shiftChanges(schedule, stage),
+    ]),
+  ];
+  return changes
+    .map((change) => tried(schedule, change))
+    .filter(({ finishedPerWeek }) => gains(finishedPerWeek, now))
+    .map((found) => ({ ...found, gain: found.finishedPerWeek.minus(now) }))
+    .sort((a, b) => b.gain.cmp(a.gain));
+}
