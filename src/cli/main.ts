@@ -9,6 +9,10 @@ function placeOf(path: string): string {
 }
 
 const { output, messages, status } = runCommand(process.argv.slice(2), (path) => readFileSync(placeOf(path)));
+// A reader such as head may close its end early; that is no fault of the command.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
 process.stderr.write(messages);
 process.stdout.write(output);
 process.exitCode = status;

@@ -5,7 +5,7 @@ import { budgetFaults } from './budgetFaults';
 import { buildPlan, writtenIn } from './buildPlan';
 import type { Cell } from './cell';
 import { correlations } from './correlation';
-import { cropFaults } from './cropParts';
+import { cropFaults, dateFaults } from './cropParts';
 import { told, type Findings, type Reading } from './findings';
 import { FormulaReader } from './formulaReader';
 import type { Line, Model, Plan } from './model';
@@ -159,7 +159,7 @@ export function buildModel(sheet: Sheet, reading: Reading = { faults: [], notice
   const plans = built.map(({ plan }) => plan);
   const findings: Findings = {
     written: [...planFaults, ...nameFaults, ...fieldFaults, ...built.flatMap((one) => one.faults)],
-    ranges: rangeFaults(cells, cellRows),
+    ranges: [...rangeFaults(cells, cellRows), ...cells.flatMap((cell) => dateFaults(cell, plans))],
     joint: [
       ...checkFaults(cells, plans),
       ...cropFaults(cells),

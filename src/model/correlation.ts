@@ -72,18 +72,24 @@ function withoutRange(from: Cell, to: Cell): Problem[] {
   return [fault(from, 'correlation-certain', message, certain.name)];
 }
 
-function conflicts(made: readonly Claim[]): Problem[] {
+/** One key for a pair of cells, whichever is named first. */
+function pairKey(a: number, b: number): string {
+  return a < b ? `${a} ${b}` : `${b} ${a}`;
+}
+
+/** The rank of every pair, the first claim counting, and a fault for each that says another. */
+function ranksOf(made: readonly Claim[]): { ranks: ReadonlyMap<string, number>; faults: Problem[] } {
   const ranks = new Map<string, number>();
-  return made.flatMap(({ from, to, rank }) => {
-    const pair = [from.id, to.id].sort((a, b) => a - b).join(' ');
-    const before = ranks.get(pair);
-    ranks.set(pair, before ?? rank);
+  const faults = made.flatMap(({ from, to, rank }) => {
+    const key = pairKey(from.id, to.id);
+    const before = ranks.get(key);
+    ranks.set(key, before ?? rank);
     if (before === undefined || before === rank) return [];
     const text = `${before} and ${rank}`;
-    return [
-      fault(from, 'correlation-conflict', `two correlations of ${from.name} with ${to.name}: ${text}. Keep one.`, text),
-    ];
+    const message = `two correlations of ${from.name} with ${to.name}: ${text}. Keep one.`;
+    return [fault(from, 'correlation-conflict', message, text)];
   });
+  return { ranks, faults };
 }
 
 /** The factor of all correlations that cells claim, and what is wrong with them. */
@@ -92,27 +98,15 @@ export function correlations(
   ids: ReadonlyMap<string, number>,
 ): { factor: CorrelationFactor | undefined; faults: readonly Problem[] } {
   const { made, faults } = claims(cells, ids);
-  const found = [...faults, ...conflicts(made)];
-  if (made.length === 0) return { factor: undefined, faults: found };
-  const involved = [...new Set(made.flatMap(({ from, to }) => [from.id, to.id]))].sort((a, b) => a - b);
-  const matrix = involved.map((a) => involved.map((b) => (a === b ? 1 : normalCorrelation(rankOf(made, a, b)))));
-  const lower = cholesky(matrix);
+  const { ranks, faults: conflicts } = ranksOf(made);
+  const found = [...faults, ...conflicts];
   const [first] = made;
-  if (lower === undefined && first !== undefined) {
-    const text = involved.map((id) => cells[id]?.name).join(', ');
-    found.push(
-      fault(
-        first.from,
-        'correlation-impossible',
-        `correlations that cannot hold together: ${text}. Bring some nearer to 0.`,
-        text,
-      ),
-    );
-  }
-  return { factor: lower === undefined ? undefined : { cells: involved, lower }, faults: found };
-}
-
-function rankOf(made: readonly Claim[], a: number, b: number): number {
-  const claim = made.find(({ from, to }) => (from.id === a && to.id === b) || (from.id === b && to.id === a));
-  return claim?.rank ?? 0;
+  if (first === undefined) return { factor: undefined, faults: found };
+  const involved = [...new Set(made.flatMap(({ from, to }) => [from.id, to.id]))].sort((a, b) => a - b);
+  const entry = (a: number, b: number): number => (a === b ? 1 : normalCorrelation(ranks.get(pairKey(a, b)) ?? 0));
+  const lower = cholesky(involved.map((a) => involved.map((b) => entry(a, b))));
+  if (lower !== undefined) return { factor: { cells: involved, lower }, faults: found };
+  const text = involved.map((id) => cells[id]?.name).join(', ');
+  const message = `correlations that cannot hold together: ${text}. Bring some nearer to 0.`;
+  return { factor: undefined, faults: [...found, fault(first.from, 'correlation-impossible', message, text)] };
 }

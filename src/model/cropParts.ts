@@ -2,6 +2,7 @@ import { describe, plain, same, times, type Dimension } from '../core/dimension'
 import { problem, type Problem } from '../core/problem';
 import { isCounted } from '../core/unit';
 import type { Cell } from './cell';
+import type { Plan } from './model';
 
 /** The cells of a model by their part in the crop schedule, such as `stage 1 time`. */
 export type CropParts = ReadonlyMap<string, Cell>;
@@ -32,9 +33,10 @@ export function cropParts(cells: readonly Cell[]): CropParts {
   return parts;
 }
 
+/** A count of one noun, or a plain number. */
 function isCountNoun(dimension: Dimension): boolean {
   const [only] = [...dimension];
-  return dimension.size === 1 && only?.[1] === 1 && isCounted(only[0]);
+  return only === undefined || (dimension.size === 1 && only[1] === 1 && isCounted(only[0]));
 }
 
 /** The dimensions that a part may have; none: any count. */
@@ -106,6 +108,31 @@ function halfClosed(parts: CropParts): Problem[] {
   });
 }
 
+/** Closed times are numbered 1, 2, 3 … */
+function closedGaps(parts: CropParts): Problem[] {
+  const named = [...parts].flatMap(([part, cell]) => {
+    const number = /^closed (\d+) from$/.exec(part)?.[1];
+    return number === undefined ? [] : [{ number: Number(number), cell }];
+  });
+  const numbers = new Set(named.map(({ number }) => number));
+  return named
+    .filter(({ number }) => number > 1 && !numbers.has(number - 1))
+    .map(({ number, cell }) => missing('crop-missing', `closed ${number - 1} from`, cell));
+}
+
+/** What is wrong with the days of the year that a cell holds: whole numbers from 1 to 365. */
+export function dateFaults(cell: Cell, plans: readonly Plan[]): Problem[] {
+  if (!/^first sowing$|^closed /.test(cell.crop)) return [];
+  return plans.flatMap(({ column, contents }) => {
+    const content = contents[cell.id];
+    if (content?.kind !== 'input') return [];
+    const { number, text, own } = content;
+    if (number.isInteger() && number.gte(1) && number.lte(365)) return [];
+    const where = { row: cell.row, column: own ? (column ?? '') : 'formula', cell: cell.name, text };
+    return [problem('crop-day', `no day of the year: ${text}. Give a whole number from 1 to 365.`, where)];
+  });
+}
+
 /** Everything wrong with a model's crop column: unknown parts, two cells of one part, missing parts, units. */
 export function cropFaults(cells: readonly Cell[]): Problem[] {
   const tagged = cells.filter(({ crop }) => crop !== '');
@@ -123,6 +150,7 @@ export function cropFaults(cells: readonly Cell[]): Problem[] {
       .map((cell) => wrong(cell, 'crop-twice', 'two cells of one part in the crop schedule', 'Keep one of them.')),
     ...gaps(parts),
     ...halfClosed(parts),
+    ...closedGaps(parts),
     ...known.flatMap((cell) => unitFault(cell, boards) ?? []),
   ];
 }

@@ -2,6 +2,7 @@ import { buildModel } from './buildModel';
 import { isNumberText } from '../core/number';
 import type { Problem } from '../core/problem';
 import type { Content, Model, Plan } from './model';
+import { dateFaults } from './cropParts';
 import { told, type Findings } from './findings';
 import { rangeFaultsOf, replacedRanges } from './rangeFaults';
 import { isNumber, readNumber } from './readNumber';
@@ -59,7 +60,7 @@ function findingsAfter({ findings, cells }: Model, plans: readonly Plan[], id: n
     [...kept.filter(elsewhere), ...anew].sort((a, b) => a.where.row - b.where.row);
   return {
     ...findings,
-    ranges: ofRow(findings.ranges, rangeFaultsOf(cell, field(row, 'formula'))),
+    ranges: ofRow(findings.ranges, [...rangeFaultsOf(cell, field(row, 'formula')), ...dateFaults(cell, plans)]),
     replaced: ofRow(findings.replaced, replacedRanges(cell, plans)),
   };
 }

@@ -4,7 +4,7 @@ import type { Problem } from '../core/problem';
 export interface Findings {
   /** Faults of names, fields and formulas. */
   readonly written: readonly Problem[];
-  /** Faults between a range and the number it bounds. */
+  /** Faults of numbers: beside the range that bounds them, or no day of the year. */
   readonly ranges: readonly Problem[];
   /** Faults of checks, crop, budget and correlation. */
   readonly joint: readonly Problem[];

@@ -9,7 +9,12 @@ export function rangeFaultsOf({ range, row, name }: Cell, shared: string): Probl
   if (range === undefined) return [];
   const understood = shared === '' ? undefined : understand(shared);
   if (understood?.kind === 'fault') return [];
-  if (understood?.kind !== 'input') {
+  if (understood === undefined) {
+    const where = { row, column: 'low', cell: name, text: range.low.toString() };
+    const fix = 'Give the column formula a number, or take the range out.';
+    return [problem('range-alone', `range without a shared number: ${name}. ${fix}`, where)];
+  }
+  if (understood.kind !== 'input') {
     const where = { row, column: 'low', cell: name, text: range.low.toString() };
     const fix = 'Give ranges to the inputs that it is made from.';
     return [problem('range-calculated', `range on a calculated entry: ${name}. ${fix}`, where)];

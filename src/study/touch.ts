@@ -56,8 +56,9 @@ function lowestExact(height: (x: Decimal) => Decimal, from: Place, to: Place, is
 function dips(a: Place | undefined, b: Place, c: Place | undefined, isAbove: IsAbove): boolean {
   const neighbours = [a, c].filter((place) => place !== undefined);
   if (b.y.isNaN() || neighbours.some(({ y }) => y.isNaN() || isAbove(y) !== isAbove(b.y))) return false;
-  const atTarget = b.y.isZero() && neighbours.some(({ y }) => y.isZero());
-  return !atTarget && neighbours.every(({ y }) => y.abs().gte(b.y.abs()));
+  // Met at an end of the range, or along a whole stretch, the target is not touched.
+  const staysAtTarget = b.y.isZero() && (neighbours.length < 2 || neighbours.some(({ y }) => y.isZero()));
+  return !staysAtTarget && neighbours.every(({ y }) => y.abs().gte(b.y.abs()));
 }
 
 /**

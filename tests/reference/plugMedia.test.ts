@@ -97,13 +97,12 @@ function sideBySide(given: Given, medium: Medium): Results {
   return Object.fromEntries(Object.entries(cells).map(([name, value]) => [`${medium}_${name}`, value]));
 }
 
-function planCells(given: Given, medium: Medium): Results {
+function planCells(given: Given, medium: Medium, eachMayTie: boolean): Results {
   const { sown, bought, order, paid, seconds, money, cost } = yearOf(given, medium);
   const isHolder = medium === 'holder';
   const stock = isHolder ? sown.div(given('weeks_per_year')).mul(given('holder_turn')) : zero;
   const hours = seconds.div(3600).mul(given('allowance').div(100).add(1)).div(given('weeks_per_year'));
   const lasts = order.div(bought).mul(12);
-  const ties = (['foam', 'peat', 'holder'] as const).map((each) => tyingPrice(given, each));
   const aPlant = cost.div(given('finished_year'));
   return {
     plugs_year: money.plugs,
@@ -122,18 +121,18 @@ function planCells(given: Given, medium: Medium): Results {
     order_keeps: lasts.lte(given('longest_stock')),
     hands_enough: hours.lte(given('hours_most')),
     cost_allowed: aPlant.lte(given('most_per_plant')),
-    each_may_tie: ties.every((price) => price.compare(0) > 0),
+    each_may_tie: eachMayTie,
   };
 }
 
 function plugByPlug(given: Given, plan: string): Results {
-  return {
-    work_cost: workCost(given),
+  const each: Results = {
     ...sideBySide(given, 'foam'),
     ...sideBySide(given, 'peat'),
     ...sideBySide(given, 'holder'),
-    ...planCells(given, mediumOf[plan]!),
   };
+  const eachMayTie = ['foam_ties', 'peat_ties', 'holder_ties'].every((price) => (each[price] as Fraction).compare(0) > 0);
+  return { work_cost: workCost(given), ...each, ...planCells(given, mediumOf[plan]!, eachMayTie) };
 }
 
 describe.each(media.plans)('%s', (plan) => {

@@ -3,16 +3,19 @@ import { describe, expect, it } from 'vitest';
 import type { Arithmetic } from '../../src/core/arithmetic';
 import { exact } from '../../src/core/exact';
 import { float } from '../../src/core/float';
+import { functions } from '../../src/formula/functions';
 import { wholeBatch } from '../../src/formula/wholeBatch';
 import { largestBatch, type Found, type Sowing } from './sownBatches.oracle';
 
 // Source: design.md, "Whole boards", simulated batch by batch in sownBatches.oracle.ts; no publication.
 
-/** What the engine finds for a schedule; survivals and times are divided in its own arithmetic. */
+/** What the engine finds, also as a function of formulas; survivals and times are divided in its own arithmetic. */
 function found<T>(m: Arithmetic<T>, { perDay, interval, boards, stages }: Sowing): Found {
   const quotient = (a: number, b: number): T => m.divide(m.whole(a), m.whole(b));
   const args = stages.flatMap((s) => [quotient(s.moments, perDay), quotient(s.plants, s.on), quotient(s.kept, 100)]);
-  const { batch, boardsUsed, stages: loads } = wholeBatch(m, [m.whole(boards), quotient(interval, perDay), ...args]);
+  const all = [m.whole(boards), quotient(interval, perDay), ...args];
+  const { batch, boardsUsed, stages: loads } = wholeBatch(m, all);
+  expect(m.toNumber(functions.get('whole_batch')!.compute(m, all))).toBe(m.toNumber(batch));
   return { batch: m.toNumber(batch), boardsUsed, stages: loads.filter((_, i) => stages[i]!.moments > 0) };
 }
 
@@ -53,6 +56,20 @@ describe('whole batches', { timeout: 120_000 }, () => {
       { numRuns, seed: 1 },
     );
     expect(none / numRuns).toBeLessThan(0.5);
+  });
+
+  it('and for hundreds with thousands of boards', () => {
+    const large = fc
+      .tuple(sowing, fc.integer({ min: 1000, max: 20_000 }))
+      .map(([schedule, boards]) => ({ ...schedule, boards }));
+    fc.assert(
+      fc.property(large, (schedule) => {
+        const expected = largestBatch(schedule);
+        expect(found(exact, schedule)).toEqual(expected);
+        expect(found(float, schedule)).toEqual(expected);
+      }),
+      { numRuns: 300, seed: 1 },
+    );
   });
 
   const two = (boards: number, interval: number, perDay = 1): Sowing => ({

@@ -73,10 +73,19 @@ describe('the shortest number near', () => {
     ['1234.5678', '1234.5678'],
     ['0.1', '0.1'],
     ['0', '0'],
-    ['1e-40', '1e-40'],
     ['0.33333333333333333333333', '0.333333333333333333'],
     ['2999999999999999999999', '3e+21'],
   ])('%s is %s', (x, short) => {
-    expect(shortestNear(decimal(x), decimal('1e-18')).eq(short)).toBe(true);
+    expect(shortestNear(decimal(x), decimal('1e-18'), decimal(10)).eq(short)).toBe(true);
+  });
+
+  it.each([
+    ['0', '10', '0'],
+    ['1e-40', '10', '0'],
+    ['-1e-40', '10', '0'],
+    ['1e-9', '1e10', '1e-9'],
+    ['1', '1e20', '1'],
+  ])('%s, in a range of %s, is %s', (x, span, short) => {
+    expect(shortestNear(decimal(x), decimal('1e-18'), decimal(span)).toString()).toBe(short);
   });
 });
