@@ -120,6 +120,14 @@ describe('the season', () => {
     expect(found.batches.flatMap(shown)).toEqual(['1: 0 to 5', '2: 5 to 19', '2: 40 to 54']);
   });
 
+  it('a stage that only some months run needs holes in its boards, and may be the only one', () => {
+    const season = monthly(0, 1, 5);
+    const faulty = run('9 boards every 40 d: 0 d at 0; 14 d at 21', { season });
+    expect([faulty.faults.map(({ code }) => code), faulty.batches]).toEqual([['schedule-density'], []]);
+    const only = run('9 boards every 40 d: 0 d at 60', { season, days: 60 });
+    expect([only.faults, only.batch, only.batches.flatMap(shown)]).toEqual([[], 540, ['1: 0 to 5']]);
+  });
+
   it('sowing starts on the day of the year that is given, in the next year if it is over', () => {
     const from = (firstSowing: number, start: string) =>
       run('9 boards every 300 d: 10 d at 60', {

@@ -65,5 +65,5 @@ describe('sharing boards by weeks', () => {
       }),
       { seed: 34, numRuns: 300 },
     );
-  });
+  }, 60_000);
 });

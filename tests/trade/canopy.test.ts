@@ -83,7 +83,7 @@ describe('the day of a spread', () => {
       }),
       { seed: 42, numRuns: 500 },
     );
-  });
+  }, 60_000);
 
   it('is exact in exact numbers', () => {
     const exactly = { first: decimal(3), ratePerDay: decimal('0.2'), last: decimal(30) };

@@ -117,7 +117,7 @@ describe('the balanced flow', () => {
       }),
       { seed: 33, numRuns: 500 },
     );
-  });
+  }, 60_000);
 
   it.each([
     ['a time below 0', '10 boards every 1 d: -3 d at 5'],

@@ -83,6 +83,13 @@ describe('what stands together', () => {
     expect(new Set(onAFarm)).toEqual(new Set(['2,2', '1,1']));
   });
 
+  // In thirds of a day the four stages hold boards for 3, 3, 2 and 3 intervals: 11 boards for batches of one plant.
+  it('does not take a rounding error for an interval', () => {
+    const [third, two] = [1, 2].map((n) => decimal(n).dividedBy(3).toString());
+    const text = `99 boards every ${third} d: ${two} d at 1; ${two} d at 1; ${third} d at 1; ${two} d at 1`;
+    expect(boardsFor(crop(text, third), 1, 'beside the next')).toBe(11);
+  });
+
   it('is not known for a schedule with a fault', () => {
     expect(boardsFor(crop('10 boards every 0 d: 4 d at 10'), 1)).toBeNaN();
   });
