@@ -14,6 +14,7 @@ function finite(x: Decimal): Decimal {
 
 function ties(a: Decimal, b: Decimal): boolean {
   if (a.eq(b)) return true;
+  if (a.s !== b.s || Math.abs(a.e - b.e) > 1) return false;
   const larger = a.abs().gt(b.abs()) ? a.abs() : b.abs();
   return a.minus(b).abs().lte(larger.times(tolerance));
 }
@@ -43,10 +44,12 @@ function compare(a: Decimal, b: Decimal): number {
   return ties(a, b) ? 0 : a.cmp(b);
 }
 
-/** (1 + rate)^n − 1; where 34 digits cannot hold 1 + rate well, by the first two terms of the binomial series. */
+/** (1 + rate)^n − 1; where 34 digits cannot hold 1 + rate well, through the first two terms of its logarithm. */
 function growth(rate: Decimal, n: Decimal): Decimal {
   if (rate.abs().gt(smallRate)) return finite(rate.plus(1).pow(n).minus(1));
-  return finite(n.times(rate).times(n.minus(1).times(rate).times(half).plus(1)));
+  const exponent = n.times(rate.minus(rate.times(rate).times(half)));
+  if (exponent.abs().gt(smallRate)) return finite(exponent.exp().minus(1));
+  return exponent.plus(exponent.times(exponent).times(half));
 }
 
 function pick(a: Decimal, b: Decimal, sign: 1 | -1): Decimal {
@@ -72,8 +75,8 @@ export const exact: Arithmetic<Decimal> = {
   growth,
   logarithm: (a) => finite(a.ln()),
   logarithm10: (a) => finite(a.log()),
-  floor: (a) => wholeNear(a) ?? a.floor(),
-  ceil: (a) => wholeNear(a) ?? a.ceil(),
+  floor: (a) => (a.isInteger() ? a : (wholeNear(a) ?? a.floor())),
+  ceil: (a) => (a.isInteger() ? a : (wholeNear(a) ?? a.ceil())),
   round,
   compare,
   isKnown: (a) => !a.isNaN(),

@@ -13,17 +13,17 @@ function reach(a: number, b: number): number {
 
 /** Whether two numbers count as equal; false where one is not known. */
 export function tiesFloat(a: number, b: number): boolean {
-  return Math.abs(a - b) <= reach(a, b);
+  return a === b || Math.abs(a - b) <= reach(a, b);
 }
 
 /** Whether a number is larger than another by more than a tie; false where one is not known. */
 export function exceedsFloat(a: number, b: number): boolean {
-  return a - b > reach(a, b);
+  return a > b && a - b > reach(a, b);
 }
 
 export function compareFloat(a: number, b: number): number {
   if (a !== a || b !== b) return NaN;
-  if (a === b || tiesFloat(a, b)) return 0;
+  if (tiesFloat(a, b)) return 0;
   return a < b ? -1 : 1;
 }
 

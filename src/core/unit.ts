@@ -22,7 +22,7 @@ type Measure = Pick<Unit, 'dimension' | 'scale'>;
 
 export const noUnit: Unit = { text: '', dimension: plain, scale: one };
 
-const largestPower = 9;
+const largestPower = 99;
 const currencyDigits = new Map(
   Object.entries(currencies.minorUnits).flatMap(([digits, codes]) =>
     codes.split(' ').map((code) => [code, Number(digits)] as const),
@@ -58,7 +58,7 @@ export function isCounted(kind: string): boolean {
 
 function splitFactors(text: string): Factor[] | undefined {
   const squeezed = text.replace(/\s*([*/^])\s*/g, '$1');
-  const words = [...squeezed.matchAll(/([*/]?)(1|%|[A-Za-z][A-Za-z_]*)(?:\^(-?[1-9]))?/gy)];
+  const words = [...squeezed.matchAll(/([*/]?)(1|%|[A-Za-z][A-Za-z_]*)(?:\^(-?\d{1,2}))?/gy)];
   if (words.map(([word]) => word).join('') !== squeezed || words[0]?.[1] !== '') return undefined;
   if (words.slice(1).some(([, mark]) => mark === '')) return undefined;
   return words.map(([, mark, name = '', n = '1']) => ({ name, exponent: mark === '/' ? -Number(n) : Number(n) }));

@@ -1,14 +1,27 @@
 import { float } from '../core/float';
-import type { Checked } from './checked';
+import type { Checked, Comparison } from './checked';
 import type { FormulaFunction } from './function';
-import { Op, wide, type Program } from './program';
+import { Op, Word, type Call, type Program } from './program';
+import { rowOf, type Sign, type Step } from './row';
 
-const pairs: Readonly<Record<string, Op>> = {
+const signs: Readonly<Record<Sign, Op>> = {
   add: Op.Add,
   subtract: Op.Subtract,
   multiply: Op.Multiply,
   divide: Op.Divide,
-  power: Op.Power,
+};
+/** Two signs in a row that are one operation. */
+const pairs: Readonly<Record<string, Op>> = {
+  'add add': Op.AddAdd,
+  'add multiply': Op.AddMultiply,
+  'add divide': Op.AddDivide,
+  'multiply add': Op.MultiplyAdd,
+  'multiply multiply': Op.MultiplyMultiply,
+  'multiply divide': Op.MultiplyDivide,
+  'divide multiply': Op.DivideMultiply,
+  'divide divide': Op.DivideDivide,
+};
+const comparisons: Readonly<Record<Comparison, Op>> = {
   less: Op.Less,
   atMost: Op.AtMost,
   greater: Op.Greater,
@@ -19,10 +32,25 @@ const pairs: Readonly<Record<string, Op>> = {
 const singles: Readonly<Record<string, Op>> = {
   abs: Op.Absolute,
   sqrt: Op.SquareRoot,
+  exp: Op.Exponential,
+  log: Op.Logarithm,
+  log10: Op.Logarithm10,
   floor: Op.Floor,
   ceil: Op.Ceil,
 };
 const folds: Readonly<Record<string, Op>> = { min: Op.Smaller, max: Op.Larger };
+
+type ComparisonNode = Extract<Checked, { left: Checked }> & { readonly op: Comparison };
+
+function isComparison(node: Checked): node is ComparisonNode {
+  return node.op in comparisons;
+}
+
+/** A sign with the register of the number to its right. */
+interface SignBy {
+  readonly sign: Sign;
+  readonly by: number;
+}
 
 /**
  * Writes checked formulas as one straight register program over float64. Registers 0 … cells-1 are the cells; constants
@@ -30,7 +58,7 @@ const folds: Readonly<Record<string, Op>> = { min: Op.Smaller, max: Op.Larger };
  */
 export class ProgramWriter {
   readonly code: number[] = [];
-  readonly functions: FormulaFunction[] = [];
+  readonly calls: Call[] = [];
   /** Registers that hold constants, with the constant. */
   readonly constants = new Map<number, number>();
   private readonly constantOf = new Map<number, number>();
@@ -51,7 +79,7 @@ export class ProgramWriter {
   }
 
   private emit(op: Op, target: number, a = 0, b = 0, c = 0): number {
-    return this.code.push(op, target, a, b, c) - wide;
+    return this.code.push(op, target, a, b, c) - Word.Count;
   }
 
   private temporary(): number {
@@ -83,16 +111,15 @@ export class ProgramWriter {
       case 'cell':
         this.emit(Op.Move, target, this.register(node));
         return;
-      case 'convert':
-        this.convert(node, target);
-        return;
       case 'negate':
       case 'not':
         this.emit(node.op === 'not' ? Op.Not : Op.Negate, target, this.register(node.of));
         return;
       case 'and':
+        this.and(node.left, node.right, target);
+        return;
       case 'or':
-        this.early(node.left, node.right, node.op === 'or' ? Op.UnlessFalse : Op.UnlessTrue, target);
+        this.or(node.left, node.right, target);
         return;
       case 'choose':
         this.choose(node, target);
@@ -100,43 +127,92 @@ export class ProgramWriter {
       case 'call':
         this.call(node, target);
         return;
+      case 'power':
+        this.power(node.left, node.right, target);
+        return;
+      case 'convert':
+      case 'add':
+      case 'subtract':
+      case 'multiply':
+      case 'divide':
+        this.row(node, target);
+        return;
       default:
-        this.pair(node, target);
+        this.land(this.condition(node, target));
     }
   }
 
-  private pair(node: Extract<Checked, { left: Checked }>, target: number): void {
-    if (node.op === 'power' && node.right.op === 'number' && node.right.text === '2') {
-      this.emit(Op.Square, target, this.register(node.left));
-      return;
-    }
-    this.emit(pairs[node.op] ?? Op.Move, target, this.register(node.left), this.register(node.right));
+  private power(base: Checked, exponent: Checked, target: number): void {
+    if (exponent.op === 'number' && exponent.text === '2') this.emit(Op.Square, target, this.register(base));
+    else this.emit(Op.Power, target, this.register(base), this.register(exponent));
   }
 
-  private convert({ of, by }: Checked & { op: 'convert' }, target: number): void {
-    let from = this.register(of);
-    if (by.over !== 1n) {
-      this.emit(Op.Multiply, target, from, this.constant(Number(by.over)));
+  private row(node: Checked, target: number): void {
+    const { start, steps } = rowOf(node);
+    let from = this.register(start);
+    const row = steps.flatMap((step) => this.signsOf(step));
+    for (let i = 0; i < row.length; i += 1) {
+      const { sign, by } = row[i]!;
+      const next = row[i + 1];
+      const pair = next && pairs[`${sign} ${next.sign}`];
+      if (next === undefined || pair === undefined) this.emit(signs[sign], target, from, by);
+      else {
+        this.emit(pair, target, from, by, next.by);
+        i += 1;
+      }
       from = target;
     }
-    if (by.under !== 1n) this.emit(Op.Divide, target, from, this.constant(Number(by.under)));
   }
 
-  private early(left: Checked, right: Checked, stop: Op, target: number): void {
-    this.into(left, target);
-    const jump = this.emit(stop, target, target);
+  private signsOf(step: Step): SignBy[] {
+    if (step.op !== 'convert') return [{ sign: step.op, by: this.register(step.right) }];
+    const row: SignBy[] = [];
+    const { over, under } = step.by;
+    if (over !== 1n) row.push({ sign: 'multiply', by: this.constant(Number(over)) });
+    if (under !== 1n) row.push({ sign: 'divide', by: this.constant(Number(under)) });
+    return row;
+  }
+
+  /** Lets a jump go to the instruction that is written next. */
+  private land(jump: number): void {
+    this.code[jump + Word.C] = this.code.length;
+  }
+
+  /** Writes a comparison into a register; returns the jump that is taken unless it holds. */
+  private compare({ op, left, right }: ComparisonNode, target: number): number {
+    return this.emit(comparisons[op], target, this.register(left), this.register(right));
+  }
+
+  /** The same for any condition. */
+  private condition(node: Checked, register: number): number {
+    if (isComparison(node)) return this.compare(node, register);
+    if (node.op !== 'cell' || node.cell !== register) this.into(node, register);
+    return this.emit(Op.UnlessTrue, register, register);
+  }
+
+  private and(left: Checked, right: Checked, target: number): void {
+    const jump = this.condition(left, target);
     this.into(right, target);
-    this.code[jump + 3] = this.code.length;
+    this.land(jump);
+  }
+
+  private or(left: Checked, right: Checked, target: number): void {
+    this.into(left, target);
+    const jump = this.emit(Op.UnlessFalse, target, target);
+    this.into(right, target);
+    this.land(jump);
   }
 
   private choose({ test, yes, no }: Checked & { op: 'choose' }, target: number): void {
-    const branch = this.emit(Op.Branch, target, this.register(test));
+    const condition = test.op === 'cell' ? test.cell : this.temporary();
+    const toNo = this.condition(test, condition);
     this.into(yes, target);
-    const jump = this.emit(Op.Jump, target);
-    this.code[branch + 3] = this.code.length;
+    const toEnd = this.emit(Op.Jump, target);
+    this.land(toNo);
+    const unknown = this.emit(Op.WhereUnknown, target, condition);
     this.into(no, target);
-    this.code[branch + 4] = this.code.length;
-    this.code[jump + 3] = this.code.length;
+    this.land(toEnd);
+    this.land(unknown);
   }
 
   private call({ fn, args }: Checked & { op: 'call' }, target: number): void {
@@ -159,12 +235,8 @@ export class ProgramWriter {
   }
 
   private callRecord(fn: FormulaFunction, args: readonly Checked[], target: number): void {
-    const sources = args.map((arg) => this.register(arg));
-    const from = this.registers;
-    this.registers += args.length;
-    sources.forEach((source, i) => this.emit(Op.Move, from + i, source));
-    this.functions.push(fn);
-    this.emit(Op.Call, target, from, this.functions.length - 1, args.length);
+    this.calls.push({ fn, args: args.map((arg) => this.register(arg)) });
+    this.emit(Op.Call, target, 0, 0, this.calls.length - 1);
   }
 }
 
@@ -172,5 +244,5 @@ export class ProgramWriter {
 export function compileProgram(writer: ProgramWriter): Program {
   const start = new Float64Array(writer.size).fill(NaN);
   for (const [register, value] of writer.constants) start[register] = value;
-  return { code: Int32Array.from(writer.code), functions: writer.functions, registers: () => start.slice() };
+  return { code: Int32Array.from(writer.code), calls: writer.calls, registers: () => start.slice() };
 }

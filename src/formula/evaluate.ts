@@ -2,13 +2,14 @@ import type { Arithmetic } from '../core/arithmetic';
 import type { Ratio } from '../core/ratio';
 import type { Checked, Comparison, NumberOperation } from './checked';
 import type { Reason } from './function';
+import { rowOf, type Step } from './row';
 
 /** What an evaluation reads and reports. */
 export interface Evaluation<T> {
   readonly arithmetic: Arithmetic<T>;
   /** The value of a cell; NaN where it is not known. */
   cell(id: number): T;
-  /** Called once, where a value first cannot be computed from known ones. */
+  /** Called wherever a value cannot be computed from known ones; the first reason is the one to tell. */
   fail(reason: Reason): void;
 }
 
@@ -48,19 +49,24 @@ function operationReason(op: NumberOperation, a: number, b: number): Reason {
   return { code: 'overflow', message: 'result too large' };
 }
 
+/** Whole numbers below this have at most 15 digits: an arithmetic takes them without reading a text. */
+const longFrom = 10n ** 15n;
+
+function factor<T>(m: Arithmetic<T>, n: bigint): T {
+  return n < longFrom ? m.whole(Number(n)) : m.read(n.toString());
+}
+
 function convert<T>(m: Arithmetic<T>, value: T, { over, under }: Ratio): T {
-  const raised = over === 1n ? value : m.multiply(value, m.read(over.toString()));
-  return under === 1n ? raised : m.divide(raised, m.read(under.toString()));
+  const raised = over === 1n ? value : m.multiply(value, factor(m, over));
+  return under === 1n ? raised : m.divide(raised, factor(m, under));
 }
 
 /** One walk through a checked formula. Only the chosen arm of a choice is looked at; `and` and `or` stop early. */
 class Walk<T> {
   private readonly m: Arithmetic<T>;
-  private readonly unknown: T;
 
   constructor(private readonly evaluation: Evaluation<T>) {
     this.m = evaluation.arithmetic;
-    this.unknown = this.m.whole(NaN);
   }
 
   value(node: Checked): T {
@@ -70,7 +76,11 @@ class Walk<T> {
       case 'cell':
         return this.evaluation.cell(node.cell);
       case 'convert':
-        return convert(this.m, this.value(node.of), node.by);
+      case 'add':
+      case 'subtract':
+      case 'multiply':
+      case 'divide':
+        return this.row(node);
       case 'negate':
         return this.m.negate(this.value(node.of));
       case 'not':
@@ -87,28 +97,38 @@ class Walk<T> {
     }
   }
 
+  private row(node: Checked): T {
+    const { start, steps } = rowOf(node);
+    return steps.reduce((value, step) => this.step(value, step), this.value(start));
+  }
+
+  private step(value: T, step: Step): T {
+    if (step.op === 'convert') return convert(this.m, value, step.by);
+    return this.pair(step.op, value, this.value(step.right));
+  }
+
   private early(left: Checked, right: Checked, stopsAt: boolean): T {
     const first = this.value(left);
-    if (!this.m.isKnown(first)) return this.unknown;
+    if (!this.m.isKnown(first)) return this.m.whole(NaN);
     return (this.m.toNumber(first) === 1) === stopsAt ? first : this.value(right);
   }
 
   private chosen(test: Checked, yes: Checked, no: Checked): T {
     const condition = this.value(test);
-    if (!this.m.isKnown(condition)) return this.unknown;
+    if (!this.m.isKnown(condition)) return this.m.whole(NaN);
     return this.value(this.m.toNumber(condition) === 1 ? yes : no);
   }
 
   private pair(op: NumberOperation | Comparison, a: T, b: T): T {
     const m = this.m;
-    if (!m.isKnown(a) || !m.isKnown(b)) return this.unknown;
+    if (!m.isKnown(a) || !m.isKnown(b)) return this.m.whole(NaN);
     if (isComparison(op)) return m.whole(orders[op](m.compare(a, b)) ? 1 : 0);
     return this.known(operate(m, op, a, b), () => operationReason(op, m.toNumber(a), m.toNumber(b)));
   }
 
   private call({ fn, args }: Checked & { op: 'call' }): T {
     const values = args.map((arg) => this.value(arg));
-    if (!values.every((value) => this.m.isKnown(value))) return this.unknown;
+    if (!values.every((value) => this.m.isKnown(value))) return this.m.whole(NaN);
     return this.known(fn.compute(this.m, values), () => fn.reason(values.map((value) => this.m.toNumber(value))));
   }
 

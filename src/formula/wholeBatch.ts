@@ -1,4 +1,6 @@
 import type { Arithmetic } from '../core/arithmetic';
+import { float } from '../core/float';
+import { floatBatch, lastThat, mostBoards, runningStages, tooLarge } from './floatBatch';
 
 /** Batch in whole boards and what it takes. NaN batch: the schedule is not one. */
 export interface WholeBatch<T> {
@@ -20,153 +22,114 @@ export interface StageLoad {
   readonly boards: number;
 }
 
+/** A stage that takes time. */
 interface Stage<T> {
+  /** Its place among all stages. */
+  readonly index: number;
   readonly time: T;
   readonly density: T;
-  readonly survival: T;
+  /** Share of the batch that enters it; undefined for the first, which all of it enters. */
+  readonly entering: T | undefined;
 }
 
-/** A stage that takes time, with what happens before it. */
-interface Running<T> {
-  readonly index: number;
-  readonly density: T;
-  /** Share of the batch that enters it. */
-  readonly entering: T;
-  /** Batches in it at each instant that matters. */
-  readonly batches: readonly number[];
+/** A schedule made ready for the search. */
+interface Schedule<T> {
+  readonly boards: T;
+  /** The stages that take time. */
+  readonly stages: readonly Stage<T>[];
+  /** Batches in each of them, one after the other, at each instant at which a batch moves on. */
+  readonly standing: readonly number[];
 }
 
-/** Largest batch that is looked for: whole numbers stay exact in float64 below it. */
-const largestBatch = 2 ** 50;
-
-function stagesOf<T>(args: readonly T[]): Stage<T>[] {
-  const stages: Stage<T>[] = [];
-  for (let i = 2; i + 2 < args.length; i += 3) {
-    stages.push({ time: args[i] as T, density: args[i + 1] as T, survival: args[i + 2] as T });
-  }
-  return stages;
-}
-
-function isSchedule<T>(m: Arithmetic<T>, interval: T, stages: readonly Stage<T>[]): boolean {
-  const running = stages.filter(({ time }) => m.toNumber(time) !== 0);
-  const sound = ({ time, density, survival }: Stage<T>): boolean =>
-    m.toNumber(time) > 0 && m.toNumber(density) > 0 && m.toNumber(survival) >= 0 && m.toNumber(survival) <= 1;
-  return m.toNumber(interval) > 0 && running.length > 0 && running.every(sound);
+function stagesAt<T>(m: Arithmetic<T>, args: readonly T[], running: readonly number[]): Stage<T>[] {
+  let entering: T | undefined;
+  return running.map((at) => {
+    const stage = { index: (at - 2) / 3, time: args[at] as T, density: args[at + 1] as T, entering };
+    const survival = args[at + 2] as T;
+    entering = entering === undefined ? survival : m.multiply(entering, survival);
+    return stage;
+  });
 }
 
 /**
- * Sowings up to an instant, plus `lead`. The lead keeps the count above 0, where rounding noise would count as a whole
- * interval.
+ * Batches that have begun a stage and not left it, at each instant at which a batch moves on. Sowings are counted with
+ * a lead that keeps the count above 0, where rounding noise would count as a whole interval.
  */
-function sowings<T>(m: Arithmetic<T>, instant: T, interval: T, lead: number): number {
-  return m.toNumber(m.floor(m.add(m.divide(instant, interval), m.whole(lead))));
-}
-
-function runningStages<T>(m: Arithmetic<T>, interval: T, stages: readonly Stage<T>[]): Running<T>[] {
-  const timed = stages.map((stage, index) => ({ ...stage, index })).filter(({ time }) => m.toNumber(time) !== 0);
-  let offset = m.whole(0);
-  let entering = m.whole(1);
-  const spans = timed.map((stage) => {
-    const span = { ...stage, entering, from: offset, to: m.add(offset, stage.time) };
-    offset = span.to;
-    entering = m.multiply(entering, stage.survival);
-    return span;
-  });
-  const lead = Math.floor(m.toNumber(m.divide(offset, interval))) + 2;
-  const instants = spans.flatMap(({ from, to }) => [from, to]);
-  return spans.map(({ index, density, entering: share, from, to }) => {
-    const batches = instants.map(
-      (instant) =>
-        sowings(m, m.subtract(instant, from), interval, lead) - sowings(m, m.subtract(instant, to), interval, lead),
+function standingBatches<T>(m: Arithmetic<T>, interval: T, stages: readonly Stage<T>[]): number[] {
+  const moves = [m.whole(0)];
+  for (const { time } of stages) moves.push(m.add(moves[moves.length - 1] as T, time));
+  const lead = Math.floor(m.toNumber(m.divide(moves[stages.length] as T, interval))) + 2;
+  const ahead = m.whole(lead);
+  return moves.flatMap((instant, now) => {
+    const begun = moves.map((move, k) =>
+      k === now ? lead : m.toNumber(m.floor(m.add(m.divide(m.subtract(instant, move), interval), ahead))),
     );
-    return { index, density, entering: share, batches };
+    return stages.map((_, stage) => begun[stage]! - begun[stage + 1]!);
   });
 }
 
-function startedIn<T>(m: Arithmetic<T>, { entering }: Running<T>, batch: number): number {
-  return m.toNumber(m.ceil(m.multiply(m.whole(batch), entering)));
+function scheduleOf<T>(m: Arithmetic<T>, args: readonly T[], running: readonly number[]): Schedule<T> {
+  const stages = stagesAt(m, args, running);
+  return { boards: args[0] as T, stages, standing: standingBatches(m, args[1] as T, stages) };
 }
 
-function boardsEach<T>(m: Arithmetic<T>, stage: Running<T>, batch: number): number {
-  return m.toNumber(m.ceil(m.divide(m.whole(startedIn(m, stage, batch)), stage.density)));
+function startedIn<T>(m: Arithmetic<T>, { entering }: Stage<T>, batch: T): T {
+  return entering === undefined ? batch : m.ceil(m.multiply(batch, entering));
 }
 
-/** Most boards in use at once, summed over the stages. */
-function peak<T>(m: Arithmetic<T>, stages: readonly Running<T>[], batch: number): number {
-  const each = stages.map((stage) => boardsEach(m, stage, batch));
-  let most = 0;
-  for (let k = 0; k < (stages[0]?.batches.length ?? 0); k += 1) {
-    let sum = 0;
-    for (let i = 0; i < stages.length; i += 1) sum += (stages[i]?.batches[k] ?? 0) * (each[i] ?? 0);
-    if (sum > most) most = sum;
-  }
-  return most;
-}
-
-/** The last whole number for which a condition holds that, once false, stays false; 0 where it never holds. */
-function lastThat(holds: (n: number) => boolean, guess: number): number {
-  let low = 0;
-  let high = Math.max(1, Math.floor(guess));
-  let step = 1;
-  while (high <= largestBatch && holds(high)) {
-    low = high;
-    high += step;
-    step *= 2;
-  }
-  step = 1;
-  while (high - low > 1) {
-    const middle = low > 0 ? Math.floor((low + high) / 2) : Math.max(low + 1, high - step);
-    if (holds(middle)) low = middle;
-    else high = middle;
-    step *= 2;
-  }
-  return low;
-}
-
-/** The balanced batch, which whole boards never beat. */
-function balancedBatch<T>(m: Arithmetic<T>, args: readonly T[]): number {
-  const [boards = NaN, interval = NaN] = args.map((arg) => m.toNumber(arg));
-  let entering = 1;
-  let boardTime = 0;
-  for (const { time, density, survival } of stagesOf(args)) {
-    if (m.toNumber(time) === 0) continue;
-    boardTime += (entering * m.toNumber(time)) / m.toNumber(density);
-    entering *= m.toNumber(survival);
-  }
-  return (boards * interval) / boardTime;
+function boardsOf<T>(m: Arithmetic<T>, stages: readonly Stage<T>[], batch: T): number[] {
+  return stages.map((stage) => m.toNumber(m.ceil(m.divide(startedIn(m, stage, batch), stage.density))));
 }
 
 /**
- * The largest whole batch that can be started every interval so that whole boards suffice.
+ * The largest whole batch that can be started every interval so that whole boards suffice; NaN for what is no schedule
+ * or has no bound, 0 when nothing fits.
  *
  * Batch k is in stage i from `k I + o_i` to `k I + o_i + w_i`; a board freed at an instant can be used at that instant.
  * Boards in use change only at the `o_i` and `o_i + w_i` and repeat every `I`, so only those instants are looked at.
  * Losses are counted from the batch: `n_i = ceil(n × Π_{j<i} s_j)`, on `ceil(n_i / d_i)` boards. A stage of time 0 is
- * skipped, its survival with it. Boards in use grow with the batch, so the search halves its interval.
+ * skipped, its survival with it. Boards in use grow with the batch: one that fits before one that does not is largest.
  *
  * @param args boards, interval, then time, density, survival of each stage, in base units (days, shares)
  */
-export function wholeBatch<T>(m: Arithmetic<T>, args: readonly T[]): WholeBatch<T> {
-  const interval = args[1] as T;
-  const stages = stagesOf(args);
-  const none = stages.map(() => ({ started: 0, boardsEach: 0, boards: 0 }));
-  if (!isSchedule(m, interval, stages)) return { batch: m.whole(NaN), boardsUsed: NaN, stages: none };
-  const running = runningStages(m, interval, stages);
-  const batch = lastThat((n) => m.compare(m.whole(peak(m, running, n)), args[0] as T) <= 0, balancedBatch(m, args));
-  if (batch >= largestBatch) return { batch: m.whole(NaN), boardsUsed: NaN, stages: none };
-  return { batch: m.whole(batch), boardsUsed: peak(m, running, batch), stages: loads(m, running, none, batch) };
+export function largestBatch<T>(m: Arithmetic<T>, args: readonly T[]): T {
+  const numbers = inFloat64(m, args);
+  const running = runningStages(numbers);
+  if (running === undefined) return m.whole(NaN);
+  const likely = floatBatch(numbers, running);
+  const batch = isFloat64(m) ? likely : search(m, scheduleOf(m, args, running), likely);
+  return m.whole(batch < tooLarge ? batch : NaN);
 }
 
-function loads<T>(
-  m: Arithmetic<T>,
-  running: readonly Running<T>[],
-  none: readonly StageLoad[],
-  batch: number,
-): StageLoad[] {
-  return none.map((skipped, index) => {
-    const stage = running.find((candidate) => candidate.index === index);
-    if (stage === undefined) return skipped;
-    const each = boardsEach(m, stage, batch);
-    return { started: startedIn(m, stage, batch), boardsEach: each, boards: each * Math.max(...stage.batches) };
+function isFloat64(m: unknown): boolean {
+  return m === float;
+}
+
+function inFloat64<T>(m: Arithmetic<T>, args: readonly T[]): readonly number[] {
+  return isFloat64(m) ? (args as readonly unknown[] as readonly number[]) : args.map((arg) => m.toNumber(arg));
+}
+
+/** Searches from a likely batch, so that mostly only it and the next one are looked at. */
+function search<T>(m: Arithmetic<T>, { boards, stages, standing }: Schedule<T>, likely: number): number {
+  return lastThat((n) => {
+    const most = mostBoards(standing, boardsOf(m, stages, m.whole(n)));
+    return m.compare(m.whole(most), boards) <= 0;
+  }, likely);
+}
+
+/** The largest batch with what it takes. */
+export function wholeBatch<T>(m: Arithmetic<T>, args: readonly T[]): WholeBatch<T> {
+  const loads: StageLoad[] = [];
+  for (let i = 2; i + 2 < args.length; i += 3) loads.push({ started: 0, boardsEach: 0, boards: 0 });
+  const batch = largestBatch(m, args);
+  const running = runningStages(inFloat64(m, args));
+  if (running === undefined || !m.isKnown(batch)) return { batch, boardsUsed: NaN, stages: loads };
+  const { stages, standing } = scheduleOf(m, args, running);
+  const each = boardsOf(m, stages, batch);
+  stages.forEach((stage, i) => {
+    const most = Math.max(...standing.filter((_, at) => at % stages.length === i));
+    const started = m.toNumber(startedIn(m, stage, batch));
+    loads[stage.index] = { started, boardsEach: each[i]!, boards: each[i]! * most };
   });
+  return { batch, boardsUsed: mostBoards(standing, each), stages: loads };
 }

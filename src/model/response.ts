@@ -1,6 +1,7 @@
 import { decimal, type Decimal } from '../core/number';
+import { run } from '../formula/program';
 import type { Plan } from './model';
-import { runCells } from './sections';
+import type { Sections } from './sections';
 import { evaluateTouched, type Values } from './values';
 import type { Lever, View } from './view';
 
@@ -12,6 +13,23 @@ export interface Response {
   readonly depends: boolean;
   exact(values: readonly Decimal[]): Decimal;
   float(values: readonly number[]): number;
+}
+
+/** A cell that moves, with the place of its number among those that a response is given. */
+interface Move {
+  readonly cell: number;
+  readonly at: number;
+}
+
+/** Where cells' sections start and end in the program, one after the other; neighbours are joined. */
+function stretchesOf({ starts, ends }: Sections, ids: readonly number[]): number[] {
+  const stretches: number[] = [];
+  for (const id of ids) {
+    if (stretches.at(-1) === starts[id]) stretches.pop();
+    else stretches.push(starts[id]!);
+    stretches.push(ends[id]!);
+  }
+  return stretches;
 }
 
 /** One plan's part of a view, with its values in both arithmetics. */
@@ -35,34 +53,44 @@ class Side {
 
   /** This side's response; a cell that is undefined does not move here. */
   to(cells: readonly (number | undefined)[]): Response {
-    const moving = cells.flatMap((cell) => cell ?? []);
-    const route = this.plan.structure.route(moving, this.result);
+    const moves = cells.flatMap((cell, at) => (cell === undefined ? [] : [{ cell, at }]));
+    const { structure } = this.plan;
+    const route = structure.route(
+      moves.map(({ cell }) => cell),
+      this.result,
+    );
     if (route.length === 0) {
       const float = this.base.toNumber();
       return { base: this.base, depends: false, exact: () => this.base, float: () => float };
     }
+    const stretches = stretchesOf(structure.sections(), route);
     return {
       base: this.base,
       depends: true,
-      exact: (xs) => this.exact(cells, xs, route),
-      float: (xs) => this.float(cells, xs, route),
+      exact: (xs) => this.exact(moves, xs, route),
+      float: (xs) => this.float(moves, xs, route, stretches),
     };
   }
 
-  private exact(cells: readonly (number | undefined)[], xs: readonly Decimal[], route: readonly number[]): Decimal {
-    const pairs = cells.flatMap((cell, i) => (cell === undefined ? [] : [[cell, xs[i] as Decimal] as const]));
-    return evaluateTouched(this.plan, this.values, route, new Map(pairs)).numbers[this.result] as Decimal;
+  private exact(moves: readonly Move[], xs: readonly Decimal[], route: readonly number[]): Decimal {
+    const substitutes = new Map(moves.map(({ cell, at }) => [cell, xs[at] as Decimal]));
+    return evaluateTouched(this.plan, this.values, route, substitutes).numbers[this.result] as Decimal;
   }
 
-  private float(cells: readonly (number | undefined)[], xs: readonly number[], route: readonly number[]): number {
+  private float(
+    moves: readonly Move[],
+    xs: readonly number[],
+    route: readonly number[],
+    stretches: readonly number[],
+  ): number {
     const { registers } = this;
-    registers.set(this.start);
-    for (let i = 0; i < cells.length; i += 1) {
-      const cell = cells[i];
-      if (cell !== undefined) registers[cell] = xs[i] as number;
-    }
-    runCells(this.plan.structure.sections(), registers, route);
-    return registers[this.result] as number;
+    const { program } = this.plan.structure.sections();
+    for (const { cell, at } of moves) registers[cell] = xs[at]!;
+    for (let i = 0; i < stretches.length; i += 2) run(program, registers, stretches[i]!, stretches[i + 1]!);
+    const value = registers[this.result]!;
+    for (const { cell } of moves) registers[cell] = this.start[cell]!;
+    for (const id of route) registers[id] = this.start[id]!;
+    return value;
   }
 }
 

@@ -24,9 +24,11 @@ export function structureOf(contents: readonly Content[], order: readonly number
   order.forEach((id, place) => {
     places[id] = place;
   });
-  const routes = new Map<string, readonly number[]>();
+  const routes = new Map<number | string, readonly number[]>();
+  const sourcesOf = new Map<number, ReadonlySet<number>>();
   const findRoute = (from: readonly number[], result: number): readonly number[] => {
-    const sources = reach([result], reads);
+    const sources = sourcesOf.get(result) ?? reach([result], reads);
+    sourcesOf.set(result, sources);
     const route = inOrder({ order, places }, reach(from, feeds)).filter((id) => sources.has(id));
     return route.includes(result) ? route : [];
   };
@@ -37,7 +39,8 @@ export function structureOf(contents: readonly Content[], order: readonly number
     feeds,
     sections: () => (sections ??= compileSections(contents, order)),
     route: (from, result) => {
-      const key = `${result}<${from.join()}`;
+      const [first = 0] = from;
+      const key = from.length === 1 ? first * order.length + result : `${result}<${from.join()}`;
       const route = routes.get(key) ?? findRoute(from, result);
       routes.set(key, route);
       return route;

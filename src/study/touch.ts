@@ -16,6 +16,8 @@ const exactSteps = 165;
 const promising = 1e-6;
 /** A dip that comes this near to the target meets it. */
 const meeting = decimal('1e-24');
+/** A dip between places reaches no further below them than a few times what the curve rises from place to place. */
+const deepest = 4;
 /** Two touches this near are one. */
 const sameTouch = decimal('1e-12');
 
@@ -58,7 +60,9 @@ function dips(a: Place | undefined, b: Place, c: Place | undefined, isAbove: IsA
   if (b.y.isNaN() || neighbours.some(({ y }) => y.isNaN() || isAbove(y) !== isAbove(b.y))) return false;
   // Met at an end of the range, or along a whole stretch, the target is not touched.
   const staysAtTarget = b.y.isZero() && (neighbours.length < 2 || neighbours.some(({ y }) => y.isZero()));
-  return !staysAtTarget && neighbours.every(({ y }) => y.abs().gte(b.y.abs()));
+  const rises = neighbours.map(({ y }) => y.abs().minus(b.y.abs()));
+  const isLowest = rises.every((rise) => !rise.isNegative());
+  return !staysAtTarget && isLowest && rises.some((rise) => b.y.abs().lte(rise.times(deepest)));
 }
 
 /**

@@ -15,7 +15,7 @@ import { createLive, type Live } from './live';
 import { createMedia, roomForBoth } from './media';
 import { Numbers } from './numbers/Numbers';
 import { createSpot } from './numbers/spot';
-import { questionOf, questions, type Question } from './questions';
+import { questionOf, questions, questionsFor, type Question } from './questions';
 import { createScheme } from './scheme';
 import { Side } from './Side';
 import { listenForSteps } from './shortcuts';
@@ -41,7 +41,7 @@ function keepCompared(compared: Compared, choice: KeptChoice, live: Live): void 
   compared.setPlan(choice.setting('plan'));
   compared.setAgainst(choice.setting('against'));
   createEffect(() => {
-    const { plans } = live.model();
+    const { plans } = live.shape();
     if (plans.length < 3) return;
     choice.setSetting('plan', plans[compared.plan()]?.name ?? '');
     choice.setSetting('against', plans[compared.against() ?? -1]?.name ?? '');
@@ -80,13 +80,15 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
   const { scheme, choose } = createScheme();
   const wide = createMedia(roomForBoth);
   const hovering = listenForDrop((file) => void desk.open(file));
-  const [side, setSide] = createSignal<Question>(question() === 'breakeven' ? 'breakeven' : 'what matters');
+  const [side, setSide] = createSignal<Question>(question() === 'numbers' ? 'what matters' : question());
+  const asked = createMemo(() => questionsFor(work.live.shape()));
   createEffect(() => {
     if (question() !== 'numbers') setSide(question());
   });
   listenForSteps(work.live);
   createEffect(() => {
-    document.title = work.live.model().title ? `${work.live.model().title} – Raftmargin` : 'Raftmargin';
+    const { title } = work.live.shape();
+    document.title = title ? `${title} – Raftmargin` : 'Raftmargin';
   });
   return (
     <WorkContext.Provider value={work}>
@@ -102,7 +104,7 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
           <Show when={wide() || question() !== 'numbers'}>
             <div class="side-half">
               <Show when={wide()}>
-                <Questions chosen={side()} among={['what matters', 'breakeven']} onChoose={setQuestion} />
+                <Questions chosen={side()} among={asked().filter((key) => key !== 'numbers')} onChoose={setQuestion} />
               </Show>
               <Side question={wide() ? side() : question()} />
             </div>
@@ -110,7 +112,7 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
         </div>
       </main>
       <Show when={!wide()}>
-        <Questions chosen={question()} among={questions.map(({ key }) => key)} onChoose={setQuestion} />
+        <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
       </Show>
       <Show when={work.spot.wayBack.to()} keyed>
         {(label) => (

@@ -5,6 +5,7 @@ import { Link } from './words';
 import { useWork } from './work';
 
 // Charts are large: they come after the numbers.
+const Beds = lazy(async () => ({ default: (await import('./beds/Beds')).Beds }));
 const WhatMatters = lazy(async () => ({ default: (await import('./whatMatters/WhatMatters')).WhatMatters }));
 const Breakeven = lazy(async () => ({ default: (await import('./breakeven/Breakeven')).Breakeven }));
 
@@ -26,6 +27,7 @@ export function Side(props: { question: Question }): JSX.Element {
     <ErrorBoundary fallback={(error: unknown) => <Failed error={error} />}>
       <Suspense fallback={<p class="busy" role="status">Drawing …</p>}>
         <Switch>
+          <Match when={props.question === 'beds'}><Beds {...given} /></Match>
           <Match when={props.question === 'what matters'}><WhatMatters {...given} /></Match>
           <Match when={props.question === 'breakeven'}><Breakeven {...given} /></Match>
         </Switch>

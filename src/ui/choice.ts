@@ -3,6 +3,7 @@ import { isCurrency } from '../core/unit';
 import type { Cell } from '../model/cell';
 import { reach } from '../model/graph';
 import type { Model } from '../model/model';
+import { usualQuestions } from './breakeven/questions';
 import type { Compared } from './compared';
 import type { Live } from './live';
 import type { Choice, Whose } from './screen';
@@ -33,13 +34,16 @@ export function usualResult({ cells, plans }: Model, plan: number): string {
   return (last ?? headlines[0] ?? calculated)?.name ?? '';
 }
 
-/** The first input with a range that the result is made from; else the first with a range, else the first input. */
-export function usualInput({ cells, plans, ids }: Model, plan: number, result: string): string {
-  const feeds = plans[plan]?.structure.feeds ?? [];
-  const inputs = cells.filter(({ id }) => plans[plan]?.contents[id]?.kind === 'input');
-  const ranged = inputs.filter(({ id, range }) => range !== undefined && plans[plan]?.contents[id]?.own === false);
-  const target = ids.get(result) ?? -1;
-  return (ranged.find(({ id }) => reach([id], feeds).has(target)) ?? ranged[0] ?? inputs[0])?.name ?? '';
+/** The input of the first usual question that moves the result; else the first with a range that does, else any. */
+export function usualInput(model: Model, planIndex: number, result: string): string {
+  const plan = model.plans[planIndex];
+  if (plan === undefined) return '';
+  const target = model.ids.get(result) ?? -1;
+  const moves = ({ id }: Cell): boolean => reach([id], plan.structure.feeds).has(target);
+  const asked = usualQuestions(model, plan, moves).map(({ input }) => input);
+  const inputs = model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input');
+  const ranged = inputs.filter(({ id, range }) => range !== undefined && plan.contents[id]?.own === false);
+  return ([...asked, ...ranged].find(moves) ?? ranged[0] ?? inputs[0])?.name ?? '';
 }
 
 /** What is looked at; a choice that the model open now does not have gives way to the usual one. */
@@ -50,10 +54,10 @@ export function createChoice(live: Live, { plan, against }: Compared): KeptChoic
   };
   const known = (key: string): string | undefined => {
     const name = texts().get(key);
-    return name !== undefined && live.model().ids.has(name) ? name : undefined;
+    return name !== undefined && live.shape().ids.has(name) ? name : undefined;
   };
-  const result = createMemo(() => known('result') ?? usualResult(live.model(), plan()));
-  const input = createMemo(() => known('input') ?? usualInput(live.model(), plan(), result()));
+  const result = createMemo(() => known('result') ?? usualResult(live.shape(), plan()));
+  const input = createMemo(() => known('input') ?? usualInput(live.shape(), plan(), result()));
   const whose = createMemo<Whose>(() => {
     if (against() === undefined) return 'plan';
     const chosen = texts().get('whose');

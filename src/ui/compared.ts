@@ -23,12 +23,12 @@ export function letterOf(column: number, columns: number): string {
 export function createCompared(live: Live): Compared {
   const [planName, setPlan] = createSignal('');
   const [againstName, setAgainst] = createSignal('');
-  const named = (name: string): number => live.model().plans.findIndex((plan) => plan.name === name);
-  const plan = createMemo(() => (named(planName()) === -1 ? live.model().plans.length - 1 : named(planName())));
+  const named = (name: string): number => live.shape().plans.findIndex((plan) => plan.name === name);
+  const plan = createMemo(() => (named(planName()) === -1 ? live.shape().plans.length - 1 : named(planName())));
   const against = createMemo(() => {
     const chosen = named(againstName());
     if (chosen !== -1 && chosen !== plan()) return chosen;
-    const [first] = live.model().plans.map((_plan, p) => p).filter((p) => p !== plan());
+    const [first] = live.shape().plans.map((_plan, p) => p).filter((p) => p !== plan());
     return first;
   });
   const columns = createMemo(() => [against(), plan()].filter((p) => p !== undefined), undefined, {

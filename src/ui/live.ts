@@ -13,6 +13,11 @@ import { momentAfter, momentOf, type Moment, type Origin } from './moment';
 export interface Live {
   /** The model now; changes with every edit. */
   readonly model: Accessor<Model>;
+  /**
+   * The model as it was when anything but an input's number last changed: wakes its readers for labels, units, ranges,
+   * formulas, and what fills an entry, not for each keystroke in a number. The numbers in it may be old.
+   */
+  readonly shape: Accessor<Model>;
   /** The exact values of every plan now, for charts and studies; changes with every edit. */
   readonly values: Accessor<readonly Values[]>;
   /** Where the model came from; changes when another is opened. */
@@ -96,15 +101,22 @@ function createHistory(first: Moment): History {
   };
 }
 
+/** A change of a number alone keeps the cells and lines of the model before. */
+function sameShape(a: Model, b: Model): boolean {
+  return a.cells === b.cells && a.lines === b.lines;
+}
+
 /** Brings a model to life. */
 export function createLive(initial: Model, origin: Origin): Live {
   const history = createHistory(momentOf(initial, origin));
   const [signals, setSignals] = createSignal(new CellSignals(history.moment()));
+  const [shape, setShape] = createSignal(initial, { equals: sameShape });
   const [version, setVersion] = createSignal(0);
 
   const show = (next: Moment, old: Moment): void => {
     if (next.origin === old.origin && signals().fits(next)) signals().show(next, old);
     else setSignals(new CellSignals(next));
+    setShape(next.model);
     setVersion((count) => count + 1);
   };
   const move = (change: () => void): void => batch(() => {
@@ -121,6 +133,7 @@ export function createLive(initial: Model, origin: Origin): Live {
 
   return {
     model: () => history.moment().model,
+    shape,
     values: () => history.moment().values,
     origin: () => history.moment().origin,
     shown: (plan, cell) => signals().read(plan, cell),

@@ -3,7 +3,7 @@ import { expect, test } from './quietPage';
 test('the built app opens under its name with nothing refused', async ({ page }) => {
   const answer = await page.goto('/');
   expect(answer?.headers()['content-security-policy']).toContain("script-src 'self'");
-  await expect(page).toHaveTitle('Raftmargin');
+  await expect(page).toHaveTitle(/Raftmargin$/);
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
 });
 

@@ -143,7 +143,7 @@ group('a unit’s fault names the right word', () => {
     '°C',
     '€',
     'm h',
-    'm^10',
+    'm^100',
     '-1',
     'm^+2',
   ])('%j cannot be read', (text) => expect(faultIn(text)).toContain(`unit not readable: ${text}. Join names by`));

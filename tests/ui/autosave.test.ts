@@ -13,10 +13,10 @@ import { nursery } from './nursery';
 class Storage implements Keep {
   readonly written: Session[] = [];
   last = '';
-  fails = false;
+  broken = false;
   read = () => Promise.resolve(this.written.at(-1));
   write = (value: unknown) => {
-    if (this.fails) return Promise.reject(new Error('the disk is full'));
+    if (this.broken) return Promise.reject(new Error('the disk is full'));
     this.written.push(value as Session);
     return Promise.resolve();
   };
@@ -82,11 +82,11 @@ test('what was typed just before the page is left is written at once', () => {
 
 test('a storage that fails is said, and one that works again too', async () => {
   const storage = new Storage();
-  storage.fails = true;
+  storage.broken = true;
   const { live, kept } = start(storage);
   await vi.advanceTimersByTimeAsync(1000);
   expect(kept()).toEqual({ state: 'failed', reason: 'the disk is full' });
-  storage.fails = false;
+  storage.broken = false;
   live.edit(wage('16'));
   await vi.advanceTimersByTimeAsync(1000);
   expect(kept()).toMatchObject({ state: 'kept' });

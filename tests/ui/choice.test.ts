@@ -17,9 +17,9 @@ function start(text?: string): { live: Live; compared: Compared; choice: KeptCho
 
 const three = 'name,formula,plan: One,plan: Two,plan: Three\na,1,2,3,4\nb,2 * a,,,\n';
 
-test('the usual result is the last headline of money a year, the usual input the first range that moves it', () => {
+test('the usual result is the last headline of money a year, the usual input that of the first usual question', () => {
   const { choice } = start();
-  expect([choice.result(), choice.input(), choice.whose()]).toEqual(['margin', 'wage', 'difference']);
+  expect([choice.result(), choice.input(), choice.whose()]).toEqual(['margin', 'move_time', 'difference']);
 });
 
 test('a choice is kept, comes back, and gives way where the model does not have it', () => {

@@ -75,7 +75,7 @@ function Fillings(props: { cell: Cell; columns: readonly number[] }): JSX.Elemen
 
 function FillingText(props: { cell: Cell; filling: Filling; alone: boolean; as: 'names' | 'labels' }): JSX.Element {
   const { live } = useWork();
-  const planName = (plan: number): string => live.model().plans[plan]?.name ?? '';
+  const planName = (plan: number): string => live.shape().plans[plan]?.name ?? '';
   return (
     <div class="filling">
       <Show when={!props.alone}>

@@ -7,10 +7,10 @@ import { FormulaField } from './FormulaField';
 /** The texts that fill an entry, as the file has them: for every plan, for single plans, and the ends of its range. */
 export function ChangeEntry(props: { cell: Cell }): JSX.Element {
   const { live } = useWork();
-  const columns = createMemo(() => live.model().sheet.columns);
+  const columns = createMemo(() => live.shape().sheet.columns);
   const plans = createMemo(() => columns().filter((column) => (planOfColumn(column) ?? '') !== ''));
   const hasRange = createMemo(() => ['low', 'high'].every((column) => columns().includes(column)));
-  const isInput = createMemo(() => live.model().plans.some((_plan, p) => {
+  const isInput = createMemo(() => live.shape().plans.some((_plan, p) => {
     const content = live.shown(p, props.cell.id).content;
     return content?.kind === 'input' && !content.own;
   }));

@@ -27,7 +27,7 @@ export function ValueWithUnit(props: { cell: Cell; plan: number; full?: boolean 
 /** A formula for reading: in the names of its entries, in their labels, or in their values. */
 export function Formula(props: { text: string; plan: number; as: 'names' | 'labels' | 'values' }): JSX.Element {
   const { live, spot } = useWork();
-  const words = createMemo(() => formulaWords(props.text, live.model()));
+  const words = createMemo(() => formulaWords(props.text, live.shape()));
   const name = (cell: Cell): JSX.Element => (
     <Link class="name" onPress={() => spot.goTo(cell.id)}>{props.as === 'labels' ? cell.label : cell.name}</Link>
   );

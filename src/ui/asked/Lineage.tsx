@@ -23,8 +23,8 @@ function sameCells(a: readonly Cell[], b: readonly Cell[]): boolean {
 /** The cells that stand in some relation to the entry asked about, in any plan shown. */
 function createCells({ live }: Work, related: typeof leaves, asked: LineageProps): Accessor<readonly Cell[]> {
   const cells = createMemo(() => {
-    const plans = asked.columns.flatMap((plan) => live.model().plans[plan] ?? []);
-    return related(live.model(), plans, asked.cell.id);
+    const plans = asked.columns.flatMap((plan) => live.shape().plans[plan] ?? []);
+    return related(live.shape(), plans, asked.cell.id);
   }, [], { equals: sameCells });
   return cells;
 }

@@ -2,6 +2,7 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import { decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { decimalsFor } from '../digits';
+import { Behind } from '../finding/Behind';
 import { here } from '../here';
 import { printedUnit } from '../printedUnit';
 import type { LineName } from './lines';
@@ -19,11 +20,10 @@ interface BreakevenTablesProps {
 /** The crossings with all their digits, and the lines as numbers. */
 export function BreakevenTables(props: BreakevenTablesProps): JSX.Element {
   return (
-    <details class="numbers-behind">
-      <summary>The same numbers as tables</summary>
+    <Behind summary="The same numbers as tables">
       <Turns {...props} />
       <Sampled {...props} />
-    </details>
+    </Behind>
   );
 }
 

@@ -23,7 +23,7 @@ export interface Claim {
 }
 
 /** Whether a result is money that someone earns, so that more of it pays. */
-export function isGain({ label, name, unit }: Cell): boolean {
+function isGain({ label, name, unit }: Cell): boolean {
   const money = [...(unit?.dimension.keys() ?? [])].some(isCurrency);
   return money && /\b(?:margin|profit|gain|surplus|net income|contribution)\b/i.test(`${label} ${name.replaceAll('_', ' ')}`);
 }

@@ -5,7 +5,7 @@ import type { Format } from '../format';
 import { answer, besides, capital, distance, inShort, type Moved } from './answer';
 import { differenceClaim, ownClaim, type Asked, type Claim } from './claim';
 import type { Searched } from './exactSearch';
-import type { Lines } from './lines';
+import type { Line, LineName, Lines } from './lines';
 import type { QuickStudy, Targets } from './quickStudy';
 import type { View } from './view';
 
@@ -30,13 +30,12 @@ function claimOf({ asked, view, targets }: Matter, format: Format): Claim {
   return differenceClaim({ ...asked, against: asked.against, target: targets.difference }, format);
 }
 
-function subjectOf({ asked, view }: Matter): Phrase {
+function subjectOf({ asked, view }: Pick<Matter, 'asked' | 'view'>): Phrase {
   return view === 'alone' ? say`${asked.result.label}` : say`the difference in ${asked.result.label}`;
 }
 
-function todayIs({ lines, view, asked }: Matter, format: Format): Phrase {
-  const now = view === 'alone' ? lines.plan.base : (lines.difference?.base ?? lines.plan.base);
-  return say`${capital(subjectOf({ asked, view } as Matter))} is ${spoken(now, asked.result.unit, format)} today.`;
+function todayIs(matter: Matter, now: Decimal, format: Format): Phrase {
+  return say`${capital(subjectOf(matter))} is ${spoken(now, matter.asked.result.unit, format)} today.`;
 }
 
 /** Where each plan by itself meets the target. */
@@ -45,18 +44,19 @@ function eachPlan({ asked, moved, found, targets }: Matter, format: Format): Phr
   if (plan === undefined || against === undefined || asked.against === undefined) return [];
   // That a cost or a number of plants stays above 0 is not worth saying.
   if (targets.plan.isZero() && [plan, against].every(({ holds }) => holds === 'everywhere')) return [];
-  const say1 = inShort(against, asked.against, asked.result, targets.against, moved, format);
-  const say2 = inShort(plan, asked.plan, asked.result, targets.plan, moved, format);
-  return say`${asked.result.label} by itself: ${say1}; ${say2}.`;
+  const [first, second] = [
+    inShort(against, asked.against, asked.result, targets.against, moved, format),
+    inShort(plan, asked.plan, asked.result, targets.plan, moved, format),
+  ];
+  return say`${asked.result.label} by itself: ${first}; ${second}.`;
 }
 
 /** Whether the leading line stands still as the input moves. */
-export function standsStill(quick: QuickStudy, { lines, view }: Pick<Matter, 'lines' | 'view'>): boolean {
-  const line = view === 'alone' ? lines.plan : lines.difference;
-  const points = quick.points[view === 'alone' ? 'plan' : 'difference'] ?? [];
-  const base = line?.base.toNumber() ?? NaN;
-  const scale = Math.max(...(['plan', 'against'] as const).flatMap((name) => (quick.points[name] ?? []).map(({ y }) => Math.abs(y))));
-  return line?.depends !== true || points.every(({ y }) => Math.abs(y - base) <= 1e-12 * scale);
+function standsStill({ points }: QuickStudy, line: Line, leading: LineName): boolean {
+  const base = line.base.toNumber();
+  const sizes = [...(points.plan ?? []), ...(points.against ?? [])].map(({ y }) => Math.abs(y));
+  const noise = 1e-12 * sizes.reduce((most, size) => (size > most ? size : most), 0);
+  return !line.depends || (points[leading] ?? []).every(({ y }) => Math.abs(y - base) <= noise);
 }
 
 function still(matter: Matter, base: Decimal, format: Format): Told {
@@ -78,7 +78,7 @@ export function told(matter: Matter, quick: QuickStudy, format: Format): Told {
   const line = lines[leading];
   const search = found[leading];
   if (line === undefined || search === undefined) return { main: [], more: [] };
-  if (standsStill(quick, matter)) return still(matter, line.base, format);
+  if (standsStill(quick, line, leading)) return still(matter, line.base, format);
   const target = targets[leading];
   const targetText = target.isZero() ? plainly('0') : spoken(target, asked.result.unit, format);
   return {
@@ -86,7 +86,7 @@ export function told(matter: Matter, quick: QuickStudy, format: Format): Told {
     more: sentences(
       distance(search, moved, format),
       besides(search, moved, targetText, format),
-      todayIs(matter, format),
+      todayIs(matter, line.base, format),
       view === 'both' ? eachPlan(matter, format) : [],
     ),
   };

@@ -21,7 +21,7 @@ function reserveRoom(element: HTMLElement): void {
 /** The results shown large, always in sight, and the checks that do not hold. */
 export function Headlines(): JSX.Element {
   const { live, compared } = useWork();
-  const headlines = createMemo(() => live.model().cells.filter((cell) => cell.role === 'headline'));
+  const headlines = createMemo(() => live.shape().cells.filter((cell) => cell.role === 'headline'));
   let element: HTMLElement | undefined;
   onMount(() => {
     if (element !== undefined) reserveRoom(element);
@@ -68,7 +68,7 @@ function HeadlineValue(props: { cell: Cell; plan: number; letter: string }): JSX
     const { number, error } = shown();
     return error === undefined ? here.value(number, props.cell.unit) : 'no value';
   });
-  const planName = (): string => live.model().plans[props.plan]?.name ?? '';
+  const planName = (): string => live.shape().plans[props.plan]?.name ?? '';
   return (
     <div class="headline-value" data-letter={props.letter}>
       <Show when={props.letter}>
@@ -131,7 +131,7 @@ function sameFailing(a: readonly FailingCheck[], b: readonly FailingCheck[]): bo
 
 function FailingChecks(): JSX.Element {
   const { live, compared, spot } = useWork();
-  const checks = createMemo(() => live.model().cells.filter((cell) => cell.role === 'check'));
+  const checks = createMemo(() => live.shape().cells.filter((cell) => cell.role === 'check'));
   const failing = createMemo<readonly FailingCheck[]>(() => checks().flatMap((cell) => {
     const columns = compared.columns();
     const letters = columns.flatMap((plan, column) => {

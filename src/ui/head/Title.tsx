@@ -10,9 +10,9 @@ export function titleParts(title: string): readonly [question: string, rest: str
 /** The model's title, and what its first row says about it. */
 export function Title(): JSX.Element {
   const { live } = useWork();
-  const parts = createMemo(() => titleParts(live.model().title));
+  const parts = createMemo(() => titleParts(live.shape().title));
   const about = createMemo(() => {
-    const line = live.model().lines.find(({ kind }) => kind === 'text');
+    const line = live.shape().lines.find(({ kind }) => kind === 'text');
     return line?.kind === 'text' ? line.note : '';
   });
   const isRoomy = matchMedia('(min-width: 700px)').matches;

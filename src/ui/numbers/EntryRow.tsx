@@ -60,7 +60,7 @@ interface EntryColumnProps extends Omit<EntryRowProps, 'faults'> {
 function EntryColumn(props: EntryColumnProps): JSX.Element {
   const { live } = useWork();
   const letter = (): string => (props.varies ? letterOf(props.column, props.columns.length) : '');
-  const planName = (): string => live.model().plans[props.plan]?.name ?? '';
+  const planName = (): string => live.shape().plans[props.plan]?.name ?? '';
   const own = createMemo(() => live.shown(props.plan, props.cell.id).content?.own === true);
   const remark = (): string => {
     if (own()) return `own number of plan ${planName()}`;
@@ -100,7 +100,7 @@ function Remarks(props: { cell: Cell; columns: readonly number[]; faults: readon
   const remarks = createMemo<readonly Remark[]>(
     () => {
       const shown = props.columns.map((plan) => live.shown(plan, props.cell.id));
-      return remarksOf(live.model(), props.cell, props.columns, shown);
+      return remarksOf(live.shape(), props.cell, props.columns, shown);
     },
     [],
     { equals: sameRemarks },

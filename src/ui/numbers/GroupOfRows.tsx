@@ -72,7 +72,7 @@ function sameFaults(a: readonly Problem[], b: readonly Problem[]): boolean {
 function Row(props: { line: Line; varied: ReadonlySet<number>; faults: readonly Problem[] }): JSX.Element {
   const { live, compared } = useWork();
   const faults = createMemo(() => props.faults, none, { equals: sameFaults });
-  const cell = createMemo(() => (props.line.kind === 'cell' ? live.model().cells[props.line.cell] : undefined));
+  const cell = createMemo(() => (props.line.kind === 'cell' ? live.shape().cells[props.line.cell] : undefined));
   return (
     <Show when={cell()} fallback={<OtherRow line={props.line} faults={faults()} />}>
       {(one) => (

@@ -28,9 +28,7 @@ function decimalsOf(text: string): { decimals: number; points: number } {
 export function InputValue(props: InputValueProps): JSX.Element {
   const { live, drafts } = useWork();
   const faultId = createUniqueId();
-  const target = createMemo(() => editIn(live.model(), live.model().plans[props.plan]!, props.cell.id, ''), undefined, {
-    equals: (a, b) => a.row === b.row && a.column === b.column,
-  });
+  const target = createMemo(() => editIn(live.shape(), live.shape().plans[props.plan]!, props.cell.id, ''));
   const commit = (text: string): void => live.edit({ ...target(), text });
   const field = createField({
     live, drafts, commit,

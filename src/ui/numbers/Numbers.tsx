@@ -22,18 +22,20 @@ function byRow(faults: readonly Problem[]): RowFaults {
 /** Every entry of the model under its heading. */
 export function Numbers(): JSX.Element {
   const { live, compared, spot } = useWork();
-  const lines = createMemo(() => live.model().lines);
-  const cells = createMemo(() => live.model().cells);
+  const lines = createMemo(() => live.shape().lines);
+  const cells = createMemo(() => live.shape().cells);
   const groups = createMemo<readonly Group[]>((before) => kept(outline(lines(), cells()), before), []);
   const shown = createMemo<readonly Group[]>((before) => {
     const sieve = { words: spot.words(), onlyInputs: spot.onlyInputs() };
-    const narrowed = sifted(groups(), live.model(), sieve);
+    const narrowed = sifted(groups(), live.shape(), sieve);
     return narrowed === groups() ? narrowed : kept(narrowed, before);
   }, []);
-  const varied = createMemo(() => varying(live.model(), compared.columns()), undefined, {
+  const varied = createMemo(() => varying(live.shape(), compared.columns()), undefined, {
     equals: (a, b) => a.size === b.size && [...a].every((id) => b.has(id)),
   });
-  const faults = createMemo(() => live.model().faults);
+  const faults = createMemo(() => live.model().faults, undefined, {
+    equals: (a, b) => a.length === b.length && a.every((fault, i) => fault === b[i]),
+  });
   const faultsByRow = createMemo(() => byRow(faults()));
   const isLong = createMemo(() => lines().length > manyRows);
   return (

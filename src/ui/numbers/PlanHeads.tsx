@@ -5,7 +5,7 @@ import { useWork } from '../work';
 /** The names of the plans above their columns of numbers; with three or more, which two stand there can be chosen. */
 export function PlanHeads(): JSX.Element {
   const { live, compared } = useWork();
-  const names = (): readonly string[] => live.model().plans.map((plan) => plan.name);
+  const names = (): readonly string[] => live.shape().plans.map((plan) => plan.name);
   const isElsewhere = (p: number, here: number): boolean => p !== here && compared.columns().includes(p);
   const choose = (column: number, name: string): void => {
     if (column === 0 && compared.columns().length > 1) compared.setAgainst(name);

@@ -1,12 +1,12 @@
 import { For, Show, type JSX } from 'solid-js';
+import { Behind } from '../finding/Behind';
 import type { Row } from './rows';
 
 /** The bars' numbers as a table. */
 export function TornadoTable(props: { rows: readonly Row[]; unit: string; goTo: (cell: number) => void }): JSX.Element {
   const inUnit = (): string => (props.unit === '' ? '' : `, ${props.unit}`);
   return (
-    <details class="numbers-behind">
-      <summary>The same numbers as a table</summary>
+    <Behind summary="The same numbers as a table">
       <div class="table-room" role="region" aria-label="Table of the bars" tabindex="0">
         <table>
           <thead>
@@ -25,7 +25,7 @@ export function TornadoTable(props: { rows: readonly Row[]; unit: string; goTo: 
           </tbody>
         </table>
       </div>
-    </details>
+    </Behind>
   );
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { decimal, numberToText } from '../../../src/core/number';
+import { decimal } from '../../../src/core/number';
 import { edit, editIn } from '../../../src/model/edit';
 import { changedSince } from '../../../src/ui/breakeven/exactClient';
 import { ExactSearch, readReply, type SearchRequest } from '../../../src/ui/breakeven/exactSearch';
@@ -55,9 +55,4 @@ describe('an exact search beside the page', () => {
     expect(changedSince(model.sheet, other.sheet)).toHaveProperty('whole');
     expect(changedSince(undefined, other.sheet)).toHaveProperty('whole');
   });
-});
-
-it('numbers go there and back with all their digits', () => {
-  const digits = '0.3333333333333333333333333333333333';
-  expect(numberToText(decimal(digits))).toBe(digits);
 });
