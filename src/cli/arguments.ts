@@ -27,6 +27,8 @@ const known = {
   across: text,
   down: text,
   steps: text,
+  draws: text,
+  seed: text,
 } as const;
 
 /** A negative number after an option is its value, not another option. */

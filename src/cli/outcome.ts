@@ -10,6 +10,8 @@ export interface Outcome {
   readonly table: string;
   /** Whether what was asked can be computed at today's values. */
   readonly computed: boolean;
+  /** What should be said beside it, on standard error. */
+  readonly said?: readonly Problem[];
 }
 
 /** A number for a JSON document: its text with all digits, null where it cannot be computed. */

@@ -1,3 +1,4 @@
+import type { Problem } from '../core/problem';
 import { readModel } from '../files/readModel';
 import { readArguments, type Arguments } from './arguments';
 import { breakevenCommand } from './breakevenCommand';
@@ -5,6 +6,7 @@ import { budgetCommand } from './budgetCommand';
 import { evaluateCommand } from './evaluateCommand';
 import { gridCommand } from './gridCommand';
 import { jsonFault, type Outcome } from './outcome';
+import { riskCommand } from './riskCommand';
 import { scheduleCommand } from './scheduleCommand';
 import { openSession, type Session } from './session';
 import { switchingCommand } from './switchingCommand';
@@ -30,6 +32,7 @@ const commands: ReadonlyMap<string, Command> = new Map([
   ['breakeven', { options: ['result', 'input', 'target', 'from', 'to'], run: breakevenCommand }],
   ['switching', { options: ['result', 'target'], run: switchingCommand }],
   ['grid', { options: ['result', 'across', 'down', 'steps'], run: gridCommand }],
+  ['risk', { options: ['result', 'draws', 'seed', 'target'], run: riskCommand }],
   ['budget', { options: [], run: budgetCommand }],
   ['schedule', { options: [], run: scheduleCommand }],
 ]);
@@ -65,13 +68,17 @@ function bytesOf(path: string, readFile: (path: string) => Uint8Array): Uint8Arr
 
 function finish(given: Arguments, bytes: Uint8Array): Finished {
   const { model: opened, refused } = readModel(bytes);
-  const said = [...opened.faults, ...opened.notices].map(({ message, where }) => `row ${where.row}: ${message}\n`);
-  if (refused) return { output: document(given, {}, opened.faults), messages: said.join(''), status: 1 };
+  const found = [...opened.faults, ...opened.notices];
+  if (refused) return { output: document(given, {}, opened.faults), messages: inLines(found), status: 1 };
   const session = openSession(opened, given);
-  const { document: found, table, computed } = (commands.get(given.command) as Command).run(session, given);
-  const status = session.faults.length === 0 && session.checksHold && computed ? 0 : 1;
-  const output = given.json ? document(given, found, session.faults) : table;
-  return { output, messages: said.join(''), status };
+  const outcome = (commands.get(given.command) as Command).run(session, given);
+  const status = session.faults.length === 0 && session.checksHold && outcome.computed ? 0 : 1;
+  const output = given.json ? document(given, outcome.document, session.faults) : outcome.table;
+  return { output, messages: inLines([...found, ...(outcome.said ?? [])]), status };
+}
+
+function inLines(problems: readonly Problem[]): string {
+  return problems.map(({ message, where }) => `row ${where.row}: ${message}\n`).join('');
 }
 
 function document(given: Arguments, found: Outcome['document'], faults: Session['faults']): string {

@@ -7,6 +7,8 @@ import {
   type Schedule,
   type WholeBoards,
 } from '../trade/schedule';
+import { scheduleFaults } from '../trade/scheduleFaults';
+import { cropParts } from '../model/cropParts';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
 import type { Session } from './session';
 import { UsageError } from './usage';
@@ -43,7 +45,7 @@ function people(schedule: Schedule, balanced: Balanced, whole: WholeBoards): str
     ['finished plants a week, balanced', shortNumber(balanced.finishedPerWeek)],
     ['finished plants a week, whole boards', shortNumber(whole.finishedPerWeek)],
     ['batch on whole boards', shortNumber(whole.batch)],
-    ['boards in use on the fullest day', String(whole.boardsUsed)],
+    ['boards in use on the fullest day', Number.isNaN(whole.boardsUsed) ? '—' : String(whole.boardsUsed)],
   ];
   return `${aligned([head, ...rows], [1, 2, 3, 4])}\n${aligned(flows, [1])}`;
 }
@@ -75,5 +77,6 @@ export function scheduleCommand({ model, values, against }: Session): Outcome {
     },
     table: people(schedule, balanced, whole),
     computed: !balanced.finishedPerWeek.isNaN() && !whole.batch.isNaN(),
+    said: scheduleFaults(schedule, cropParts(model.cells)),
   };
 }

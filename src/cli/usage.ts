@@ -12,6 +12,8 @@ commands
                                  how far each input must move to flip the result
   grid       --result NAME --across NAME --down NAME [--steps 11]
                                  the result over two inputs
+  risk       --result NAME [--draws 100000] [--seed 1] [--target 0]
+                                 draws from all ranges: odds, what drives them, what to find out
   schedule                       balanced stages, whole boards, bottleneck
   budget     --against NAME      what changes between two plans, each thing once
 

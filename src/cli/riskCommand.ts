@@ -1,0 +1,169 @@
+import { decimal } from '../core/number';
+import { quantile, countUpTo } from '../study/quantile';
+import { drawRisk, type Risk, type RiskRequest } from '../study/risk';
+import { blockModel, correlatedPair, riskModel, type RiskModel } from '../study/riskModel';
+import { sobolIndices, type SobolIndex } from '../study/sobolIndices';
+import { designFor } from '../study/sobolSampling';
+import type { Arguments } from './arguments';
+import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
+import { numberOf, questionOf, resultUnit, type Session } from './session';
+import { UsageError } from './usage';
+
+const mostDraws = 10_000_000;
+const shares = [5, 10, 25, 50, 75, 90, 95];
+
+/** Indices of the inputs in order, or why there are none. */
+type Indices = { readonly points: number; readonly found: readonly SobolIndex[] } | { readonly reason: string };
+
+function wholeNumber(text: string | undefined, option: string, fallback: number, from: number, to: number): number {
+  if (text === undefined) return fallback;
+  const number = Number(text);
+  if (/^\d+$/.test(text) && number >= from && number <= to) return number;
+  throw new UsageError(`--${option} not a whole number from ${from} to ${to}: ${text}.`);
+}
+
+function requestOf({ options }: Arguments): RiskRequest {
+  return {
+    draws: wholeNumber(options['draws'], 'draws', 100_000, 1, mostDraws),
+    seed: wholeNumber(options['seed'], 'seed', 1, 0, Number.MAX_SAFE_INTEGER),
+    target: (numberOf(options['target'], 'target') ?? decimal(0)).toNumber(),
+  };
+}
+
+/** Runs a study to its end. */
+function finished<T>(steps: Generator<unknown, T>): T {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+function indicesOf(model: RiskModel, { draws, seed }: RiskRequest): Indices {
+  const pair = correlatedPair(model);
+  if (pair !== undefined) {
+    const names = pair.map(({ lever }) => lever.cell.name).join(' and ');
+    return { reason: `indices need inputs without correlation: ${names} have one.` };
+  }
+  const design = designFor(draws, seed);
+  const distributions = model.inputs.map(({ distribution }) => distribution);
+  return { points: design.points, found: finished(sobolIndices(blockModel(model), distributions, design)) };
+}
+
+function text(value: number): string | null {
+  return jsonNumber(decimal(value));
+}
+
+function chanceAbove({ sorted }: Risk, target: number): number {
+  return 1 - countUpTo(sorted, target) / sorted.length;
+}
+
+function indexDocuments(model: RiskModel, indices: Indices): Record<string, unknown> {
+  if ('reason' in indices) return { index_draws: null, indices: null, indices_reason: indices.reason };
+  const documents = indices.found.map((index, i) => ({
+    name: model.inputs[i]?.lever.cell.name,
+    first: text(index.first),
+    first_error: text(index.firstError),
+    total: text(index.total),
+    total_error: text(index.totalError),
+  }));
+  return { index_draws: indices.points, indices: documents };
+}
+
+/** What there is to say of draws beyond the figures; nothing of it where all went well. */
+function remarkDocuments({ failures, outside }: Risk): Record<string, unknown> {
+  const failed = failures.map(({ cell, code, message, share, inputs }) => ({
+    cell: cell.name,
+    code,
+    message,
+    share: text(share),
+    inputs: inputs.map((lever) => lever.cell.name),
+  }));
+  const beyond = outside.map(({ lever, count }) => ({ name: lever.cell.name, draws: count }));
+  return {
+    ...(failed.length > 0 ? { failures: failed } : {}),
+    ...(beyond.length > 0 ? { outside_0_to_100: beyond } : {}),
+  };
+}
+
+function riskDocument(model: RiskModel, risk: Risk, indices: Indices, target: number): Record<string, unknown> {
+  return {
+    draws: risk.draws,
+    failed: risk.failed,
+    mean: text(risk.moments.mean),
+    sd: text(risk.moments.sd),
+    percentiles: Object.fromEntries(shares.map((share) => [`p${share}`, text(quantile(risk.sorted, share / 100))])),
+    chance_above_target: text(chanceAbove(risk, target)),
+    ...indexDocuments(model, indices),
+    value_of_information: {
+      all: text(risk.knowingAll.value),
+      each: risk.knowingEach.map(({ lever, value }) => ({ name: lever.cell.name, value: text(value) })),
+    },
+    ...remarkDocuments(risk),
+  };
+}
+
+function short(value: number | undefined): string {
+  return shortNumber(decimal(value ?? NaN));
+}
+
+function percent(share: number): string {
+  return `${short(share * 100)} %`;
+}
+
+function figureLines(risk: Risk, unit: string, target: number): string[][] {
+  const { draws, failed, moments, sorted, knowingAll } = risk;
+  return [
+    ['draws', String(draws), ''],
+    ['of these not computed', String(failed), ''],
+    ['mean', short(moments.mean), unit],
+    ['standard error of the mean', short(moments.sd / Math.sqrt(sorted.length)), unit],
+    ['standard deviation', short(moments.sd), unit],
+    ...shares.map((share) => [`${share} % of draws are below`, short(quantile(sorted, share / 100)), unit]),
+    [`chance above ${short(target)}`, percent(chanceAbove(risk, target)), ''],
+    ['worth of knowing everything', short(knowingAll.value), unit],
+  ];
+}
+
+/** One line an input, the largest total index first; without indices, the most worth knowing first. */
+function inputLines({ inputs }: RiskModel, { knowingEach }: Risk, indices: Indices): string[][] {
+  const found = 'found' in indices ? indices.found : undefined;
+  const weight = (i: number): number => found?.[i]?.total ?? knowingEach[i]?.value ?? 0;
+  const order = inputs.map((_, i) => i).sort((a, b) => weight(b) - weight(a) || a - b);
+  return order.map((i) => {
+    const index = found?.[i];
+    const shown = index === undefined ? [] : [index.first, index.firstError, index.total, index.totalError];
+    const columns = shown.map((value) => decimal(value).toFixed(4));
+    return [inputs[i]?.lever.cell.name ?? '', ...columns, short(knowingEach[i]?.value)];
+  });
+}
+
+function remarkLines({ failures, outside }: Risk, indices: Indices): string {
+  const failed = failures.map(({ cell, message, share, inputs }) => {
+    const names = inputs.map((lever) => lever.cell.name).join(', ');
+    return `not computed: ${message} in ${cell.name}, ${percent(share)} of these draws, by ${names}\n`;
+  });
+  const beyond = outside.map(({ lever, count }) => `outside 0 to 100 %: ${lever.cell.name} in ${count} draws\n`);
+  return [...('reason' in indices ? [`${indices.reason}\n`] : []), ...failed, ...beyond].join('');
+}
+
+function riskTable(model: RiskModel, risk: Risk, indices: Indices, target: number, unit: string): string {
+  const heads = 'reason' in indices ? [] : ['first', 'error', 'total', 'error'];
+  const head = ['input', ...heads, `worth of knowing (${unit})`];
+  const inputs = aligned([head, ...inputLines(model, risk, indices)], [1, 2, 3, 4, 5]);
+  const figures = aligned(figureLines(risk, unit, target), [1]);
+  return [figures, inputs, remarkLines(risk, indices)].filter(Boolean).join('\n');
+}
+
+/** How sure a result is: draws of all uncertain inputs, what drives their spread, and what is worth knowing. */
+export function riskCommand(session: Session, given: Arguments): Outcome {
+  const asked = questionOf(session, given.options['result']);
+  const request = requestOf(given);
+  const model = riskModel(asked.view);
+  const risk = finished(drawRisk(model, request));
+  const indices = indicesOf(model, request);
+  return {
+    document: riskDocument(model, risk, indices, request.target),
+    table: riskTable(model, risk, indices, request.target, resultUnit(asked)),
+    computed: !asked.base.isNaN(),
+  };
+}

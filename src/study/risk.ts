@@ -1,0 +1,177 @@
+import { correlations } from '../model/correlation';
+import type { Lever } from '../model/view';
+import { Draws } from './draws';
+import { failuresIn, mostExamined, type Failure } from './failures';
+import { InputInformation } from './informationValue';
+import { momentsOf, type Moments } from './moments';
+import { PerfectInformation, type Worth } from './perfectInformation';
+import { lookedAt, type RiskModel } from './riskModel';
+
+/** What is asked of draws. */
+export interface RiskRequest {
+  /** At least 1. */
+  readonly draws: number;
+  /** A whole number from 0 to 2^53 - 1; the same one gives the same draws on any machine. */
+  readonly seed: number;
+  /** The result at which the choice turns: to go ahead where it is above. */
+  readonly target: number;
+}
+
+/** How far draws have come. The columns are the results so far, in the order drawn, and go on being filled. */
+export interface RiskProgress {
+  readonly done: number;
+  readonly of: number;
+  readonly result: Float64Array;
+  /** Both plans' own results of the same draws, where two are compared. */
+  readonly plan: Float64Array | undefined;
+  readonly against: Float64Array | undefined;
+}
+
+/** The worth of knowing one input. */
+export interface InputWorth extends Worth {
+  readonly lever: Lever;
+}
+
+/** What draws come to. */
+export interface Risk {
+  readonly draws: number;
+  /** Draws whose result could not be computed; everything else speaks of the rest. */
+  readonly failed: number;
+  readonly failures: readonly Failure[];
+  /** Inputs in % of which some draws lay below 0 or above 100, with how many. */
+  readonly outside: readonly { readonly lever: Lever; readonly count: number }[];
+  /** The results, ascending. */
+  readonly sorted: Float64Array;
+  readonly moments: Moments;
+  /** Both plans' own results, in the order drawn, where two are compared. */
+  readonly plan: Float64Array | undefined;
+  readonly against: Float64Array | undefined;
+  /** What knowing all inputs, or one, is worth for the choice; NaN without results. */
+  readonly knowingAll: Worth;
+  readonly knowingEach: readonly InputWorth[];
+}
+
+/** Blocks between two reports. */
+const blocksPerReport = 8;
+
+/** Results as they come, those that cannot be computed left out. */
+class Kept {
+  readonly columns: readonly Float64Array[];
+  count = 0;
+  failed = 0;
+  /** Inputs of the first draws that failed. */
+  readonly examined: number[][] = [];
+
+  constructor(
+    private readonly model: RiskModel,
+    draws: number,
+  ) {
+    const columns = model.columns.results.length > 1 ? 3 : 1;
+    this.columns = Array.from({ length: columns }, () => new Float64Array(draws));
+  }
+
+  add(result: Float64Array, count: number): void {
+    const sources = [result, ...this.model.columns.results];
+    for (let i = 0; i < count; i += 1) {
+      if (result[i] === result[i]) {
+        for (let k = 0; k < this.columns.length; k += 1) this.columns[k]![this.count] = sources[k]![i]!;
+        this.count += 1;
+      } else this.fail(i);
+    }
+  }
+
+  private fail(i: number): void {
+    this.failed += 1;
+    if (this.examined.length >= mostExamined) return;
+    this.examined.push(this.model.columns.inputs.map((input) => input[i]!));
+  }
+
+  soFar(k: number): Float64Array | undefined {
+    return this.columns[k]?.subarray(0, this.count);
+  }
+}
+
+/** What knowing is worth, from draws of the result less the target. */
+class Information {
+  private readonly all = new PerfectInformation(2);
+  private readonly each: readonly InputInformation[];
+  private readonly above: Float64Array;
+  private readonly nothing: Float64Array;
+
+  constructor(
+    private readonly model: RiskModel,
+    { draws, target }: RiskRequest,
+  ) {
+    this.each = model.inputs.map(({ lever }) => new InputInformation(draws, lever.range?.shape === 'either'));
+    this.above = new Float64Array(model.columns.block);
+    this.nothing = new Float64Array(model.columns.block);
+    this.target = target;
+  }
+
+  private readonly target: number;
+
+  add(chances: readonly Float64Array[], result: Float64Array, count: number): void {
+    for (let i = 0; i < count; i += 1) this.above[i] = result[i]! - this.target;
+    this.all.add([this.nothing, this.above], count);
+    this.each.forEach((input, k) => input.add(chances[k] as Float64Array, this.above, count));
+  }
+
+  worth(): Pick<Risk, 'knowingAll' | 'knowingEach'> {
+    const knowingAll = this.all.worth();
+    const ahead = this.all.best() === 1;
+    const knowingEach = this.model.inputs.map(({ lever }, k) => {
+      const { value, error } = (this.each[k] as InputInformation).worth(ahead);
+      return { lever, value: Math.min(value, knowingAll.value), error };
+    });
+    return { knowingAll, knowingEach };
+  }
+}
+
+/**
+ * Draws every uncertain input by its shape and correlations and computes the result for each draw: both plans of a
+ * comparison from the same draws. Plain Monte Carlo, so the mean's standard error is sd/√n.
+ * @yields how far it has come, every few thousand draws; stop asking to cancel
+ */
+export function* drawRisk(model: RiskModel, request: RiskRequest): Generator<RiskProgress, Risk> {
+  const { columns, view } = model;
+  const { factor } = correlations(view.model.cells, view.model.ids);
+  const draws = new Draws(model.inputs, factor, request.seed, columns.block);
+  const information = new Information(model, request);
+  const kept = new Kept(model, request.draws);
+  const result = new Float64Array(columns.block);
+  for (let from = 0, block = 1; from < request.draws; from += columns.block, block += 1) {
+    const count = Math.min(columns.block, request.draws - from);
+    draws.fill(columns.inputs, count);
+    columns.run(count);
+    lookedAt(columns.results, result, count);
+    kept.add(result, count);
+    information.add(draws.chances, result, count);
+    if (block % blocksPerReport === 0) yield progress(kept, from + count, request.draws);
+  }
+  return finish(model, request, kept, draws, information);
+}
+
+function progress(kept: Kept, done: number, of: number): RiskProgress {
+  return { done, of, result: kept.soFar(0)!, plan: kept.soFar(1), against: kept.soFar(2) };
+}
+
+function finish(model: RiskModel, { draws }: RiskRequest, kept: Kept, drawn: Draws, information: Information): Risk {
+  const sorted = kept.soFar(0) as Float64Array;
+  const moments = momentsOf(sorted);
+  sorted.sort();
+  const outside = model.inputs.flatMap(({ lever }, k) => {
+    const count = drawn.outside[k] as number;
+    return count > 0 ? [{ lever, count }] : [];
+  });
+  return {
+    draws,
+    failed: kept.failed,
+    failures: failuresIn(model, kept.examined),
+    outside,
+    sorted,
+    moments,
+    plan: kept.soFar(1),
+    against: kept.soFar(2),
+    ...information.worth(),
+  };
+}

@@ -1,0 +1,78 @@
+import { compileColumns, compileVaried, type Columns, type Target } from '../model/columns/columns';
+import { evaluatePlan } from '../model/values';
+import { uncertain, type Lever, type View } from '../model/view';
+import type { Plan } from '../model/model';
+import { uncertainOf, type Uncertain } from './draws';
+import type { BlockModel } from './sobolIndices';
+
+/** A view's formulas, ready for draws of the uncertain inputs that its result depends on. */
+export interface RiskModel {
+  readonly view: View;
+  /** In file order. */
+  readonly inputs: readonly Uncertain[];
+  /** The result in the plan and, where there is one, in the plan compared with. */
+  readonly targets: readonly Target[];
+  readonly columns: Columns;
+}
+
+/** The cells of a plan that some levers move there. */
+function movingIn(levers: readonly Lever[], side: 'inPlan' | 'inAgainst'): Map<number, number> {
+  return new Map(levers.flatMap((lever, i) => (lever[side] ? [[lever.cell.id, i] as const] : [])));
+}
+
+function feeds(plan: Plan | undefined, lever: Lever, result: number): boolean {
+  return plan !== undefined && plan.structure.route([lever.cell.id], result).length > 0;
+}
+
+/** Makes a view ready for draws. */
+export function riskModel(view: View): RiskModel {
+  const { plan, against, result } = view;
+  const levers = uncertain(view).filter(
+    (lever) => (lever.inPlan && feeds(plan, lever, result)) || (lever.inAgainst && feeds(against, lever, result)),
+  );
+  const targetIn = (one: Plan, side: 'inPlan' | 'inAgainst'): Target => ({
+    plan: one,
+    values: evaluatePlan(one),
+    cell: result,
+    moving: movingIn(levers, side),
+  });
+  const targets = [targetIn(plan, 'inPlan'), ...(against ? [targetIn(against, 'inAgainst')] : [])];
+  return { view, inputs: uncertainOf(levers), targets, columns: compileColumns(targets, levers.length) };
+}
+
+/** What a view looks at, from its targets' columns: NaN where it cannot be computed. */
+export function lookedAt([own, other]: readonly Float64Array[], out: Float64Array, count: number): Float64Array {
+  for (let i = 0; i < count; i += 1) {
+    const value = other === undefined ? own![i]! : own![i]! - other[i]!;
+    out[i] = value - value === 0 ? value : NaN;
+  }
+  return out;
+}
+
+/** The same as a model of independent inputs. */
+export function blockModel({ targets, inputs }: RiskModel): BlockModel {
+  const columns = compileVaried(targets, inputs.length);
+  const [result, varied] = [new Float64Array(columns.block), new Float64Array(columns.block)];
+  return {
+    block: columns.block,
+    inputs: columns.inputs,
+    result,
+    run: (count) => {
+      columns.run(count);
+      lookedAt(columns.results, result, count);
+    },
+    vary: (input, column, count) => lookedAt(columns.vary(input, column, count), varied, count),
+  };
+}
+
+/** Two inputs of a model that are drawn together, or undefined where all are independent. */
+export function correlatedPair({ inputs }: RiskModel): readonly [Uncertain, Uncertain] | undefined {
+  const byName = new Map(inputs.map((input) => [input.lever.cell.name, input]));
+  for (const input of inputs) {
+    for (const { other, rank } of input.lever.cell.correlations) {
+      const partner = byName.get(other);
+      if (partner !== undefined && rank !== 0) return [input, partner];
+    }
+  }
+  return undefined;
+}
