@@ -1,11 +1,21 @@
+import type { Model } from '../model/model';
+
 /** The screens, by the question that each answers. */
 export const questions = [
   { key: 'numbers', label: 'Numbers' },
+  { key: 'beds', label: 'Beds' },
   { key: 'what matters', label: 'What matters' },
   { key: 'breakeven', label: 'Breakeven' },
+  { key: 'how sure', label: 'How sure' },
 ] as const;
 
 export type Question = (typeof questions)[number]['key'];
+
+/** What can be asked of a model: of its beds only where it has a crop schedule. */
+export function questionsFor({ cells }: Pick<Model, 'cells'>): Question[] {
+  const grows = cells.some(({ crop }) => crop === 'stage 1 time');
+  return questions.map(({ key }) => key).filter((key) => key !== 'beds' || grows);
+}
 
 export function questionOf(text: string): Question {
   return questions.find(({ key }) => key === text)?.key ?? 'numbers';

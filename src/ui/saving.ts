@@ -7,8 +7,8 @@ export function fileText(live: Live): string {
 }
 
 /** Gives the browser a file to save. */
-export function download(name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'text/csv;charset=utf-8' }));
+export function download(name: string, text: string, type = 'text/csv'): void {
+  const address = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

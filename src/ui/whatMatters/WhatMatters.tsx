@@ -6,6 +6,7 @@ import { CannotCompute } from '../finding/CannotCompute';
 import { Choices, type Option } from '../finding/Choices';
 import { Chooser } from '../finding/Chooser';
 import { errorIn, questionOf } from '../finding/comparing';
+import { Switching } from '../howSure/Switching';
 import type { ScreenProps, Whose } from '../screen';
 import type { Of } from './finding';
 import { createTornado } from './shownTornado';
@@ -91,12 +92,15 @@ function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
       </Match>
       <Match when={question()}>
         {(asked) => (
-          <TornadoView
-            tornado={tornado()}
-            asked={{ result: props.result, of: ofWhat(props.live.model(), plans()), base: asked().base }}
-            letter={plans()[1] !== undefined ? undefined : plans()[0] === props.plan ? 'B' : 'A'}
-            goTo={props.goTo}
-          />
+          <>
+            <TornadoView
+              tornado={tornado()}
+              asked={{ result: props.result, of: ofWhat(props.live.model(), plans()), base: asked().base }}
+              letter={plans()[1] !== undefined ? undefined : plans()[0] === props.plan ? 'B' : 'A'}
+              goTo={props.goTo}
+            />
+            <Switching live={props.live} result={props.result} plans={plans()} goTo={props.goTo} />
+          </>
         )}
       </Match>
     </Switch>

@@ -1,0 +1,149 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import { readIsoDate, isoDate } from '../../trade/civilDate';
+import { Choices, type Option } from '../finding/Choices';
+import { Sentence } from '../finding/Sentence';
+import { here } from '../here';
+import type { ScreenProps } from '../screen';
+import { askedOf, sameAsked, type Asked } from './asked';
+import { ByWeeksView } from './ByWeeksView';
+import { mondayOf } from './dates';
+import { Faults } from './Faults';
+import { createLater } from './later';
+import { lookAt } from './look';
+import { printOnly } from './printOnly';
+import { Rounding } from './Rounding';
+import { StageTable } from './StageTable';
+import { told } from './told';
+import { WorkTimes } from './WorkTimes';
+import { allowanceOf, countedOptions, timeEntries, usualTimes, workSteps, type CountedAt } from './workTimes';
+import { WorkWeek } from './WorkWeek';
+import { Year } from './Year';
+import '../finding/finding.css';
+import './beds.css';
+
+type Looked = 'plan' | 'against';
+
+/** The beds: what a crop schedule finishes, what rounding costs, a year on the water, the week's work. */
+export function Beds(props: ScreenProps): JSX.Element {
+  const looked = (): Looked =>
+    props.against !== undefined && props.choice.setting('beds plan') === 'against' ? 'against' : 'plan';
+  const plan = (): number => (looked() === 'against' && props.against !== undefined ? props.against : props.plan);
+  const nameOf = (index: number | undefined): string => props.live.shape().plans[index ?? -1]?.name ?? '';
+  const options = (): Option<Looked>[] => [
+    { value: 'against', label: `A ${nameOf(props.against)}` },
+    { value: 'plan', label: `B ${nameOf(props.plan)}` },
+  ];
+  const asked = createMemo(() => {
+    const values = props.live.values()[plan()];
+    return values && askedOf(props.live.model().cells, values);
+  }, undefined, { equals: sameAsked });
+  return (
+    <section class="question-screen beds" aria-labelledby="beds">
+      <h2 class="heard" id="beds">Beds</h2>
+      <Show when={asked()} fallback={<NoSchedule />}>
+        {(found) => (
+          <>
+            <Show when={props.against !== undefined}>
+              <Choices legend="Beds of" options={options()} chosen={looked()}
+                choose={(value) => props.choice.setSetting('beds plan', value)} />
+            </Show>
+            <Answer {...props} asked={found()} plan={plan()} name={nameOf(plan())}
+              alone={props.live.shape().plans.length === 1} />
+          </>
+        )}
+      </Show>
+    </section>
+  );
+}
+
+function NoSchedule(): JSX.Element {
+  return (
+    <div class="empty">
+      <p class="finding">This model has no crop schedule.</p>
+      <p>Entries that the column crop of its file tags with boards, interval, stage 1 time and the like make one.</p>
+    </div>
+  );
+}
+
+interface AnswerProps extends ScreenProps {
+  readonly asked: Asked;
+  readonly name: string;
+  /** Whether the model has no other plan. */
+  readonly alone: boolean;
+}
+
+function Answer(props: AnswerProps): JSX.Element {
+  const look = createMemo(() => lookAt(props.asked));
+  const found = createMemo(() => told(look(), props.alone ? '' : props.name, here));
+  const dayIn = (key: string): number | undefined => readIsoDate(props.choice.setting(key));
+  const start = createMemo(() => dayIn('beds start') ?? mondayOf(new Date()));
+  const later = createLater(() => props.asked, () => start());
+  const times = createTimes(props);
+  const stands = (): void => props.choice.setSetting('question', 'beds');
+  const print = (): void => {
+    stands();
+    printOnly('beds');
+  };
+  return (
+    <>
+      <div class="said" aria-live="polite">
+        <p class="finding"><Sentence phrase={found().main} /></p>
+        <Show when={found().more.length > 0}><p><Sentence phrase={found().more} /></p></Show>
+      </div>
+      <Faults faults={look().faults} cells={props.asked.cells} quiet={false} goTo={props.goTo} />
+      <StageTable look={look()} goTo={props.goTo} />
+      <Show when={look().byWeeks}>
+        {(split) => <ByWeeksView found={split()} stages={props.asked.schedule.stages} />}
+      </Show>
+      <Show when={later()}>
+        {(worked) => (
+          <>
+            <Show when={worked().loss}>
+              {(loss) => (
+                <Rounding loss={loss()} suggested={worked().suggested} asked={worked().asked} goTo={props.goTo} />
+              )}
+            </Show>
+            <Show when={worked().year.batches.length > 0 || look().faults.length === 0}>
+              <Year year={worked().year} boards={worked().asked.schedule.boards.toNumber()} cells={props.asked.cells}
+                known={look().faults} steps={times.steps()} goTo={props.goTo}
+                setStart={(day) => props.choice.setSetting('beds start', isoDate(day))} />
+            </Show>
+            <Show when={worked().year.batches.length > 0}>
+              <WorkWeek year={worked().year} steps={times.steps()} from={dayIn('beds week')}
+                setFrom={(day) => props.choice.setSetting('beds week', isoDate(day))}
+                file={props.live.origin().name} plan={props.name} beforePrint={stands}>
+                {times.view()}
+              </WorkWeek>
+            </Show>
+          </>
+        )}
+      </Show>
+      <p class="print-all"><button type="button" class="word" onClick={print}>Print the beds</button></p>
+    </>
+  );
+}
+
+/** The hours: the entries that they are made of, as someone chose, and the steps of the work from them. */
+function createTimes(props: AnswerProps): { steps: () => ReturnType<typeof workSteps>; view: () => JSX.Element } {
+  const stages = (): number => props.asked.schedule.stages.length;
+  const cells = (): AnswerProps['asked']['cells'] => props.asked.cells;
+  const entries = createMemo(() => timeEntries(cells(), props.asked.parts.get('boards')));
+  const at = createMemo((): CountedAt[] => {
+    const usual = usualTimes(entries(), stages());
+    const known = countedOptions(stages()).map(({ value }) => value);
+    return entries().map(({ cell }, i) => {
+      const chosen = props.choice.setting(`beds time ${cell.name}`);
+      return known.find((value) => value === chosen) ?? usual[i] ?? 'none';
+    });
+  });
+  const values = (): ReturnType<ScreenProps['live']['values']>[number] | undefined => props.live.values()[props.plan];
+  const steps = createMemo(() => {
+    const numbers = values();
+    return numbers === undefined ? [] : workSteps(entries(), at(), allowanceOf(cells()), numbers);
+  });
+  const view = (): JSX.Element => (
+    <WorkTimes entries={entries()} at={at()} stages={stages()} allowance={allowanceOf(cells())} values={values()}
+      choose={({ cell }, chosen) => props.choice.setSetting(`beds time ${cell.name}`, chosen)} />
+  );
+  return { steps, view };
+}

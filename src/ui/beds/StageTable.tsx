@@ -1,0 +1,48 @@
+import { For, Index, type JSX } from 'solid-js';
+import { here } from '../here';
+import { Link } from '../words';
+import type { Look } from './look';
+import { lines, stageRows } from './stageRows';
+
+/** The beds as a whole and stage by stage, as lines of an almanac. */
+export function StageTable(props: { look: Look; goTo: (cell: number) => void }): JSX.Element {
+  return (
+    <>
+      <dl class="bed-lines">
+        <Index each={lines(props.look, here)}>
+          {(line) => (
+            <div class="bed-line">
+              <dt>{line().label}<span class="leader" aria-hidden="true" /></dt>
+              <dd>{line().value} <span class="unit">{line().unit}</span></dd>
+            </div>
+          )}
+        </Index>
+      </dl>
+      <div class="table-room" role="region" aria-label="Table of the stages" tabindex="0">
+        <table class="stages">
+          <thead>
+            <tr>
+              <td />
+              <For each={props.look.asked.schedule.stages}>
+                {({ number }) => {
+                  const cell = (): number | undefined => props.look.asked.parts.get(`stage ${number} time`)?.id;
+                  return <th scope="col"><Link onPress={() => props.goTo(cell()!)}>stage {number}</Link></th>;
+                }}
+              </For>
+            </tr>
+          </thead>
+          <tbody>
+            <Index each={stageRows(props.look, here)}>
+              {(row) => (
+                <tr>
+                  <th scope="row"><span class="led">{row().label}<span class="leader" aria-hidden="true" /></span></th>
+                  <Index each={row().values}>{(value) => <td>{value()}</td>}</Index>
+                </tr>
+              )}
+            </Index>
+          </tbody>
+        </table>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,48 @@
+import { createMemo, For, type JSX } from 'solid-js';
+import type { WorkTask } from '../../trade/workList';
+import { here } from '../here';
+import { aligned, whole } from './counts';
+import { createDates } from './dates';
+import { byDay, hoursIn, taskTold } from './week';
+
+const dates = createDates(here.locale);
+
+/** A week's work day by day, in the order of a working day. */
+export function WorkTable(props: { list: readonly WorkTask[] }): JSX.Element {
+  const days = createMemo(() => byDay(props.list));
+  return (
+    <div class="table-room" role="region" aria-label="Table of the week’s work" tabindex="0">
+      <table class="work">
+        <thead>
+          <tr>
+            <th scope="col">day</th>
+            <th scope="col" class="what">what</th>
+            <th scope="col">plants</th>
+            <th scope="col">boards</th>
+            <th scope="col">hours</th>
+          </tr>
+        </thead>
+        <For each={days()}>
+          {({ day, tasks }) => (
+            <tbody>
+              <For each={tasks}>
+                {(task, i) => (
+                  <tr>
+                    {i() === 0 && <th scope="rowgroup" rowspan={tasks.length}>{dates.short(day)}</th>}
+                    <td class="what">{taskTold(task)}</td>
+                    <td>{task.task === 'wash' ? '' : whole(task.plants, here)}</td>
+                    <td>{whole(task.boards, here)}</td>
+                    <td>{aligned(task.hours, 2, here)}</td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          )}
+        </For>
+        <tfoot>
+          <tr><th scope="row" colspan="4">all hours</th><td>{aligned(hoursIn(props.list), 2, here)}</td></tr>
+        </tfoot>
+      </table>
+    </div>
+  );
+}

@@ -1,0 +1,28 @@
+import type { Cell } from '../../model/cell';
+import { cropParts, type CropParts } from '../../model/cropParts';
+import type { Values } from '../../model/values';
+import { readSchedule, type Schedule } from '../../trade/schedule';
+import { readSeason, type Season } from '../../trade/season';
+
+/** The crop schedule of one plan, as it is looked at. */
+export interface Asked {
+  readonly cells: readonly Cell[];
+  readonly parts: CropParts;
+  readonly schedule: Schedule;
+  readonly season: Season;
+  /** All its numbers in one text: two schedules with the same text are the same. */
+  readonly numbers: string;
+}
+
+/** Undefined where the model has no crop schedule. */
+export function askedOf(cells: readonly Cell[], values: Values): Asked | undefined {
+  const schedule = readSchedule(cells, values);
+  if (schedule === undefined) return undefined;
+  const season = readSeason(cells, values);
+  return { cells, parts: cropParts(cells), schedule, season, numbers: JSON.stringify([schedule, season]) };
+}
+
+/** Whether nothing moved that the beds depend on, so that an edit of a price computes no calendar. */
+export function sameAsked(a: Asked | undefined, b: Asked | undefined): boolean {
+  return a?.numbers === b?.numbers && a?.cells === b?.cells;
+}

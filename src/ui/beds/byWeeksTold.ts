@@ -1,0 +1,55 @@
+import type { ByWeeks, Split } from '../../trade/byWeeks';
+import { plainly, say, sentences, type Phrase } from '../finding/phrase';
+import type { Format } from '../format';
+import { aligned, counted, gain, none, shown, stages, whole } from './counts';
+
+/** A way to share the boards, as a row. */
+export interface SplitRow {
+  readonly label: string;
+  readonly finished: string;
+  readonly gain: string;
+  /** By stage. */
+  readonly boards: readonly string[];
+}
+
+export function splitRows({ oneStage, seems, gives, keepsPace }: ByWeeks, format: Format): SplitRow[] {
+  const row = (label: string, split: Split): SplitRow => ({
+    label,
+    finished: whole(split.finishedPerWeek, format),
+    gain: gain(split.gain, format),
+    boards: split.boards.map((boards) => aligned(boards, 1, format)),
+  });
+  return [
+    {
+      label: 'one stage, at the last density',
+      finished: whole(oneStage, format),
+      gain: '',
+      boards: seems.boards.map(() => none),
+    },
+    row('by weeks, as it seems', seems),
+    row('by weeks, as it is', gives),
+    row('keeping pace', keepsPace),
+  ];
+}
+
+function overstatedTold({ seems, keepsPace, overstated }: ByWeeks, format: Format): Phrase {
+  if (!overstated.isFinite()) return say`Two stages gain nothing here, however the boards are shared.`;
+  const [claimed, real] = [gain(seems.gain, format), gain(keepsPace.gain, format)];
+  if (overstated.lt('1.05')) return say`Against one stage that is ${real}.`;
+  const times = shown(overstated, 1, format);
+  return say`Against one stage the shortcut claims ${claimed} where ${real} is to be had: ${times} times as much.`;
+}
+
+/** What is wrong with sharing boards by weeks, in the grower's own numbers. */
+export function byWeeksTold(found: ByWeeks, format: Format): Phrase {
+  const { seems, gives, keepsPace, bottleneck } = found;
+  const promised = counted(seems.finishedPerWeek, 'plant', format);
+  const passes = plainly(bottleneck.length === 1 ? 'lets' : 'let');
+  const real = whole(gives.finishedPerWeek, format);
+  return sentences(
+    say`Shared by the weeks that plants stand in each stage, the boards seem to finish ${promised} a week.`,
+    say`But ${stages(bottleneck)} ${passes} only ${real} through.`,
+    say`Shared so that the stages keep pace, they finish ${whole(keepsPace.finishedPerWeek, format)}.`,
+    overstatedTold(found, format),
+  );
+}

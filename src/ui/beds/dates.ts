@@ -1,0 +1,36 @@
+import { dayNumber, weekday } from '../../trade/civilDate';
+
+const msPerDay = 86_400_000;
+
+/** Writes days, given by their number, as a locale does. */
+export interface Dates {
+  /** `Mon 9 Mar`. */
+  short(day: number): string;
+  /** `9 March 2031`. */
+  long(day: number): string;
+  /** `Mar`. */
+  month(day: number): string;
+}
+
+export function createDates(locale: string): Dates {
+  const writer = (options: Intl.DateTimeFormatOptions): ((day: number) => string) => {
+    const format = new Intl.DateTimeFormat(locale, { timeZone: 'UTC', calendar: 'gregory', ...options });
+    return (day) => format.format(new Date(day * msPerDay));
+  };
+  return {
+    short: writer({ weekday: 'short', day: 'numeric', month: 'short' }),
+    long: writer({ day: 'numeric', month: 'long', year: 'numeric' }),
+    month: writer({ month: 'short' }),
+  };
+}
+
+/** The Monday of the week in which a moment falls where the page is read. */
+export function mondayOf(now: Date): number {
+  const day = dayNumber({ year: now.getFullYear(), month: now.getMonth() + 1, day: now.getDate() });
+  return day - weekday(day) + 1;
+}
+
+/** A moment in UTC as a calendar file stamps it: `20310309T060000Z`. */
+export function stampOf(now: Date): string {
+  return `${now.toISOString().slice(0, 19).replace(/[-:]/g, '')}Z`;
+}

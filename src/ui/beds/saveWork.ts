@@ -1,0 +1,18 @@
+import { exportTable } from '../../files/exportTable';
+import { iCalendar } from '../../trade/iCalendar';
+import { workEvents, workTable, type WorkTask } from '../../trade/workList';
+import { download } from '../saving';
+import { stampOf } from './dates';
+import { fileName, uidOf } from './week';
+
+/** Gives the browser a week's work as a table to save. */
+export function saveTable(list: readonly WorkTask[], from: number): void {
+  download(fileName(from, 'csv'), exportTable(workTable(list)));
+}
+
+/** Gives the browser a week's work as a calendar file to save; nothing where there is no work. */
+export function saveCalendarFile(list: readonly WorkTask[], from: number, file: string, plan: string): void {
+  const events = workEvents(list, (task) => uidOf(task, file, plan));
+  const text = iCalendar(events, stampOf(new Date()));
+  if (text !== undefined) download(fileName(from, 'ics'), text, 'text/calendar');
+}

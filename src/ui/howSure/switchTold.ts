@@ -1,0 +1,54 @@
+import { decimal, type Decimal } from '../../core/number';
+import { plainly, say, sentences, type Phrase } from '../finding/phrase';
+import { spoken } from '../finding/spoken';
+import { endText } from '../finding/typed';
+import { space, type Format } from '../format';
+import { printedUnit } from '../printedUnit';
+import type { Switch } from './switchSearch';
+
+/** One input as its line is shown. */
+export interface SwitchLine {
+  readonly cell: Switch['cell'];
+  readonly today: string;
+  readonly flips: string;
+  readonly change: string;
+}
+
+/** A change in per cent with a sign: one decimal below 10, none above. */
+export function changeText(change: Decimal, format: Format): string {
+  const decimals = change.abs().lt(10) ? 1 : 0;
+  const text = format.fixed(change, decimals);
+  // What is too small for the decimals is still a change.
+  if (!change.isZero() && !/[1-9]/.test(text)) return `less than ${format.fixed(decimal('0.1'), 1)}${space}%`;
+  return `${change.gt(0) ? '+' : ''}${text}${space}%`;
+}
+
+/** Lines in the order of the search: the thinnest margin first. */
+export function switchLines(found: readonly Switch[], format: Format): SwitchLine[] {
+  return found.map(({ cell, base, value, change, count }) => {
+    const unit = printedUnit(cell.unitText);
+    const withUnit = (text: string): string => [text, unit].filter(Boolean).join(space);
+    const more = count > 1 ? ` (${count - 1} more)` : '';
+    return {
+      cell,
+      today: withUnit(endText(base, cell, format)),
+      flips: value === undefined ? 'cannot flip it' : withUnit(endText(value, cell, format)) + more,
+      change: change === undefined ? '' : changeText(change, format),
+    };
+  });
+}
+
+/** Which guess may be wrong least before the answer flips. */
+export function switchSentence(found: readonly Switch[], format: Format): Phrase {
+  const [first] = found;
+  const flipping = found.filter(({ value }) => value !== undefined).length;
+  if (first === undefined) return say`No entry can flip the answer: the plan has no input.`;
+  if (first.value === undefined) return say`No entry by itself can flip the answer, however wrong it is within the range looked at.`;
+  const at = spoken(first.value, first.cell.unit, format);
+  const by = first.change === undefined ? [] : say`, ${changeText(first.change, format)} from today`;
+  const cannot = found.length - flipping;
+  return sentences(
+    say`${first.cell.label} has the thinnest margin: at ${at}${by}, the answer flips.`,
+    cannot === 0 ? [] : plainly(`${cannot} of ${found.length} entries cannot flip it.`),
+  );
+}

@@ -1,0 +1,79 @@
+import { decimal } from '../../core/number';
+import type { Cell } from '../../model/cell';
+import { differenceClaim } from '../breakeven/claim';
+import { listed, plainly, say, sentences, type Phrase } from '../finding/phrase';
+import { spoken } from '../finding/spoken';
+import type { Format } from '../format';
+import { subject, type Of } from '../whatMatters/finding';
+import type { Details, Found } from './reply';
+import { errorText, ofHundred, saidInSteps, inSteps, stepFor } from './rounding';
+import { told, type Summary } from './summary';
+
+/** What is asked: whose result, against which target. */
+export interface Question {
+  readonly result: Cell;
+  readonly of: Of;
+  readonly target: number;
+}
+
+/** One of the percentiles that are told. */
+export function percentile({ percentiles }: Summary, share: (typeof told)[number]): number {
+  return percentiles[told.indexOf(share)] ?? NaN;
+}
+
+/** How often the answer holds. */
+function odds(question: Question, { above, equal }: Summary, format: Format): Phrase {
+  const { result, of, target } = question;
+  const often = ofHundred(above);
+  const at = decimal(target);
+  const ties = equal >= 0.005 ? say` and ${target === 0 && of.kind === 'difference' ? plainly('both are equal') : plainly('meets it')} in ${ofHundred(equal)}` : [];
+  if (of.kind === 'difference' && target === 0) {
+    const claim = differenceClaim({ result, target: at, plan: of.plan, against: of.against }, format);
+    return say`${claim.above} in ${often}${ties}`;
+  }
+  const level = target === 0 ? '0' : spoken(at, result.unit, format);
+  return say`${subject({ result, of, base: at })} is above ${level} in ${often}${ties}`;
+}
+
+/** What the draws say, in one sentence. */
+export function sentence(question: Question, summary: Summary, format: Format): Phrase {
+  const { result, of } = question;
+  const [low, high] = [percentile(summary, 5), percentile(summary, 95)];
+  const what = of.kind === 'difference' ? say`the difference in ${result.label}` : plainly('it');
+  const holds = odds(question, summary, format);
+  if (low === high) return say`${holds}; ${what} is ${spoken(decimal(low), result.unit, format)} in 90 of 100.`;
+  const step = stepFor(high - low);
+  const between = say`${inSteps(low, step, format)} and ${saidInSteps(high, step, result.unit, format)}`;
+  return say`${holds}; ${what} lies between ${between} in ${'90 of 100'}.`;
+}
+
+/** The mean, and how far the number of draws leaves it open. */
+export function average({ mean, meanError, count }: Summary, { result }: Question, format: Format): Phrase {
+  if (count < 2) return say`One draw says nothing of how sure it is: ask for more.`;
+  const step = stepFor(meanError > 0 ? meanError * 100 : Math.abs(mean) / 10);
+  const at = saidInSteps(mean, step, result.unit, format);
+  if (!(meanError > 0)) return say`On average it is ${at}.`;
+  return say`On average it is ${at}, give or take ${errorText(meanError, format)} that more draws would settle.`;
+}
+
+function failed({ details, failed: count, done }: Found, cells: readonly Cell[]): Phrase {
+  if (count === 0) return [];
+  const share = ofHundred(count / done);
+  const why = (details?.failures ?? []).slice(0, 2).map(({ cell, message, inputs }): Phrase => {
+    const names = listed(inputs.map((id) => cells[id]?.label ?? ''), 3);
+    const by = inputs.length > 0 ? say` It comes from ${names}.` : [];
+    return say`In ${cells[cell]?.label ?? ''}: ${plainly(message)}${by}`;
+  });
+  return sentences(say`In ${share} it cannot be computed; everything here speaks of the rest.`, ...why);
+}
+
+function outside(details: Details | undefined, done: number, cells: readonly Cell[]): Phrase {
+  const each = (details?.outside ?? []).map(({ cell, count }) =>
+    say`${cells[cell]?.label ?? ''} was drawn outside 0 to 100 % in ${ofHundred(count / done)}: its range reaches too far.`);
+  return sentences(...each);
+}
+
+/** What went wrong in some draws. */
+export function remarks(found: Found, cells: readonly Cell[]): Phrase {
+  return sentences(failed(found, cells), outside(found.details, found.done, cells));
+}

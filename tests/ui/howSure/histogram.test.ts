@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { histogram, roundWidth } from '../../../src/ui/howSure/histogram';
+
+const evenly = Float64Array.from({ length: 10_000 }, (_, i) => -50 + i / 100);
+
+describe('the bins of a histogram', () => {
+  it('have a width of 1, 2 or 5 times a power of ten', () => {
+    expect([0.9, 1, 1.1, 2.4, 6, 130].map(roundWidth)).toEqual([1, 1, 2, 5, 10, 200]);
+  });
+  it('have edges at multiples of their width, 0 among them', () => {
+    const { from, width, shares } = histogram([evenly]);
+    expect(width).toBe(2);
+    expect(from / width).toBe(Math.round(from / width));
+    expect(from).toBe(-50);
+    expect(shares[0]).toHaveLength(50);
+  });
+  it('hold equal shares of evenly spread results', () => {
+    const [shares] = histogram([evenly]).shares;
+    for (const share of shares!) expect(share).toBeCloseTo(0.02, 3);
+  });
+  it('are common to two sets and cover both', () => {
+    const { from, width, shares } = histogram([evenly, evenly.map((x) => x + 100)]);
+    expect(from).toBeLessThanOrEqual(-49);
+    expect(from + width * shares[0]!.length).toBeGreaterThanOrEqual(149);
+    expect(shares[0]!.reduce((a, b) => a + b)).toBeCloseTo(1, 1);
+    expect(shares[1]!.reduce((a, b) => a + b)).toBeCloseTo(1, 1);
+  });
+  it('are one where all results are the same', () => {
+    const { shares } = histogram([new Float64Array(10).fill(7)]);
+    expect(shares[0]!.length).toBe(1);
+    expect(shares[0]![0]).toBeCloseTo(1);
+    expect(histogram([new Float64Array(3)]).shares[0]).toHaveLength(1);
+  });
+  it('do not stretch for a few far draws', () => {
+    const { width } = histogram([Float64Array.from([...evenly, 1e9])]);
+    expect(width).toBe(2);
+  });
+});
