@@ -44,6 +44,7 @@ function indicesOf(model: RiskModel, { draws, seed }: RiskRequest): Indices {
     const names = pair.map(({ lever }) => lever.cell.name).join(' and ');
     return { reason: `indices need inputs without correlation: ${names} have one.` };
   }
+  if (model.inputs.length === 0) return { points: 0, found: [] };
   const design = designFor(draws, seed);
   const distributions = model.inputs.map(({ distribution }) => distribution);
   return { points: design.points, found: finished(sobolIndices(blockModel(model), distributions, design)) };

@@ -12,7 +12,7 @@ import {
   type Reason,
   type Typing,
 } from './function';
-import { wholeBatch } from './wholeBatch';
+import { largestBatch } from './wholeBatch';
 
 const cropTime: Dimension = new Map([['day', 1]]);
 
@@ -94,7 +94,7 @@ export const cropFunctions = [
     examples: [['whole_batch(boards_afloat, sowing_interval, bed_time, holes, 1)', '60']],
     arity: [5, many],
     typing: batchRule,
-    compute: (m, args) => wholeBatch(m, args).batch,
+    compute: (m, args) => largestBatch(m, args),
     reason: batchReason,
   }),
 ];
