@@ -37,5 +37,5 @@ export interface Arithmetic<T> {
 /** Numbers that differ by at most this share of the larger count as equal, in every evaluator. */
 export const tieTolerance = 1e-12;
 
-/** Largest distance at which a number stands for a whole number or half; past 1e11 the share alone would reach others. */
+/** Largest distance at which a number stands for a whole number or half; past 1e11 the share alone is too wide. */
 export const widestTie = 0.1;

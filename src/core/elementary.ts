@@ -140,9 +140,10 @@ function logarithmOf(given: number): number {
   const near = 1 + j * (1 / fractions);
   const over = 2 * (m - near);
   const under = m + near;
-  const u = over / under;
+  const perUnder = 1 / under;
+  const u = over * perUnder;
   const product = u * under;
-  const missing = (over - product - leftOut(u, under, product) - u * (m - (under - near))) / under;
+  const missing = (over - product - leftOut(u, under, product) - u * (m - (under - near))) * perUnder;
   const square = u * u;
   const series = u * square * (1 / 12 + square * (1 / 80 + square * (1 / 448 + square * (1 / 2304))));
   const e = tiny ? raised - 54 : raised;

@@ -1,12 +1,8 @@
 import { ceilFloat, exceedsFloat, float, floorFloat } from '../../core/float';
 import { largestBatch } from '../../formula/wholeBatch';
+import { batchOfTwo, largestQuick, slack } from './twoStages';
 
 type Column = Float64Array;
-
-/** Rounding and ties move the bound that whole boards cannot beat by less than this share. */
-const slack = 1e-11;
-/** From here on the general search takes over. */
-const largestQuick = 2 ** 40;
 
 /**
  * `whole_batch` down columns: the results of `formula/wholeBatch`, bit for bit, by a search that starts from the bound
@@ -37,7 +33,7 @@ export class WholeBatchColumn {
     this.entering = new Float64Array(this.stages);
     this.each = new Float64Array(this.stages);
     this.instants = new Float64Array(this.stages + 1);
-    this.sowings = new Float64Array(this.stages + 1);
+    this.sowings = new Float64Array((this.stages + 1) ** 2);
     this.batches = new Float64Array((this.stages + 1) * this.stages);
   }
 
@@ -54,10 +50,9 @@ export class WholeBatchColumn {
     const { values } = this;
     this.boards = values[0]!;
     const interval = values[1]!;
-    if (!(interval > 0) || !this.readStages()) return NaN;
-    const most = this.boards / this.countBatches(interval);
-    if (!(most < largestQuick)) return largestBatch(float, Array.from(values));
-    return this.search(Math.floor(most * (1 + slack)));
+    if (!(interval > 0 && this.readStages())) return NaN;
+    const batch = this.running === 2 ? this.batchOfTwo(interval) : this.search(interval);
+    return batch === batch ? batch : largestBatch(float, Array.from(values));
   }
 
   /** Takes in the stages that have time; false where they make no schedule. */
@@ -83,15 +78,21 @@ export class WholeBatchColumn {
   /** Counts the batches in each stage at each instant; returns the most boards that one plant a batch takes up. */
   private countBatches(interval: number): number {
     const { running, instants, sowings, batches, entering, density } = this;
+    const wide = running + 1;
     const lead = Math.floor(instants[running]! / interval) + 2;
+    for (let k = 0; k <= running; k += 1) {
+      sowings[k * wide + k] = lead;
+      for (let j = 0; j < k; j += 1) {
+        const apart = (instants[k]! - instants[j]!) / interval;
+        sowings[k * wide + j] = floorFloat(apart + lead);
+        sowings[j * wide + k] = floorFloat(lead - apart);
+      }
+    }
     let most = 0;
     for (let k = 0; k <= running; k += 1) {
-      for (let j = 0; j <= running; j += 1) {
-        sowings[j] = j === k ? lead : floorFloat((instants[k]! - instants[j]!) / interval + lead);
-      }
       let boards = 0;
       for (let j = 0; j < running; j += 1) {
-        const inStage = sowings[j]! - sowings[j + 1]!;
+        const inStage = sowings[k * wide + j]! - sowings[k * wide + j + 1]!;
         batches[k * running + j] = inStage;
         boards += (inStage * entering[j]!) / density[j]!;
       }
@@ -100,7 +101,16 @@ export class WholeBatchColumn {
     return most;
   }
 
-  private search(bound: number): number {
+  private batchOfTwo(interval: number): number {
+    const { boards, instants, density, entering } = this;
+    return batchOfTwo(boards, interval, instants[1]!, instants[2]!, density[0]!, density[1]!, entering[1]!);
+  }
+
+  /** NaN where the batch is too large for this search. */
+  private search(interval: number): number {
+    const most = this.boards / this.countBatches(interval);
+    if (!(most < largestQuick)) return NaN;
+    const bound = Math.floor(most * (1 + slack));
     let n = bound;
     while (n > 0 && !this.fits(n)) n = this.nextBelow(n);
     if (n <= 0) return this.fits(1) ? this.climb(1) : 0;
@@ -116,16 +126,19 @@ export class WholeBatchColumn {
 
   private fits(n: number): boolean {
     const { running, density, entering, each, batches } = this;
-    for (let j = 0; j < running; j += 1) each[j] = ceilFloat(ceilFloat(n * entering[j]!) / density[j]!);
+    each[0] = ceilFloat(n / density[0]!);
+    for (let j = 1; j < running; j += 1) each[j] = ceilFloat(ceilFloat(n * entering[j]!) / density[j]!);
     let most = 0;
+    let fullest = 0;
     for (let k = 0; k <= running; k += 1) {
       let sum = 0;
       for (let j = 0; j < running; j += 1) sum += batches[k * running + j]! * each[j]!;
       if (sum > most) {
         most = sum;
-        this.fullest = k;
+        fullest = k;
       }
     }
+    this.fullest = fullest;
     return !exceedsFloat(most, this.boards);
   }
 

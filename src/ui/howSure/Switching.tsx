@@ -5,7 +5,7 @@ import { here } from '../here';
 import type { Live } from '../live';
 import { Link } from '../words';
 import { readSwitches, type SwitchAsk, type SwitchReply } from './switchSearch';
-import { switchLines, switchSentence } from './switchTold';
+import { switchLines, switchSentence, type SwitchLine } from './switchTold';
 import './switching.css';
 
 interface SwitchingProps {
@@ -96,9 +96,15 @@ export function Switching(props: SwitchingProps): JSX.Element {
   );
 }
 
-function Lines(props: { found: ReturnType<typeof switchLines>; exact: boolean; goTo: (cell: number) => void }): JSX.Element {
+interface LinesProps {
+  readonly found: readonly SwitchLine[];
+  readonly exact: boolean;
+  readonly goTo: (cell: number) => void;
+}
+
+function Lines(props: LinesProps): JSX.Element {
   const [all, setAll] = createSignal(false);
-  const shown = (): ReturnType<typeof switchLines> => (all() ? props.found : props.found.slice(0, few));
+  const shown = (): readonly SwitchLine[] => (all() ? props.found : props.found.slice(0, few));
   return (
     <>
       <div class="table-room" role="region" aria-label="Where each entry flips the answer" tabindex="0">

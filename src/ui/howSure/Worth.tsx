@@ -36,7 +36,7 @@ export function Worth(props: WorthProps): JSX.Element {
             <span>Everything at once</span>
           </WorthRow>
         </ol>
-        <Show when={rest() > 0}>
+        <Show when={rest() > 0 && rows().length > 0}>
           <p class="quiet">
             {rest() === 1 ? 'One other entry is' : `${rest()} other entries are`} worth nothing by themselves, or too
             little to tell from nothing with this many draws.

@@ -13,6 +13,8 @@ export interface Histogram {
 const wantedBins = 60;
 /** Share at either end that may lie beyond the picture, so that a few far draws do not flatten the rest. */
 const beyond = 0.005;
+/** Part of a bin within which a result counts as lying on its edge. */
+const onEdge = 1e-9;
 
 /** The least of 1, 2 and 5 times a power of ten that is not below a width. */
 export function roundWidth(width: number): number {
@@ -23,7 +25,7 @@ export function roundWidth(width: number): number {
 function countIn(sorted: ArrayLike<number>, from: number, width: number, bins: number): number[] {
   const shares = new Array<number>(bins).fill(0);
   for (let i = 0; i < sorted.length; i += 1) {
-    const bin = Math.floor((sorted[i]! - from) / width);
+    const bin = Math.floor((sorted[i]! - from) / width + onEdge);
     if (bin >= 0 && bin < bins) shares[bin]! += 1 / sorted.length;
   }
   return shares;
@@ -39,7 +41,7 @@ export function histogram(sets: readonly ArrayLike<number>[]): Histogram {
   // Results that differ by rounding alone are one result.
   const same = high - low <= 1e-12 * Math.max(Math.abs(low), Math.abs(high));
   const width = same ? roundWidth(Math.abs(low) / 100 || 1) : roundWidth((high - low) / wantedBins);
-  const first = Math.floor(low / width - 1e-9);
-  const bins = Math.floor(high / width + 1e-9) + 1 - first;
+  const first = Math.floor(low / width + onEdge);
+  const bins = Math.floor(high / width + onEdge) + 1 - first;
   return { from: first * width, width, shares: sets.map((sorted) => countIn(sorted, first * width, width, bins)) };
 }

@@ -1,4 +1,4 @@
-import { decimal, type Decimal } from '../../core/number';
+import { decimal, halfAwayFromZero, type Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { spokenUnit } from '../finding/spoken';
 import { space, type Format } from '../format';
@@ -19,7 +19,7 @@ export function finer({ exponent }: Step): Step {
 
 function rounded(value: number, { exponent }: Step): Decimal {
   const step = decimal(`1e${exponent}`);
-  return decimal(value).dividedBy(step).round().times(step);
+  return decimal(value).dividedBy(step).toDecimalPlaces(0, halfAwayFromZero).times(step);
 }
 
 /** A number rounded to a step. */

@@ -42,7 +42,8 @@ export function worthSentence(
   if (!(knowingAll.value > 0)) return say`Nothing is worth measuring for this choice: no draw would change it.`;
   const all = worthText(knowingAll.value, result, format);
   if (first === undefined) {
-    return say`No entry is worth measuring by itself: none alone would change the choice. Knowing all of them would be worth ${all}.`;
+    const none = plainly('No entry is worth measuring by itself, as far as this many draws can tell.');
+    return sentences(none, say`Knowing all of them would be worth ${all}.`);
   }
   const before = rest.length === 0 ? [] : say` before ${listed(rest.slice(0, 2).map(({ cell }) => cell.label))}`;
   return sentences(

@@ -94,6 +94,7 @@ describe('whole_batch down a column', () => {
     ['one stage that is a multiple of the interval', [10, 7, 14, 12, 1], 60],
     ['nothing fits', [1, 7, 14, 12, 1], 0],
     ['a stage of time 0 is skipped', [10, 7, 0, 1, 0, 14, 12, 1], 60],
+    ['an argument of a skipped stage that is not known', [10, 7, 0, NaN, 1, 14, 12, 1], NaN],
     ['no stage has any time', [10, 7, 0, 12, 1], NaN],
     ['a survival above 100 %', [10, 7, 14, 12, 1.5], NaN],
     ['no bound: batches too large to count', [2 ** 60, 1, 1, 1000, 1], NaN],

@@ -83,7 +83,8 @@ describe('the client of draws', () => {
     expect(opened[0]!.closed).toBe(true);
     expect(asks(opened[1]!)).toMatchObject([{ seed: 1, sheet: model.sheet }]);
     opened[1]!.die();
-    expect(client.shown()).toMatchObject({ state: 'failed', reason: expect.stringContaining('ended twice') });
+    expect(client.shown().state).toBe('failed');
+    expect(client.shown().reason).toContain('ended twice');
   });
   it('says why the engine refused', () => {
     const { client, opened } = start();

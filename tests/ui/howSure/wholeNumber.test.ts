@@ -13,7 +13,7 @@ describe('a whole number', () => {
     for (const text of ['0', '10000001', '2.5', '-3']) {
       expect(typedWhole(text, drawLimits, english)).toEqual({ fault: `no whole number from 1 to 10,000,000: ${text}. Enter one.` });
     }
-    expect(typedWhole('many', drawLimits, english)).toMatchObject({ fault: expect.stringContaining('not a number: many') });
+    expect(typedWhole('many', drawLimits, english)).toEqual({ fault: 'not a number: many. Write digits, as in 1,234.5.' });
   });
   it('is kept, or falls back', () => {
     expect(['7', '', 'x', '0', '99999999'].map((text) => keptWhole(text, drawLimits, 5))).toEqual([7, 5, 5, 5, 5]);
