@@ -6,7 +6,8 @@ export const slack = 1e-11;
 export const largestQuick = 2 ** 40;
 
 /**
- * The search of `WholeBatchColumn` for two stages, in local numbers from end to end, which takes two thirds of the time.
+ * The search of `WholeBatchColumn` for two stages, in local numbers from end to end, which takes two thirds of the
+ * time.
  * @param move when a batch moves from the first stage to the second
  * @param end when it leaves the second
  * @param share the share of a batch that enters the second stage
@@ -25,34 +26,47 @@ export function batchOfTwo(
   const first = move / interval;
   const both = end / interval;
   const second = (end - move) / interval;
-  // Batches in the first and the second stage when one is sown, when one moves, and when one leaves.
-  const sownFirst = lead - floorFloat(lead - first);
-  const sownSecond = floorFloat(lead - first) - floorFloat(lead - both);
-  const movedFirst = floorFloat(first + lead) - lead;
-  const movedSecond = lead - floorFloat(lead - second);
-  const leftFirst = floorFloat(both + lead) - floorFloat(second + lead);
-  const leftSecond = floorFloat(second + lead) - lead;
-  const most = (a: number, b: number): number =>
-    Math.max(sownFirst * a + sownSecond * b, movedFirst * a + movedSecond * b, leftFirst * a + leftSecond * b);
+  const beforeMove = floorFloat(lead - first);
+  const afterMove = floorFloat(second + lead);
+  // Batches in the first and in the second stage when one is sown, when one moves, and when one leaves.
+  const sown = lead - beforeMove;
+  const sownNext = beforeMove - floorFloat(lead - both);
+  const moved = floorFloat(first + lead) - lead;
+  const movedNext = lead - floorFloat(lead - second);
+  const left = floorFloat(both + lead) - afterMove;
+  const leftNext = afterMove - lead;
 
-  const bound = boards / most(1 / density, share / nextDensity);
+  const one = 1 / density;
+  const oneNext = share / nextDensity;
+  const bound =
+    boards /
+    Math.max(sown * one + sownNext * oneNext, moved * one + movedNext * oneNext, left * one + leftNext * oneNext);
   if (!(bound < largestQuick)) return NaN;
-  let batch = Math.floor(bound * (1 + slack));
-  for (let isBound = true; ; isBound = false) {
+  const start = Math.floor(bound * (1 + slack));
+  let batch = start;
+  for (;;) {
     const each = ceilFloat(batch / density);
     const next = ceilFloat(ceilFloat(batch * share) / nextDensity);
-    if (!exceedsFloat(most(each, next), boards)) {
-      if (isBound) return batch;
-      break;
-    }
-    if (batch <= 0) break;
-    const fewer = floorFloat(floorFloat((next - 1) * nextDensity) / share);
-    batch = Math.max(Math.min(Math.max(floorFloat((each - 1) * density), fewer), batch - 1), 0);
+    const most = Math.max(
+      sown * each + sownNext * next,
+      moved * each + movedNext * next,
+      left * each + leftNext * next,
+    );
+    if (batch <= 0 || !exceedsFloat(most, boards)) break;
+    const fewer = floorFloat((each - 1) * density);
+    const fewerNext = floorFloat(floorFloat((next - 1) * nextDensity) / share);
+    batch = Math.max(fewer < batch ? fewer : 0, fewerNext < batch ? fewerNext : 0);
   }
-  for (;;) {
+  while (batch < start) {
     const each = ceilFloat((batch + 1) / density);
     const next = ceilFloat(ceilFloat((batch + 1) * share) / nextDensity);
-    if (exceedsFloat(most(each, next), boards)) return batch;
+    const most = Math.max(
+      sown * each + sownNext * next,
+      moved * each + movedNext * next,
+      left * each + leftNext * next,
+    );
+    if (exceedsFloat(most, boards)) break;
     batch += 1;
   }
+  return batch;
 }
