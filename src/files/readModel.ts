@@ -1,4 +1,5 @@
 import { buildModel } from '../model/buildModel';
+import { FormulaReader, readAhead } from '../model/formulaReader';
 import type { Model } from '../model/model';
 import { decodeText } from './decodeText';
 import { newModelFile, readModelFile, readModelFileInSlices, type ModelFile, type ReadFile } from './modelFile';
@@ -13,8 +14,8 @@ export interface OpenedModel {
 
 const emptySheet = { columns: ['name', 'formula'], rows: [] };
 
-function opened({ file, problems, notices, refused }: ReadFile): OpenedModel {
-  return { model: buildModel(file.sheet, { faults: problems, notices }), file, refused };
+function opened({ file, problems, notices, refused }: ReadFile, reader = new FormulaReader()): OpenedModel {
+  return { model: buildModel(file.sheet, { faults: problems, notices }, reader), file, refused };
 }
 
 function refusedBytes(decoded: Exclude<ReturnType<typeof decodeText>, { text: string }>): OpenedModel {
@@ -37,5 +38,20 @@ export function readModel(bytes: Uint8Array): OpenedModel {
 export function* readModelInSlices(bytes: Uint8Array): Generator<number, OpenedModel> {
   const decoded = decodeText(bytes);
   if (!('text' in decoded)) return refusedBytes(decoded);
-  return opened(yield* readModelFileInSlices(decoded.text));
+  const read = yield* upTo(shareOfTable, readModelFileInSlices(decoded.text));
+  const reader = new FormulaReader();
+  yield* upTo(1, readAhead(read.file.sheet, reader), shareOfTable);
+  return opened(read, reader);
+}
+
+/** The share of the time that the table takes; its formulas take the rest. */
+const shareOfTable = 0.25;
+
+/** The same steps with their shares, 0 to 1, laid between two others. */
+function* upTo<T>(end: number, steps: Generator<number, T>, start = 0): Generator<number, T> {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+    yield start + step.value * (end - start);
+  }
 }

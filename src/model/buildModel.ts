@@ -149,12 +149,16 @@ function checkFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] 
  * Checks a sheet and makes a model of it: every fault is reported at once, and cells that do not depend on a faulty one
  * still compute.
  * @param reading what was found while the file was read; it is kept in the model's lists
+ * @param reader formulas that have been read already, which takes most of the time
  */
-export function buildModel(sheet: Sheet, reading: Reading = { faults: [], notices: [] }): Model {
+export function buildModel(
+  sheet: Sheet,
+  reading: Reading = { faults: [], notices: [] },
+  reader = new FormulaReader(),
+): Model {
   const { columns, faults: planFaults } = planColumns(sheet);
   const { cellRows, lines, ids, faults: nameFaults } = sortRows(sheet, columns);
   const { cells, faults: fieldFaults } = readCells(cellRows, columns);
-  const reader = new FormulaReader();
   const built = columns.map(({ name, column }) => buildPlan(name, column, cells, cellRows, ids, reader));
   const plans = built.map(({ plan }) => plan);
   const findings: Findings = {

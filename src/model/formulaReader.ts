@@ -3,6 +3,7 @@ import type { Problem } from '../core/problem';
 import type { Expression } from '../formula/expression';
 import { parse } from '../formula/parse';
 import { isNumber, readNumber } from './readNumber';
+import { field, planOfColumn, type Sheet } from './sheet';
 
 /** A formula's text understood on its own, before names and units. */
 export type Understood =
@@ -30,5 +31,17 @@ export class FormulaReader {
     const understood = understand(text);
     this.known.set(text, understood);
     return understood;
+  }
+}
+
+/** Rows whose formulas are read in one step. */
+const rowsPerStep = 100;
+
+/** Reads all formulas of a sheet ahead, in steps of a few milliseconds; each yields the share that is done, up to 1. */
+export function* readAhead({ columns, rows }: Sheet, reader: FormulaReader): Generator<number, void> {
+  const formulas = columns.filter((column) => column === 'formula' || planOfColumn(column) !== undefined);
+  for (const [done, row] of rows.entries()) {
+    for (const column of formulas) reader.read(field(row, column));
+    if ((done + 1) % rowsPerStep === 0) yield (done + 1) / rows.length;
   }
 }
