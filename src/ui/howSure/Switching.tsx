@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, For, onCleanup, Show, type Accessor, type JSX } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show, untrack, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
@@ -32,7 +32,7 @@ interface Search {
 }
 
 /** Searches beside the page: a newer one ends the one under way. */
-function createSearch(wanted: Accessor<SwitchAsk>): Search {
+function createSearch(wanted: Accessor<SwitchAsk>, inSight: Accessor<boolean>): Search {
   const [answered, setAnswered] = createSignal<Answered>();
   const [broken, setBroken] = createSignal(false);
   let worker: Worker | undefined;
@@ -59,10 +59,24 @@ function createSearch(wanted: Accessor<SwitchAsk>): Search {
     const ask = wanted();
     close();
     setBroken(false);
-    timer = setTimeout(() => search(ask), pause);
+    const known = untrack(answered);
+    const isAnswered = known?.of === ask && known.reply.exact;
+    if (inSight() && !isAnswered) timer = setTimeout(() => search(ask), pause);
   });
   onCleanup(close);
   return { answered, broken };
+}
+
+/** Whether an element has come into sight: what nobody looks at loads and computes nothing. */
+function createSight(element: Accessor<Element | undefined>): Accessor<boolean> {
+  const [inSight, setInSight] = createSignal(false);
+  onMount(() => {
+    const watch = new IntersectionObserver((entries) => setInSight(entries.at(-1)?.isIntersecting === true));
+    const watched = element();
+    if (watched !== undefined) watch.observe(watched);
+    onCleanup(() => watch.disconnect());
+  });
+  return inSight;
 }
 
 /** Switching values: of every input, how far it may be wrong before the answer flips. */
@@ -72,11 +86,13 @@ export function Switching(props: SwitchingProps): JSX.Element {
     subject: { result: props.result.id, plan: props.plans[0], against: props.plans[1] },
     target: '0',
   }));
-  const { answered, broken } = createSearch(() => wanted());
+  let section: HTMLElement | undefined;
+  const inSight = createSight(() => section);
+  const { answered, broken } = createSearch(() => wanted(), inSight);
   const newest = createMemo(() => (answered()?.of === wanted() ? answered()?.reply : undefined));
   const found = createMemo(() => newest() && readSwitches(newest()!, props.live.model().cells));
   return (
-    <section class="switching" aria-labelledby="switching">
+    <section class="switching" aria-labelledby="switching" ref={section}>
       <h3 id="switching">How wrong a guess may be</h3>
       <Show when={found()} fallback={
         <p class="quiet" role="status">
