@@ -1,4 +1,5 @@
 import { tieTolerance, widestTie, type Arithmetic } from './arithmetic';
+import { wholePower } from './elementary';
 
 /** A finite number as it is, anything else as NaN, so that what cannot be computed never turns into a result. */
 export function finite(x: number): number {
@@ -46,7 +47,7 @@ export function ceilFloat(x: number): number {
 const wholeFrom = 2 ** 53;
 
 export function roundFloat(x: number, decimals: number): number {
-  const power = 10 ** decimals;
+  const power = wholePower(10, decimals);
   const size = Math.abs(x) * power;
   if (!(size < wholeFrom)) return x;
   const below = Math.floor(size);

@@ -1,9 +1,10 @@
+import { sine } from '../core/elementary';
 import { problem, type Problem } from '../core/problem';
 import type { Cell } from './cell';
 
 /** The correlation of normal variables that gives a rank correlation (Pearson 1907): 2 sin(πρ/6). */
 export function normalCorrelation(rank: number): number {
-  return 2 * Math.sin((Math.PI * rank) / 6);
+  return 2 * sine((Math.PI * rank) / 6);
 }
 
 /** Correlated cells and the lower triangle L of their normal correlation matrix, L Lᵀ, row by row. */
