@@ -1,12 +1,23 @@
 const side = 6;
 
+/** Stripes made before, by what they look like: a handful, as a page has few colours. */
+const made = new Map<string, CanvasPattern>();
+
 /** Slanted stripes of a colour on a ground, for a canvas; the colour itself where no pattern can be made. */
 export function hatch(colour: string, ground: string): string | CanvasPattern {
-  const tile = document.createElement('canvas');
   const scale = Math.max(1, Math.round(devicePixelRatio));
+  const key = `${colour} ${ground} ${scale}`;
+  const pattern = made.get(key) ?? stripes(colour, ground, scale);
+  if (pattern === undefined) return colour;
+  made.set(key, pattern);
+  return pattern;
+}
+
+function stripes(colour: string, ground: string, scale: number): CanvasPattern | undefined {
+  const tile = document.createElement('canvas');
   tile.width = tile.height = side * scale;
   const pen = tile.getContext('2d');
-  if (pen === null) return colour;
+  if (pen === null) return undefined;
   pen.scale(scale, scale);
   pen.fillStyle = ground;
   pen.fillRect(0, 0, side, side);
@@ -18,7 +29,7 @@ export function hatch(colour: string, ground: string): string | CanvasPattern {
     pen.lineTo(shift + side + 1, -1);
     pen.stroke();
   }
-  const pattern = pen.createPattern(tile, 'repeat');
+  const pattern = pen.createPattern(tile, 'repeat') ?? undefined;
   pattern?.setTransform(new DOMMatrix().scale(1 / scale));
-  return pattern ?? colour;
+  return pattern;
 }

@@ -1,7 +1,6 @@
 import { createEffect, createMemo, on, type JSX } from 'solid-js';
 import { here } from '../here';
-
-const glowTime = 700;
+import { glowSoon } from './glow';
 
 /** A number split at its decimal mark, so that numbers below one another stand aligned on it; a change glows. */
 export function NumberText(props: { text: string; class?: string }): JSX.Element {
@@ -10,24 +9,13 @@ export function NumberText(props: { text: string; class?: string }): JSX.Element
     return at === -1 ? [props.text, ''] : [props.text.slice(0, at), props.text.slice(at)];
   });
   let element: HTMLSpanElement | undefined;
-  let glow: Animation | undefined;
   createEffect(on(() => props.text, () => {
-    if (glow !== undefined) glow.currentTime = 0;
-    else if (element !== undefined) glow = glowing(element);
-    glow?.play();
+    if (element !== undefined) glowSoon(element);
   }, { defer: true }));
   return (
     <span class={`number ${props.class ?? ''}`} ref={(span) => { element = span; }}>
       <span class="whole">{parts()[0]}</span>
       <span class="part">{parts()[1]}</span>
     </span>
-  );
-}
-
-function glowing(element: HTMLElement): Animation | undefined {
-  if (matchMedia('(prefers-reduced-motion: reduce)').matches) return undefined;
-  return element.animate(
-    [{ backgroundColor: 'var(--glow)' }, { backgroundColor: 'transparent' }],
-    { duration: glowTime, easing: 'ease-out' },
   );
 }

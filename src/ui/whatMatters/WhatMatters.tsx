@@ -43,8 +43,11 @@ function whoseOptions(model: Model, plan: number, against: number): Option<Whose
 /** What matters: how far each uncertain entry, by itself, moves a result. */
 export function WhatMatters(props: ScreenProps): JSX.Element {
   const looked = createMemo(() => [props.plan, ...(props.against === undefined ? [] : [props.against])]);
-  const groups = createMemo(() => results(props.live.model(), looked()));
+  const groups = createMemo(() => results(props.live.shape(), looked()));
   const result = createMemo(() => chosen(groups(), props.choice.result()));
+  const whose = createMemo(() => (
+    props.against === undefined ? [] : whoseOptions(props.live.shape(), props.plan, props.against)
+  ));
   return (
     <section class="question-screen what-matters" aria-labelledby="what-matters">
       <h2 class="heard" id="what-matters">What matters</h2>
@@ -54,7 +57,7 @@ export function WhatMatters(props: ScreenProps): JSX.Element {
             <div class="asking">
               <Chooser label="What moves" groups={groups()} chosen={cell().name} choose={(name) => props.choice.setResult(name)} />
               <Show when={props.against !== undefined}>
-                <Choices legend="in" options={whoseOptions(props.live.model(), props.plan, props.against!)}
+                <Choices legend="in" options={whose()}
                   chosen={props.choice.whose()} choose={(whose) => props.choice.setWhose(whose)} />
               </Show>
             </div>
