@@ -1,4 +1,5 @@
 import { placed, problem, type Problem } from '../core/problem';
+import { finish, type Steps } from '../core/steps';
 import { planOfColumn, type Sheet, type SheetRow } from '../model/sheet';
 import { formatRecord, parseRecords, recordSlices, type CsvRecord, type Delimiter, type LineEnd } from './csv';
 import { readHeader, type Header } from './modelHeader';
@@ -33,15 +34,11 @@ export interface ReadFile {
 
 /** Reads a whole model file. Never throws: what is wrong with the file is in `problems`. */
 export function readModelFile(text: string): ReadFile {
-  const steps = readModelFileInSlices(text);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return finish(readModelFileInSteps(text));
 }
 
-/** The same in steps of a few milliseconds; each yields the share of the file that has been read, 0 to 1. */
-export function* readModelFileInSlices(text: string): Generator<number, ReadFile> {
+/** The same in steps. */
+export function* readModelFileInSteps(text: string): Steps<ReadFile> {
   const header = readHeader(text);
   if ('refusal' in header) return refusedFile(text, header.refusal);
   const reader = new RowReader(header);

@@ -1,8 +1,9 @@
-import { buildModel } from '../model/buildModel';
+import { finish, within, type Steps } from '../core/steps';
+import { buildModel, buildModelInSteps } from '../model/buildModel';
 import { FormulaReader, readAhead } from '../model/formulaReader';
 import type { Model } from '../model/model';
 import { decodeText } from './decodeText';
-import { newModelFile, readModelFile, readModelFileInSlices, type ModelFile, type ReadFile } from './modelFile';
+import { newModelFile, readModelFileInSteps, type ModelFile } from './modelFile';
 
 /** A model with the file that it came from. */
 export interface OpenedModel {
@@ -14,10 +15,6 @@ export interface OpenedModel {
 
 const emptySheet = { columns: ['name', 'formula'], rows: [] };
 
-function opened({ file, problems, notices, refused }: ReadFile, reader = new FormulaReader()): OpenedModel {
-  return { model: buildModel(file.sheet, { faults: problems, notices }, reader), file, refused };
-}
-
 function refusedBytes(decoded: Exclude<ReturnType<typeof decodeText>, { text: string }>): OpenedModel {
   const model = buildModel(emptySheet, { faults: [decoded.problem], notices: [] });
   return { model, file: newModelFile(emptySheet), refused: true };
@@ -25,7 +22,7 @@ function refusedBytes(decoded: Exclude<ReturnType<typeof decodeText>, { text: st
 
 /** The model that a file's text holds. Never throws: what is wrong is in the model's faults. */
 export function readModelText(text: string): OpenedModel {
-  return opened(readModelFile(text));
+  return finish(readTextInSteps(text));
 }
 
 /** The model that a file's bytes hold. Never throws: what is wrong is in the model's faults. */
@@ -34,24 +31,20 @@ export function readModel(bytes: Uint8Array): OpenedModel {
   return 'text' in decoded ? readModelText(decoded.text) : refusedBytes(decoded);
 }
 
-/** The same in steps of a few milliseconds, each yielding the share that has been read; the last checks the model. */
-export function* readModelInSlices(bytes: Uint8Array): Generator<number, OpenedModel> {
+/** The same in steps. */
+export function* readModelInSteps(bytes: Uint8Array): Steps<OpenedModel> {
   const decoded = decodeText(bytes);
-  if (!('text' in decoded)) return refusedBytes(decoded);
-  const read = yield* upTo(shareOfTable, readModelFileInSlices(decoded.text));
-  const reader = new FormulaReader();
-  yield* upTo(1, readAhead(read.file.sheet, reader), shareOfTable);
-  return opened(read, reader);
+  return 'text' in decoded ? yield* readTextInSteps(decoded.text) : refusedBytes(decoded);
 }
 
-/** The share of the time that the table takes; its formulas take the rest. */
-const shareOfTable = 0.25;
+/** Shares of the time after which the table is read, and its formulas; checking them takes the rest. */
+const [tableRead, formulasRead] = [0.1, 0.5];
 
-/** The same steps with their shares, 0 to 1, laid between two others. */
-function* upTo<T>(end: number, steps: Generator<number, T>, start = 0): Generator<number, T> {
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-    yield start + step.value * (end - start);
-  }
+function* readTextInSteps(text: string): Steps<OpenedModel> {
+  const { file, problems, notices, refused } = yield* within(0, tableRead, readModelFileInSteps(text));
+  const reader = new FormulaReader();
+  yield* within(tableRead, formulasRead, readAhead(file.sheet, reader));
+  const reading = { faults: problems, notices };
+  const model = yield* within(formulasRead, 1, buildModelInSteps(file.sheet, reading, reader));
+  return { model, file, refused };
 }

@@ -1,5 +1,6 @@
 import { problem, type Problem } from '../core/problem';
 import { isNumberText } from '../core/number';
+import { eachInSteps, finish, mapInSteps, within, type Steps } from '../core/steps';
 import { nounsOf } from '../core/unit';
 import { budgetFaults } from './budgetFaults';
 import { buildPlan, writtenIn } from './buildPlan';
@@ -9,7 +10,7 @@ import { cropFaults, dateFaults } from './cropParts';
 import { told, type Findings, type Reading } from './findings';
 import { FormulaReader } from './formulaReader';
 import type { Line, Model, Plan } from './model';
-import { rangeFaults, replacedRanges } from './rangeFaults';
+import { rangeFaultsOf, replacedRanges } from './rangeFaults';
 import { nameFault, readCell, RowFaults } from './readCell';
 import { field, planOfColumn, type Sheet, type SheetRow } from './sheet';
 
@@ -102,28 +103,48 @@ class RowSorter {
   }
 }
 
-function sortRows(sheet: Sheet, plans: readonly PlanColumn[]): Sorted {
+function* sortRows(sheet: Sheet, plans: readonly PlanColumn[]): Steps<Sorted> {
   const sorter = new RowSorter(plans);
-  for (const row of sheet.rows) sorter.add(row);
+  yield* eachInSteps(sheet.rows, (row) => sorter.add(row));
   return sorter;
 }
 
 /** Nouns that inputs count, in any plan. */
-function inputNouns(rows: readonly SheetRow[], plans: readonly PlanColumn[]): Set<string> {
-  const inputs = rows.filter((row) => plans.some(({ column }) => isNumberText(writtenIn(row, column).text)));
-  return new Set(inputs.flatMap((row) => nounsOf(field(row, 'unit'))));
+function* inputNouns(rows: readonly SheetRow[], plans: readonly PlanColumn[]): Steps<Set<string>> {
+  const nouns = new Set<string>();
+  const isInput = (row: SheetRow): boolean => plans.some(({ column }) => isNumberText(writtenIn(row, column).text));
+  yield* eachInSteps(rows, (row) => {
+    if (isInput(row)) for (const noun of nounsOf(field(row, 'unit'))) nouns.add(noun);
+  });
+  return nouns;
 }
 
-function readCells(rows: readonly SheetRow[], plans: readonly PlanColumn[]): { cells: Cell[]; faults: Problem[] } {
-  const nouns = inputNouns(rows, plans);
+function* readCells(
+  rows: readonly SheetRow[],
+  plans: readonly PlanColumn[],
+): Steps<{ cells: Cell[]; faults: Problem[] }> {
+  const nouns = yield* within(0, 0.3, inputNouns(rows, plans));
   const faults: Problem[] = [];
-  const cells = rows.map((row, id) => {
+  const read = (row: SheetRow, id: number): Cell => {
     const rowFaults = new RowFaults(row);
     const cell = readCell(row, id, nouns, rowFaults);
     faults.push(...rowFaults.found);
     return cell;
-  });
-  return { cells, faults };
+  };
+  return { cells: yield* within(0.3, 1, mapInSteps(rows, read)), faults };
+}
+
+type BuiltPlan = { readonly plan: Plan; readonly faults: readonly Problem[] };
+
+function* buildPlans(
+  columns: readonly PlanColumn[],
+  build: (column: PlanColumn) => Steps<BuiltPlan>,
+): Steps<BuiltPlan[]> {
+  const built: BuiltPlan[] = [];
+  for (const [i, column] of columns.entries()) {
+    built.push(yield* within(i / columns.length, (i + 1) / columns.length, build(column)));
+  }
+  return built;
 }
 
 /** Checks must be true or false in every plan. */
@@ -145,25 +166,38 @@ function checkFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] 
   });
 }
 
+/** Faults of numbers: beside the range that bounds them, or no day of the year. */
+function* rangesOf(
+  cells: readonly Cell[],
+  rows: readonly SheetRow[],
+  plans: readonly Plan[],
+): Steps<Problem[]> {
+  const faultsOf = (cell: Cell, i: number): Problem[] => rangeFaultsOf(cell, field(rows[i]!, 'formula'));
+  const ranges = yield* mapInSteps(cells, faultsOf);
+  return [...ranges.flat(), ...cells.flatMap((cell) => dateFaults(cell, plans))];
+}
+
 /**
  * Checks a sheet and makes a model of it: every fault is reported at once, and cells that do not depend on a faulty one
  * still compute.
  * @param reading what was found while the file was read; it is kept in the model's lists
  * @param reader formulas that have been read already, which takes most of the time
  */
-export function buildModel(
+export function* buildModelInSteps(
   sheet: Sheet,
   reading: Reading = { faults: [], notices: [] },
   reader = new FormulaReader(),
-): Model {
+): Steps<Model> {
   const { columns, faults: planFaults } = planColumns(sheet);
-  const { cellRows, lines, ids, faults: nameFaults } = sortRows(sheet, columns);
-  const { cells, faults: fieldFaults } = readCells(cellRows, columns);
-  const built = columns.map(({ name, column }) => buildPlan(name, column, cells, cellRows, ids, reader));
+  const { cellRows, lines, ids, faults: nameFaults } = yield* within(0, 0.1, sortRows(sheet, columns));
+  const { cells, faults: fieldFaults } = yield* within(0.1, 0.4, readCells(cellRows, columns));
+  const build = ({ name, column }: PlanColumn): Steps<BuiltPlan> =>
+    buildPlan(name, column, cells, cellRows, ids, reader);
+  const built = yield* within(0.4, 0.95, buildPlans(columns, build));
   const plans = built.map(({ plan }) => plan);
   const findings: Findings = {
     written: [...planFaults, ...nameFaults, ...fieldFaults, ...built.flatMap((one) => one.faults)],
-    ranges: [...rangeFaults(cells, cellRows), ...cells.flatMap((cell) => dateFaults(cell, plans))],
+    ranges: yield* within(0.95, 1, rangesOf(cells, cellRows, plans)),
     joint: [
       ...checkFaults(cells, plans),
       ...cropFaults(cells),
@@ -174,4 +208,9 @@ export function buildModel(
   };
   const title = lines.find((line) => line.kind === 'text')?.label ?? '';
   return { sheet, title, cells, ids, lines, plans, reading, findings, ...told(reading, findings) };
+}
+
+/** The same at once. */
+export function buildModel(...given: Parameters<typeof buildModelInSteps>): Model {
+  return finish(buildModelInSteps(...given));
 }

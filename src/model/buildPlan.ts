@@ -1,4 +1,5 @@
 import { placed, problem, type Problem } from '../core/problem';
+import { eachInSteps, mapInSteps, within, type Steps } from '../core/steps';
 import { checkFormula, unknownName, type NamedCell } from '../formula/check';
 import { namesIn } from '../formula/expression';
 import type { Cell } from './cell';
@@ -26,27 +27,27 @@ export function writtenIn(row: SheetRow, column: string | undefined): Written {
 class PlanBuilder {
   readonly faults: Problem[] = [];
   private readonly contents: (Content | undefined)[] = [];
-  private readonly written: readonly Written[];
-  private readonly understood: readonly Understood[];
-  private readonly reads: readonly (readonly number[])[];
+  private written: readonly Written[] = [];
+  private understood: readonly Understood[] = [];
+  private reads: readonly (readonly number[])[] = [];
 
   constructor(
     private readonly name: string,
     private readonly cells: readonly Cell[],
-    rows: readonly SheetRow[],
     private readonly column: string | undefined,
     private readonly ids: ReadonlyMap<string, number>,
-    reader: FormulaReader,
-  ) {
-    this.written = rows.map((row) => writtenIn(row, column));
-    this.understood = this.written.map(({ text }) => reader.read(text));
-    this.reads = this.understood.map((one) => this.readsOf(one));
-  }
+  ) {}
 
-  build(): Plan {
+  *build(rows: readonly SheetRow[], reader: FormulaReader): Steps<Plan> {
+    this.written = rows.map((row) => writtenIn(row, this.column));
+    this.understood = this.written.map(({ text }) => reader.read(text));
+    this.reads = yield* within(0, 0.2, mapInSteps(this.understood, (one) => this.readsOf(one)));
     const { order, circles } = ordering(this.reads);
     for (const { path, members } of circles) this.refuseCircle(path, members);
-    for (const id of order) this.contents[id] ??= this.content(id);
+    const fill = (id: number): void => {
+      this.contents[id] ??= this.content(id);
+    };
+    yield* within(0.2, 1, eachInSteps(order, fill));
     const contents = this.contents as Content[];
     return { name: this.name, column: this.column, contents, structure: structureOf(contents, order) };
   }
@@ -143,14 +144,15 @@ class PlanBuilder {
  * Checks one plan: reads its formulas, orders them, and checks each against the cells it names.
  * @param column the plan's column, or undefined for the only plan of a file without plan columns
  */
-export function buildPlan(
+export function* buildPlan(
   name: string,
   column: string | undefined,
   cells: readonly Cell[],
   rows: readonly SheetRow[],
   ids: ReadonlyMap<string, number>,
   reader: FormulaReader,
-): { plan: Plan; faults: readonly Problem[] } {
-  const builder = new PlanBuilder(name, cells, rows, column, ids, reader);
-  return { plan: builder.build(), faults: builder.faults };
+): Steps<{ plan: Plan; faults: readonly Problem[] }> {
+  const builder = new PlanBuilder(name, cells, column, ids);
+  const plan = yield* builder.build(rows, reader);
+  return { plan, faults: builder.faults };
 }

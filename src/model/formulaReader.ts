@@ -1,9 +1,10 @@
 import { isNumberText, type Decimal } from '../core/number';
 import type { Problem } from '../core/problem';
+import { eachInSteps, type Steps } from '../core/steps';
 import type { Expression } from '../formula/expression';
 import { parse } from '../formula/parse';
 import { isNumber, readNumber } from './readNumber';
-import { field, planOfColumn, type Sheet } from './sheet';
+import { field, planOfColumn, type Sheet, type SheetRow } from './sheet';
 
 /** A formula's text understood on its own, before names and units. */
 export type Understood =
@@ -37,11 +38,11 @@ export class FormulaReader {
 /** Rows whose formulas are read in one step. */
 const rowsPerStep = 100;
 
-/** Reads all formulas of a sheet ahead, in steps of a few milliseconds; each yields the share that is done, up to 1. */
-export function* readAhead({ columns, rows }: Sheet, reader: FormulaReader): Generator<number, void> {
+/** Reads all formulas of a sheet ahead. */
+export function* readAhead({ columns, rows }: Sheet, reader: FormulaReader): Steps<void> {
   const formulas = columns.filter((column) => column === 'formula' || planOfColumn(column) !== undefined);
-  for (const [done, row] of rows.entries()) {
+  const read = (row: SheetRow): void => {
     for (const column of formulas) reader.read(field(row, column));
-    if ((done + 1) % rowsPerStep === 0) yield (done + 1) / rows.length;
-  }
+  };
+  yield* eachInSteps(rows, read, rowsPerStep);
 }

@@ -2,9 +2,11 @@ import { problem, type Problem } from '../core/problem';
 import type { Cell } from './cell';
 import { understand } from './formulaReader';
 import type { Plan } from './model';
-import { field, type SheetRow } from './sheet';
 
-/** What is wrong between a cell's range and its shared formula; a formula that is at fault itself is told elsewhere. */
+/**
+ * What is wrong between a cell's range and its shared formula, the only one that it bounds; a formula that is at fault
+ * itself is told elsewhere.
+ */
 export function rangeFaultsOf({ range, row, name }: Cell, shared: string): Problem[] {
   if (range === undefined) return [];
   const understood = shared === '' ? undefined : understand(shared);
@@ -24,11 +26,6 @@ export function rangeFaultsOf({ range, row, name }: Cell, shared: string): Probl
   const span = `${range.low.toString()} to ${range.high.toString()}`;
   const where = { row, column: 'formula', cell: name, text: shared };
   return [problem('range-value', `value outside its range: ${shared}. Widen ${span}, or change the value.`, where)];
-}
-
-/** The faults of all ranges; low and high bound the shared formula only. */
-export function rangeFaults(cells: readonly Cell[], rows: readonly SheetRow[]): Problem[] {
-  return cells.flatMap((cell, i) => rangeFaultsOf(cell, field(rows[i]!, 'formula')));
 }
 
 /** Where a plan's own number replaces an input that has a range. */

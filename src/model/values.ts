@@ -1,5 +1,6 @@
 import { exact } from '../core/exact';
 import { decimal, type Decimal } from '../core/number';
+import { eachInSteps, finish, type Steps } from '../core/steps';
 import { evaluate } from '../formula/evaluate';
 import type { Reason } from '../formula/function';
 import type { Cell } from './cell';
@@ -85,15 +86,20 @@ class Sweep {
 const noSubstitutes: Substitutes = new Map();
 
 /** All values of a plan. */
-export function evaluatePlan(plan: Plan): Values {
+export function* evaluateInSteps(plan: Plan): Steps<Values> {
   const sweep = new Sweep(
     plan,
     plan.contents.map(() => unknown),
     new Map(),
     noSubstitutes,
   );
-  for (const id of plan.structure.order) sweep.compute(id);
+  yield* eachInSteps(plan.structure.order, (id) => sweep.compute(id));
   return sweep;
+}
+
+/** The same at once. */
+export function evaluatePlan(plan: Plan): Values {
+  return finish(evaluateInSteps(plan));
 }
 
 /** The cells that a change of some cells may touch, themselves included, in the order in which they compute. */

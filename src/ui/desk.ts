@@ -3,8 +3,7 @@ import { problem, type Problem } from '../core/problem';
 import { reasonText } from './autosave';
 import type { Drafts } from './drafts';
 import type { Live } from './live';
-import type { Model } from '../model/model';
-import type { Origin } from './moment';
+import { momentOf, type Moment } from './moment';
 import { openFile, openShipped } from './opening';
 import { download, fileText } from './saving';
 import { shippedModels, type ShippedModel } from './shippedModels';
@@ -80,15 +79,16 @@ export function createDesk(live: Live, drafts: Drafts): Desk {
   const [reading, setReading] = createSignal<{ name: string; share: number }>();
   let stopping = new AbortController();
 
-  const put = ({ model, origin }: { model: Model; origin: Origin }, text: string): void => {
-    live.open(model, origin);
+  const put = (moment: Moment, text: string): void => {
+    live.open(moment);
     const since = live.version();
     // Once something else was done, undo would take that back.
     news.say(text, () => live.version() === since);
   };
   const putShipped = async (shipped: ShippedModel, text: string): Promise<void> => {
     try {
-      put(await openShipped(shipped), text);
+      const { model, origin } = await openShipped(shipped);
+      put(momentOf(model, origin), text);
     } catch (reason) {
       news.refuse(shipped.key, unreadable(reason));
     }

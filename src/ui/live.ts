@@ -37,7 +37,7 @@ export interface Live {
   readonly canUndo: Accessor<boolean>;
   readonly canRedo: Accessor<boolean>;
   /** Puts another model in place; undo brings the one before back. */
-  open(model: Model, origin: Origin): void;
+  open(moment: Moment): void;
   /** Counts edits, openings, undo and redo; for whatever must follow each of them. */
   readonly version: Accessor<number>;
 }
@@ -145,11 +145,11 @@ export function createLive(initial: Model, origin: Origin): Live {
     redo: () => step(false),
     canUndo: history.canUndo,
     canRedo: history.canRedo,
-    open: (model, from) => move(() => {
+    open: (moment) => move(() => {
       history.finish();
       history.begin();
       history.finish();
-      history.set(momentOf(model, from));
+      history.set(moment);
     }),
     version,
   };

@@ -1,7 +1,8 @@
+import { finish, type Steps } from '../core/steps';
 import type { ModelFile } from '../files/modelFile';
 import type { Edited } from '../model/edit';
 import type { Model } from '../model/model';
-import { evaluatePlan, evaluateTouched, touched, type Values } from '../model/values';
+import { evaluateInSteps, evaluatePlan, evaluateTouched, touched, type Values } from '../model/values';
 
 /** Where a model came from. One object for each opening, so that two openings of one file differ. */
 export interface Origin {
@@ -24,8 +25,16 @@ export interface Moment {
   readonly origin: Origin;
 }
 
+/** A model with all its values. */
+export function* momentInSteps(model: Model, origin: Origin): Steps<Moment> {
+  const values: Values[] = [];
+  for (const plan of model.plans) values.push(yield* evaluateInSteps(plan));
+  return { model, values, origin };
+}
+
+/** The same at once. */
 export function momentOf(model: Model, origin: Origin): Moment {
-  return { model, values: model.plans.map((plan) => evaluatePlan(plan)), origin };
+  return finish(momentInSteps(model, origin));
 }
 
 /** The moment after an edit: only what the edit touches is computed again. */

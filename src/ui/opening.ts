@@ -1,30 +1,27 @@
 import type { Problem } from '../core/problem';
+import { within, type Steps } from '../core/steps';
 import { sizeProblem } from '../files/decodeText';
-import { readModel, readModelInSlices, type OpenedModel } from '../files/readModel';
+import { readModel, readModelInSteps } from '../files/readModel';
 import type { Model } from '../model/model';
-import type { Origin } from './moment';
+import { momentInSteps, type Moment, type Origin } from './moment';
 import type { ShippedModel } from './shippedModels';
 
-/** A file read into a model, or why it is none. */
-export type Opened =
-  | { readonly model: Model; readonly origin: Origin }
-  | { readonly name: string; readonly refusal: Problem };
+/** A file read into a model with its values, or why it is none. */
+export type Opened = Moment | { readonly name: string; readonly refusal: Problem };
 
-/** Milliseconds of reading after which the page is given the turn. */
+/** Milliseconds of work after which the page is given the turn. */
 const slice = 12;
 
 const nextTurn = (): Promise<void> => new Promise((go) => setTimeout(go));
 
-async function readWithPauses(
-  bytes: Uint8Array, onShare: (share: number) => void, stop: AbortSignal,
-): Promise<OpenedModel> {
-  const steps = readModelInSlices(bytes);
+async function doneWithPauses<T>(
+  steps: Steps<T>, onShare: (share: number) => void, stop: AbortSignal,
+): Promise<T> {
   let since = performance.now();
   for (;;) {
     const step = steps.next();
     if (step.done === true) return step.value;
-    // The last step checks the model, which takes a while: the page shows that first.
-    if (step.value < 1 && performance.now() - since < slice) continue;
+    if (performance.now() - since < slice) continue;
     onShare(step.value);
     await nextTurn();
     stop.throwIfAborted();
@@ -32,19 +29,27 @@ async function readWithPauses(
   }
 }
 
+/** Share of the time that reading takes; computing takes the rest. */
+const reading = 0.8;
+
+function* openInSteps(name: string, bytes: Uint8Array): Steps<Opened> {
+  const { model, file, refused } = yield* within(0, reading, readModelInSteps(bytes));
+  const [refusal] = model.faults;
+  if (refused && refusal !== undefined) return { name, refusal };
+  const origin = { name, shipped: '', opened: Date.now(), bytes, file };
+  return yield* within(reading, 1, momentInSteps(model, origin));
+}
+
 /**
- * Reads a person's file while the page stays awake.
- * @param onShare is told the share read so far, 0 to 1
+ * Reads and computes a person's file while the page stays awake.
+ * @param onShare is told the share done so far, 0 to 1
  * @param stop rejects the promise with its reason
  */
 export async function openFile(file: File, onShare: (share: number) => void, stop: AbortSignal): Promise<Opened> {
   const tooLarge = sizeProblem(file.size);
   if (tooLarge !== undefined) return { name: file.name, refusal: tooLarge };
   const bytes = new Uint8Array(await file.arrayBuffer());
-  const { model, file: read, refused } = await readWithPauses(bytes, onShare, stop);
-  const [refusal] = model.faults;
-  if (refused && refusal !== undefined) return { name: file.name, refusal };
-  return { model, origin: { name: file.name, shipped: '', opened: Date.now(), bytes, file: read } };
+  return doneWithPauses(openInSteps(file.name, bytes), onShare, stop);
 }
 
 /** A shipped model as it comes. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { newModelFile, readModelFile, readModelFileInSlices, rowLimit, type ReadFile } from '../../src/files/modelFile';
+import { newModelFile, readModelFile, readModelFileInSteps, rowLimit, type ReadFile } from '../../src/files/modelFile';
 import { writeModel } from '../../src/files/writeModel';
 
 /** Rows as [record number, ...texts in column order]. */
@@ -177,7 +177,7 @@ describe('refused files', () => {
 describe('reading in slices', () => {
   it('gives what reading at once gives, and says how far it is', () => {
     const text = `name,formula,note\n${'a,1,"some text"\n'.repeat(15_000)}`;
-    const steps = readModelFileInSlices(text);
+    const steps = readModelFileInSteps(text);
     const shares: number[] = [];
     let step = steps.next();
     for (; !step.done; step = steps.next()) shares.push(step.value);

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readModel, readModelInSlices, readModelText, type OpenedModel } from '../../src/files/readModel';
+import { readModel, readModelInSteps, readModelText, type OpenedModel } from '../../src/files/readModel';
 import { writeModel } from '../../src/files/writeModel';
 import { edit } from '../../src/model/edit';
 import { planOf, shown, told } from '../model/table';
@@ -141,7 +141,7 @@ describe('in slices', () => {
     ['20,000 rows', utf8(`name,formula\n${Array.from({ length: 20_000 }, (_, i) => `c${i},${i}\n`).join('')}`)],
   ])('%s comes out the same, with rising shares', (_claim, bytes) => {
     const shares: number[] = [];
-    const steps = readModelInSlices(bytes);
+    const steps = readModelInSteps(bytes);
     let step = steps.next();
     for (; !step.done; step = steps.next()) shares.push(step.value);
     const whole = readModel(bytes);

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { createChoice, type KeptChoice } from '../../src/ui/choice';
 import { createCompared, letterOf, type Compared } from '../../src/ui/compared';
 import { createLive, type Live } from '../../src/ui/live';
+import { momentOf } from '../../src/ui/moment';
 import { nursery } from './nursery';
 
 function start(text?: string): { live: Live; compared: Compared; choice: KeptChoice } {
@@ -33,7 +34,7 @@ test('a choice is kept, comes back, and gives way where the model does not have 
     ['sales', 'price', '5', ''],
   );
   const { model, origin } = nursery('name,formula\nx,1\ny,2 * x\n');
-  live.open(model, origin);
+  live.open(momentOf(model, origin));
   expect([choice.result(), choice.input(), choice.whose()]).toEqual(['y', 'x', 'plan']);
 });
 

@@ -2,6 +2,7 @@
 import { createEffect, createRoot } from 'solid-js';
 import { expect, test } from 'vitest';
 import { createLive, type Live } from '../../src/ui/live';
+import { momentOf } from '../../src/ui/moment';
 import { idOf, nursery } from './nursery';
 
 function start(): { live: Live; id: (name: string) => number; number: (plan: number, name: string) => string } {
@@ -72,7 +73,7 @@ test('opening another model can be undone, and its values are not compared with 
   const { live, number } = start();
   live.edit(wage('18'));
   const { model, origin } = nursery('name,formula\nwage,3\n');
-  live.open(model, origin);
+  live.open(momentOf(model, origin));
   expect([number(0, 'wage'), live.before(0, 0).toString(), live.origin()]).toEqual(['3', '3', origin]);
   live.undo();
   expect(number(0, 'wage')).toBe('18');
