@@ -1,18 +1,27 @@
-import { For, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, type JSX } from 'solid-js';
 import type { Group } from './askable';
 
-/** A choice of one entry among entries under their headings. */
+/** Most entries that a browser lays out at once without a halt. */
+const atOnce = 500;
+
+/** A choice of one entry among entries under their headings; a very long list is filled in once it is turned to. */
 export function Chooser(props: {
   label: string;
   groups: readonly Group[];
   chosen: string;
   choose: (name: string) => void;
 }): JSX.Element {
+  const [turnedTo, setTurnedTo] = createSignal(false);
+  const shown = createMemo((): readonly Group[] => {
+    const count = props.groups.reduce((sum, { cells }) => sum + cells.length, 0);
+    return turnedTo() || count <= atOnce ? props.groups : only(props.groups, props.chosen);
+  });
   return (
     <label class="chooser">
       <span class="chooser-label">{props.label}</span>
-      <select onChange={(event) => props.choose(event.currentTarget.value)}>
-        <For each={props.groups}>
+      <select onPointerDown={() => setTurnedTo(true)} onFocus={() => setTurnedTo(true)}
+        onChange={(event) => props.choose(event.currentTarget.value)}>
+        <For each={shown()}>
           {(group) => (
             <optgroup label={group.heading}>
               <For each={group.cells}>
@@ -26,4 +35,12 @@ export function Chooser(props: {
       </select>
     </label>
   );
+}
+
+/** The group of one entry, with that entry alone. */
+function only(groups: readonly Group[], name: string): Group[] {
+  return groups.flatMap(({ heading, cells }) => {
+    const found = cells.filter((cell) => cell.name === name);
+    return found.length === 0 ? [] : [{ heading, cells: found }];
+  });
 }
