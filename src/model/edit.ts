@@ -29,7 +29,7 @@ export interface Edited {
 }
 
 function replaced(plan: Plan, id: number, content: Content): Plan {
-  return { ...plan, contents: plan.contents.map((before, at) => (at === id ? content : before)) };
+  return { ...plan, contents: plan.contents.with(id, content) };
 }
 
 /** Whether a plan takes a cell's number from a column. */
