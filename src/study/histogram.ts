@@ -1,46 +1,47 @@
-/** Bins of equal width, next to one another. */
-export interface Bins {
-  /** Where the first bin begins. */
+import { quantile } from './quantile';
+
+/** How results are spread over bins of one width. */
+export interface Histogram {
+  /** Where the first bin starts. */
   readonly from: number;
   readonly width: number;
-  readonly count: number;
+  /** By set of results: of each bin the share of the results that lies in it. */
+  readonly shares: readonly (readonly number[])[];
 }
 
-const steps = [1, 2, 5, 10];
+/** Bins that a picture has room for. */
+const wantedBins = 60;
+/** Share at either end that may lie beyond the picture, so that a few far draws do not flatten the rest. */
+const beyond = 0.005;
+/** Part of a bin within which a result counts as lying on its edge. */
+const onEdge = 1e-9;
 
-/** The least of 1, 2, 5 times a power of ten that is no smaller than a positive size. */
-function roundUp(size: number): number {
-  const power = Number(`1e${Math.floor(Math.log10(size))}`);
-  return (steps.find((step) => step * power >= size) ?? 10) * power;
+/** The least of 1, 2 and 5 times a power of ten that is not below a width. */
+export function roundWidth(width: number): number {
+  const power = 10 ** Math.floor(Math.log10(width));
+  return [1, 2, 5, 10].map((times) => times * power).find((round) => round >= width * (1 - 1e-9)) ?? 10 * power;
 }
 
-/**
- * Bins of a round width over a span of results, with an edge at the target, so that no bin has results of both sides.
- * @param most how many bins the span may be cut into; one or two more stand out over its ends
- */
-export function binsOver(low: number, high: number, target: number, most: number): Bins {
-  const width = high > low ? roundUp((high - low) / most) : Math.abs(low - target) || 1;
-  const below = Math.ceil((low - target) / width) - 1;
-  const above = Math.max(Math.ceil((high - target) / width), below + 1);
-  return { from: target + below * width, width, count: above - below };
-}
-
-/**
- * How many results lie in each bin; one on an edge counts below it, as a result at the target is not above it. Those
- * beyond either end count in the last bin there.
- */
-export function countIn({ from, width, count }: Bins, results: ArrayLike<number>): Float64Array {
-  const counts = new Float64Array(count);
-  for (let i = 0; i < results.length; i += 1) {
-    const bin = Math.ceil(((results[i] as number) - from) / width) - 1;
-    counts[Math.min(Math.max(bin, 0), count - 1)]! += 1;
+function countIn(sorted: ArrayLike<number>, from: number, width: number, bins: number): number[] {
+  const shares = new Array<number>(bins).fill(0);
+  for (let i = 0; i < sorted.length; i += 1) {
+    const bin = Math.floor((sorted[i]! - from) / width + onEdge);
+    if (bin >= 0 && bin < bins) shares[bin]! += 1 / sorted.length;
   }
-  return counts;
+  return shares;
 }
 
-/** The share of results up to the end of each bin. */
-export function cumulative(counts: Float64Array): Float64Array {
-  const all = counts.reduce((sum, count) => sum + count, 0);
-  let so = 0;
-  return counts.map((count) => (so += count) / all);
+/**
+ * A histogram of one or two sets of results over common bins of a round width, whose edges are multiples of it.
+ * @param sets each ascending and not empty
+ */
+export function histogram(sets: readonly ArrayLike<number>[]): Histogram {
+  const low = Math.min(...sets.map((sorted) => quantile(sorted, beyond)));
+  const high = Math.max(...sets.map((sorted) => quantile(sorted, 1 - beyond)));
+  // Results that differ by rounding alone are one result.
+  const same = high - low <= 1e-12 * Math.max(Math.abs(low), Math.abs(high));
+  const width = same ? roundWidth(Math.abs(low) / 100 || 1) : roundWidth((high - low) / wantedBins);
+  const first = Math.floor(low / width + onEdge);
+  const bins = Math.floor(high / width + onEdge) + 1 - first;
+  return { from: first * width, width, shares: sets.map((sorted) => countIn(sorted, first * width, width, bins)) };
 }

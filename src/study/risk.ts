@@ -17,14 +17,12 @@ export interface RiskRequest {
   readonly target: number;
 }
 
-/** How far draws have come. The columns are the results so far, in the order drawn, and go on being filled. */
+/** How far draws have come. */
 export interface RiskProgress {
   readonly done: number;
   readonly of: number;
+  /** The results so far, in the order drawn; the column goes on being filled. */
   readonly result: Float64Array;
-  /** Both plans' own results of the same draws, where two are compared. */
-  readonly plan: Float64Array | undefined;
-  readonly against: Float64Array | undefined;
 }
 
 /** The worth of knowing one input. */
@@ -43,9 +41,6 @@ export interface Risk {
   /** The results, ascending. */
   readonly sorted: Float64Array;
   readonly moments: Moments;
-  /** Both plans' own results, in the order drawn, where two are compared. */
-  readonly plan: Float64Array | undefined;
-  readonly against: Float64Array | undefined;
   /** What knowing all inputs, or one, is worth for the choice; NaN without results. */
   readonly knowingAll: Worth;
   readonly knowingEach: readonly InputWorth[];
@@ -56,7 +51,7 @@ const blocksPerReport = 8;
 
 /** Results as they come, those that cannot be computed left out. */
 class Kept {
-  readonly columns: readonly Float64Array[];
+  private readonly column: Float64Array;
   count = 0;
   failed = 0;
   /** Inputs of the first draws that failed. */
@@ -66,15 +61,14 @@ class Kept {
     private readonly model: RiskModel,
     draws: number,
   ) {
-    const columns = model.columns.results.length > 1 ? 3 : 1;
-    this.columns = Array.from({ length: columns }, () => new Float64Array(draws));
+    this.column = new Float64Array(draws);
   }
 
   add(result: Float64Array, count: number): void {
-    const sources = [result, ...this.model.columns.results];
     for (let i = 0; i < count; i += 1) {
-      if (result[i] === result[i]) {
-        for (let k = 0; k < this.columns.length; k += 1) this.columns[k]![this.count] = sources[k]![i]!;
+      const value = result[i]!;
+      if (value === value) {
+        this.column[this.count] = value;
         this.count += 1;
       } else this.fail(i);
     }
@@ -86,8 +80,8 @@ class Kept {
     this.examined.push(this.model.columns.inputs.map((input) => input[i]!));
   }
 
-  soFar(k: number): Float64Array | undefined {
-    return this.columns[k]?.subarray(0, this.count);
+  soFar(): Float64Array {
+    return this.column.subarray(0, this.count);
   }
 }
 
@@ -146,17 +140,13 @@ export function* drawRisk(model: RiskModel, request: RiskRequest): Generator<Ris
     lookedAt(columns.results, result, count);
     kept.add(result, count);
     information.add(draws.chances, result, count);
-    if (block % blocksPerReport === 0) yield progress(kept, from + count, request.draws);
+    if (block % blocksPerReport === 0) yield { done: from + count, of: request.draws, result: kept.soFar() };
   }
   return finish(model, request, kept, draws, information);
 }
 
-function progress(kept: Kept, done: number, of: number): RiskProgress {
-  return { done, of, result: kept.soFar(0)!, plan: kept.soFar(1), against: kept.soFar(2) };
-}
-
 function finish(model: RiskModel, { draws }: RiskRequest, kept: Kept, drawn: Draws, information: Information): Risk {
-  const sorted = kept.soFar(0) as Float64Array;
+  const sorted = kept.soFar();
   const moments = momentsOf(sorted);
   sorted.sort();
   const outside = model.inputs.flatMap(({ lever }, k) => {
@@ -170,8 +160,6 @@ function finish(model: RiskModel, { draws }: RiskRequest, kept: Kept, drawn: Dra
     outside,
     sorted,
     moments,
-    plan: kept.soFar(1),
-    against: kept.soFar(2),
     ...information.worth(),
   };
 }

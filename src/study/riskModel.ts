@@ -65,14 +65,21 @@ export function blockModel({ targets, inputs }: RiskModel): BlockModel {
   };
 }
 
-/** Two inputs of a model that are drawn together, or undefined where all are independent. */
-export function correlatedPair({ inputs }: RiskModel): readonly [Uncertain, Uncertain] | undefined {
+/** The inputs of a model that are drawn together, two by two; a correlation may be written at either or at both. */
+export function correlatedPairs({ inputs }: RiskModel): (readonly [Uncertain, Uncertain])[] {
   const byName = new Map(inputs.map((input) => [input.lever.cell.name, input]));
+  const pairs: (readonly [Uncertain, Uncertain])[] = [];
   for (const input of inputs) {
     for (const { other, rank } of input.lever.cell.correlations) {
       const partner = byName.get(other);
-      if (partner !== undefined && rank !== 0) return [input, partner];
+      const isKnown = pairs.some(([a, b]) => a === partner && b === input);
+      if (partner !== undefined && rank !== 0 && !isKnown) pairs.push([input, partner]);
     }
   }
-  return undefined;
+  return pairs;
+}
+
+/** The first two of them, or undefined where all inputs are independent. */
+export function correlatedPair(model: RiskModel): readonly [Uncertain, Uncertain] | undefined {
+  return correlatedPairs(model)[0];
 }

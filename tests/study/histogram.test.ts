@@ -1,57 +1,44 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { binsOver, countIn, cumulative } from '../../src/study/histogram';
+import { histogram, roundWidth } from '../../src/study/histogram';
 
-describe('bins', () => {
-  it.each([
-    ['round widths', [0, 100, 0, 10], { from: -10, width: 10, count: 11 }],
-    ['an edge at the target', [3, 97, 42, 10], { from: 2, width: 10, count: 10 }],
-    ['a target outside', [103, 197, 0, 5], { from: 100, width: 20, count: 5 }],
-    ['small numbers', [0.001, 0.0019, 0, 10], { from: 0.0009, width: 0.0001, count: 10 }],
-    ['one result', [5, 5, 0, 10], { from: 0, width: 5, count: 1 }],
-    ['one result at the target', [5, 5, 5, 10], { from: 4, width: 1, count: 1 }],
-  ] as const)('%s', (_claim, [low, high, target, most], bins) => {
-    const found = binsOver(low, high, target, most);
-    expect(found).toEqual({ ...bins, from: expect.closeTo(bins.from, 12) as unknown });
+const evenly = Float64Array.from({ length: 10_000 }, (_, i) => -50 + i / 100);
+
+describe('the bins of a histogram', () => {
+  it('have a width of 1, 2 or 5 times a power of ten', () => {
+    expect([0.9, 1, 1.1, 2.4, 6, 130].map(roundWidth)).toEqual([1, 1, 2, 5, 10, 200]);
   });
-
-  it('hold the whole span, in few more than asked for', () => {
-    const size = fc.double({ min: -1e6, max: 1e6, noNaN: true });
-    fc.assert(
-      fc.property(
-        size,
-        fc.double({ min: 1e-3, max: 1e6, noNaN: true }),
-        fc.double({ min: -1e6, max: 1e6, noNaN: true }),
-        (low, span, target) => {
-          const { from, width, count } = binsOver(low, low + span, target, 50);
-          const slack = 1e-9 * (1e6 + span);
-          expect([from <= low + slack, from + count * width >= low + span - slack, count <= 53]).toEqual([
-            true,
-            true,
-            true,
-          ]);
-        },
-      ),
-      { seed: 1 },
-    );
+  it('have edges at multiples of their width, 0 among them', () => {
+    const { from, width, shares } = histogram([evenly]);
+    expect(width).toBe(2);
+    expect(from / width).toBe(Math.round(from / width));
+    expect(from).toBe(-50);
+    expect(shares[0]).toHaveLength(50);
   });
-});
-
-describe('counts', () => {
-  const bins = { from: 0, width: 1, count: 3 };
-
-  it('count a result on an edge below it, and those outside at the ends', () => {
-    expect([...countIn(bins, [0, 0.5, 1, 1.5, 2, 3, 9, -4])]).toEqual([4, 2, 2]);
+  it('hold equal shares of evenly spread results', () => {
+    const [shares] = histogram([evenly]).shares;
+    for (const share of shares!) expect(share).toBeCloseTo(0.02, 3);
   });
-
-  it('add up to all results, and their shares to 1', () => {
-    const counts = countIn(bins, [0.1, 1.2, 1.3, 2.5]);
-    expect([...cumulative(counts)]).toEqual([0.25, 0.75, 1]);
+  it('are common to two sets and cover both', () => {
+    const { from, width, shares } = histogram([evenly, evenly.map((x) => x + 100)]);
+    expect(from).toBeLessThanOrEqual(-49);
+    expect(from + width * shares[0]!.length).toBeGreaterThanOrEqual(149);
+    expect(shares[0]!.reduce((a, b) => a + b)).toBeCloseTo(1, 1);
+    expect(shares[1]!.reduce((a, b) => a + b)).toBeCloseTo(1, 1);
   });
-
-  it('a result at the target is not above it', () => {
-    const found = binsOver(-3, 3, 0, 6);
-    const counts = countIn(found, [-1, 0, 0, 1]);
-    expect([...cumulative(counts)][Math.round((0 - found.from) / found.width) - 1]).toBe(0.75);
+  it('are one where all results are the same', () => {
+    const { shares } = histogram([new Float64Array(10).fill(7)]);
+    expect(shares[0]!.length).toBe(1);
+    expect(shares[0]![0]).toBeCloseTo(1);
+    expect(histogram([new Float64Array(3)]).shares[0]).toHaveLength(1);
+  });
+  it('count a result on an edge above it, whatever rounding did to the edge, and leave out the farthest', () => {
+    const tenths = Float64Array.from({ length: 61 }, (_, i) => i * 0.1);
+    const { width, shares } = histogram([tenths]);
+    expect(width).toBe(0.1);
+    expect(shares[0]).toEqual(new Array(60).fill(expect.closeTo(1 / 61, 9)));
+  });
+  it('do not stretch for a few far draws', () => {
+    const { width } = histogram([Float64Array.from([...evenly, 1e9])]);
+    expect(width).toBe(2);
   });
 });

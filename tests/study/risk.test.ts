@@ -29,10 +29,9 @@ describe('draws', () => {
 
   it('of two plans are common: a shared input that adds the same to both does not spread the difference', () => {
     const text = 'a: x + y\nx: 1 | range: 0 100 uniform\ny: 0 | in Today: 1 | in Other: 3';
-    const { sorted, plan, against, moments } = riskOf(text, { draws: 1000 }, true);
+    const { sorted, moments } = riskOf(text, { draws: 1000 }, true);
     expect(moments.mean).toBeCloseTo(2, 12);
     expect(sorted.at(-1)! - sorted[0]!).toBeLessThan(1e-13);
-    expect([...plan!].map((value, i) => value - against![i]!).sort((p, q) => p - q)).toEqual([...sorted]);
   });
 
   it('vary an input that only the plan compared with takes from its range', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { blockModel, correlatedPair } from '../../src/study/riskModel';
+import { blockModel, correlatedPair, correlatedPairs } from '../../src/study/riskModel';
 import { sobolIndices } from '../../src/study/sobolIndices';
 import { drain } from './drain';
 import { risky } from './risky';
@@ -35,6 +35,19 @@ describe('correlated inputs', () => {
       undefined,
     ],
   ])('%s', (_claim, text, found) => expect(pair(text)).toEqual(found));
+});
+
+describe('all inputs drawn together', () => {
+  const pairs = (text: string): string[] =>
+    correlatedPairs(risky(text)).map((pair) => pair.map(({ lever }) => lever.cell.name).join(' '));
+
+  it('are told two by two', () => {
+    const three = 'a: x + y + z\nx: 3 | range: 2 7\ny: 3 | range: 2 7 | correlation: x 0.5; z 0.2\nz: 1 | range: 0 2';
+    expect(pairs(three)).toEqual(['y x', 'y z']);
+  });
+  it('once where both say so', () => {
+    expect(pairs('a: x + y\nx: 3 | range: 2 7 | correlation: y 0.5\ny: 3 | range: 2 7 | correlation: x 0.5')).toEqual(['x y']);
+  });
 });
 
 describe('indices of a model', () => {
