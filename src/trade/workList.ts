@@ -5,6 +5,7 @@ import { tasks, type CalendarEvent, type Task } from './calendarEvents';
 import { isoDate } from './civilDate';
 import type { DayEvent } from './iCalendar';
 import { hoursOf, type WorkStep } from './labour';
+import { boardsOf, countOf, type CropNames } from './stageNames';
 
 /** What is to be done on one day, all batches of the day together. */
 export interface WorkTask {
@@ -21,9 +22,6 @@ export interface WorkTask {
   readonly boards: number;
   readonly hours: number;
 }
-
-/** Names a stage by its index. */
-export type StageName = (stage: number) => string;
 
 /** An entry of a table for other programs: text, or a number as a decimal string. */
 export type WorkEntry = string | { readonly number: string };
@@ -63,23 +61,21 @@ export function workList(calendar: Calendar, steps: readonly WorkStep[], from: n
   return list.sort(inOrder);
 }
 
-/** How stages are called where nobody names them: `stage 1`. */
-export function numberedStage(stage: number): string {
-  return `stage ${stage + 1}`;
-}
-
-function counted(n: number, noun: string): string {
-  return `${n} ${noun}${n === 1 ? '' : 's'}`;
-}
-
-/** A task in words: `Move 58 plants from stage 1 to stage 2, onto 3 boards`. */
-export function taskInWords({ task, from, to, plants, boards }: WorkTask, name: StageName = numberedStage): string {
-  const left = from === undefined ? '' : ` from ${name(from)}`;
-  const entered = to === undefined ? '' : ` to ${name(to)}`;
-  if (task === 'wash') return `${verbs.wash} ${counted(boards, 'board')}${left}`;
-  const where = task === 'sow' && to !== undefined ? ` in ${name(to)}` : `${left}${entered}`;
-  const boardsAre = task === 'harvest' ? 'off' : 'onto';
-  return `${verbs[task]} ${counted(plants, 'plant')}${where}, ${boardsAre} ${counted(boards, 'board')}`;
+/** A task in words: `Move 58 plants from nursery boards onto 3 finishing boards`. */
+export function taskInWords({ task, from, to, plants, boards }: WorkTask, names: CropNames): string {
+  const filled = countOf(boards, boardsOf(names, to ?? 0));
+  const emptied = boardsOf(names, from ?? 0);
+  const what = countOf(plants, names.plant);
+  switch (task) {
+    case 'wash':
+      return `${verbs.wash} ${countOf(boards, emptied)}`;
+    case 'harvest':
+      return `${verbs.harvest} ${what} off ${countOf(boards, emptied)}`;
+    case 'move':
+      return `${verbs.move} ${what} from ${emptied.many} onto ${filled}`;
+    case 'sow':
+      return `${verbs.sow} ${what} on ${filled}`;
+  }
 }
 
 /** Hours to hundredths, for showing. */
@@ -87,10 +83,12 @@ export function shownHours(hours: number): string {
   return toDecimals(decimal(hours), hourDigits);
 }
 
-/** The work list as rows of a table, with a header; for `exportTable`. Washing has no plants. */
-export function workTable(list: readonly WorkTask[], name: StageName = numberedStage): WorkEntry[][] {
+/**
+ * The work list as rows of a table, with a header; for `exportTable`. Stages stand by name, washing has no plants.
+ */
+export function workTable(list: readonly WorkTask[], { stages }: CropNames): WorkEntry[][] {
   const number = (n: number): WorkEntry => ({ number: String(n) });
-  const place = (stage: number | undefined): string => (stage === undefined ? '' : name(stage));
+  const place = (stage: number | undefined): string => (stage === undefined ? '' : (stages[stage] ?? ''));
   const rows = list.map(({ day, task, from, to, plants, boards, hours }): WorkEntry[] => [
     isoDate(day),
     verbs[task].toLowerCase(),
@@ -110,12 +108,12 @@ export function workTable(list: readonly WorkTask[], name: StageName = numberedS
 export function workEvents(
   list: readonly WorkTask[],
   uidOf: (task: WorkTask) => string,
-  name: StageName = numberedStage,
+  names: CropNames,
 ): DayEvent[] {
   return list.map((task) => ({
     uid: uidOf(task),
     day: task.day,
-    summary: taskInWords(task, name),
+    summary: taskInWords(task, names),
     description: task.hours > 0 ? `${shownHours(task.hours)} hours` : '',
   }));
 }

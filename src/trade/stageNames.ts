@@ -1,0 +1,64 @@
+import type { Cell } from '../model/cell';
+import type { CropParts } from '../model/cropParts';
+
+/** A word for one thing and for several. */
+export interface Noun {
+  readonly one: string;
+  readonly many: string;
+}
+
+/** What a crop's plants, boards and stages are called. */
+export interface CropNames {
+  readonly plant: Noun;
+  readonly board: Noun;
+  /** By stage, as the name stands before the word for boards: `nursery` boards, `tight` benches. */
+  readonly stages: readonly string[];
+}
+
+/** Longer ones do not fit a column of a table. */
+const longestName = 24;
+
+/** The name in labels such as `Time on nursery boards`, `Days crowded`, `Nursery time`. */
+const forms: readonly RegExp[] = [
+  /^(?:time|weeks|days)(?: (?:on|in|at))?(?: the)? (?<name>[\p{L} -]+)$/iu,
+  /^(?<name>[\p{L} -]+?) (?:time|weeks|days)$/iu,
+];
+
+function nameIn(label: string, { one, many }: Noun): string | undefined {
+  const name = forms.flatMap((form) => form.exec(label.trim())?.groups?.['name'] ?? [])[0];
+  const bare = name?.replace(new RegExp(` (?:${one}|${many})$`, 'i'), '').toLowerCase();
+  return bare === undefined || bare.length > longestName ? undefined : bare;
+}
+
+/** What the trade calls so many stages: `nursery` the first, `finishing` the last. */
+function usualNames(count: number): string[] {
+  return Array.from({ length: count }, (_, i) => {
+    if (i === count - 1) return 'finishing';
+    if (i === 0) return 'nursery';
+    return count === 3 ? 'middle' : `middle ${i}`;
+  });
+}
+
+/**
+ * The stages' names from the labels of their times, where each has one of its own there; else those of the trade, by
+ * place. A skipped stage has its name too.
+ */
+export function stageNames(parts: CropParts, count: number, board: Noun): string[] {
+  const labelled = Array.from({ length: count }, (_, i): string | undefined => {
+    const cell: Cell | undefined = parts.get(`stage ${i + 1} time`);
+    return cell && nameIn(cell.label, board);
+  });
+  const names = labelled.filter((name) => name !== undefined);
+  return names.length === count && new Set(names).size === count ? names : usualNames(count);
+}
+
+/** `1 plant`, `20 plants`, the number as it is. */
+export function countOf(n: number, noun: Noun): string {
+  return `${n} ${n === 1 ? noun.one : noun.many}`;
+}
+
+/** The word for the boards of a stage, by its index: `nursery boards`. */
+export function boardsOf({ stages, board }: CropNames, stage: number): Noun {
+  const name = stages[stage] ?? `stage ${stage + 1}`;
+  return { one: `${name} ${board.one}`, many: `${name} ${board.many}` };
+}
