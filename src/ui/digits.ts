@@ -7,6 +7,8 @@ const narrowest = -9;
 
 /** Significant digits of a calculated number that is not money. */
 const usualDigits = 4;
+/** Significant digits beyond which a number's decimals may be the rounding of a division. */
+const meant = 15;
 const moneyDigits = 3;
 /** Totals of money from here up are shown without the minor unit. */
 const largeTotal = 1000;
@@ -28,12 +30,14 @@ function forSignificant(value: Decimal, digits: number): number {
 /**
  * Decimals that a calculated number is shown with. Totals of money: to the minor unit (ISO 4217), from 1,000 up to the
  * whole unit. Money for each of something: the minor unit and at least three significant digits. All else: four
- * significant digits, fewer where the number has no more.
+ * significant digits, fewer where the number has no more but the rounding of its last digits.
  */
 export function decimalsFor(value: Decimal, unit: Unit | undefined): number {
   if (value.isZero()) return 0;
   const currency = currencyOf(unit);
-  if (currency === undefined) return Math.min(forSignificant(value, usualDigits), value.decimalPlaces());
+  if (currency === undefined) {
+    return Math.min(forSignificant(value, usualDigits), value.toSignificantDigits(meant).decimalPlaces());
+  }
   const minor = minorDigits(currency) ?? 2;
   if (isTotal(unit)) return value.abs().gte(largeTotal) ? 0 : minor;
   return Math.max(minor, forSignificant(value, moneyDigits));
