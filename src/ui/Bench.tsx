@@ -12,10 +12,11 @@ import { Title } from './head/Title';
 import { TopBar } from './head/TopBar';
 import type { Keep } from './keep';
 import { createLive, type Live } from './live';
-import { createMedia, roomForBoth } from './media';
+import { createMedia, createScreenMedia, roomForBoth } from './media';
+import { HowWorked } from './method/HowWorked';
 import { Numbers } from './numbers/Numbers';
 import { createSpot } from './numbers/spot';
-import { questionOf, questions, questionsFor, type Question } from './questions';
+import { questionOf, questions, questionsFor, usualSide, type Question } from './questions';
 import { createScheme } from './scheme';
 import { Side } from './Side';
 import { listenForSteps } from './shortcuts';
@@ -78,12 +79,15 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
   // eslint-disable-next-line solid/reactivity
   const kept = createAutosave(work, props.keep, props.beginning.kept);
   const { scheme, choose } = createScheme();
-  const wide = createMedia(roomForBoth);
+  const wide = createScreenMedia(roomForBoth);
   const hovering = listenForDrop((file) => void desk.open(file));
-  const [side, setSide] = createSignal<Question>(question() === 'numbers' ? 'what matters' : question());
+  const [side, setSide] = createSignal<Question>(question() === 'numbers' ? usualSide : question());
   const asked = createMemo(() => questionsFor(work.live.shape()));
   createEffect(() => {
-    if (question() !== 'numbers') setSide(question());
+    const shown = question();
+    if (shown === 'numbers') return;
+    setSide(shown);
+    if (shown !== 'method') work.choice.setSetting('side', shown);
   });
   listenForSteps(work.live);
   createEffect(() => {
@@ -110,6 +114,7 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
             </div>
           </Show>
         </div>
+        <footer class="foot"><HowWorked choice={work.choice} entry="">How everything is worked out</HowWorked></footer>
       </main>
       <Show when={!wide()}>
         <Questions chosen={question()} among={asked()} onChoose={setQuestion} />

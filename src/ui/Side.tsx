@@ -8,6 +8,7 @@ import { useWork } from './work';
 const Beds = lazy(async () => ({ default: (await import('./beds/Beds')).Beds }));
 const WhatMatters = lazy(async () => ({ default: (await import('./whatMatters/WhatMatters')).WhatMatters }));
 const Breakeven = lazy(async () => ({ default: (await import('./breakeven/Breakeven')).Breakeven }));
+const Method = lazy(async () => ({ default: (await import('./method/Method')).Method }));
 const HowSure = lazy(async () => ({ default: (await import('./howSure/HowSure')).HowSure }));
 
 /** The question beside the numbers. */
@@ -31,6 +32,7 @@ export function Side(props: { question: Question }): JSX.Element {
           <Match when={props.question === 'beds'}><Beds {...given} /></Match>
           <Match when={props.question === 'what matters'}><WhatMatters {...given} /></Match>
           <Match when={props.question === 'breakeven'}><Breakeven {...given} /></Match>
+          <Match when={props.question === 'method'}><Method choice={choice} /></Match>
           <Match when={props.question === 'how sure'}><HowSure {...given} /></Match>
         </Switch>
       </Suspense>

@@ -1,4 +1,4 @@
-import { createSignal, onCleanup, type Accessor } from 'solid-js';
+import { createMemo, createSignal, onCleanup, type Accessor } from 'solid-js';
 
 /** Whether a media query holds, now and while the page is open. */
 export function createMedia(query: string): Accessor<boolean> {
@@ -10,6 +10,15 @@ export function createMedia(query: string): Accessor<boolean> {
   list.addEventListener('change', follow);
   onCleanup(() => list.removeEventListener('change', follow));
   return holds;
+}
+
+/** The same, but on paper as it was on the screen: what stands there is printed. */
+export function createScreenMedia(query: string): Accessor<boolean> {
+  const [holds, paper] = [createMedia(query), createMedia('print')];
+  // Of two changes at once either may be told first.
+  const onPaper = (): boolean => paper() || matchMedia('print').matches;
+  const kept = createMemo<boolean>((before) => (onPaper() ? before : holds()), holds());
+  return kept;
 }
 
 /** Whether the numbers and a question fit side by side; the same width as in layout.css. */

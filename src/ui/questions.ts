@@ -9,7 +9,8 @@ export const questions = [
   { key: 'how sure', label: 'How sure' },
 ] as const;
 
-export type Question = (typeof questions)[number]['key'];
+/** A question, or the page on how figures are worked out, which stands in its place. */
+export type Question = (typeof questions)[number]['key'] | 'method';
 
 /** What can be asked of a model: of its beds only where it has a crop schedule. */
 export function questionsFor({ cells }: Pick<Model, 'cells'>): Question[] {
@@ -17,6 +18,10 @@ export function questionsFor({ cells }: Pick<Model, 'cells'>): Question[] {
   return questions.map(({ key }) => key).filter((key) => key !== 'beds' || grows);
 }
 
+/** What stands beside the numbers until someone chooses. */
+export const usualSide: Question = 'what matters';
+
 export function questionOf(text: string): Question {
+  if (text === 'method') return text;
   return questions.find(({ key }) => key === text)?.key ?? 'numbers';
 }

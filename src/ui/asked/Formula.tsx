@@ -2,7 +2,7 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { here } from '../here';
 import { printedUnit } from '../printedUnit';
-import { truthWord } from '../numbers/EntryValue';
+import { truthWord } from '../numbers/truthWord';
 import { Link } from '../words';
 import { useWork } from '../work';
 import { formulaWords, type Word } from './formulaWords';

@@ -1,4 +1,4 @@
-import { createMemo, Show, type JSX } from 'solid-js';
+import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { readIsoDate, isoDate } from '../../trade/civilDate';
 import { Choices, type Option } from '../finding/Choices';
 import { Sentence } from '../finding/Sentence';
@@ -10,16 +10,18 @@ import { mondayOf } from './dates';
 import { Faults } from './Faults';
 import { createLater } from './later';
 import { lookAt } from './look';
-import { printOnly } from './printOnly';
+import { printOnly } from '../printOnly';
 import { Rounding } from './Rounding';
 import { StageTable } from './StageTable';
 import { told } from './told';
-import { WorkTimes } from './WorkTimes';
-import { allowanceOf, countedOptions, timeEntries, usualTimes, workSteps, type CountedAt } from './workTimes';
+import { createPaidStaff, createWorkHours } from './workHours';
 import { WorkWeek } from './WorkWeek';
 import { Year } from './Year';
 import '../finding/finding.css';
 import './beds.css';
+
+// Its pictures need the chart library, which the beds do not wait for.
+const BestWeeks = lazy(async () => ({ default: (await import('./BestWeeks')).BestWeeks }));
 
 type Looked = 'plan' | 'against';
 
@@ -78,7 +80,8 @@ function Answer(props: AnswerProps): JSX.Element {
   const dayIn = (key: string): number | undefined => readIsoDate(props.choice.setting(key));
   const start = createMemo(() => dayIn('beds start') ?? mondayOf(new Date()));
   const later = createLater(() => props.asked, () => start());
-  const times = createTimes(props);
+  const times = createWorkHours(props);
+  const paid = createPaidStaff(props);
   const stands = (): void => props.choice.setSetting('question', 'beds');
   const print = (): void => {
     stands();
@@ -93,57 +96,36 @@ function Answer(props: AnswerProps): JSX.Element {
       <Faults faults={look().faults} cells={props.asked.cells} quiet={false} goTo={props.goTo} />
       <StageTable look={look()} goTo={props.goTo} />
       <Show when={look().byWeeks}>
-        {(split) => <ByWeeksView found={split()} stages={props.asked.schedule.stages} />}
+        {(split) => <ByWeeksView found={split()} names={props.asked.names} />}
       </Show>
       <Show when={later()}>
         {(worked) => (
           <>
             <Show when={worked().loss}>
               {(loss) => (
-                <Rounding loss={loss()} suggested={worked().suggested} asked={worked().asked} goTo={props.goTo} />
+                <Rounding loss={loss()} suggested={worked().suggested} asked={worked().asked} live={props.live}
+                  plan={props.plan} goTo={props.goTo} />
               )}
             </Show>
             <Show when={worked().year.batches.length > 0 || look().faults.length === 0}>
               <Year year={worked().year} boards={worked().asked.schedule.boards.toNumber()} cells={props.asked.cells}
-                known={look().faults} steps={times.steps()} goTo={props.goTo}
-                setStart={(day) => props.choice.setSetting('beds start', isoDate(day))} />
+                names={props.asked.names} known={look().faults} steps={times.steps()} staff={paid.staff()}
+                goTo={props.goTo} setStart={(day) => props.choice.setSetting('beds start', isoDate(day))}>
+                {paid.view()}
+              </Year>
             </Show>
             <Show when={worked().year.batches.length > 0}>
               <WorkWeek year={worked().year} steps={times.steps()} from={dayIn('beds week')}
                 setFrom={(day) => props.choice.setSetting('beds week', isoDate(day))}
-                file={props.live.origin().name} plan={props.name} beforePrint={stands}>
+                file={props.live.origin().name} plan={props.name} names={props.asked.names} beforePrint={stands}>
                 {times.view()}
               </WorkWeek>
             </Show>
           </>
         )}
       </Show>
+      <Suspense><BestWeeks {...props} /></Suspense>
       <p class="print-all"><button type="button" class="word" onClick={print}>Print the beds</button></p>
     </>
   );
-}
-
-/** The hours: the entries that they are made of, as someone chose, and the steps of the work from them. */
-function createTimes(props: AnswerProps): { steps: () => ReturnType<typeof workSteps>; view: () => JSX.Element } {
-  const stages = (): number => props.asked.schedule.stages.length;
-  const cells = (): AnswerProps['asked']['cells'] => props.asked.cells;
-  const entries = createMemo(() => timeEntries(cells(), props.asked.parts.get('boards')));
-  const at = createMemo((): CountedAt[] => {
-    const usual = usualTimes(entries(), stages());
-    const known = countedOptions(stages()).map(({ value }) => value);
-    return entries().map(({ cell }, i) => {
-      const chosen = props.choice.setting(`beds time ${cell.name}`);
-      return known.find((value) => value === chosen) ?? usual[i] ?? 'none';
-    });
-  });
-  const values = (): ReturnType<ScreenProps['live']['values']>[number] | undefined => props.live.values()[props.plan];
-  const steps = createMemo(() => {
-    const numbers = values();
-    return numbers === undefined ? [] : workSteps(entries(), at(), allowanceOf(cells()), numbers);
-  });
-  const view = (): JSX.Element => (
-    <WorkTimes entries={entries()} at={at()} stages={stages()} allowance={allowanceOf(cells())} values={values()}
-      choose={({ cell }, chosen) => props.choice.setSetting(`beds time ${cell.name}`, chosen)} />
-  );
-  return { steps, view };
 }

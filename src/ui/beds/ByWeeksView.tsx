@@ -1,28 +1,29 @@
 import { For, Index, type JSX } from 'solid-js';
 import type { ByWeeks } from '../../trade/byWeeks';
-import type { Stage } from '../../trade/schedule';
+import { boardsOf, type CropNames } from '../../trade/stageNames';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
 import { byWeeksTold, splitRows } from './byWeeksTold';
 
 /** Why boards are not shared by weeks. */
-export function ByWeeksView(props: { found: ByWeeks; stages: readonly Stage[] }): JSX.Element {
+export function ByWeeksView(props: { found: ByWeeks; names: CropNames }): JSX.Element {
   return (
     <section aria-labelledby="beds-by-weeks">
-      <h3 id="beds-by-weeks">Why not share boards by weeks?</h3>
-      <p><Sentence phrase={byWeeksTold(props.found, here)} /></p>
+      <h3 id="beds-by-weeks">Why not share {props.names.board.many} by weeks?</h3>
+      <p><Sentence phrase={byWeeksTold(props.found, props.names, here)} /></p>
       <p class="quiet">
-        A crowded board carries more plants, so plants that stand crowded need fewer boards than their weeks say.
-        Boards go by plants entering × days ÷ plants a board.
+        A crowded {props.names.board.one} carries more {props.names.plant.many}, so the crowded weeks need
+        fewer {props.names.board.many} than their share of the time. Share them
+        by {props.names.plant.many} entering × days ÷ {props.names.plant.many} a {props.names.board.one}.
       </p>
-      <div class="table-room" role="region" aria-label="Table of ways to share the boards" tabindex="0">
+      <div class="table-room" role="region" aria-label={`Table of ways to share the ${props.names.board.many}`} tabindex="0">
         <table>
           <thead>
             <tr>
-              <th scope="col">boards shared</th>
-              <th scope="col">plants a week</th>
+              <th scope="col">{props.names.board.many} shared</th>
+              <th scope="col">{props.names.plant.many} a week</th>
               <th scope="col">gain</th>
-              <For each={props.stages}>{({ number }) => <th scope="col">boards, stage {number}</th>}</For>
+              <For each={props.names.stages}>{(_name, i) => <th scope="col">{boardsOf(props.names, i()).many}</th>}</For>
             </tr>
           </thead>
           <tbody>

@@ -1,5 +1,6 @@
 import { For, Show, type JSX } from 'solid-js';
 import { cautionsFor, type CautionTopic } from '../../trade/cautions';
+import './cautions.css';
 
 /** What can hurt in the work that stands above, each with its source. */
 export function Cautions(props: { topics: readonly CautionTopic[] }): JSX.Element {

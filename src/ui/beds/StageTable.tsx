@@ -26,7 +26,13 @@ export function StageTable(props: { look: Look; goTo: (cell: number) => void }):
               <For each={props.look.asked.schedule.stages}>
                 {({ number }) => {
                   const cell = (): number | undefined => props.look.asked.parts.get(`stage ${number} time`)?.id;
-                  return <th scope="col"><Link onPress={() => props.goTo(cell()!)}>stage {number}</Link></th>;
+                  const name = (): string => props.look.asked.names.stages[number - 1] ?? '';
+                  return (
+                    <th scope="col">
+                      <Link onPress={() => props.goTo(cell()!)}>{name()}</Link>
+                      <span class="stage-number">stage {number}</span>
+                    </th>
+                  );
                 }}
               </For>
             </tr>

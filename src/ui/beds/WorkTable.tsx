@@ -1,4 +1,5 @@
 import { createMemo, For, type JSX } from 'solid-js';
+import type { CropNames } from '../../trade/stageNames';
 import type { WorkTask } from '../../trade/workList';
 import { here } from '../here';
 import { aligned, whole } from './counts';
@@ -8,7 +9,7 @@ import { byDay, hoursIn, taskTold } from './week';
 const dates = createDates(here.locale);
 
 /** A week's work day by day, in the order of a working day. */
-export function WorkTable(props: { list: readonly WorkTask[] }): JSX.Element {
+export function WorkTable(props: { list: readonly WorkTask[]; names: CropNames }): JSX.Element {
   const days = createMemo(() => byDay(props.list));
   return (
     <div class="table-room" role="region" aria-label="Table of the week’s work" tabindex="0">
@@ -17,8 +18,8 @@ export function WorkTable(props: { list: readonly WorkTask[] }): JSX.Element {
           <tr>
             <th scope="col">day</th>
             <th scope="col" class="what">what</th>
-            <th scope="col">plants</th>
-            <th scope="col">boards</th>
+            <th scope="col">{props.names.plant.many}</th>
+            <th scope="col">{props.names.board.many}</th>
             <th scope="col">hours</th>
           </tr>
         </thead>
@@ -29,7 +30,7 @@ export function WorkTable(props: { list: readonly WorkTask[] }): JSX.Element {
                 {(task, i) => (
                   <tr>
                     {i() === 0 && <th scope="rowgroup" rowspan={tasks.length}>{dates.short(day)}</th>}
-                    <td class="what">{taskTold(task)}</td>
+                    <td class="what">{taskTold(task, props.names)}</td>
                     <td>{task.task === 'wash' ? '' : whole(task.plants, here)}</td>
                     <td>{whole(task.boards, here)}</td>
                     <td>{aligned(task.hours, 2, here)}</td>

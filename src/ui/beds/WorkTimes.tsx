@@ -2,12 +2,13 @@ import { For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { here } from '../here';
 import type { Values } from '../../model/values';
+import type { CropNames } from '../../trade/stageNames';
 import { countedOptions, type CountedAt, type TimeEntry } from './workTimes';
 
 interface WorkTimesProps {
   readonly entries: readonly TimeEntry[];
   readonly at: readonly CountedAt[];
-  readonly stages: number;
+  readonly names: CropNames;
   readonly allowance: Cell | undefined;
   readonly values: Values | undefined;
   readonly choose: (entry: TimeEntry, at: string) => void;
@@ -33,7 +34,7 @@ export function WorkTimes(props: WorkTimesProps): JSX.Element {
             <label class="work-time">
               <span>{entry.cell.label}, {value(entry)}</span>
               <select onChange={(event) => props.choose(entry, event.currentTarget.value)}>
-                <For each={countedOptions(props.stages)}>
+                <For each={countedOptions(props.names)}>
                   {(option) => (
                     <option value={option.value} selected={option.value === props.at[i()]}>{option.label}</option>
                   )}

@@ -7,21 +7,19 @@ import { here } from '../here';
 import { Cautions } from './Cautions';
 import { createDates } from './dates';
 import { DateField } from './DateField';
-import { printOnly } from './printOnly';
-import { saveCalendarFile, saveTable } from './saveWork';
+import { printOnly } from '../printOnly';
+import { saveCalendarFile, saveTable, type WorkOf } from './saveWork';
 import { WorkTable } from './WorkTable';
 import { isWithin, steadyWeek, weekTold } from './week';
 
 const dates = createDates(here.locale);
 
-interface WorkWeekProps {
+interface WorkWeekProps extends WorkOf {
   readonly year: Calendar;
   readonly steps: readonly WorkStep[];
   /** A chosen first day; undefined: a week in steady running. */
   readonly from: number | undefined;
   readonly setFrom: (day: number) => void;
-  readonly file: string;
-  readonly plan: string;
   readonly beforePrint: () => void;
   /** Stands below the list: what its hours are made of. */
   readonly children: JSX.Element;
@@ -43,9 +41,9 @@ export function WorkWeek(props: WorkWeekProps): JSX.Element {
         <Show when={list().length > 0}>
           <div class="work-buttons">
             <button type="button" class="word" onClick={print}>Print the week</button>
-            <button type="button" class="word" onClick={() => saveTable(list(), from())}>Save as a table (CSV)</button>
+            <button type="button" class="word" onClick={() => saveTable(list(), from(), props.names)}>Save as a table (CSV)</button>
             <button type="button" class="word"
-              onClick={() => saveCalendarFile(list(), from(), props.file, props.plan)}>
+              onClick={() => saveCalendarFile(list(), from(), props)}>
               Save as a calendar file
             </button>
           </div>
@@ -53,8 +51,8 @@ export function WorkWeek(props: WorkWeekProps): JSX.Element {
       </div>
       <Show when={isWithin(props.year, from())}
         fallback={<p class="message">That week does not lie in the year that begins on {dates.long(props.year.start)}.</p>}>
-        <p><Sentence phrase={weekTold(list(), from(), props.steps.length > 0, here, dates)} /></p>
-        <Show when={list().length > 0}><WorkTable list={list()} /></Show>
+        <p><Sentence phrase={weekTold(list(), from(), props.steps.length > 0, props.names, here, dates)} /></p>
+        <Show when={list().length > 0}><WorkTable list={list()} names={props.names} /></Show>
       </Show>
       {props.children}
       <Cautions topics={['hands', 'wages']} />

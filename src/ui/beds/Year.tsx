@@ -1,46 +1,53 @@
-import { createMemo, For, Show, type JSX } from 'solid-js';
+import { createMemo, Show, type JSX } from 'solid-js';
 import type { Problem } from '../../core/problem';
 import type { Cell } from '../../model/cell';
 import type { Calendar } from '../../trade/calendar';
-import { isoDate } from '../../trade/civilDate';
-import { calendarWeeks, type CalendarWeek, type Staff, type WorkStep } from '../../trade/labour';
+import { calendarWeeks, type Staff, type WorkStep } from '../../trade/labour';
+import type { CropNames } from '../../trade/stageNames';
 import { Behind } from '../finding/Behind';
 import { textOf } from '../finding/phrase';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
 import { Cautions } from './Cautions';
-import { aligned, whole } from './counts';
 import { createDates } from './dates';
 import { DateField } from './DateField';
 import { Faults } from './Faults';
+import { paidTold } from './paidTold';
+import { WeekTable } from './WeekTable';
 import { YearPicture } from './YearPicture';
 import { yearTold } from './yearTold';
 
 const dates = createDates(here.locale);
-/** Hours needed are shown, not hours paid: nobody is on the staff. */
+/** Where no entry says who is there, hours needed are all there is to show. */
 const nobody: Staff = { spare: 0, guaranteed: 0, person: 0, beyond: 'overtime' };
 
 interface YearProps {
   readonly year: Calendar;
   readonly boards: number;
+  readonly names: CropNames;
   readonly cells: readonly Cell[];
   /** Faults that are told already. */
   readonly known: readonly Problem[];
   readonly steps: readonly WorkStep[];
+  /** Undefined where no entry says who is there. */
+  readonly staff: Staff | undefined;
   readonly setStart: (day: number) => void;
   readonly goTo: (cell: number) => void;
+  /** Stands below the weeks: whose hours are paid. */
+  readonly children: JSX.Element;
 }
 
 /** A year from an empty bed, in words, as a picture and by week. */
 export function Year(props: YearProps): JSX.Element {
-  const told = createMemo(() => yearTold(props.year, props.boards, here, dates));
+  const told = createMemo(() => yearTold(props.year, props.boards, props.names, here, dates));
+  const weeks = createMemo(() => calendarWeeks(props.year, props.steps, props.staff ?? nobody));
   const seasonal = createMemo(() => {
     const known = new Set(props.known.map(({ message }) => message));
     return props.year.faults.filter(({ message }) => !known.has(message));
   });
   return (
     <section aria-labelledby="beds-year">
-      <h3 id="beds-year">A year on the water</h3>
+      <h3 id="beds-year">The year from an empty bed</h3>
       <div class="asking">
         <DateField label="First day, the bed empty" day={props.year.start} choose={props.setStart} />
       </div>
@@ -48,48 +55,16 @@ export function Year(props: YearProps): JSX.Element {
       <Show when={props.year.batches.length > 0}>
         <p><Sentence phrase={told()} /></p>
         <Faults faults={props.year.notices} cells={props.cells} quiet={true} goTo={props.goTo} />
-        <YearPicture year={props.year} boards={props.boards} label={textOf(told())} />
+        <YearPicture year={props.year} boards={props.boards} names={props.names} label={textOf(told())} />
+        <Show when={props.steps.length > 0 ? props.staff : undefined}>
+          {(staff) => <p class="hours-paid"><Sentence phrase={paidTold(weeks(), staff(), here)} /></p>}
+        </Show>
         <Behind summary="Harvest and hours by week">
-          <WeekTable year={props.year} steps={props.steps} />
+          <WeekTable year={props.year} weeks={weeks()} names={props.names} paid={props.staff !== undefined} />
         </Behind>
+        {props.children}
       </Show>
       <Cautions topics={['electricity', 'food']} />
     </section>
-  );
-}
-
-function WeekTable(props: { year: Calendar; steps: readonly WorkStep[] }): JSX.Element {
-  const weeks = createMemo(() => calendarWeeks(props.year, props.steps, nobody));
-  const peak = ({ firstDay, days }: CalendarWeek): number =>
-    Math.max(...props.year.pictures.slice(firstDay, firstDay + days).map(({ inUse }) => inUse));
-  const over = ({ firstDay, days }: CalendarWeek): number =>
-    props.year.overFull.filter((day) => day >= firstDay && day < firstDay + days).length;
-  return (
-    <div class="table-room" role="region" aria-label="Table of the weeks" tabindex="0">
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">week from</th>
-            <th scope="col">finished plants</th>
-            <th scope="col">most boards in use</th>
-            <th scope="col">over-full days</th>
-            <th scope="col">hours</th>
-          </tr>
-        </thead>
-        <tbody>
-          <For each={weeks()}>
-            {(week) => (
-              <tr>
-                <th scope="row">{isoDate(props.year.start + week.firstDay)}</th>
-                <td>{whole(week.finished, here)}</td>
-                <td>{whole(peak(week), here)}</td>
-                <td>{over(week) === 0 ? '' : over(week)}</td>
-                <td>{aligned(week.needed, 1, here)}</td>
-              </tr>
-            )}
-          </For>
-        </tbody>
-      </table>
-    </div>
   );
 }

@@ -1,5 +1,6 @@
 import { createMemo, createUniqueId, For, Show, type JSX } from 'solid-js';
 import type { Calendar } from '../../trade/calendar';
+import { boardsOf, type CropNames } from '../../trade/stageNames';
 import { createEasel } from '../chart/easel';
 import { here } from '../here';
 import { bandsOf, type Bands, type Room } from './bands';
@@ -17,11 +18,12 @@ const dates = createDates(here.locale);
 interface YearPictureProps {
   readonly year: Calendar;
   readonly boards: number;
+  readonly names: CropNames;
   /** The finding, for those who do not see the picture. */
   readonly label: string;
 }
 
-/** A year on the water as stacked bands against the boards there are. */
+/** A year from an empty bed as stacked bands against the boards there are. */
 export function YearPicture(props: YearPictureProps): JSX.Element {
   const easel = createEasel();
   const id = createUniqueId();
@@ -36,15 +38,16 @@ export function YearPicture(props: YearPictureProps): JSX.Element {
               <svg class="band-swatch" width="24" height="12" aria-hidden="true">
                 <rect width="24" height="12" fill={`url(#${id}-${stage})`} />
               </svg>{' '}
-              {stage + 1} stage {stage + 1}
+              {stage + 1} {boardsOf(props.names, stage).many}
             </span>
           )}
         </For>
-        <span><i class="limit-swatch" aria-hidden="true" /> boards there are</span>
+        <span><i class="limit-swatch" aria-hidden="true" /> {props.names.board.many} there are</span>
         <Show when={drawn().over.length > 0}><span><b class="over-mark">!</b> over-full</span></Show>
       </figcaption>
       <div class="year-room" ref={(box) => easel.hold(box)}>
-        <svg class="year-drawing" role="img" aria-label={props.label} width="100%" height={height}>
+        <svg class="year-drawing" role="img" aria-label={props.label} width="100%" height={height}
+          viewBox={easel.width() > 0 ? `0 0 ${easel.width()} ${height}` : undefined}>
           <Patterns id={id} count={drawn().bands.length} />
           <Show when={easel.width() > 0}><Drawn bands={drawn()} room={room()} id={id} boards={props.boards} /></Show>
         </svg>

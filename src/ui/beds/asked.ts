@@ -3,6 +3,8 @@ import { cropParts, type CropParts } from '../../model/cropParts';
 import type { Values } from '../../model/values';
 import { readSchedule, type Schedule } from '../../trade/schedule';
 import { readSeason, type Season } from '../../trade/season';
+import type { CropNames } from '../../trade/stageNames';
+import { namesOf } from './names';
 
 /** The crop schedule of one plan, as it is looked at. */
 export interface Asked {
@@ -10,6 +12,7 @@ export interface Asked {
   readonly parts: CropParts;
   readonly schedule: Schedule;
   readonly season: Season;
+  readonly names: CropNames;
   /** All its numbers in one text: two schedules with the same text are the same. */
   readonly numbers: string;
 }
@@ -19,7 +22,9 @@ export function askedOf(cells: readonly Cell[], values: Values): Asked | undefin
   const schedule = readSchedule(cells, values);
   if (schedule === undefined) return undefined;
   const season = readSeason(cells, values);
-  return { cells, parts: cropParts(cells), schedule, season, numbers: JSON.stringify([schedule, season]) };
+  const parts = cropParts(cells);
+  const names = namesOf(parts, schedule.stages.length);
+  return { cells, parts, schedule, season, names, numbers: JSON.stringify([schedule, season]) };
 }
 
 /** Whether nothing moved that the beds depend on, so that an edit of a price computes no calendar. */

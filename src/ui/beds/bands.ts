@@ -22,7 +22,7 @@ export interface Band {
   readonly label: number | undefined;
 }
 
-/** A year on the water as a drawing. */
+/** A year from an empty bed as a drawing. */
 export interface Bands {
   readonly bands: readonly Band[];
   /** Height at which the boards there are end. */

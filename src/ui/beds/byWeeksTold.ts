@@ -1,7 +1,9 @@
 import type { ByWeeks, Split } from '../../trade/byWeeks';
+import type { CropNames } from '../../trade/stageNames';
 import { plainly, say, sentences, type Phrase } from '../finding/phrase';
 import type { Format } from '../format';
-import { aligned, counted, gain, none, shown, stages, whole } from './counts';
+import { aligned, counted, gain, none, shown, whole } from './counts';
+import { boardsIn } from './names';
 
 /** A way to share the boards, as a row. */
 export interface SplitRow {
@@ -33,7 +35,7 @@ export function splitRows({ oneStage, seems, gives, keepsPace }: ByWeeks, format
 }
 
 function overstatedTold({ seems, keepsPace, overstated }: ByWeeks, format: Format): Phrase {
-  if (!overstated.isFinite()) return say`Two stages gain nothing here, however the boards are shared.`;
+  if (!overstated.isFinite()) return say`Moving gains nothing here, however the places are shared.`;
   const [claimed, real] = [gain(seems.gain, format), gain(keepsPace.gain, format)];
   if (overstated.lt('1.05')) return say`Against one stage that is ${real}.`;
   const times = shown(overstated, 1, format);
@@ -41,14 +43,14 @@ function overstatedTold({ seems, keepsPace, overstated }: ByWeeks, format: Forma
 }
 
 /** What is wrong with sharing boards by weeks, in the grower's own numbers. */
-export function byWeeksTold(found: ByWeeks, format: Format): Phrase {
+export function byWeeksTold(found: ByWeeks, names: CropNames, format: Format): Phrase {
   const { seems, gives, keepsPace, bottleneck } = found;
-  const promised = counted(seems.finishedPerWeek, 'plant', format);
-  const passes = plainly(bottleneck.length === 1 ? 'lets' : 'let');
+  const promised = counted(seems.finishedPerWeek, names.plant, format);
+  const boards = plainly(names.board.many);
   const real = whole(gives.finishedPerWeek, format);
   return sentences(
-    say`Shared by the weeks that plants stand in each stage, the boards seem to finish ${promised} a week.`,
-    say`But ${stages(bottleneck)} ${passes} only ${real} through.`,
+    say`Shared by the weeks spent in each stage, the ${boards} seem to finish ${promised} a week.`,
+    say`But the ${boardsIn(names, bottleneck)} let only ${real} through.`,
     say`Shared so that the stages keep pace, they finish ${whole(keepsPace.finishedPerWeek, format)}.`,
     overstatedTold(found, format),
   );

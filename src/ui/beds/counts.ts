@@ -1,5 +1,5 @@
 import { decimal, type Decimal } from '../../core/number';
-import { plainly, type Phrase } from '../finding/phrase';
+import type { Noun } from '../../trade/stageNames';
 import { space, type Format } from '../format';
 
 /** What stands where there is no number. */
@@ -27,9 +27,9 @@ export function whole(value: Decimal | number, format: Format): string {
 }
 
 /** `1 plant`, `4,634 plants`. */
-export function counted(value: Decimal | number, noun: string, format: Format): string {
+export function counted(value: Decimal | number, noun: Noun, format: Format): string {
   const number = whole(value, format);
-  return `${number}${space}${noun}${number === '1' ? '' : 's'}`;
+  return `${number}${space}${number === '1' ? noun.one : noun.many}`;
 }
 
 /** `2.5 days`. */
@@ -53,11 +53,4 @@ export function percent(share: Decimal, format: Format): string {
 export function gain(share: Decimal, format: Format): string {
   const text = percent(share, format);
   return share.gt(0) && text !== none ? `+${text}` : text;
-}
-
-/** `stage 1 and stage 2`, none of it standing out. */
-export function stages(numbers: readonly number[]): Phrase {
-  const names = numbers.map((number) => `stage ${number}`);
-  const last = names.pop() ?? '';
-  return plainly(names.length === 0 ? last : `${names.join(', ')} and ${last}`);
 }

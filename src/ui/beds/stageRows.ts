@@ -10,20 +10,23 @@ export interface StageRow {
   readonly values: readonly string[];
 }
 
-function handRows({ asked: { schedule }, byHand }: Look, format: Format): StageRow[] {
+function handRows({ asked: { schedule, names: { plant, board } }, byHand }: Look, format: Format): StageRow[] {
   if (byHand === undefined) return [];
   const tell = (value: Decimal | undefined, decimals: number): string =>
     value === undefined ? none : shown(value, decimals, format);
   return [
-    { label: 'boards set by hand', values: schedule.stages.map(({ boards }) => tell(boards, 1)) },
-    { label: 'plants a week they could finish', values: byHand.capacities.map((each) => tell(each, 0)) },
-    { label: 'boards empty at the flow there is', values: byHand.emptyBoards.map((each) => aligned(each ?? NaN, 1, format)) },
+    { label: `${board.many} set by hand`, values: schedule.stages.map(({ boards }) => tell(boards, 1)) },
+    { label: `${plant.many} a week they could finish`, values: byHand.capacities.map((each) => tell(each, 0)) },
+    {
+      label: `${board.many} empty at the flow there is`,
+      values: byHand.emptyBoards.map((each) => aligned(each ?? NaN, 1, format)),
+    },
   ];
 }
 
 /** The stages in numbers; a skipped stage has days only. */
 export function stageRows(look: Look, format: Format): StageRow[] {
-  const { asked: { schedule }, balanced, whole: onBoards } = look;
+  const { asked: { schedule, names: { plant, board } }, balanced, whole: onBoards } = look;
   const row = (label: string, text: (stage: Stage, i: number) => string): StageRow => ({
     label,
     values: schedule.stages.map((stage, i) => (isRunning(stage) ? text(stage, i) : none)),
@@ -31,12 +34,12 @@ export function stageRows(look: Look, format: Format): StageRow[] {
   const loads = onBoards.batch.isNaN() ? [] : onBoards.stages;
   return [
     { label: 'days', values: schedule.stages.map(({ time }) => shown(time, 2, format)) },
-    row('plants a board', ({ density }) => shown(density, 2, format)),
+    row(`${plant.many} a ${board.one}`, ({ density }) => shown(density, 2, format)),
     row('survival', ({ survival }) => percent(survival, format)),
-    row('boards, balanced', (_stage, i) => aligned(balanced.boards[i] ?? NaN, 1, format)),
-    row('boards, whole', (_stage, i) => whole(loads[i]?.boards ?? NaN, format)),
-    row('boards of a batch', (_stage, i) => whole(loads[i]?.boardsEach ?? NaN, format)),
-    row('plants started', (_stage, i) => whole(loads[i]?.started ?? NaN, format)),
+    row(`${board.many}, balanced`, (_stage, i) => aligned(balanced.boards[i] ?? NaN, 1, format)),
+    row(`${board.many}, whole`, (_stage, i) => whole(loads[i]?.boards ?? NaN, format)),
+    row(`${board.many} of a batch`, (_stage, i) => whole(loads[i]?.boardsEach ?? NaN, format)),
+    row(`${plant.many} started`, (_stage, i) => whole(loads[i]?.started ?? NaN, format)),
     ...handRows(look, format),
   ];
 }
@@ -48,7 +51,8 @@ export interface Line {
   readonly unit: string;
 }
 
-export function lines({ asked: { schedule }, balanced, whole: onBoards }: Look, format: Format): Line[] {
+export function lines({ asked, balanced, whole: onBoards }: Look, format: Format): Line[] {
+  const { schedule, names: { plant, board } } = asked;
   const used = onBoards.batch.isNaN() ? onBoards.batch : decimal(onBoards.boardsUsed);
   const line = (label: string, value: Decimal | number, unit: string): Line => ({
     label,
@@ -56,12 +60,12 @@ export function lines({ asked: { schedule }, balanced, whole: onBoards }: Look, 
     unit,
   });
   return [
-    line('Finished on whole boards', onBoards.finishedPerWeek, 'plants a week'),
-    line('Finished in balanced flow', balanced.finishedPerWeek, 'plants a week'),
-    line('Sown each time', onBoards.batch, 'plants'),
+    line(`Finished on whole ${board.many}`, onBoards.finishedPerWeek, `${plant.many} a week`),
+    line('Finished in balanced flow', balanced.finishedPerWeek, `${plant.many} a week`),
+    line('Sown each time', onBoards.batch, plant.many),
     { label: 'From one sowing to the next', value: shown(schedule.interval, 2, format), unit: 'days' },
-    line('Boards there are', schedule.boards, 'boards'),
-    line('In use on the fullest day', used, 'boards'),
-    line('Free even then', schedule.boards.minus(used), 'boards'),
+    line('There are in all', schedule.boards, board.many),
+    line('In use on the fullest day', used, board.many),
+    line('Free even then', schedule.boards.minus(used), board.many),
   ];
 }

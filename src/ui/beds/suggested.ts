@@ -1,8 +1,11 @@
 import type { Schedule, Stage } from '../../trade/schedule';
 import type { Change, Suggestion } from '../../trade/suggestions';
+import { boardsOf } from '../../trade/stageNames';
 import { plainly, say, type Phrase } from '../finding/phrase';
 import type { Format } from '../format';
+import type { Asked } from './asked';
 import { days, shown, whole } from './counts';
+import { boardsIn } from './names';
 
 /** Of one kind, and in all. */
 const mostOfAKind = 2;
@@ -31,34 +34,35 @@ export function partOf(change: Change): string {
   return `stage ${change.stage} ${change.kind === 'density' ? 'density' : 'time'}`;
 }
 
-function changeTold(change: Change, schedule: Schedule, format: Format): Phrase {
+function changeTold(change: Change, { schedule, names }: Asked, format: Format): Phrase {
   const number = (value: Schedule['interval']): string => shown(value, 2, format);
+  const kept = plainly(names.plant.many);
   switch (change.kind) {
     case 'interval':
       return say`Sow every ${days(change.to, format)} instead of ${plainly(number(schedule.interval))}`;
     case 'density': {
       const { density } = stageOf(schedule, change.stage);
-      const stage = plainly(`stage ${change.stage}`);
-      return say`Set ${number(change.to)} plants on a board of ${stage} instead of ${plainly(number(density))}`;
+      const board = plainly(`${names.plant.many} on each ${boardsOf(names, change.stage - 1).one}`);
+      return say`Set ${number(change.to)} ${board} instead of ${plainly(number(density))}`;
     }
     case 'time': {
       const { time } = stageOf(schedule, change.stage);
-      const stage = plainly(`stage ${change.stage}`);
-      return say`Keep plants ${days(change.to, format)} in ${stage} instead of ${plainly(number(time))}`;
+      const boards = boardsIn(names, [change.stage]);
+      return say`Keep ${kept} ${days(change.to, format)} on ${boards} instead of ${plainly(number(time))}`;
     }
     case 'shift': {
-      const [longer, shorter] = [plainly(`stage ${change.stage}`), plainly(`stage ${change.from}`)];
+      const [longer, shorter] = [boardsIn(names, [change.stage]), boardsIn(names, [change.from])];
       const [to, left] = [days(change.to, format), days(change.left, format)];
-      return say`Keep plants ${to} in ${longer} and ${left} in ${shorter}, as long in all as now`;
+      return say`Keep ${kept} ${to} on ${longer} and ${left} on ${shorter}, as long in all as now`;
     }
   }
 }
 
 /** `Sow every 2.5 days instead of 2: 4,700 plants a week, 66 more.` */
 export function suggestionTold(
-  { change, finishedPerWeek, gain }: Suggestion, schedule: Schedule, format: Format,
+  { change, finishedPerWeek, gain }: Suggestion, asked: Asked, format: Format,
 ): Phrase {
-  const what = changeTold(change, schedule, format);
+  const what = changeTold(change, asked, format);
   const more = whole(gain, format) === '0' ? shown(gain, 1, format) : whole(gain, format);
-  return say`${what}: ${plainly(whole(finishedPerWeek, format))} plants a week, ${more} more.`;
+  return say`${what}: ${plainly(`${whole(finishedPerWeek, format)} ${asked.names.plant.many}`)} a week, ${more} more.`;
 }

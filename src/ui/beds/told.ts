@@ -1,8 +1,9 @@
 import type { Decimal } from '../../core/number';
 import { plainly, say, sentences, type Phrase } from '../finding/phrase';
 import type { Format } from '../format';
-import { counted, stages, whole } from './counts';
+import { counted, whole } from './counts';
 import type { Look } from './look';
+import { boardsFirstMet, boardsIn } from './names';
 
 /** What the beds finish, and what else is worth knowing. */
 export interface Told {
@@ -17,47 +18,49 @@ function against(flow: Decimal, balanced: Decimal, format: Format): Phrase {
   return say`${whole(less.abs(), format)}${plainly(` ${word} than balanced flow`)}`;
 }
 
-function boardsTold({ asked: { schedule }, whole: onBoards }: Look, format: Format): Phrase {
+function boardsTold({ asked: { schedule, names }, whole: onBoards }: Look, format: Format): Phrase {
   const free = whole(schedule.boards.minus(onBoards.boardsUsed), format);
-  const all = counted(schedule.boards, 'board', format);
+  const all = counted(schedule.boards, names.board, format);
   if (free === '0') return say`All of the ${all} are in use on the fullest day.`;
   const stays = plainly(free === '1' ? 'stays' : 'stay');
   return say`Of ${all} ${whole(onBoards.boardsUsed, format)} are in use on the fullest day; ${free} ${stays} free.`;
 }
 
-function emptyTold({ asked: { schedule }, byHand }: Look, format: Format): Phrase {
+function emptyTold({ asked: { schedule, names }, byHand }: Look, format: Format): Phrase {
   const empty = schedule.stages.flatMap(({ number }, i) => {
     const boards = byHand?.emptyBoards[i];
     return boards?.gt(0) === true && whole(boards, format) !== '0' ? [{ number, boards }] : [];
   });
   return sentences(...empty.map(({ number, boards }) => {
     const verb = whole(boards, format) === '1' ? 'stands' : 'stand';
-    return say`In ${stages([number])} ${counted(boards, 'board', format)} ${plainly(verb)} empty.`;
+    return say`Of the ${boardsIn(names, [number])} ${whole(boards, format)} ${plainly(verb)} empty.`;
   }));
 }
 
 /** Which stage lets the fewest through, where boards are set by hand. */
 function bottleneckTold(look: Look, format: Format): Phrase {
-  const { byHand, balanced } = look;
+  const { byHand, balanced, asked: { names } } = look;
   if (byHand === undefined || byHand.finishedPerWeek.isNaN()) return [];
-  const verb = byHand.bottleneck.length === 1 ? 'finishes' : 'finish';
-  const flow = counted(byHand.finishedPerWeek, 'plant', format);
-  const which = say`With the boards set by hand ${stages(byHand.bottleneck)} ${plainly(verb)} fewest: ${flow} a week.`;
+  const flow = counted(byHand.finishedPerWeek, names.plant, format);
+  const which = say`The ${boardsFirstMet(names, byHand.bottleneck)} are the bottleneck as set by hand: ${flow} a week.`;
   const better = say`A balanced split would give ${whole(balanced.finishedPerWeek, format)}.`;
   return sentences(which, emptyTold(look, format), better);
 }
 
 /** @param plan blank where the model has no other */
 export function told(look: Look, plan: string, format: Format): Told {
-  const { balanced, whole: onBoards } = look;
+  const { balanced, whole: onBoards, asked: { names } } = look;
   const who = plan === '' ? [] : say`${plan}: `;
   if (onBoards.finishedPerWeek.isNaN()) {
-    return { main: say`${who}what the beds finish on whole boards cannot be computed until a fault is mended.`, more: [] };
+    return { main: say`${who}what the beds finish on whole ${plainly(names.board.many)} cannot be computed until a fault is mended.`, more: [] };
   }
-  const flow = counted(onBoards.finishedPerWeek, 'plant', format);
+  if (onBoards.batch.isZero()) {
+    return { main: say`${who}no batch fits on the ${plainly(names.board.many)} there are, so nothing finishes.`, more: [] };
+  }
+  const flow = counted(onBoards.finishedPerWeek, names.plant, format);
   const compared = against(onBoards.finishedPerWeek, balanced.finishedPerWeek, format);
   return {
-    main: say`${who}${flow} a week finish on whole boards, ${compared}.`,
+    main: say`${who}${flow} a week finish on whole ${plainly(names.board.many)}, ${compared}.`,
     more: sentences(boardsTold(look, format), bottleneckTold(look, format)),
   };
 }

@@ -1,6 +1,7 @@
 import type { Calendar } from '../../trade/calendar';
 import { isoDate } from '../../trade/civilDate';
 import type { WorkTask } from '../../trade/workList';
+import { boardsOf, type CropNames } from '../../trade/stageNames';
 import { plainly, say, sentences, type Phrase } from '../finding/phrase';
 import type { Format } from '../format';
 import { counted, hours } from './counts';
@@ -35,13 +36,20 @@ export function byDay(list: readonly WorkTask[]): WorkDay[] {
   return [...days].map(([day, tasks]) => ({ day, tasks }));
 }
 
-const verbs = { sow: 'Sow', move: 'Move', harvest: 'Harvest', wash: 'Wash' } as const;
-
-/** What is to be done, without its counts: `Move from stage 1 to stage 2`. */
-export function taskTold({ task, from, to }: WorkTask): string {
-  const left = from === undefined ? '' : ` from stage ${from + 1}`;
-  const entered = to === undefined ? '' : ` ${task === 'sow' ? 'in' : 'to'} stage ${to + 1}`;
-  return task === 'wash' ? `Wash boards${left}` : `${verbs[task]}${left}${entered}`;
+/** What is to be done, without its counts: `Move from nursery to finishing boards`. */
+export function taskTold({ task, from, to }: WorkTask, names: CropNames): string {
+  const emptied = boardsOf(names, from ?? 0).many;
+  const filled = boardsOf(names, to ?? 0).many;
+  switch (task) {
+    case 'wash':
+      return `Wash ${emptied}`;
+    case 'harvest':
+      return `Harvest off ${emptied}`;
+    case 'move':
+      return `Move from ${names.stages[from ?? 0] ?? ''} to ${filled}`;
+    case 'sow':
+      return `Sow on ${filled}`;
+  }
 }
 
 function sum(list: readonly WorkTask[], task: WorkTask['task'], what: 'plants' | 'boards'): number {
@@ -54,12 +62,12 @@ export function hoursIn(list: readonly WorkTask[]): number {
 
 /** A week's work in one sentence. */
 export function weekTold(
-  list: readonly WorkTask[], from: number, counts: boolean, format: Format, dates: Dates,
+  list: readonly WorkTask[], from: number, counts: boolean, names: CropNames, format: Format, dates: Dates,
 ): Phrase {
   const when = say`In the week from ${dates.long(from)}`;
-  if (list.length === 0) return say`${when} there is nothing to do on the water.`;
-  const plants = (['sow', 'move', 'harvest'] as const).map((task) => [task, sum(list, task, 'plants'), 'plant'] as const);
-  const work = [...plants, ['wash', sum(list, 'wash', 'boards'), 'board'] as const];
+  if (list.length === 0) return say`${when} there is nothing to do.`;
+  const plants = (['sow', 'move', 'harvest'] as const).map((task) => [task, sum(list, task, 'plants'), names.plant] as const);
+  const work = [...plants, ['wash', sum(list, 'wash', 'boards'), names.board] as const];
   const done = work.filter(([, count]) => count > 0).map(([task, count, noun], i) =>
     say`${plainly(`${i === 0 ? '' : ', '}${task} `)}${counted(count, noun, format)}`,
   );

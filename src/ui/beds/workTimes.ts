@@ -4,6 +4,7 @@ import type { Values } from '../../model/values';
 import type { Task } from '../../trade/calendarEvents';
 import { inBase } from '../../trade/schedule';
 import type { WorkStep } from '../../trade/labour';
+import { boardsOf, type CropNames } from '../../trade/stageNames';
 import { decimal } from '../../core/number';
 
 /** Where an entry's seconds count: `none`, a task, or `move 2` for moves into stage 2 only. */
@@ -53,18 +54,18 @@ export function usualTimes(entries: readonly TimeEntry[], stages: number): Count
 }
 
 /** All that an entry can count at. */
-export function countedOptions(stages: number): readonly { readonly value: CountedAt; readonly label: string }[] {
-  const into = Array.from({ length: Math.max(0, stages - 1) }, (_, i) => ({
+export function countedOptions(names: CropNames): readonly { readonly value: CountedAt; readonly label: string }[] {
+  const into = names.stages.slice(1).map((_name, i) => ({
     value: `move ${i + 2}` as const,
-    label: `moving into stage ${i + 2}`,
+    label: `moving to ${boardsOf(names, i + 1).many}`,
   }));
   return [
     { value: 'none', label: 'not counted' },
     { value: 'sow', label: 'sowing' },
     { value: 'move', label: 'every move' },
-    ...(stages > 2 ? into : []),
+    ...(into.length > 1 ? into : []),
     { value: 'harvest', label: 'harvest' },
-    { value: 'wash', label: 'washing boards' },
+    { value: 'wash', label: `washing ${names.board.many}` },
   ];
 }
 

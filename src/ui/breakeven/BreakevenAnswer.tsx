@@ -7,6 +7,7 @@ import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
 import { printedUnit } from '../printedUnit';
 import type { ScreenProps } from '../screen';
+import { TwoWay } from '../twoWay/TwoWay';
 import { BreakevenChart } from './BreakevenChart';
 import { BreakevenTables } from './BreakevenTables';
 import type { Lines, Subject } from './lines';
@@ -74,6 +75,8 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
           onEnd={(end, text) => settings.setEnd(end, text)} />
       </div>
       <BreakevenTables matter={matter()} quick={study.quick()} looked={settings.looked()} exact={study.exact()} />
+      <TwoWay {...props} view={settings.view()} targets={settings.targets()}
+        range={settings.range().own ? settings.range().range : undefined} />
     </>
   );
 }

@@ -25,12 +25,18 @@ export interface Matter {
   readonly found: Searched;
 }
 
-function claimOf({ asked, view, targets }: Matter, format: Format): Claim {
+/** What is claimed where the result, or the difference looked at, is at or above its target. */
+export function claimOf(
+  { asked, view, targets }: Pick<Matter, 'asked' | 'view' | 'targets'>, format: Format,
+): Claim {
   if (view === 'alone' || asked.against === undefined) return ownClaim(asked, format);
   return differenceClaim({ ...asked, against: asked.against, target: targets.difference }, format);
 }
 
-function subjectOf({ asked, view }: Pick<Matter, 'asked' | 'view'>): Phrase {
+/** What is looked at, as a sentence speaks of it. */
+export function subjectOf(
+  { asked, view }: { readonly asked: Pick<Asked, 'result'>; readonly view: View },
+): Phrase {
   return view === 'alone' ? say`${asked.result.label}` : say`the difference in ${asked.result.label}`;
 }
 

@@ -26,11 +26,15 @@ export function createEasel(): Easel {
     };
     const watcher = new ResizeObserver(measure);
     watcher.observe(held);
+    // No resize is told of on the way to paper.
+    const paper = matchMedia('print');
+    paper.addEventListener('change', measure);
     measure();
     readInk();
     const stop = watchInk(readInk);
     onCleanup(() => {
       watcher.disconnect();
+      paper.removeEventListener('change', measure);
       stop();
     });
   });

@@ -14,7 +14,8 @@ function isWord(name: string): boolean {
   return /^[a-z]{3,}(?:_[a-z]+)*$/.test(name) && !signs.has(name);
 }
 
-function plural(noun: string): string {
+/** A noun for several: `board` as boards, `bench` as benches. */
+export function plural(noun: string): string {
   if (/[^aeiou]y$/.test(noun)) return noun.replace(/y$/, 'ies');
   if (/(?:ea|l)f$/.test(noun)) return noun.replace(/f$/, 'ves');
   return noun + (/(?:s|x|ch|sh)$/.test(noun) ? 'es' : 's');

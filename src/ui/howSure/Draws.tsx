@@ -1,55 +1,38 @@
-import { createEffect, createMemo, Show, type JSX } from 'solid-js';
+import { createMemo, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { NumberField } from '../breakeven/NumberField';
 import { Choices } from '../finding/Choices';
+import { ofWhat, type Looked } from '../finding/looked';
+import type { Phrase } from '../finding/phrase';
+import { Sentence } from '../finding/Sentence';
 import { printedUnit } from '../printedUnit';
 import type { ScreenProps } from '../screen';
-import { createRiskClient, type RiskClient } from './client';
+import type { RiskClient } from './client';
+import { createDraws } from './createDraws';
 import { Drivers } from './Drivers';
 import { Progress } from './Progress';
-import type { Ask, Found } from './reply';
-import { createSettings, type Settings } from './settings';
+import type { Found } from './reply';
+import type { Settings } from './settings';
 import { SpreadView } from './SpreadView';
 import type { Look } from './spreadPicture';
-import { ofWhat, type Looked } from './subject';
 import type { Question } from './told';
 import { WholeField } from './WholeField';
 import { drawLimits, seedLimits } from './wholeNumber';
 import { Worth } from './Worth';
+import '../finding/part.css';
 
 interface DrawsProps extends ScreenProps {
   readonly result: Cell;
   readonly looked: Looked;
   /** The result today. */
   readonly today: number;
+  /** Where the draws are not about today's numbers; blank where they are. */
+  readonly remark: Phrase;
 }
 
-function sameSubject(a: Ask, b: Ask): boolean {
-  return a.subject.result === b.subject.result && a.subject.plan === b.subject.plan
-    && a.subject.against === b.subject.against && a.beside === b.beside && a.target === b.target;
-}
-
-/** Draws of a result that keep up with the model. */
+/** Draws of a result, and what there is to say of them. */
 export function Draws(props: DrawsProps): JSX.Element {
-  const settings = createSettings(() => props.choice, () =>
-    `${props.result.name}${props.looked.less === undefined ? '' : ' difference'}`);
-  const wanted = createMemo((): Ask => ({
-    sheet: props.live.model().sheet,
-    subject: { result: props.result.id, plan: props.looked.plan, against: props.looked.less },
-    beside: props.looked.beside,
-    draws: settings.draws(),
-    seed: settings.seed(),
-    target: settings.target(),
-  }));
-  const client = createRiskClient();
-  createEffect(() => client.ask(wanted()));
-  // What was found before an edit stays until the next picture is there; what answers another question does not.
-  const found = createMemo(() => {
-    const { found: known, of } = client.shown();
-    const fits = of !== undefined && sameSubject(of, wanted());
-    const sameCells = of?.sheet.rows.length === wanted().sheet.rows.length;
-    return fits && sameCells ? known : undefined;
-  });
+  const { settings, client, found } = createDraws(props, () => true);
   const question = createMemo((): Question => ({
     result: props.result, of: ofWhat(props.live.model(), props.looked), target: settings.target(),
   }));
@@ -91,23 +74,32 @@ interface AnswersProps extends DrawsProps {
 }
 
 function Answers(props: AnswersProps): JSX.Element {
-  const cells = (): readonly Cell[] => props.live.model().cells;
+  const cells = (): readonly Cell[] => props.live.shape().cells;
   const busy = (): boolean => props.client.shown().state === 'busy';
   return (
     <Show when={!props.found.certain} fallback={<Certain result={props.result} />}>
       <Show when={props.found.spread} fallback={<NoResults found={props.found} />}>
         {(spread) => (
           <>
+            <Show when={props.remark.length > 0}><p><Sentence phrase={props.remark} /></p></Show>
             <SpreadView spread={spread()} found={props.found} question={props.question} looked={props.looked}
               look={props.settings.look()} today={props.today} model={props.live.model()}>
               <Choices legend="draw it as" options={looks} chosen={props.settings.look()}
                 choose={(look) => props.settings.setLook(look)} />
             </SpreadView>
             <Show when={props.found.indices} fallback={<Waiting when={busy()} what="what drives the spread" />}>
-              {(indices) => <Drivers indices={indices()} cells={cells()} goTo={props.goTo} />}
+              {(indices) => (
+                <section class="part" aria-labelledby="drivers">
+                  <h3 id="drivers">Which guesses drive the spread</h3>
+                  <Drivers indices={indices()} cells={cells()} choice={props.choice} goTo={props.goTo} />
+                </section>
+              )}
             </Show>
             <Show when={props.found.details}>
-              {(details) => <Worth details={details()} result={props.result} cells={cells()} goTo={props.goTo} />}
+              {(details) => (
+                <Worth details={details()} result={props.result} cells={cells()} choice={props.choice}
+                  goTo={props.goTo} />
+              )}
             </Show>
           </>
         )}

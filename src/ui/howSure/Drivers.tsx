@@ -1,39 +1,68 @@
-import { createMemo, createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
+import type { Phrase } from '../finding/phrase';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
-import { driversOf, driversSentence, forbidden, worthALine, type Driver } from './drivers';
+import { HowWorked } from '../method/HowWorked';
+import type { Choice } from '../screen';
+import { driversOf, driversSentence, tiedTold, worthALine, type Driver } from './drivers';
 import type { Indices } from './reply';
 import { errorText, percentText } from './rounding';
+import '../finding/part.css';
+import './drivers.css';
 
 interface DriversProps {
   readonly indices: Indices;
   readonly cells: readonly Cell[];
+  readonly choice: Choice;
+  /** Ids of entries in the order of their rows; undefined: the largest share first. */
+  readonly order?: readonly number[];
+  /** What is said beside the finding, of the drivers with the largest share first. */
+  readonly remark?: (drivers: readonly Driver[]) => Phrase;
   readonly goTo: (cell: number) => void;
 }
 
-/** Which guesses drive the spread. */
+const apartKey = 'how sure apart';
+
+/** Which guesses drive the spread. Where the file ties entries together, only for one who asks to see them apart. */
 export function Drivers(props: DriversProps): JSX.Element {
-  const found = createMemo(() => ('found' in props.indices ? driversOf(props.indices, props.cells) : undefined));
-  const pair = createMemo(() => ('pair' in props.indices ? props.indices : undefined));
+  const tied = (): boolean => props.indices.tied.length > 0;
+  const apart = (): boolean => props.choice.setting(apartKey) === 'yes';
   return (
-    <section class="part" aria-labelledby="drivers">
-      <h3 id="drivers">Which guesses drive the spread</h3>
-      <Switch>
-        <Match when={pair()}>{(known) => <p class="finding"><Sentence phrase={forbidden(known(), props.cells)} /></p>}</Match>
-        <Match when={found()}>{(drivers) => <DriverRows drivers={drivers()} goTo={props.goTo} />}</Match>
-      </Switch>
-    </section>
+    <>
+      <Show when={tied()}>
+        <div class="said">
+          <p><Sentence phrase={tiedTold(props.indices, props.cells, apart())} /></p>
+          <label class="check-choice">
+            <input type="checkbox" checked={apart()}
+              onChange={(event) => props.choice.setSetting(apartKey, event.currentTarget.checked ? 'yes' : '')} />
+            <span>show the shares as if drawn apart</span>
+          </label>
+        </div>
+      </Show>
+      <Show when={!tied() || apart()}><DriverRows {...props} /></Show>
+      <HowWorked choice={props.choice} entry="indices" />
+    </>
   );
 }
 
-function DriverRows(props: { drivers: readonly Driver[]; goTo: (cell: number) => void }): JSX.Element {
+/** Drivers in the order of some cells, those without a place last. */
+function inOrder(drivers: readonly Driver[], order: readonly number[] | undefined): readonly Driver[] {
+  if (order === undefined) return drivers;
+  const place = ({ cell }: Driver): number => (order.includes(cell.id) ? order.indexOf(cell.id) : order.length);
+  return [...drivers].sort((a, b) => place(a) - place(b));
+}
+
+function DriverRows(props: DriversProps): JSX.Element {
   const [all, setAll] = createSignal(false);
-  const few = createMemo(() => worthALine(props.drivers));
-  const shown = (): readonly Driver[] => (all() ? props.drivers : props.drivers.slice(0, few()));
+  const drivers = createMemo(() => driversOf(props.indices, props.cells));
+  const few = createMemo(() => worthALine(drivers()));
+  const shown = createMemo(() => inOrder(all() ? drivers() : drivers().slice(0, few()), props.order));
+  const remark = createMemo(() => props.remark?.(drivers()) ?? []);
   return (
     <>
-      <p class="finding"><Sentence phrase={driversSentence(props.drivers)} /></p>
+      <p class="finding"><Sentence phrase={driversSentence(drivers())} /></p>
+      <Show when={remark().length > 0}><p><Sentence phrase={remark()} /></p></Show>
       <p class="key">
         <span><span class="swatch alone" aria-hidden="true" /> alone: the share of the spread that goes away once you know this</span>
         <span><span class="swatch together" aria-hidden="true" /> with others: the share that stays open as long as you do not</span>
@@ -41,9 +70,9 @@ function DriverRows(props: { drivers: readonly Driver[]; goTo: (cell: number) =>
       <ol class="driver-rows">
         <For each={shown()}>{(driver) => <DriverRow driver={driver} goTo={props.goTo} />}</For>
       </ol>
-      <Show when={few() < props.drivers.length}>
+      <Show when={few() < drivers().length}>
         <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
-          {all() ? 'Leave out those below 1 %' : `Show ${props.drivers.length - few()} more, below 1 % each`}
+          {all() ? 'Leave out those below 1 %' : `Show ${drivers().length - few()} more, below 1 % each`}
         </button>
       </Show>
     </>
@@ -59,7 +88,7 @@ function DriverRow(props: { driver: Driver; goTo: (cell: number) => void }): JSX
   return (
     <li class="almanac-row">
       <div class="almanac-line">
-        <button type="button" class="link" onClick={() => props.goTo(props.driver.cell.id)}>{props.driver.cell.label}</button>
+        <button type="button" class="link" onClick={() => props.goTo(props.driver.cell.id)}>{props.driver.name}</button>
         <span class="leader" aria-hidden="true" />
         <span class="figure"><span class="unit">alone</span> {percentText(props.driver.first)} <span class="unit">{give(props.driver.firstError)}</span></span>
         <span class="figure"><span class="unit">with others</span> {percentText(props.driver.total)} <span class="unit">{give(props.driver.totalError)}</span></span>

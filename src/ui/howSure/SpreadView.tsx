@@ -11,7 +11,7 @@ import { printedUnit } from '../printedUnit';
 import type { Found } from './reply';
 import { spreadPicture, type Look } from './spreadPicture';
 import { SpreadTables } from './SpreadTables';
-import type { Looked } from './subject';
+import type { Looked } from '../finding/looked';
 import type { Spread } from './summary';
 import { average, remarks, sentence, type Question } from './told';
 

@@ -1,8 +1,11 @@
-import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show, untrack, type Accessor, type JSX } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, onCleanup, Show, untrack, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { Sentence } from '../finding/Sentence';
+import { createSight } from '../finding/sight';
 import { here } from '../here';
 import type { Live } from '../live';
+import { HowWorked } from '../method/HowWorked';
+import type { Choice } from '../screen';
 import { Link } from '../words';
 import { readSwitches, type SwitchAsk, type SwitchReply } from './switchSearch';
 import { switchLines, switchSentence, type SwitchLine } from './switchTold';
@@ -10,6 +13,7 @@ import './switching.css';
 
 interface SwitchingProps {
   readonly live: Live;
+  readonly choice: Choice;
   readonly result: Cell;
   /** The plan, and the one that it is less. */
   readonly plans: readonly [plan: number, less: number | undefined];
@@ -67,18 +71,6 @@ function createSearch(wanted: Accessor<SwitchAsk>, inSight: Accessor<boolean>): 
   return { answered, broken };
 }
 
-/** Whether an element has come into sight: what nobody looks at loads and computes nothing. */
-function createSight(element: Accessor<Element | undefined>): Accessor<boolean> {
-  const [inSight, setInSight] = createSignal(false);
-  onMount(() => {
-    const watch = new IntersectionObserver((entries) => setInSight(entries.at(-1)?.isIntersecting === true));
-    const watched = element();
-    if (watched !== undefined) watch.observe(watched);
-    onCleanup(() => watch.disconnect());
-  });
-  return inSight;
-}
-
 /** Switching values: of every input, how far it may be wrong before the answer flips. */
 export function Switching(props: SwitchingProps): JSX.Element {
   const wanted = createMemo((): SwitchAsk => ({
@@ -108,6 +100,7 @@ export function Switching(props: SwitchingProps): JSX.Element {
           </>
         )}
       </Show>
+      <HowWorked choice={props.choice} entry="switching" />
     </section>
   );
 }

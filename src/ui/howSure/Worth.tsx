@@ -2,6 +2,8 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
+import { HowWorked } from '../method/HowWorked';
+import type { Choice } from '../screen';
 import type { Details } from './reply';
 import { errorText } from './rounding';
 import { clear, knowingOf, worthSentence, worthText } from './worth';
@@ -10,6 +12,7 @@ interface WorthProps {
   readonly details: Details;
   readonly result: Cell;
   readonly cells: readonly Cell[];
+  readonly choice: Choice;
   readonly goTo: (cell: number) => void;
 }
 
@@ -43,6 +46,7 @@ export function Worth(props: WorthProps): JSX.Element {
           </p>
         </Show>
       </Show>
+      <HowWorked choice={props.choice} entry="knowing one" />
     </section>
   );
 }

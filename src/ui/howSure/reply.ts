@@ -36,10 +36,13 @@ export interface Details {
   readonly knowingEach: readonly (Worth & { readonly cell: number })[];
 }
 
-/** Indices of the inputs, or the two whose correlation forbids them. */
-export type Indices =
-  | { readonly points: number; readonly found: readonly (SobolIndex & { readonly cell: number })[] }
-  | { readonly pair: readonly [number, number] };
+/** Indices of the inputs, each drawn apart from the others whatever the file ties together. */
+export interface Indices {
+  readonly points: number;
+  readonly found: readonly (SobolIndex & { readonly cell: number })[];
+  /** Cells that the file ties together by a correlation: the shares are not those of its own draws then. */
+  readonly tied: readonly (readonly [number, number])[];
+}
 
 /** What is known so far. */
 export interface Found {

@@ -1,7 +1,7 @@
 import type { Model } from '../../model/model';
 import type { View } from '../../model/view';
 import { drawRisk, type Risk, type RiskProgress } from '../../study/risk';
-import { blockModel, correlatedPair, riskModel, type RiskModel } from '../../study/riskModel';
+import { blockModel, correlatedPairs, riskModel, type RiskModel } from '../../study/riskModel';
 import { sobolIndices } from '../../study/sobolIndices';
 import { designFor } from '../../study/sobolSampling';
 import type { Subject } from '../breakeven/lines';
@@ -69,7 +69,13 @@ function foundBy(main: Drawing, beside: Drawing | undefined, { target }: Asked):
   };
 }
 
-/** Both plans' draws side by side; a picture whenever their number has doubled, so that sorting costs little. */
+/** With so many draws the eye sees no change from more of them, and sorting a copy would take time and memory. */
+const mostPictured = 1_000_000;
+
+/**
+ * Both plans' draws side by side; a picture whenever their number has doubled, so that sorting costs little, until
+ * there are very many of them.
+ */
 function* draw(model: RiskModel, beside: RiskModel | undefined, asked: Asked): Generator<Report, Found> {
   const main = new Drawing(model, asked);
   const other = beside && new Drawing(beside, asked);
@@ -77,7 +83,7 @@ function* draw(model: RiskModel, beside: RiskModel | undefined, asked: Asked): G
   while (main.risk === undefined || (other !== undefined && other.risk === undefined)) {
     main.step();
     if (other !== undefined && other.done <= main.done) other.step();
-    const due = main.risk === undefined && main.done >= 2 * pictured;
+    const due = main.risk === undefined && main.done >= 2 * pictured && main.done <= mostPictured;
     if (due) pictured = main.done;
     yield { phase: 'draws', share: main.done / asked.draws, found: due ? foundBy(main, other, asked) : undefined };
   }
@@ -85,15 +91,14 @@ function* draw(model: RiskModel, beside: RiskModel | undefined, asked: Asked): G
 }
 
 function* drivers(model: RiskModel, { draws, seed }: Asked): Generator<Report, Indices> {
-  const pair = correlatedPair(model);
-  if (pair !== undefined) return { pair: [pair[0].lever.cell.id, pair[1].lever.cell.id] };
   const design = designFor(draws, seed);
   const steps = sobolIndices(blockModel(model), model.inputs.map(({ distribution }) => distribution), design);
   for (;;) {
     const step = steps.next();
     if (step.done === true) {
       const found = step.value.map((index, i) => ({ ...index, cell: model.inputs[i]!.lever.cell.id }));
-      return { points: design.points, found };
+      const tied = correlatedPairs(model).map(([a, b]) => [a.lever.cell.id, b.lever.cell.id] as const);
+      return { points: design.points, found, tied };
     }
     yield { phase: 'drivers', share: step.value, found: undefined };
   }

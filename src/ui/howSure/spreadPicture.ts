@@ -3,7 +3,7 @@ import { hatch } from '../chart/hatch';
 import { fontOf, type ChartInk } from '../chart/ink';
 import { upright, written } from '../chart/marks';
 import type { Format } from '../format';
-import type { Histogram } from './histogram';
+import type { Histogram } from '../../study/histogram';
 import { told, type Spread, type Summary } from './summary';
 
 /** How draws are drawn: in bins, or as the share of them that lies below. */

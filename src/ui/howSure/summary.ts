@@ -1,6 +1,6 @@
 import { momentsOf } from '../../study/moments';
 import { countUpTo, quantile } from '../../study/quantile';
-import { histogram, type Histogram } from './histogram';
+import { histogram, type Histogram } from '../../study/histogram';
 
 /** The percentiles that are told, in per cent. */
 export const told = [5, 10, 25, 50, 75, 90, 95] as const;

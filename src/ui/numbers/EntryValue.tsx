@@ -5,6 +5,7 @@ import { here } from '../here';
 import { useWork } from '../work';
 import { InputValue } from './InputValue';
 import { NumberText } from './NumberText';
+import { truthWord } from './truthWord';
 
 interface EntryValueProps {
   readonly cell: Cell;
@@ -18,12 +19,6 @@ function kindOf({ content, error }: Shown): Kind {
   if (content?.kind === 'input') return 'input';
   if (error !== undefined || content?.kind !== 'calculated') return 'none';
   return content.gives;
-}
-
-/** A check's label is a warning, so what it gives is said as one; any other truth is a yes or a no. */
-export function truthWord(cell: Cell, holds: boolean): string {
-  if (cell.role === 'check') return holds ? 'all right' : 'warning';
-  return holds ? 'yes' : 'no';
 }
 
 /** What an entry shows in one plan. */

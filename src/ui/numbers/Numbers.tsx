@@ -1,7 +1,10 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Problem } from '../../core/problem';
+import { Cautions } from '../beds/Cautions';
+import { LessonPrint } from '../lesson/LessonPrint';
 import { Link } from '../words';
 import { useWork } from '../work';
+import { cautionTopics } from './cautionTopics';
 import { GroupOfRows } from './GroupOfRows';
 import { kept, outline, sifted, type Group } from './outline';
 import { PlanHeads } from './PlanHeads';
@@ -37,6 +40,7 @@ export function Numbers(): JSX.Element {
     equals: (a, b) => a.length === b.length && a.every((fault, i) => fault === b[i]),
   });
   const faultsByRow = createMemo(() => byRow(faults()));
+  const topics = createMemo(() => cautionTopics(cells()));
   const isLong = createMemo(() => lines().length > manyRows);
   return (
     <section class="numbers" classList={{ 'two-plans': compared.columns().length > 1 }} aria-labelledby="numbers-heading">
@@ -45,6 +49,7 @@ export function Numbers(): JSX.Element {
         <Sieves />
         <p class="hint quiet">Press a label to see where its number comes from and what it feeds.</p>
       </div>
+      <LessonPrint />
       <PlanHeads />
       <Show when={lines().some((line) => line.kind !== 'text')} fallback={<NoEntries />}>
         <Show when={shown().length > 0} fallback={<NothingFound />}>
@@ -53,6 +58,7 @@ export function Numbers(): JSX.Element {
           </For>
         </Show>
       </Show>
+      <Show when={topics().length > 0}><Cautions topics={topics()} /></Show>
     </section>
   );
 }

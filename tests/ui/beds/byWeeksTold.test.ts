@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { byWeeksTold, splitRows } from '../../../src/ui/beds/byWeeksTold';
-import { english, lookOn, read } from './look';
+import { english, lookOn, names, read } from './look';
 
 // 90 boards: by weeks 30 and 60. Seems (30 × 72 + 60 × 18) / 3 = 1,080; stage 2 passes 60 × 18 / 2 = 540;
 // keeping pace 10 × 72 = 80 × 18 / 2 = 720; one stage 90 × 18 / 3 = 540.
@@ -8,9 +8,9 @@ const lesson = '90 boards every 7 d: 7 d at 72; 14 d at 18';
 
 describe('sharing boards by weeks', () => {
   it('is told with what it seems to give, what it gives, and what keeping pace gives', () => {
-    expect(read(byWeeksTold(lookOn(lesson).byWeeks!, english))).toBe(
-      'Shared by the weeks that plants stand in each stage, the boards seem to finish 1,080 plants a week. ' +
-        'But stage 2 lets only 540 through. Shared so that the stages keep pace, they finish 720. ' +
+    expect(read(byWeeksTold(lookOn(lesson).byWeeks!, names, english))).toBe(
+      'Shared by the weeks spent in each stage, the boards seem to finish 1,080 plants a week. ' +
+        'But the finishing boards let only 540 through. Shared so that the stages keep pace, they finish 720. ' +
         'Against one stage the shortcut claims +100 % where +33.3 % is to be had: 3 times as much.',
     );
   });
@@ -26,8 +26,8 @@ describe('sharing boards by weeks', () => {
   });
 
   it('overstates nothing where both stages stand at one density', () => {
-    const text = read(byWeeksTold(lookOn('90 boards every 7 d: 7 d at 18; 14 d at 18').byWeeks!, english));
-    expect(text).toContain('Two stages gain nothing here, however the boards are shared.');
+    const text = read(byWeeksTold(lookOn('90 boards every 7 d: 7 d at 18; 14 d at 18').byWeeks!, names, english));
+    expect(text).toContain('Moving gains nothing here, however the places are shared.');
   });
 
   it.each([

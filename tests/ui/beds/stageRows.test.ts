@@ -41,6 +41,6 @@ it('the beds as a whole', () => {
   const shown = lines(lookOn('41 boards every 2 d: 4 d at 20'), english);
   expect(shown.map(({ label, value }) => `${label} ${value}`)).toEqual([
     'Finished on whole boards 1,400', 'Finished in balanced flow 1,435', 'Sown each time 400',
-    'From one sowing to the next 2', 'Boards there are 41', 'In use on the fullest day 40', 'Free even then 1',
+    'From one sowing to the next 2', 'There are in all 41', 'In use on the fullest day 40', 'Free even then 1',
   ]);
 });

@@ -3,10 +3,10 @@ import { decimal } from '../../../src/core/number';
 import { changed, suggestions, type Change, type Suggestion } from '../../../src/trade/suggestions';
 import { wholeBoards } from '../../../src/trade/schedule';
 import { fewSuggestions, partOf, suggestionTold } from '../../../src/ui/beds/suggested';
-import { crop } from '../../trade/crop';
-import { english, read } from './look';
+import { askedOn, english, read } from './look';
 
-const schedule = crop('640 boards every 2 d: 10 d at 60, keeps 0.975; 15 d at 21, keeps 0.97');
+const asked = askedOn('640 boards every 2 d: 10 d at 60, keeps 0.975; 15 d at 21, keeps 0.97');
+const { schedule } = asked;
 
 function suggesting(change: Change, gain = '66'): Suggestion {
   return { change, batch: decimal(100), finishedPerWeek: decimal(4700), gain: decimal(gain) };
@@ -17,23 +17,23 @@ describe('a suggestion in words', () => {
     [{ kind: 'interval', to: decimal(2.5) }, 'Sow every 2.5 days instead of 2', 'interval'],
     [
       { kind: 'density', stage: 1, to: decimal(62) },
-      'Set 62 plants on a board of stage 1 instead of 60',
+      'Set 62 plants on each nursery board instead of 60',
       'stage 1 density',
     ],
-    [{ kind: 'time', stage: 2, to: decimal(14) }, 'Keep plants 14 days in stage 2 instead of 15', 'stage 2 time'],
+    [{ kind: 'time', stage: 2, to: decimal(14) }, 'Keep plants 14 days on finishing boards instead of 15', 'stage 2 time'],
     [
       { kind: 'shift', stage: 1, to: decimal(13.5), from: 2, left: decimal(11.5) },
-      'Keep plants 13.5 days in stage 1 and 11.5 days in stage 2, as long in all as now',
+      'Keep plants 13.5 days on nursery boards and 11.5 days on finishing boards, as long in all as now',
       'stage 1 time',
     ],
   ])('%o', (change, words, part) => {
-    expect(read(suggestionTold(suggesting(change), schedule, english))).toBe(`${words}: 4,700 plants a week, 66 more.`);
+    expect(read(suggestionTold(suggesting(change), asked, english))).toBe(`${words}: 4,700 plants a week, 66 more.`);
     expect(partOf(change)).toBe(part);
   });
 
   it('keeps a gain below one plant in sight', () => {
     const change: Change = { kind: 'interval', to: decimal(3) };
-    expect(read(suggestionTold(suggesting(change, '0.4'), schedule, english))).toContain(', 0.4 more.');
+    expect(read(suggestionTold(suggesting(change, '0.4'), asked, english))).toContain(', 0.4 more.');
   });
 });
 

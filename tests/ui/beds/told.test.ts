@@ -25,17 +25,23 @@ describe('what the beds finish', () => {
   });
 
   // Stage 1 could finish 10 × 60 × 7 / 10 = 420, stage 2 30 × 20 × 7 / 10 = 420 × 1; with 20 boards 280.
-  it('names the stage that finishes fewest where boards are set by hand', () => {
+  it('names the boards that finish fewest where boards are set by hand', () => {
     const [, more] = said('40 boards every 10 d: 10 d at 60, 10 boards; 10 d at 20, 20 boards');
-    expect(more).toContain('With the boards set by hand stage 2 finishes fewest: 280 plants a week.');
-    expect(more).toContain('In stage 1 3 boards stand empty.');
+    expect(more).toContain('The finishing boards (stage 2) are the bottleneck as set by hand: 280 plants a week.');
+    expect(more).toContain('Of the nursery boards 3 stand empty.');
     expect(more).toContain('A balanced split would give 420.');
   });
 
   it('names both stages where they finish as few', () => {
     const [, more] = said('40 boards every 10 d: 10 d at 60, 10 boards; 10 d at 20, 30 boards');
-    expect(more).toContain('With the boards set by hand stage 1 and stage 2 finish fewest: 420 plants a week.');
+    expect(more).toContain('The nursery boards (stage 1) and finishing boards (stage 2) are the bottleneck as set by hand: 420 plants a week.');
     expect(more).not.toContain('empty');
+  });
+
+  it('is nothing where no batch fits', () => {
+    expect(said('2 boards every 2 d: 10 d at 20', 'Crowded')).toEqual([
+      'Crowded: no batch fits on the boards there are, so nothing finishes.', '',
+    ]);
   });
 
   it('is not made up for a schedule with a fault', () => {

@@ -5,7 +5,7 @@ import type { WorkStep } from '../../../src/trade/labour';
 import { workEvents, workList, type WorkTask } from '../../../src/trade/workList';
 import { byDay, fileName, isWithin, steadyWeek, taskTold, uidOf, weekTold } from '../../../src/ui/beds/week';
 import { newYear, run } from '../../trade/running';
-import { english, englishDates, read } from './look';
+import { english, englishDates, names, read } from './look';
 
 // 1 January 2031 is a Wednesday. A batch of 50 each week: 7 d in stage 1 on 1 board, 14 d in stage 2 on 5 boards.
 const text = '11 boards every 7 d: 7 d at 50; 14 d at 10';
@@ -35,17 +35,17 @@ describe('the week that is shown first', () => {
 describe('a week’s work', () => {
   // 50 plants × 36 s = 0.5 h, 6 boards × 360 s = 0.6 h.
   it('is said with its hours', () => {
-    expect(read(weekTold(listFrom(newYear + 21), newYear + 21, true, english, englishDates))).toBe(
+    expect(read(weekTold(listFrom(newYear + 21), newYear + 21, true, names, english, englishDates))).toBe(
       'In the week from 22 January 2031: sow 50 plants, move 50 plants, harvest 50 plants, wash 6 boards. That takes 1.1 hours.',
     );
   });
 
   it('names only what there is to do, and that no times are counted', () => {
-    expect(read(weekTold(listFrom(newYear), newYear, false, english, englishDates))).toBe(
+    expect(read(weekTold(listFrom(newYear), newYear, false, names, english, englishDates))).toBe(
       'In the week from 1 January 2031: sow 50 plants. No times are counted.',
     );
-    expect(read(weekTold([], newYear, true, english, englishDates))).toBe(
-      'In the week from 1 January 2031 there is nothing to do on the water.',
+    expect(read(weekTold([], newYear, true, names, english, englishDates))).toBe(
+      'In the week from 1 January 2031 there is nothing to do.',
     );
   });
 
@@ -53,9 +53,9 @@ describe('a week’s work', () => {
     const [only, ...others] = byDay(listFrom(newYear + 21));
     expect(others).toEqual([]);
     expect(only?.day).toBe(newYear + 21);
-    expect(only?.tasks.map(taskTold)).toEqual([
-      'Harvest from stage 2', 'Wash boards from stage 1', 'Wash boards from stage 2', 'Move from stage 1 to stage 2',
-      'Sow in stage 1',
+    expect(only?.tasks.map((task) => taskTold(task, names))).toEqual([
+      'Harvest off finishing boards', 'Wash nursery boards', 'Wash finishing boards',
+      'Move from nursery to finishing boards', 'Sow on nursery boards',
     ]);
   });
 });
@@ -67,22 +67,22 @@ describe('files of the work', () => {
 
   it('name each task of a plan once, the same at every writing, whatever the plan is called', () => {
     const list = workList(run('30 boards every 2 d: 5 d at 50; 6 d at 20; 7 d at 10'), steps, newYear + 28);
-    const names = [...list.map((task) => uidOf(task, 'a.csv', 'Näher, dran')), ...list.map((task) => uidOf(task, 'a.csv', 'B'))];
-    expect(new Set(names).size).toBe(2 * list.length);
+    const uids = [...list.map((task) => uidOf(task, 'a.csv', 'Näher, dran')), ...list.map((task) => uidOf(task, 'a.csv', 'B'))];
+    expect(new Set(uids).size).toBe(2 * list.length);
     expect(uidOf(list[0]!, 'a.csv', 'B')).toBe(uidOf({ ...list[0]!, plants: 1 }, 'a.csv', 'B'));
-    expect(names.every((name) => /^[\x21-\x7e]+$/.test(name))).toBe(true);
+    expect(uids.every((name) => /^[\x21-\x7e]+$/.test(name))).toBe(true);
   });
 
   it('make a calendar file', () => {
-    const events = workEvents(listFrom(newYear + 21), (task) => uidOf(task, 'a.csv', 'B'));
+    const events = workEvents(listFrom(newYear + 21), (task) => uidOf(task, 'a.csv', 'B'), names);
     const file = iCalendar(events, '20310101T060000Z') ?? '';
     expect(file.match(/BEGIN:VEVENT/g)).toHaveLength(5);
-    expect(file).toContain('SUMMARY:Wash 5 boards from stage 2');
+    expect(file).toContain('SUMMARY:Wash 5 finishing boards');
     expect(file).toContain(`DTSTART;VALUE=DATE:20310122`);
   });
 });
 
 it('a batch by hand is told in the week too', () => {
   const list = workList(run(text, { batch: decimal(30) }), steps, newYear);
-  expect(read(weekTold(list, newYear, true, english, englishDates))).toContain('sow 30 plants');
+  expect(read(weekTold(list, newYear, true, names, english, englishDates))).toContain('sow 30 plants');
 });

@@ -3,10 +3,10 @@ import { decimal } from '../../../src/core/number';
 import type { Calendar } from '../../../src/trade/calendar';
 import { yearTold } from '../../../src/ui/beds/yearTold';
 import { closing, run } from '../../trade/running';
-import { english, englishDates, read } from './look';
+import { english, englishDates, names, read } from './look';
 
 function said(year: Calendar, boards: number): string {
-  return read(yearTold(year, boards, english, englishDates));
+  return read(yearTold(year, boards, names, english, englishDates));
 }
 
 // Sown on days 0, 5 … 95; those of days 0 to 85 are harvested within 96 days: 18 × 50.
@@ -25,7 +25,7 @@ it('over-full days are counted, the first one named', () => {
 
 it('a stage that needs more boards than are set for it is said', () => {
   const year = run('9 boards every 3 d: 3 d at 10, 2 boards; 6 d at 10', { days: 12, batch: decimal(25) });
-  expect(said(year, 9)).toContain('On 12 days stage 1 needs more boards than are set for it.');
+  expect(said(year, 9)).toContain('On 12 days more nursery boards are needed than are set by hand.');
 });
 
 it('sowings left out in closed times are counted', () => {

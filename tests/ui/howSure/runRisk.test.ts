@@ -10,7 +10,6 @@ describe('draws of a result', () => {
     expect(last.spread!.main.sd ** 2).toBeCloseTo(2 / 3, 1);
     expect(last.spread!.main.above).toBeCloseTo(7 / 8, 2);
     const indices = last.indices!;
-    if (!('found' in indices)) throw new Error('no indices');
     expect(indices.found.map(({ cell }) => cell)).toEqual([idOf(model, 'x'), idOf(model, 'y')]);
     for (const { first, total } of indices.found) {
       expect(first).toBeCloseTo(0.5, 1);
@@ -25,6 +24,14 @@ describe('draws of a result', () => {
     expect(first!.done).toBeLessThan(20_000);
     expect(first!.spread!.main.count).toBe(first!.done);
     expect(first!.details).toBeUndefined();
+  });
+  it('are pictured as their number doubles, but no more once there are a million', () => {
+    const done = reports('x: 1 | range: 0 2 uniform\nr: x', { draws: 3_000_000 }).all.flatMap(({ found }) => found?.done ?? []);
+    const [before, last] = [done.filter((count) => count < 3_000_000), done.at(-1)];
+    before.slice(1).forEach((count, i) => expect(count).toBeGreaterThanOrEqual(2 * before[i]!));
+    expect(before.at(-1)).toBeGreaterThan(400_000);
+    expect(before.at(-1)).toBeLessThanOrEqual(1_000_000);
+    expect(last).toBe(3_000_000);
   });
   it('repeat with the seed, 0 too, and change with it', () => {
     const mean = (seed: number): number => reports(farm, { seed, draws: 1000 }).last.spread!.main.mean;
@@ -59,9 +66,11 @@ describe('draws of a result', () => {
     expect(last.details!.outside.map(({ cell }) => cell)).toEqual([idOf(model, 'x')]);
     expect(last.details!.outside[0]!.count).toBeGreaterThan(0);
   });
-  it('say which two entries forbid indices', () => {
-    const text = 'x: 1 | range: 0 2 | correlation: y 0.5\ny: 1 | range: 0 2\nr: x + y';
-    const { last, model } = reports(text);
-    expect(last.indices).toEqual({ pair: [idOf(model, 'x'), idOf(model, 'y')] });
+  it('share the spread out as if drawn apart, and say which entries the file ties', () => {
+    const tied = 'x: 1 | range: 0 2 | correlation: y 0.5\ny: 1 | range: 0 2\nr: x + y';
+    const { last, model } = reports(tied);
+    expect(last.indices!.tied).toEqual([[idOf(model, 'x'), idOf(model, 'y')]]);
+    expect(last.indices!.found).toEqual(reports(tied.replace(' | correlation: y 0.5', '')).last.indices!.found);
   });
+  it('say that nothing is tied', () => expect(reports(farm).last.indices!.tied).toEqual([]));
 });

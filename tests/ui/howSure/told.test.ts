@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { textOf, type Phrase } from '../../../src/ui/finding/phrase';
 import { createFormat } from '../../../src/ui/format';
-import { driversOf, driversSentence, forbidden } from '../../../src/ui/howSure/drivers';
+import { againstBars, driversOf, driversSentence, tiedTold } from '../../../src/ui/howSure/drivers';
 import { average, remarks, sentence, type Question } from '../../../src/ui/howSure/told';
 import { knowingOf, worthSentence } from '../../../src/ui/howSure/worth';
 import { summaryOf } from '../../../src/ui/howSure/summary';
@@ -52,20 +52,43 @@ describe('draws say', () => {
 describe('the spread says', () => {
   it('which entry drives it', () => {
     const { last, model: two } = reports('x: 1 | range: 0 6 uniform | label: Price\ny: 1 | range: 0 2 uniform | label: Wage\nr: x + y');
-    if (!('found' in last.indices!)) throw new Error('no indices');
-    const drivers = driversOf(last.indices, two.cells);
+    const drivers = driversOf(last.indices!, two.cells);
     expect(drivers.map(({ cell }) => cell.label)).toEqual(['Price', 'Wage']);
     // The variances are 3 and 1/3: Price explains nine tenths.
     expect(plain(driversSentence(drivers))).toBe('Price drives the spread most: know it, and 90 % of the spread goes away.');
   });
   it('that entries act together', () => {
     const { last, model: two } = reports('x: 1 | range: -1 1 uniform\ny: 1 | range: -1 1 uniform\nr: x * y');
-    if (!('found' in last.indices!)) throw new Error('no indices');
-    expect(plain(driversSentence(driversOf(last.indices, two.cells)))).toMatch(/(?:99|100|101) % comes from entries acting together\.$/);
+    expect(plain(driversSentence(driversOf(last.indices!, two.cells)))).toMatch(/(?:99|100|101) % comes from entries acting together\.$/);
   });
-  it('which two entries forbid sharing it out', () => {
-    const cells = modelOf(farm).cells;
-    expect(plain(forbidden({ pair: [0, 1] }, cells))).toContain('Price and Wage are drawn together');
+  const cells = modelOf(farm).cells;
+  const tied = (pairs: readonly (readonly [number, number])[], apart: boolean): string =>
+    plain(tiedTold({ points: 512, found: [], tied: pairs }, cells, apart));
+  it('nothing of ties where there are none', () => expect(tied([], false)).toBe(''));
+  it('which entries the file ties, and that it forbids sharing out', () => {
+    expect(tied([[0, 1]], false)).toContain('the file ties Price with Wage, so what one of two explains');
+  });
+  it('that shares as if drawn apart are not those of the file', () => {
+    expect(tied([[0, 1], [1, 2]], true)).toBe(
+      'The file ties Price with Wage and Wage with extra; these shares treat them as apart.');
+  });
+  it('how many more are tied', () => {
+    expect(tied([[0, 1], [0, 2], [1, 2], [2, 3], [0, 3]], true)).toContain('Wage with extra and 2 more;');
+  });
+});
+
+describe('beside the bars, what drives the spread', () => {
+  const cells = modelOf(farm).cells;
+  const driver = (cell: number, total: number): ReturnType<typeof driversOf>[number] =>
+    ({ cell: cells[cell]!, name: cells[cell]!.label, first: total, firstError: 0.01, total, totalError: 0.01 });
+  it.each([
+    ['may be the same entry', 0, [driver(0, 0.8), driver(1, 0.2)], 'The bars say the same: Price has the longest.'],
+    ['may be another one', 1, [driver(0, 0.8), driver(1, 0.2)], 'Wage has the longest bar, but Price drives the spread more'],
+    ['may be too near to tell', 1, [driver(0, 0.51), driver(1, 0.49)], 'Wage has the longest bar, and no share stands clear of its own.'],
+  ])('%s', (_claim, longest, drivers, said) => expect(plain(againstBars(cells[longest], drivers))).toContain(said));
+  it('is not told where nothing drives it or there is no bar', () => {
+    expect(againstBars(cells[0], [driver(0, 0)])).toEqual([]);
+    expect(againstBars(undefined, [driver(0, 1)])).toEqual([]);
   });
 });
 

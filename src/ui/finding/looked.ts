@@ -1,5 +1,5 @@
 import type { Model } from '../../model/model';
-import type { Option } from '../finding/Choices';
+import type { Option } from './Choices';
 import type { Whose } from '../screen';
 import type { Of } from '../whatMatters/finding';
 

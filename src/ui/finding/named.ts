@@ -1,0 +1,8 @@
+import type { Cell } from '../../model/cell';
+
+/** Names entries so that no two are taken for one another: their label, with the heading where another has the same. */
+export function namesAmong(cells: readonly Cell[]): (cell: Cell) => string {
+  const counts = new Map<string, number>();
+  for (const { label } of cells) counts.set(label, (counts.get(label) ?? 0) + 1);
+  return ({ label, group }) => ((counts.get(label) ?? 0) > 1 && group !== '' ? `${label} (${group})` : label);
+}

@@ -1,0 +1,38 @@
+import type { Line, Model } from '../../model/model';
+
+/** A question of a lesson, and its answer. */
+export interface LessonStep {
+  readonly question: string;
+  readonly answer: string;
+}
+
+/** A model read as a lesson. */
+export interface Lesson {
+  readonly title: string;
+  readonly about: string;
+  readonly steps: readonly LessonStep[];
+  /** Text rows that are no steps: for the one who teaches. */
+  readonly asides: readonly LessonStep[];
+}
+
+/** `Step 1. …`, `Schritt 2: …`, `3) …`. */
+const numbered = /^(?:\p{L}+\s+)?\d+\s*[.:)]\s/u;
+
+function textRows(lines: readonly Line[]): Extract<Line, { kind: 'text' }>[] {
+  return lines.filter((line) => line.kind === 'text');
+}
+
+/**
+ * The lesson that a model is: its text rows with a number and a note are the steps, in the file's order, the notes
+ * their answers. Undefined for a model without such rows.
+ */
+export function lessonOf({ lines, title }: Pick<Model, 'lines' | 'title'>): Lesson | undefined {
+  const [first, ...rows] = textRows(lines);
+  const noted = rows
+    .filter(({ note }) => note !== '')
+    .map(({ label, note }): LessonStep => ({ question: label, answer: note }));
+  const steps = noted.filter(({ question }) => numbered.test(question));
+  if (first === undefined || steps.length === 0) return undefined;
+  const asides = noted.filter(({ question }) => !numbered.test(question));
+  return { title, about: first.note, steps, asides };
+}

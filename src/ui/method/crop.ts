@@ -1,0 +1,70 @@
+import type { Chapter } from './entry';
+
+export const crop: Chapter = {
+  heading: 'Beds and boards',
+  entries: [
+    {
+      id: 'balanced',
+      what: 'Stages that keep pace',
+      how: 'A plant takes a share of a board for as long as it stands there, and one that is lost holds its place to the end of its stage. Boards are shared so that what one stage hands on the next can take: in proportion to plants entering × time ÷ density, never in proportion to time.',
+      formulas: [
+        'board-weeks for one finished plant: *u* = Σ_{i} (*w*_{i} / *d*_{i}) / Π_{j≥i} *s*_{j}',
+        'finished plants a week: *F* = *B* / *u*',
+        'boards of stage *i*: *b*_{i} = *B* × *e*_{i} *w*_{i} / *d*_{i} ÷ Σ_{k} *e*_{k} *w*_{k} / *d*_{k}, where *e*_{i} = Π_{j<i} *s*_{j}',
+        'boards set by hand: *F* = the least over the stages of *b*_{i} *d*_{i} / *w*_{i} × Π_{j≥i} *s*_{j}',
+      ],
+      design: 'B boards, w weeks with the turnaround, d plants on a board, s the share that leaves a stage alive. A stage without time is skipped, its losses with it.',
+      source: 'Little’s law: Little, Operations Research 9 (1961) 383–387; tested stage by stage against a simulation.',
+      limits: 'It splits boards into parts and sows at every instant, so it is a ceiling that whole boards do not reach.',
+      where: 'Beds.',
+    },
+    {
+      id: 'by weeks',
+      what: 'Sharing by weeks, a common shortcut',
+      how: 'Shown beside the right way because it is often done: boards in proportion to weeks, and the places of all stages added up. The crowded stage then has far too many boards, and what the last one lets through is what one stage gives.',
+      formulas: [
+        'it seems to give Σ *b*_{i} *d*_{i} / *W* with *b*_{i} = *B* *w*_{i} / *W*, times the share that survives',
+        'it gives the least of *b*_{i} *d*_{i} / *w*_{i} × Π_{j≥i} *s*_{j}',
+      ],
+      source: 'Common practice, no source; the algebra is the one of stages that keep pace.',
+      limits: 'For comparison only: no other figure is built on it.',
+      where: 'Beds.',
+    },
+    {
+      id: 'whole boards',
+      what: 'Whole boards',
+      how: 'A batch is sown every interval and stands on whole boards in each stage. The whole batch is the largest that never needs more boards than there are. Losses are counted from the batch, not rounded stage by stage.',
+      formulas: [
+        'plants entering stage *i*: *n*_{i} = ⌈*n* × Π_{j<i} *s*_{j}⌉, on ⌈*n*_{i} / *d*_{i}⌉ boards',
+        'batches in it at the instant *φ*: ⌊(*φ* − *o*_{i}) / *I*⌋ − ⌊(*φ* − *o*_{i} − *w*_{i}) / *I*⌋',
+        'finished plants a week: *n* × Π *s*_{j} × 7 days / *I*',
+      ],
+      design: 'Only the instants at which a batch enters or leaves a stage are looked at: in between nothing changes. I is the interval, o the days from sowing to a stage.',
+      source: 'Counting; checked against the calendar, which follows each batch by itself.',
+      limits: 'The same batch every time. What it loses against stages that keep pace is split into part-empty boards, boards that wait for the next batch, and free ones.',
+      where: 'Beds, and the formula whole_batch.',
+    },
+    {
+      id: 'calendar',
+      what: 'The year in whole boards',
+      how: 'Every batch is followed from its sowing to its harvest, day by day from an empty bed, through the times of the month in which it enters each stage and round the closed days. A batch whose move falls in a closed time waits where it is.',
+      design: '365 days unless told otherwise. Instants within a billionth of a day are one. In a last week of fewer days the staff’s hours count in proportion.',
+      source: 'Simulation; the balanced flow and whole boards are tested against it.',
+      limits: 'Times by month change at a stage’s entry, not within it. No weather, no chance.',
+      where: 'Beds.',
+    },
+    {
+      id: 'touching',
+      what: 'When plants touch',
+      how: 'The spread of a plant grows along a logistic curve; plants touch when it equals the distance to their neighbours. Each day after that takes a share of the mass, the price or the survivors.',
+      formulas: [
+        'spread after *t* days: *K* / (1 + (*K*/*s* − 1) e^{−rt})',
+        'distance: √(*A*/*d*) in a square, √(2*A* / (√3 *d*)) where rows are shifted by half a place',
+        'kept: the larger of 0 and 1 − days crowded × loss a day',
+      ],
+      source: 'Spacing: Greenhouse Product News, Grower 101: Calculations Part IV, Spacing Containers. Logistic curve: Verhulst 1838, from memory.',
+      limits: 'Light, season and cultivar move the curve: measure your own. A straight loss a day is a rule of thumb.',
+      where: 'Beds, where a model has these entries.',
+    },
+  ],
+};

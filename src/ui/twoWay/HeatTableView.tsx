@@ -1,0 +1,91 @@
+import { createMemo, For, Show, type Accessor, type JSX } from 'solid-js';
+import type { Decimal } from '../../core/number';
+import { exportTable } from '../../files/exportTable';
+import type { Cell } from '../../model/cell';
+import type { Grid, Surface } from '../../study/grid';
+import { here } from '../here';
+import { download } from '../saving';
+import { exactRows, heatTable, tableEntries, withUnit, type Along } from './table';
+import { createWork } from './work';
+
+/** All that a table of a result over two inputs is made from. */
+export interface TableAsk {
+  readonly surface: Surface;
+  readonly across: Along & { readonly places: readonly Decimal[] };
+  readonly down: Along & { readonly places: readonly Decimal[] };
+  readonly result: Cell;
+  /** The result as a caption names it, with its unit. */
+  readonly caption: string;
+  readonly isWorse: (value: Decimal) => boolean;
+  /** What the worse side is, as `below 0`. */
+  readonly worseText: string;
+  readonly fileName: string;
+}
+
+interface HeatTableViewProps {
+  readonly ask: TableAsk;
+}
+
+const always: Accessor<boolean> = () => true;
+
+/** A result over two inputs in exact numbers, and as a file. */
+export function HeatTableView(props: HeatTableViewProps): JSX.Element {
+  const worked = createWork(() => props.ask, always, ({ surface, across, down }) =>
+    exactRows(surface, across.places, down.places));
+  return (
+    <Show when={worked()} fallback={<p role="status">Working it out …</p>}>
+      {(found) => <Filled ask={found().of} grid={found().found} done={found().done} />}
+    </Show>
+  );
+}
+
+function Filled(props: { ask: TableAsk; grid: Grid<Decimal>; done: boolean }): JSX.Element {
+  const table = createMemo(() => heatTable(props.grid, props.ask, props.ask.result, props.ask.isWorse, here));
+  const save = (): void => {
+    const entries = tableEntries(props.grid, props.ask, props.ask.caption);
+    download(props.ask.fileName, exportTable(entries));
+  };
+  return (
+    <>
+      <div class="table-room" role="region" aria-label={props.ask.caption} tabindex="0">
+        <table class="heat-table">
+          <caption>
+            {props.ask.caption}; <span class="below-mark" aria-hidden="true">▼</span> {props.ask.worseText}
+          </caption>
+          <thead>
+            <tr>
+              <td class="words">{withUnit(props.ask.down.cell)} ↓</td>
+              <th scope="colgroup" colspan={table().across.length} class="words">{withUnit(props.ask.across.cell)} →</th>
+            </tr>
+            <tr>
+              <td />
+              <For each={table().across}>
+                {({ text, today }) => <th scope="col">{text}<Show when={today}><span class="today">today</span></Show></th>}
+              </For>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={table().rows}>
+              {({ head, cells }) => (
+                <tr>
+                  <th scope="row">{head.text}<Show when={head.today}> <span class="today">today</span></Show></th>
+                  <For each={cells}>
+                    {({ text, worse }) => (
+                      <td classList={{ worse }}>
+                        <Show when={worse}>
+                          <span class="below-mark" role="img" aria-label={props.ask.worseText}>▼</span>{' '}
+                        </Show>
+                        {text ?? <span class="unknown">cannot be computed</span>}
+                      </td>
+                    )}
+                  </For>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+      </div>
+      <p><button type="button" class="word" disabled={!props.done} onClick={save}>Save this table as CSV</button></p>
+    </>
+  );
+}

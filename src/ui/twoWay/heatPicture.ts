@@ -1,0 +1,149 @@
+import type { Axis, Picture, Plot } from '../chart';
+import { fontOf, type ChartInk } from '../chart/ink';
+import { level as levelLine, ring, upright, written, type Stroke } from '../chart/marks';
+import type { Path, Spot } from '../../study/contour';
+import type { Grid } from '../../study/grid';
+import type { Format } from '../format';
+import type { Bands } from './bands';
+import { heatPixels } from './heatPixels';
+import { labelSpot } from './labelSpot';
+import { painter, type Shades } from './shades';
+
+/** A point that is marked and named. */
+export interface HeatMark extends Spot {
+  readonly text: string;
+  /** Today with a cross-hair and a ring, the best with a square on its corner. */
+  readonly kind: 'today' | 'best';
+}
+
+/** What a heat picture shows. */
+export interface HeatDrawing {
+  readonly grid: Grid<number>;
+  readonly bands: Bands;
+  /** The side of the level that is hatched. */
+  readonly worse: 'below' | 'above';
+  /** Where the result is at the level, and what is written there. */
+  readonly paths: readonly Path[];
+  readonly levelText: string;
+  readonly marks: readonly HeatMark[];
+  readonly acrossTitle: string;
+}
+
+interface Pixels {
+  readonly x: number;
+  readonly y: number;
+}
+
+function shade({ pen, left, right, top, bottom }: Plot, drawing: HeatDrawing, shades: Shades): void {
+  const scale = Math.min(2, Math.max(1, devicePixelRatio));
+  const [width, height] = [Math.round((right - left) * scale), Math.round((bottom - top) * scale)];
+  if (width < 1 || height < 1) return;
+  const canvas = document.createElement('canvas');
+  canvas.width = width;
+  canvas.height = height;
+  const own = canvas.getContext('2d');
+  if (own === null) return;
+  const pixels = heatPixels(drawing.grid, width, height, painter(drawing.bands, drawing.worse, shades, scale));
+  const image = own.createImageData(width, height);
+  new Uint32Array(image.data.buffer).set(pixels);
+  own.putImageData(image, 0, 0);
+  pen.drawImage(canvas, left, top, right - left, bottom - top);
+}
+
+function inPixels({ x, y }: Plot, spots: readonly Spot[]): Pixels[] {
+  return spots.map((spot) => ({ x: x(spot.x), y: y(spot.y) }));
+}
+
+/** Lines on a rim of the ground's colour, so that they stand out on any shade. */
+function contours({ pen }: Plot, paths: readonly (readonly Pixels[])[], ink: ChartInk): void {
+  for (const { colour, width } of [{ colour: ink.paper, width: 6 }, { colour: ink.text, width: 2.5 }]) {
+    pen.strokeStyle = colour;
+    pen.lineWidth = width;
+    pen.lineJoin = 'round';
+    for (const path of paths) {
+      pen.beginPath();
+      path.forEach(({ x, y }, k) => (k === 0 ? pen.moveTo(x, y) : pen.lineTo(x, y)));
+      pen.stroke();
+    }
+  }
+}
+
+function contourLabel(plot: Plot, paths: readonly (readonly Pixels[])[], drawing: HeatDrawing, ink: ChartInk): void {
+  plot.pen.font = `600 ${fontOf(ink)}`;
+  const half = plot.pen.measureText(drawing.levelText).width / 2 + 4;
+  const at = labelSpot(paths, inPixels(plot, drawing.marks), plot, { x: half, y: ink.size });
+  if (at === undefined) return;
+  written(plot.pen, drawing.levelText, { ...at, align: 'center', colour: ink.text, ground: ink.paper });
+}
+
+function isInside(plot: Plot, mark: Spot): { x: boolean; y: boolean } {
+  const [x, y] = [plot.x(mark.x), plot.y(mark.y)];
+  return { x: x >= plot.left - 1 && x <= plot.right + 1, y: y >= plot.top - 1 && y <= plot.bottom + 1 };
+}
+
+function crossHair(plot: Plot, mark: Spot, ink: ChartInk): void {
+  const inside = isInside(plot, mark);
+  const strokes: Stroke[] = [{ colour: ink.paper, width: 3, dash: [] }, { colour: ink.text, width: 1, dash: [4, 3] }];
+  for (const stroke of strokes) {
+    if (inside.x) upright(plot, mark.x, stroke);
+    if (inside.y) levelLine(plot, mark.y, stroke);
+  }
+}
+
+function square({ pen, x, y }: Plot, mark: Spot, ink: ChartInk): void {
+  const [at, up, reach] = [x(mark.x), y(mark.y), 7];
+  pen.beginPath();
+  pen.moveTo(at, up - reach);
+  for (const [dx, dy] of [[reach, 0], [0, reach], [-reach, 0]] as const) pen.lineTo(at + dx, up + dy);
+  pen.closePath();
+  pen.fillStyle = ink.text;
+  pen.fill();
+  pen.strokeStyle = ink.paper;
+  pen.lineWidth = 2;
+  pen.stroke();
+}
+
+/** The sign of a mark, and its name on the side where there is room; a mark outside the picture has neither. */
+function sign(plot: Plot, mark: HeatMark, ink: ChartInk): void {
+  const inside = isInside(plot, mark);
+  if (!inside.x || !inside.y) return;
+  if (mark.kind === 'best') square(plot, mark, ink);
+  else ring(plot, mark, { colour: ink.text, width: 2.5, dash: [] }, ink.paper, 5.5);
+  plot.pen.font = `600 ${fontOf(ink)}`;
+  const [at, up] = [plot.x(mark.x), plot.y(mark.y)];
+  const onRight = at + plot.pen.measureText(mark.text).width + 14 < plot.right;
+  const above = up - plot.top > 24;
+  written(plot.pen, mark.text, {
+    x: at + (onRight ? 10 : -10), y: up + (above ? -13 : 14), align: onRight ? 'left' : 'right',
+    colour: ink.text, ground: ink.paper,
+  });
+}
+
+/** The ends of what a grid looks at along one input. */
+function ends(nodes: readonly number[]): { min: number; max: number } {
+  return { min: nodes[0] ?? 0, max: nodes.at(-1) ?? 1 };
+}
+
+/** The drawing of a result over two inputs. */
+export function heatPicture(
+  drawing: HeatDrawing, ink: ChartInk, shades: Shades, room: { width: number; height: number }, format: Format,
+): Picture {
+  const tick: Axis['tick'] = (value, step) => format.tick(value, step);
+  return {
+    ...room,
+    ink,
+    padding: { left: 0, right: 10, top: 6, bottom: 0 },
+    x: { ...ends(drawing.grid.across), title: drawing.acrossTitle, tick },
+    y: { ...ends(drawing.grid.down), title: '', tick },
+    bars: [],
+    lines: [],
+    under: (plot) => shade(plot, drawing, shades),
+    over: (plot) => {
+      const paths = drawing.paths.map((path) => inPixels(plot, path));
+      for (const mark of drawing.marks) if (mark.kind === 'today') crossHair(plot, mark, ink);
+      contours(plot, paths, ink);
+      contourLabel(plot, paths, drawing, ink);
+      for (const mark of drawing.marks) sign(plot, mark, ink);
+    },
+  };
+}

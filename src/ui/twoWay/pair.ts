@@ -1,0 +1,54 @@
+import { reach } from '../../model/graph';
+import type { Cell } from '../../model/cell';
+import type { Model, Plan } from '../../model/model';
+import type { Question } from '../../model/response';
+import { lever, uncertain, type Lever } from '../../model/view';
+import { pictureRange } from '../../study/grid';
+import type { SearchRange } from '../../study/searchRange';
+import { usualQuestions } from '../breakeven/questions';
+
+/** An input that moves, and where. */
+export interface Moving {
+  readonly lever: Lever;
+  readonly range: SearchRange;
+}
+
+/** Whether a change of an input reaches a result in one of some plans. */
+function reaches(plans: readonly (Plan | undefined)[], result: number, { id }: Cell): boolean {
+  return plans.some((plan) => plan !== undefined && reach([id], plan.structure.feeds).has(result));
+}
+
+/** How far an input with a range moves the result between its ends. */
+function swing(question: Question, moved: Lever): number {
+  if (moved.range === undefined) return 0;
+  const response = question.response([moved]);
+  const [low, high] = [moved.range.low, moved.range.high].map((end) => response.float([end.toNumber()]));
+  const far = Math.abs((high ?? NaN) - (low ?? NaN));
+  return Number.isFinite(far) ? far : 0;
+}
+
+/**
+ * The input that is usually looked at together with another: that of the next usual question that reaches the result;
+ * else the one with a range that moves the result most; else any other that reaches it.
+ */
+export function usualSecond(question: Question, first: Cell): Cell | undefined {
+  const { view } = question;
+  const plans = [view.plan, view.against];
+  const moves = (cell: Cell): boolean => reaches(plans, view.result, cell);
+  const isOther = (cell: Cell): boolean => cell.id !== first.id && moves(cell);
+  const asked = usualQuestions(view.model, view.plan, moves).map(({ input }) => input).filter(isOther);
+  if (asked[0] !== undefined) return asked[0];
+  const ranged = uncertain(view).filter(({ cell, inPlan }) => inPlan && isOther(cell));
+  const [most] = ranged.map((moved) => ({ moved, far: swing(question, moved) })).sort((a, b) => b.far - a.far);
+  return most?.moved.cell ?? inputsOf(view.model, view.plan).find(isOther);
+}
+
+function inputsOf(model: Model, plan: Plan): Cell[] {
+  return model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input');
+}
+
+/** An input of a question as it moves; undefined where it is none. */
+export function movingOf(question: Question, cell: Cell, range?: SearchRange): Moving | undefined {
+  const moved = lever(question.view, cell.id);
+  return moved && { lever: moved, range: range ?? pictureRange(moved) };
+}

@@ -1,0 +1,157 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import { exportTable } from '../../files/exportTable';
+import type { Cell } from '../../model/cell';
+import type { Question } from '../../model/response';
+import type { SpiderLine } from '../../study/spider';
+import { drawnHeights } from '../breakeven/drawn';
+import type { LinesDrawing } from '../chart/labelledLines';
+import { Behind } from '../finding/Behind';
+import { LineKey } from '../finding/LineKey';
+import { LinesChart } from '../finding/LinesChart';
+import { namesAmong } from '../finding/named';
+import { sentences, textOf } from '../finding/phrase';
+import { Sentence } from '../finding/Sentence';
+import { createSight } from '../finding/sight';
+import { here } from '../here';
+import { HowWorked } from '../method/HowWorked';
+import { printedUnit } from '../printedUnit';
+import { download } from '../saving';
+import type { Choice } from '../screen';
+import { createWork } from '../twoWay/work';
+import { Link } from '../words';
+import type { ShownBar } from './bars';
+import type { Asked } from './finding';
+import { spiderLines, topsOf, type FoundLines, type SpiderAsk } from './spiderLines';
+import { spiderEntries, spiderRows } from './spiderTable';
+import { slopeText, spiderTold } from './spiderTold';
+import '../finding/part.css';
+
+interface SpiderProps {
+  readonly question: Question;
+  readonly asked: Asked;
+  /** The tornado's bars, once all are there; undefined until then. */
+  readonly bars: readonly ShownBar[] | undefined;
+  readonly choice: Choice;
+  readonly goTo: (cell: number) => void;
+}
+
+interface Request extends SpiderAsk {
+  readonly asked: Asked;
+}
+
+function sameRequest(a: Request | undefined, b: Request | undefined): boolean {
+  const ids = (one: Request | undefined): string => (one?.levers ?? []).map(({ cell }) => cell.id).join();
+  return a?.question === b?.question && ids(a) === ids(b);
+}
+
+/** Spider lines: a result against the change of the inputs with the longest bars, in per cent of today. */
+export function Spider(props: SpiderProps): JSX.Element {
+  let section: HTMLElement | undefined;
+  const inSight = createSight(() => section);
+  const request = createMemo((): Request | undefined => {
+    return props.bars && { question: props.question, asked: props.asked, ...topsOf(props.bars) };
+  }, undefined, { equals: sameRequest });
+  const worked = createWork(() => request(), inSight, (ask) => (ask === undefined ? [].values() : spiderLines(ask)));
+  const answer = createMemo(() => {
+    const known = worked();
+    return known?.of === undefined ? undefined : { of: known.of, found: known.found };
+  });
+  return (
+    <section class="part" aria-labelledby="spider" ref={section}>
+      <h3 id="spider">Per cent for per cent</h3>
+      <Show when={answer()} fallback={<p class="quiet wait" role="status">Working out the lines …</p>}>
+        {(known) => <Lines request={known().of} found={known().found} goTo={props.goTo} />}
+      </Show>
+      <HowWorked choice={props.choice} entry="spider" />
+    </section>
+  );
+}
+
+interface LinesProps {
+  readonly request: Request;
+  readonly found: FoundLines;
+  readonly goTo: (cell: number) => void;
+}
+
+function Lines(props: LinesProps): JSX.Element {
+  const lines = (): readonly SpiderLine[] => props.found.lines;
+  const nameOf = createMemo(() => namesAmong(props.request.question.view.model.cells));
+  const told = createMemo(() => spiderTold(props.request.asked, lines(), props.request.atZero, nameOf(), here));
+  const unit = (): string => printedUnit(props.request.asked.result.unitText);
+  const caption = (): string => {
+    const { result, of } = props.request.asked;
+    const whose = of.kind === 'difference' ? 'B − A' : '';
+    return [result.label, whose, unit()].filter(Boolean).join(', ');
+  };
+  return (
+    <>
+      <div class="said" aria-live="polite">
+        <p class="finding"><Sentence phrase={told().main} /></p>
+        <Show when={told().more.length > 0}><p><Sentence phrase={told().more} /></p></Show>
+      </div>
+      <Show when={lines().length > 0}>
+        <LinesChart drawing={drawingOf(lines(), props.request.asked, nameOf())} caption={caption()}
+          label={textOf(sentences(told().main, told().more))}>
+          <LineKey figures={['for each per cent', unit()].filter(Boolean).join(', ')} lines={lines().map((line, place) => ({
+            label: nameOf()(line.lever.cell),
+            leading: place === 0,
+            figure: slopeText(line, props.request.asked, here),
+            goTo: () => props.goTo(line.lever.cell.id),
+          }))} />
+        </LinesChart>
+        <SpiderTable {...props} caption={caption()} nameOf={nameOf()} />
+      </Show>
+    </>
+  );
+}
+
+function drawingOf(lines: readonly SpiderLine[], { base, of }: Asked, nameOf: (cell: Cell) => string): LinesDrawing {
+  const drawn = lines.map(({ lever, places }, place) => ({
+    label: nameOf(lever.cell),
+    leading: place === 0,
+    points: places.map(({ change, result }) => ({ x: change.toNumber(), y: result.toNumber() })),
+  }));
+  const changes = drawn.flatMap(({ points }) => points.map(({ x }) => x));
+  const today = base.toNumber();
+  const heights = drawnHeights(drawn.map(({ points }) => points), [today]);
+  const zero = of.kind === 'difference' && heights.min < 0 && heights.max > 0 ? [0] : [];
+  return {
+    lines: drawn,
+    across: { min: Math.min(0, ...changes), max: Math.max(0, ...changes), title: 'change from today', tickAfter: ' %' },
+    heights,
+    today: { x: 0, text: 'today' },
+    levels: [today, ...zero],
+    rings: [],
+  };
+}
+
+function SpiderTable(props: LinesProps & { caption: string; nameOf: (cell: Cell) => string }): JSX.Element {
+  const rows = createMemo(() => spiderRows(props.found.lines, props.request.asked, props.nameOf, here));
+  const save = (): void =>
+    download('per-cent.csv', exportTable(spiderEntries(props.found.lines, props.nameOf, props.caption)));
+  return (
+    <Behind summary="The same lines as a table">
+      <div class="table-room" role="region" aria-label="Table of the lines" tabindex="0">
+        <table>
+          <caption>{props.caption}{props.found.exact ? '' : ' (being worked out exactly …)'}</caption>
+          <thead>
+            <tr>
+              <th scope="col">entry</th><th scope="col">change</th><th scope="col">number</th><th scope="col">result</th>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={rows()}>
+              {(row) => (
+                <tr>
+                  <th scope="row"><Link onPress={() => props.goTo(row.cell.id)}>{row.name}</Link></th>
+                  <td>{row.change}</td><td>{row.input}</td><td>{row.result ?? 'cannot be computed'}</td>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+      </div>
+      <p><button type="button" class="word" disabled={!props.found.exact} onClick={save}>Save this table as CSV</button></p>
+    </Behind>
+  );
+}
