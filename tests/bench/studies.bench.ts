@@ -5,8 +5,9 @@ import { question } from '../../src/model/response';
 import { evaluatePlan } from '../../src/model/values';
 import { lever } from '../../src/model/view';
 import { breakeven } from '../../src/study/breakeven';
-import { floatOnly, floatPrecision, type Curve } from '../../src/study/curve';
+import type { Curve } from '../../src/study/curve';
 import { defaultRange } from '../../src/study/searchRange';
+import { switchingValues } from '../../src/study/switching';
 import { quickTornado, tornado } from '../../src/study/tornado';
 import { measureTogether, printTable } from './measure';
 import { against, cellOf, model, plan } from './shipped';
@@ -32,8 +33,8 @@ printTable(
       'question and quick tornado': () => quickTornado(ask()),
       'question alone': ask,
       'exact tornado': () => tornado(asked),
-      'quick breakeven': () => breakeven(floatOnly(curve), range, target, given, floatPrecision),
       'exact breakeven': () => breakeven(curve, range, target, given),
+      'switching values': () => switchingValues(asked, target),
     },
     { runs: 9 },
   ),
