@@ -25,7 +25,7 @@ function opened(): UseStore {
 
 /** The key of this tab's own work, the same after a reload; another tab's writing never takes its place. */
 function ownKey(): string {
-  const tab = readText('sessionStorage', tabKey) ?? crypto.randomUUID();
+  const tab = readText('sessionStorage', tabKey) ?? `${Date.now()} ${Math.random()}`;
   return writeText('sessionStorage', tabKey, tab) ? `${newest} of ${tab}` : newest;
 }
 
