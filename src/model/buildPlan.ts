@@ -65,7 +65,7 @@ class PlanBuilder {
     const fault = this.report(first, problem('cycle', `formulas in a circle: ${text}. ${fix}`, { text }));
     for (const id of members) {
       this.contents[id] = this.refused(id, fault, id);
-      this.reportUnknownName(id);
+      this.reportUnknownNames(id);
     }
   }
 
@@ -91,7 +91,7 @@ class PlanBuilder {
     if (written.text === '') return this.refused(id, this.report(id, this.blank(id)), id);
     if (understood.kind === 'fault') return this.refused(id, this.report(id, understood.fault), id);
     const { unit, unitFault } = this.cells[id]!;
-    if (unit === undefined) return this.refused(id, this.reportUnknownName(id) ?? unitFault!, id);
+    if (unit === undefined) return this.refused(id, this.reportUnknownNames(id) ?? unitFault!, id);
     const { text, own } = written;
     if (understood.kind === 'input') return { kind: 'input', own, text, number: understood.number };
     const checked = checkFormula(understood.expression, unit, this);
@@ -101,19 +101,22 @@ class PlanBuilder {
 
   /** A formula that failed its check; where a cell upstream is at fault, that fault is not said twice. */
   private unchecked(id: number, fault: Problem): Content {
-    if (fault.code !== 'upstream') return this.refused(id, this.report(id, fault), id);
-    const own = this.reportUnknownName(id);
+    const own = this.reportUnknownNames(id);
+    if (fault.code !== 'upstream') {
+      const isTold = own !== undefined && fault.code === 'name-unknown';
+      return this.refused(id, isTold ? own : this.report(id, fault), id);
+    }
     const source = this.contents[this.ids.get(fault.where.text)!];
     if (own !== undefined || source?.kind !== 'void') return this.refused(id, own ?? fault, id);
     return this.refused(id, source.fault, source.cause);
   }
 
-  /** A name that is not there is told even where the formula cannot be checked further. */
-  private reportUnknownName(id: number): Problem | undefined {
+  /** Every name that is not there is told, even where the formula cannot be checked further; the first is given. */
+  private reportUnknownNames(id: number): Problem | undefined {
     const understood = this.understood[id];
     if (understood?.kind !== 'expression') return undefined;
-    const name = [...namesIn(understood.expression)].find((one) => !this.ids.has(one));
-    return name === undefined ? undefined : this.report(id, unknownName(name, this.names()));
+    const unknown = [...namesIn(understood.expression)].filter((name) => !this.ids.has(name));
+    return unknown.map((name) => this.report(id, unknownName(name, this.names())))[0];
   }
 
   private blank(id: number): Problem {

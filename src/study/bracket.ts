@@ -1,5 +1,4 @@
 import { decimal, type Decimal } from '../core/number';
-import type { Precision } from './curve';
 
 /** A place of a curve: the input and how far the result stands above the target. */
 export interface Place {
@@ -15,13 +14,17 @@ export interface Bracket {
   readonly unknown: Decimal | undefined;
 }
 
+/** Width of the last bracket around a crossing, as a share of the input: 34 digits hold it with room to spare. */
+const width = decimal('1e-26');
 const two = decimal(2);
 const most = 250;
 
-/** Which side of the target a height is on; at it counts as above. */
-export type IsAbove = (y: Decimal) => boolean;
+/** Whether a height lies above the target; at it counts as above. */
+export function isAbove(height: Decimal): boolean {
+  return height.gte(0);
+}
 
-function isWithin(a: Decimal, b: Decimal, width: Decimal, span: Decimal): boolean {
+function isWithin(a: Decimal, b: Decimal, span: Decimal): boolean {
   const size = a.abs().gt(b.abs()) ? a.abs() : b.abs();
   return b
     .minus(a)
@@ -50,13 +53,11 @@ export function drawTogether(
   height: (x: Decimal) => Decimal,
   from: Place,
   to: Place,
-  isAbove: IsAbove,
-  { width }: Precision,
 ): Bracket {
   const span = to.x.minus(from.x).abs();
   let [a, b] = [from, to];
   let share = decimal('0.5');
-  for (let step = 0; step < most && !isWithin(a.x, b.x, width, span); step += 1) {
+  for (let step = 0; step < most && !isWithin(a.x, b.x, span); step += 1) {
     const x = a.x.plus(share.times(b.x.minus(a.x)));
     if (x.eq(a.x) || x.eq(b.x)) break;
     const next: Place = { x, y: height(x) };
@@ -65,12 +66,12 @@ export function drawTogether(
     if (isAbove(next.y) === isAbove(a.y)) c = a;
     else [c, b] = [b, a];
     a = next;
-    share = nextShare(a, b, c, width);
+    share = nextShare(a, b, c);
   }
   return { ...ordered(a, b), unknown: undefined };
 }
 
-function nextShare(a: Place, b: Place, c: Place, width: Decimal): Decimal {
+function nextShare(a: Place, b: Place, c: Place): Decimal {
   const half = decimal('0.5');
   const step = parabolaStep(a, b, c);
   if (step === undefined || !step.isFinite()) return half;

@@ -1,7 +1,8 @@
 import { decimal, type Decimal } from '../core/number';
-import { drawTogether, shortestNear, type IsAbove, type Place } from './bracket';
-import { exactPrecision, type Curve, type Precision } from './curve';
-import { scan, type Scan } from './scan';
+import { drawTogether, isAbove, shortestNear, type Place } from './bracket';
+import type { Curve } from './curve';
+import { lookCloser, type Looked } from './looked';
+import { scan } from './scan';
 import type { SearchRange } from './searchRange';
 import { touches } from './touch';
 
@@ -34,10 +35,8 @@ const zero = decimal(0);
 
 type Found = { readonly crossing: Crossing } | { readonly pole: Decimal };
 
-/** A share of the largest height below which float64 is not trusted to tell the side. */
-const doubt = 1e-9;
-/** A share of the numbers looked at below which all that float64 sees may be its own rounding. */
-const floatNoise = 1e-13;
+/** A crossing is given by the shortest number within this share of it. */
+const tidyShare = decimal('1e-18');
 /** How much wider than the bracket, or which share of the input, one looks to tell a root, a jump and a pole apart. */
 const wider = decimal('1e6');
 const beyondTies = decimal('1e-9');
@@ -47,70 +46,53 @@ const poleGrowth = 10;
 const jumpShare = decimal('1e-3');
 /** Comparisons and rounding take numbers this near as equal, so that a jump lies that far beside its number. */
 const tieReach = decimal('1.5e-12');
-/** Results all this small beside the numbers they come from are rounding of a result that is at the target. */
-const roundingShare = decimal('1e-30');
 
-/** One search: the curve less the target, with what counts as being at it. */
+/** One search: the curve less the target. */
 class Search {
-  readonly isAbove: IsAbove;
+  readonly looked: Looked;
   private readonly span: Decimal;
-  /** The largest of the range's ends and the target. */
-  private readonly size: Decimal;
 
   constructor(
     private readonly curve: Curve,
     range: SearchRange,
     private readonly target: Decimal,
-    private readonly looked: Scan,
-    private readonly precision: Precision,
+    given: readonly Decimal[],
   ) {
-    const noise = precision.noise.times(looked.largest).negated();
-    this.isAbove = (y) => y.gte(noise);
     this.span = range.to.minus(range.from);
-    this.size = [range.from, range.to, target].map((x) => x.abs()).reduce((most, x) => (x.gt(most) ? x : most));
+    const size = Math.max(...[range.from, range.to, target].map((x) => Math.abs(x.toNumber())));
+    this.looked = lookCloser(scan(curve, range, target.toNumber(), given), this.height, size);
   }
 
-  readonly height = (x: Decimal): Decimal => this.curve.exact(x).minus(this.target);
+  private readonly height = (x: Decimal): Decimal => this.curve.exact(x).minus(this.target);
 
-  /** The scanned places, computed exactly where float64 is in doubt or finds a change of side. */
-  places(): Place[] {
-    const { xs, heights, largest } = this.looked;
-    const allNear = largest <= floatNoise * this.size.toNumber();
-    const near = (i: number): boolean => allNear || Math.abs(heights[i] ?? NaN) <= doubt * largest;
-    const turns = (i: number, j: number): boolean => (heights[i] ?? 0) >= 0 !== (heights[j] ?? 0) >= 0;
-    return xs.map((x, i) => {
-      const y = heights[i] ?? NaN;
-      const unsure =
-        Number.isNaN(y) || near(i) || turns(i, Math.max(i - 1, 0)) || turns(i, Math.min(i + 1, xs.length - 1));
-      return { x, y: unsure ? this.height(x) : decimal(y) };
-    });
-  }
-
-  changes(places: readonly Place[]): Change[] {
+  changes(): Change[] {
+    const { heights, place } = this.looked;
     const found: Change[] = [];
-    let before: Place | undefined;
-    let gap: Decimal | undefined;
-    for (const place of places) {
-      if (place.y.isNaN()) gap ??= place.x;
-      else {
-        if (before !== undefined && this.isAbove(before.y) !== this.isAbove(place.y))
-          found.push({ from: before, to: place, gap });
-        before = place;
-        gap = undefined;
+    let before: number | undefined;
+    let gap: number | undefined;
+    heights.forEach((height, i) => {
+      if (Number.isNaN(height)) {
+        gap ??= i;
+        return;
       }
-    }
+      if (before !== undefined && heights[before]! >= 0 !== height >= 0) {
+        found.push({ from: place(before), to: place(i), gap: gap === undefined ? undefined : place(gap).x });
+      }
+      before = i;
+      gap = undefined;
+    });
     return found;
   }
 
   resolve({ from, to, gap }: Change): Found {
     if (gap !== undefined) return { pole: this.edge(from.x, gap) };
-    const { a, b, unknown } = drawTogether(this.height, from, to, this.isAbove, this.precision);
+    const { a, b, unknown } = drawTogether(this.height, from, to);
     if (unknown !== undefined) return { pole: this.edge(a.x, unknown) };
     const across = b.y.minus(a.y).abs();
     const around = this.changeAround(a, b, from, to);
     if (across.gt(around.times(poleGrowth))) return { pole: this.poleAt(b.x) };
     const isJump = across.gte(around.times(jumpShare));
-    return { crossing: { value: this.valueBetween(a, b, isJump), direction: this.isAbove(b.y) ? 'up' : 'down' } };
+    return { crossing: { value: this.valueBetween(a, b, isJump), direction: isAbove(b.y) ? 'up' : 'down' } };
   }
 
   /** Where a curve stops being computable, between a place where it is and one where it is not. */
@@ -137,11 +119,11 @@ class Search {
 
   /** The shortest number in a closed bracket; at a jump, one on the side that reaches the target. */
   private valueBetween(a: Place, b: Place, isJump: boolean): Decimal {
-    const reached = this.isAbove(b.y) ? b : a;
-    if (a.x.lte(0) && b.x.gte(0) && this.isAbove(this.height(zero))) return zero;
-    const shares = isJump ? [tieReach, this.precision.tidy] : [this.precision.tidy];
+    const reached = isAbove(b.y) ? b : a;
+    if (a.x.lte(0) && b.x.gte(0) && isAbove(this.height(zero))) return zero;
+    const shares = isJump ? [tieReach, tidyShare] : [tidyShare];
     const candidates = shares.map((share) => shortestNear(reached.x, share, this.span));
-    return candidates.find((x) => this.isAbove(this.height(x))) ?? reached.x;
+    return candidates.find((x) => isAbove(this.height(x))) ?? reached.x;
   }
 
   /** A pole's place; where a comparison fills in a value at it, the number compared with. */
@@ -152,16 +134,11 @@ class Search {
   }
 
   tidy(x: Decimal): Decimal {
-    return shortestNear(x, this.precision.tidy, this.span);
+    return shortestNear(x, tidyShare, this.span);
   }
 
-  /** Whether nothing but rounding parts the result from the target, at every place. */
-  isAtTarget(places: readonly Place[]): boolean {
-    return places.every(({ y }) => !y.isNaN() && y.abs().lte(this.size.times(roundingShare)));
-  }
-
-  searchTouches(places: readonly Place[]): { touching: Crossing[]; changes: Change[] } {
-    const found = touches(places, this.height, (x) => this.curve.float(x) - this.target.toNumber(), this.isAbove);
+  touches(): { touching: Crossing[]; changes: Change[] } {
+    const found = touches(this.looked, this.height, (x) => this.curve.float(x) - this.target.toNumber());
     const touching = found.touching.map((x): Crossing => ({ value: this.tidy(x), direction: 'touch' }));
     return { touching, changes: found.changes.map(([from, to]) => ({ from, to, gap: undefined })) };
   }
@@ -192,26 +169,23 @@ export function breakeven(
   range: SearchRange,
   target: Decimal,
   given: readonly Decimal[] = [],
-  precision = exactPrecision,
 ): Breakeven {
-  const looked = scan(curve, range, target.toNumber(), given);
-  const search = new Search(curve, range, target, looked, precision);
-  const places = search.places();
-  if (search.isAtTarget(places)) return { range, crossings: [], breaks: [], holds: 'everywhere' };
-  const { touching, changes } = search.searchTouches(places);
-  const found = [...search.changes(places), ...changes].map((change) => search.resolve(change));
+  const search = new Search(curve, range, target, given);
+  if (search.looked.isAtTarget) return { range, crossings: [], breaks: [], holds: 'everywhere' };
+  const { touching, changes } = search.touches();
+  const found = [...search.changes(), ...changes].map((change) => search.resolve(change));
   const crossings = merged([...found.flatMap((one) => ('crossing' in one ? one.crossing : [])), ...touching]);
   const breaks = found.flatMap((one) => ('pole' in one ? one.pole : [])).sort((a, b) => a.cmp(b));
   return {
     range,
     crossings,
     breaks,
-    holds: crossings.length + breaks.length > 0 ? null : holdsAt(places, search.isAbove),
+    holds: crossings.length + breaks.length > 0 ? null : holdsAt(search.looked),
   };
 }
 
-function holdsAt(places: readonly Place[], isAbove: IsAbove): Breakeven['holds'] {
-  const known = places.find(({ y }) => !y.isNaN());
+function holdsAt({ heights }: Looked): Breakeven['holds'] {
+  const known = heights.find((height) => !Number.isNaN(height));
   if (known === undefined) return null;
-  return isAbove(known.y) ? 'everywhere' : 'nowhere';
+  return known >= 0 ? 'everywhere' : 'nowhere';
 }

@@ -10,11 +10,24 @@ const decades = 8;
 
 /** Where a curve stands at the scanned inputs. */
 export interface Scan {
-  readonly xs: readonly Decimal[];
+  readonly places: Places;
   /** The result less the target, in float64; NaN where it cannot be computed. */
   readonly heights: readonly number[];
   /** The largest size of a height that was met. */
   readonly largest: number;
+}
+
+/** Inputs to look at, ascending, each once. */
+export interface Places {
+  readonly near: readonly number[];
+  /** The inputs that more than 15 digits tell apart from what is near them. */
+  readonly given: ReadonlyMap<number, Decimal>;
+}
+
+/** A place in all its digits. */
+export function placeAt({ near, given }: Places, i: number): Decimal {
+  const x = near[i]!;
+  return given.get(x) ?? decimal(x);
 }
 
 /** Inputs by ratio between a small and a large size, of one sign. */
@@ -24,25 +37,31 @@ function ratioSteps(from: number, to: number): number[] {
   return Array.from({ length: byRatio + 1 }, (_, k) => near * (to / near) ** (k / byRatio));
 }
 
-/** Inputs to look at: evenly, by ratio to either side of 0, and the given ones, ascending. */
-export function placesIn({ from, to }: SearchRange, given: readonly Decimal[]): Decimal[] {
+/** A place as a number that people would write: of at most 15 digits. */
+function tidy(x: number): number {
+  return Number(x.toPrecision(15));
+}
+
+/** Inputs to look at: evenly, by ratio to either side of 0, the given ones, and both ends. */
+export function placesIn({ from, to }: SearchRange, given: readonly Decimal[]): Places {
   const [low, high] = [from.toNumber(), to.toNumber()];
-  const step = to.minus(from).dividedBy(evenly);
-  const even = Array.from({ length: evenly + 1 }, (_, k) => from.plus(step.times(k)));
-  const ratios = [
+  const step = (high - low) / evenly;
+  const looked = [
+    ...Array.from({ length: evenly }, (_, k) => low + step * k),
     ...ratioSteps(Math.max(low, 0), high),
     ...ratioSteps(Math.max(-high, 0), -low).map((size) => -size),
-  ].map((x) => decimal(x).toSignificantDigits(15));
-  const inside = [...even, ...ratios, ...given].filter((x) => x.gte(from) && x.lte(to));
-  const sorted = [...inside, from, to].sort((a, b) => a.cmp(b));
-  return sorted.filter((x, i) => i === 0 || !x.eq(sorted[i - 1] as Decimal));
+  ].map(tidy);
+  const known = [from, ...given.filter((x) => x.gt(from) && x.lt(to)), to];
+  const exactly = new Map(known.map((x) => [x.toNumber(), x]));
+  const inside = [...looked.filter((x) => x > low && x < high), ...exactly.keys()].sort((a, b) => a - b);
+  return { near: inside.filter((x, i) => x !== inside[i - 1]), given: exactly };
 }
 
 /** Looks at a curve over a range in float64. */
 export function scan(curve: Curve, range: SearchRange, target: number, given: readonly Decimal[]): Scan {
-  const xs = placesIn(range, given);
-  const heights = xs.map((x) => curve.float(x.toNumber()) - target);
+  const places = placesIn(range, given);
+  const heights = places.near.map((x) => curve.float(x) - target);
   const sizes = heights.filter((height) => Number.isFinite(height)).map(Math.abs);
   const largest = sizes.reduce((most, size) => Math.max(most, size), 0);
-  return { xs, heights, largest };
+  return { places, heights, largest };
 }

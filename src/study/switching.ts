@@ -2,7 +2,7 @@ import type { Decimal } from '../core/number';
 import type { Question } from '../model/response';
 import { lever, type Lever } from '../model/view';
 import { breakeven } from './breakeven';
-import { exactPrecision, floatOnly, floatPrecision, type Curve } from './curve';
+import type { Curve } from './curve';
 import { defaultRange } from './searchRange';
 
 /** How far an input must move before the result crosses the target. */
@@ -23,19 +23,11 @@ function nearestTo(base: Decimal, values: readonly Decimal[]): Decimal | undefin
   }, undefined);
 }
 
-function switchingValue(question: Question, moved: Lever, target: Decimal, quick: boolean): SwitchingValue {
+function switchingValue(question: Question, moved: Lever, target: Decimal): SwitchingValue {
   const response = question.response([moved]);
   const curve: Curve = { exact: (x) => response.exact([x]), float: (x) => response.float([x]) };
   const { base } = moved;
-  const crossings = response.depends
-    ? breakeven(
-        quick ? floatOnly(curve) : curve,
-        defaultRange(moved),
-        target,
-        [base],
-        quick ? floatPrecision : exactPrecision,
-      ).crossings
-    : [];
+  const crossings = response.depends ? breakeven(curve, defaultRange(moved), target, [base]).crossings : [];
   const all = crossings.filter(({ direction }) => direction !== 'touch').map(({ value }) => value);
   const value = nearestTo(base, all);
   const changePercent = value === undefined || base.isZero() ? undefined : value.minus(base).dividedBy(base).times(100);
@@ -60,10 +52,9 @@ function byMargin(a: SwitchingValue, b: SwitchingValue): number {
  * Switching values: for every input of the plan, the value at which the result crosses the target, the others as they
  * stand (ADB, Financial Management and Analysis of Projects, 7.11). Found by root search: the reciprocal rule of that
  * text holds for straight lines only.
- * @param quick in float64 throughout, for drawing
  */
-export function switchingValues(question: Question, target: Decimal, quick = false): SwitchingValue[] {
+export function switchingValues(question: Question, target: Decimal): SwitchingValue[] {
   return inputsOf(question)
-    .map((moved) => switchingValue(question, moved, target, quick))
+    .map((moved) => switchingValue(question, moved, target))
     .sort(byMargin);
 }

@@ -1,5 +1,6 @@
 import { decimal, type Decimal } from '../core/number';
-import type { IsAbove, Place } from './bracket';
+import { isAbove, type Place } from './bracket';
+import type { Looked } from './looked';
 
 /** What a closer look between scanned places of one side found. */
 export interface Touches {
@@ -18,6 +19,8 @@ const promising = 1e-6;
 const meeting = decimal('1e-24');
 /** A dip between places reaches no further below them than a few times what the curve rises from place to place. */
 const deepest = 4;
+/** Heights below this float64 cannot tell apart from one another. */
+const smallest = 1e-300;
 /** Two touches this near are one. */
 const sameTouch = decimal('1e-12');
 
@@ -34,7 +37,7 @@ function lowestFloat(distance: (x: number) => number, from: number, to: number):
 }
 
 /** The same exactly; it stops early where the curve turns out to cross the target. */
-function lowestExact(height: (x: Decimal) => Decimal, from: Place, to: Place, isAbove: IsAbove): Place {
+function lowestExact(height: (x: Decimal) => Decimal, from: Place, to: Place): Place {
   const share = decimal(5).sqrt().minus(1).dividedBy(2);
   const at = (x: Decimal): Place => ({ x, y: height(x) });
   let [low, high] = [from.x, to.x];
@@ -54,15 +57,26 @@ function lowestExact(height: (x: Decimal) => Decimal, from: Place, to: Place, is
   return left.y.abs().lte(right.y.abs()) ? left : right;
 }
 
-/** Whether a curve on one side of the target may come nearest to it between two of three neighbouring places. */
-function dips(a: Place | undefined, b: Place, c: Place | undefined, isAbove: IsAbove): boolean {
-  const neighbours = [a, c].filter((place) => place !== undefined);
-  if (b.y.isNaN() || neighbours.some(({ y }) => y.isNaN() || isAbove(y) !== isAbove(b.y))) return false;
+/** Whether float64 sees no reason why a curve could not come nearest to the target around a place. */
+function mayDip({ heights }: Looked, i: number): boolean {
+  const b = heights[i]!;
+  const neighbours = [heights[i - 1], heights[i + 1]].filter((y) => y !== undefined);
+  if (Number.isNaN(b) || neighbours.some((y) => Number.isNaN(y) || y >= 0 !== b >= 0)) return false;
+  const rises = neighbours.map((y) => Math.abs(y) - Math.abs(b));
+  const isNear = Math.abs(b) < smallest || rises.some((rise) => Math.abs(b) <= rise * deepest * 2);
+  return isNear && rises.every((rise) => rise >= 0);
+}
+
+/** Whether a curve on one side of the target may come nearest to it between the neighbours of a place. */
+function dips(looked: Looked, i: number): boolean {
+  if (!mayDip(looked, i)) return false;
+  const { y } = looked.place(i);
+  const around = [i - 1, i + 1].filter((at) => at in looked.heights).map((at) => looked.place(at).y);
   // Met at an end of the range, or along a whole stretch, the target is not touched.
-  const staysAtTarget = b.y.isZero() && (neighbours.length < 2 || neighbours.some(({ y }) => y.isZero()));
-  const rises = neighbours.map(({ y }) => y.abs().minus(b.y.abs()));
+  const staysAtTarget = y.isZero() && (around.length < 2 || around.some((beside) => beside.isZero()));
+  const rises = around.map((beside) => beside.abs().minus(y.abs()));
   const isLowest = rises.every((rise) => !rise.isNegative());
-  return !staysAtTarget && isLowest && rises.some((rise) => b.y.abs().lte(rise.times(deepest)));
+  return !staysAtTarget && isLowest && rises.some((rise) => y.abs().lte(rise.times(deepest)));
 }
 
 /**
@@ -70,38 +84,31 @@ function dips(a: Place | undefined, b: Place, c: Place | undefined, isAbove: IsA
  * @param height the result less the target, exactly
  * @param quick the same in float64
  */
-export function touches(
-  places: readonly Place[],
-  height: (x: Decimal) => Decimal,
-  quick: (x: number) => number,
-  isAbove: IsAbove,
-): Touches {
+export function touches(looked: Looked, height: (x: Decimal) => Decimal, quick: (x: number) => number): Touches {
   const touching: Decimal[] = [];
   const changes: [Place, Place][] = [];
-  places.forEach((middle, i) => {
-    if (!dips(places[i - 1], middle, places[i + 1], isAbove)) return;
-    const [from, to] = [places[i - 1] ?? middle, places[i + 1] ?? middle];
-    const around = larger(from.y.abs(), to.y.abs());
-    if (!isPromising(quick, from, to, around, isAbove)) return;
-    const low = lowestExact(height, from, to, isAbove);
-    if (low.y.abs().lte(around.times(meeting))) touching.push(low.x);
-    else if (isAbove(low.y) !== isAbove(middle.y)) changes.push([from, low], [low, to]);
+  const { heights } = looked;
+  heights.forEach((middle, i) => {
+    if (!dips(looked, i)) return;
+    const [left, right] = [Math.max(i - 1, 0), Math.min(i + 1, heights.length - 1)];
+    const around = Math.max(Math.abs(heights[left]!), Math.abs(heights[right]!));
+    if (!isPromising(quick, looked.near[left]!, looked.near[right]!, middle >= 0, around)) return;
+    const [from, to] = [looked.place(left), looked.place(right)];
+    const low = lowestExact(height, from, to);
+    if (low.y.abs().lte(meeting.times(around))) touching.push(low.x);
+    else if (isAbove(low.y) !== middle >= 0) changes.push([from, low], [low, to]);
   });
   return { touching: apart(touching), changes };
 }
 
-/** Whether float64 sees the curve come near the target, or cross it, between two places. */
-function isPromising(quick: (x: number) => number, from: Place, to: Place, around: Decimal, isAbove: IsAbove): boolean {
-  const near = quick(lowestFloat((x) => Math.abs(quick(x)), from.x.toNumber(), to.x.toNumber()));
-  return isAbove(decimal(near)) !== isAbove(from.y) || Math.abs(near) <= promising * around.toNumber();
+/** Whether float64 sees the curve come near the target, or cross it, between two places of one side. */
+function isPromising(quick: (x: number) => number, from: number, to: number, above: boolean, around: number): boolean {
+  const near = quick(lowestFloat((x) => Math.abs(quick(x)), from, to));
+  return near >= 0 !== above || Math.abs(near) <= promising * around;
 }
 
 /** Ascending inputs with those left out that two neighbouring dips both found. */
 function apart(touching: readonly Decimal[]): Decimal[] {
   const isNew = (x: Decimal, before: Decimal): boolean => x.minus(before).abs().gt(x.abs().times(sameTouch));
   return touching.filter((x, i) => i === 0 || isNew(x, touching[i - 1]!));
-}
-
-function larger(a: Decimal, b: Decimal): Decimal {
-  return a.gt(b) ? a : b;
 }

@@ -6,10 +6,11 @@ import { question } from '../../src/model/response';
 import { evaluatePlan } from '../../src/model/values';
 import { lever, type Lever } from '../../src/model/view';
 import { breakeven } from '../../src/study/breakeven';
-import { floatOnly, floatPrecision, type Curve } from '../../src/study/curve';
+import type { Curve } from '../../src/study/curve';
 import { evenSteps, gridRows, pictureRange } from '../../src/study/grid';
 import { heldSurface } from '../../src/study/heldSurface';
 import { defaultRange } from '../../src/study/searchRange';
+import { switchingValues } from '../../src/study/switching';
 import { quickTornado, tornado } from '../../src/study/tornado';
 import { measureTogether, printTable } from './measure';
 import { against, cellOf, model, plan } from './shipped';
@@ -44,9 +45,9 @@ printTable(
       'question and quick tornado': () => quickTornado(ask()),
       'question alone': ask,
       'exact tornado': () => tornado(asked),
-      'quick breakeven': () => breakeven(floatOnly(curve), range, target, given, floatPrecision),
       'exact breakeven': () => breakeven(curve, range, target, given),
       'best weeks, 40 × 40': () => [...gridRows((x, y) => surface.float(x, y), times, densities)],
+      'switching values': () => switchingValues(asked, target),
     },
     { runs: 9 },
   ),

@@ -28,6 +28,24 @@ test('what was typed just before the page is left is not lost', async ({ page })
   await expect(fieldOf(page, 'Wage')).toHaveValue('16.25');
 });
 
+test('two tabs keep their work apart, and a new one goes on with the newest', async ({ page, context }) => {
+  await openNursery(page);
+  await fieldOf(page, 'Wage').fill('16.25');
+  await page.waitForTimeout(500);
+  const other = await context.newPage();
+  await openApp(other);
+  await expect(fieldOf(other, 'Wage')).toHaveValue('16.25');
+  await fieldOf(other, 'Wage').fill('29');
+  await other.waitForTimeout(500);
+  await page.reload();
+  await expect(fieldOf(page, 'Wage')).toHaveValue('16.25');
+  await other.reload();
+  await expect(fieldOf(other, 'Wage')).toHaveValue('29');
+  const third = await context.newPage();
+  await openApp(third);
+  await expect(fieldOf(third, 'Wage')).toHaveValue('29');
+});
+
 test('a browser that refuses storage is said, and the page works on', async ({ page }) => {
   await page.addInitScript(() => {
     IDBFactory.prototype.open = () => {

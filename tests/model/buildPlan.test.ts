@@ -100,6 +100,19 @@ describe('a circle', () => {
   });
 });
 
+describe('names that are not there', () => {
+  it.each([
+    ['are all told', 'a: nope + nix * nope', ['name-unknown | 2 | formula | a | nope', 'name-unknown | 2 | formula | a | nix']],
+    [
+      'beside a fault of another kind',
+      't [s]: 2\na: t + 1 + nix',
+      ['name-unknown | 3 | formula | a | nix', 'unit-mixed | 3 | formula | a | t + 1'],
+    ],
+  ])('%s', (_claim, text, faults) => {
+    expect(told(modelOf(text).faults)).toEqual(faults);
+  });
+});
+
 describe('a fault upstream', () => {
   it.each([
     ['is not told again downstream', 'a: nope\nb: a + 1\nc: b * 2', ['name-unknown | 2 | formula | a | nope']],

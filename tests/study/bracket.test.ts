@@ -1,19 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { decimal, type Decimal } from '../../src/core/number';
-import { drawTogether, shortestNear } from '../../src/study/bracket';
-import { exactPrecision, floatPrecision } from '../../src/study/curve';
+import { drawTogether, isAbove, shortestNear } from '../../src/study/bracket';
 
 type Height = (x: Decimal) => Decimal;
-const isAbove = (y: Decimal): boolean => y.gte(0);
 
-function close(height: Height, from: string, to: string, precision = exactPrecision) {
+function close(height: Height, from: string, to: string) {
   let calls = 0;
   const counted: Height = (x) => {
     calls += 1;
     return height(x);
   };
   const [a, b] = [from, to].map((text) => ({ x: decimal(text), y: height(decimal(text)) }));
-  return { ...drawTogether(counted, a!, b!, isAbove, precision), calls: () => calls };
+  return { ...drawTogether(counted, a!, b!), calls: () => calls };
 }
 
 const step: Height = (x) => decimal(x.lt(3) ? -1 : 1);
@@ -51,12 +49,6 @@ describe('two places are drawn together', () => {
     ['a pole, by halves', pole, 130],
   ])('%s takes few steps', (_claim, height, most) => {
     expect(close(height, '0', '10.3').calls()).toBeLessThanOrEqual(most);
-  });
-
-  it('no closer than asked', () => {
-    const { a, b, calls } = close((x) => x.pow(3).minus(27), '0', '10', floatPrecision);
-    expect(b.x.minus(a.x).toNumber()).toBeLessThanOrEqual(3.1e-14);
-    expect(calls()).toBeLessThan(close((x) => x.pow(3).minus(27), '0', '10').calls());
   });
 
   it('until a place that cannot be computed, which is told', () => {

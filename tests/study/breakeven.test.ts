@@ -1,7 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { decimal, type Decimal } from '../../src/core/number';
-import { breakeven } from '../../src/study/breakeven';
-import { floatOnly, floatPrecision } from '../../src/study/curve';
 import { curveOf, said, search } from './curveOf';
 
 type Case = readonly [claim: string, formula: string, from: string, to: string, found: string];
@@ -200,24 +198,6 @@ describe('without a crossing or break', () => {
 
   it('noise of the arithmetic around the target makes none', () => {
     expect(said(search(curveOf('x / 3 * 3 - x'), '0', '10'))).toBe('everywhere');
-  });
-});
-
-describe('in float64', () => {
-  const quick = (formula: string, from: string, to: string) => {
-    const range = { from: decimal(from), to: decimal(to) };
-    return said(breakeven(floatOnly(curveOf(formula)), range, decimal(0), [], floatPrecision));
-  };
-
-  it.each([
-    ['x - 5', '0', '10', '5 up'],
-    ['0.1 * x - 0.3', '0', '10', '3 up'],
-    ['(x - 2) * (x - 5)', '0', '10', '2 down, 5 up'],
-    ['1 / (5 - x)', '0', '10', 'breaks 5'],
-    ['x + 1', '0', '10', 'everywhere'],
-    ['min(x, 5) - 5', '0', '10', '5 up'],
-  ])('%s from %s to %s gives %s', (formula, from, to, found) => {
-    expect(quick(formula, from, to)).toBe(found);
   });
 });
 

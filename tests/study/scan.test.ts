@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { decimal } from '../../src/core/number';
-import { placesIn, scan } from '../../src/study/scan';
+import { placeAt, placesIn, scan } from '../../src/study/scan';
 
 function exactly(from: string, to: string, given: readonly string[] = []) {
-  return placesIn({ from: decimal(from), to: decimal(to) }, given.map(decimal));
+  const places = placesIn({ from: decimal(from), to: decimal(to) }, given.map(decimal));
+  return places.near.map((_, i) => placeAt(places, i));
 }
 
 function places(from: string, to: string, given: readonly string[] = []): number[] {
@@ -53,6 +54,18 @@ describe('the places looked at', () => {
     expect(Math.max(...within.slice(1).map((x, i) => x / within[i]!))).toBeLessThan(1.05);
   });
 
+  it('hold both ends and the given ones in all their digits', () => {
+    const [from, given, to] = ['0.1000000000000000000001', '1.23456789012345678901', '3.00000000000000000000009'];
+    const xs = exactly(from, to, [given]).map(String);
+    expect([xs[0], xs.includes(given), xs.at(-1)]).toEqual([from, true, to]);
+  });
+
+  it('lie at numbers that people would write', () => {
+    // 0.1 + 0.2 in float64 is 0.30000000000000004.
+    expect(places('0.1', '0.3')).toContain(0.2);
+    expect(places('0', '0.7').filter((x) => x !== Number(x.toPrecision(15)))).toEqual([]);
+  });
+
   it('hold the given ones inside the range, once', () => {
     const xs = places('0', '10', ['3.33333', '3.33333', '11', '-1', '10']);
     expect([xs.filter((x) => x === 3.33333).length, xs.includes(11), xs.includes(-1)]).toEqual([1, false, false]);
@@ -64,7 +77,7 @@ describe('a scan', () => {
   const found = scan(curve, { from: decimal(0), to: decimal(10) }, 3, [decimal(4)]);
 
   it('has the height above the target at each place, NaN where there is none', () => {
-    const at = (x: number) => found.heights[found.xs.findIndex((each) => each.eq(x))];
+    const at = (x: number) => found.heights[found.places.near.indexOf(x)];
     expect([0, 4, 5, 6, 10].map(at)).toEqual([-3, 5, 7, NaN, NaN]);
   });
 

@@ -4,9 +4,10 @@ import { touches } from '../../src/study/touch';
 
 /** Touches and changes of side that a closer look finds between whole numbers from 0 to 10. */
 function look(height: (x: Decimal) => Decimal) {
-  const places = Array.from({ length: 11 }, (_, x) => ({ x: decimal(x), y: height(decimal(x)) }));
+  const near = Array.from({ length: 11 }, (_, x) => x);
   const quick = (x: number): number => height(decimal(x)).toNumber();
-  const found = touches(places, height, quick, (y) => y.gte(0));
+  const place = (i: number) => ({ x: decimal(i), y: height(decimal(i)) });
+  const found = touches({ near, heights: near.map(quick), place, isAtTarget: false }, height, quick);
   return {
     touching: found.touching.map((x) => x.toNumber()),
     changes: found.changes.map(([from, to]) => [from.x.toNumber(), to.x.toNumber()]),

@@ -50,7 +50,7 @@ function createSearch(wanted: Accessor<SwitchAsk>, inSight: Accessor<boolean>): 
     worker = new Worker(new URL('./switchWorker.ts', import.meta.url), { type: 'module' });
     worker.addEventListener('message', ({ data }: MessageEvent<SwitchReply>) => {
       setAnswered({ of: ask, reply: data });
-      if (data.exact) close();
+      close();
     });
     worker.addEventListener('error', (event) => {
       event.preventDefault();
@@ -64,8 +64,7 @@ function createSearch(wanted: Accessor<SwitchAsk>, inSight: Accessor<boolean>): 
     close();
     setBroken(false);
     const known = untrack(answered);
-    const isAnswered = known?.of === ask && known.reply.exact;
-    if (inSight() && !isAnswered) timer = setTimeout(() => search(ask), pause);
+    if (inSight() && known?.of !== ask) timer = setTimeout(() => search(ask), pause);
   });
   onCleanup(close);
   return { answered, broken };
@@ -96,7 +95,7 @@ export function Switching(props: SwitchingProps): JSX.Element {
         {(all) => (
           <>
             <p class="finding"><Sentence phrase={switchSentence(all(), here)} /></p>
-            <Lines found={switchLines(all(), here)} exact={newest()?.exact === true} goTo={props.goTo} />
+            <Lines found={switchLines(all(), here)} goTo={props.goTo} />
           </>
         )}
       </Show>
@@ -107,7 +106,6 @@ export function Switching(props: SwitchingProps): JSX.Element {
 
 interface LinesProps {
   readonly found: readonly SwitchLine[];
-  readonly exact: boolean;
   readonly goTo: (cell: number) => void;
 }
 
@@ -118,10 +116,7 @@ function Lines(props: LinesProps): JSX.Element {
     <>
       <div class="table-room" role="region" aria-label="Where each entry flips the answer" tabindex="0">
         <table>
-          <caption>
-            Where each entry flips the answer, the others as they stand
-            {props.exact ? '' : ' (being worked out exactly …)'}
-          </caption>
+          <caption>Where each entry flips the answer, the others as they stand</caption>
           <thead>
             <tr>
               <th scope="col">entry</th><th scope="col">today</th><th scope="col">flips at</th><th scope="col">change</th>

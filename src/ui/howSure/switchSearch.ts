@@ -23,11 +23,8 @@ export interface SwitchText {
   readonly change: string | undefined;
 }
 
-export interface SwitchReply {
-  /** Whether the values are exact rather than float64. */
-  readonly exact: boolean;
-  readonly found: readonly SwitchText[];
-}
+/** Where every input flips the answer, in order. */
+export type SwitchReply = readonly SwitchText[];
 
 /** Where one input flips the answer. */
 export interface Switch {
@@ -51,21 +48,19 @@ function written({ lever, value, all, changePercent }: SwitchingValue): SwitchTe
   };
 }
 
-/** Searches all inputs of the plan: at once in float64, then exactly. */
-export function* searchSwitches({ sheet, subject, target }: SwitchAsk): Generator<SwitchReply, void> {
+/** Searches all inputs of the plan. */
+export function searchSwitches({ sheet, subject, target }: SwitchAsk): SwitchReply {
   const model = buildModel(sheet);
   const plan = model.plans[subject.plan];
   const against = subject.against === undefined ? undefined : model.plans[subject.against];
-  if (plan === undefined) return;
+  if (plan === undefined) return [];
   const view = { model, result: subject.result, plan, against };
   const asked = question(view, evaluatePlan(plan), against && evaluatePlan(against));
-  for (const exact of [false, true]) {
-    yield { exact, found: switchingValues(asked, decimal(target), !exact).map(written) };
-  }
+  return switchingValues(asked, decimal(target)).map(written);
 }
 
 /** A reply's numbers brought back, in its order. */
-export function readSwitches({ found }: SwitchReply, cells: readonly Cell[]): Switch[] {
+export function readSwitches(found: SwitchReply, cells: readonly Cell[]): Switch[] {
   return found.flatMap(({ cell: id, base, value, change, all }) => {
     const cell = cells[id];
     if (cell === undefined) return [];

@@ -1,5 +1,5 @@
 import { searchSwitches, type SwitchAsk } from './switchSearch';
 
 addEventListener('message', ({ data }: MessageEvent<SwitchAsk>) => {
-  for (const reply of searchSwitches(data)) postMessage(reply);
+  postMessage(searchSwitches(data));
 });

@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { decimal } from '../../src/core/number';
+import { question } from '../../src/model/response';
+import { evaluatePlan } from '../../src/model/values';
+import { switchingValues } from '../../src/study/switching';
+import { idOf, modelOf } from '../model/table';
+
+/** `name: nearest (all) change` of every input for the result r, in order. */
+function switches(text: string, target = '0'): string[] {
+  const model = modelOf(text);
+  const plan = model.plans[0]!;
+  const asked = question({ model, result: idOf(model, 'r'), plan, against: undefined }, evaluatePlan(plan), undefined);
+  return switchingValues(asked, decimal(target)).map(({ lever, value, all, changePercent }) => {
+    const change = changePercent === undefined ? 'no change' : `${changePercent.toDecimalPlaces(4).toString()} %`;
+    return `${lever.cell.name}: ${value?.toString() ?? 'none'} (${all.join(' ')}) ${change}`;
+  });
+}
+
+// 100 heads at 2 less 150: 0 at a price of 1.5, at 75 heads, and at costs of 200.
+const stand = 'costs: 150\nprice: 2 | range: 1.6 2.2\nheads: 100\nidle: 3\nr: price * heads - costs';
+
+describe('switching values', () => {
+  it('come with the thinnest margin first, ties in file order, and those that cannot flip it last', () => {
+    expect(switches(stand)).toEqual([
+      'price: 1.5 (1.5) -25 %', 'heads: 75 (75) -25 %', 'costs: 200 (200) 33.3333 %', 'idle: none () no change',
+    ]);
+  });
+
+  it('move with the target', () => {
+    expect(switches(stand, '-50')[0]).toBe('price: 1 (1) -50 %');
+  });
+
+  it('are the nearest of several', () => {
+    expect(switches('x: 4 | range: 0 8\nr: (x - 1) * (x - 6)')).toEqual(['x: 6 (1 6) 50 %']);
+  });
+
+  it('have no change in per cent from 0', () => {
+    expect(switches('x: 0 | range: 0 8\nr: x - 6')).toEqual(['x: 6 (6) no change']);
+  });
+
+  it('leave out where the target is only touched', () => {
+    expect(switches('x: 4 | range: 0 8\nr: (x - 3) * (x - 3)')).toEqual(['x: none () no change']);
+  });
+});
