@@ -1,4 +1,4 @@
-import { createSignal } from 'solid-js';
+import { createMemo, createSignal } from 'solid-js';
 import type { Live } from './live';
 
 /** A field of the model's sheet. */
@@ -27,7 +27,7 @@ function keyOf({ row, column }: FieldKey): string {
 /** Drafts belong to the model that they were typed in, and come back with it when undo does. */
 export function createDrafts(live: Live): Drafts {
   const [byOrigin, setByOrigin] = createSignal<ReadonlyMap<object, Texts>>(new Map(), { equals: false });
-  const texts = (): Texts => byOrigin().get(live.origin()) ?? none;
+  const texts = createMemo((): Texts => byOrigin().get(live.origin()) ?? none);
   return {
     get: (key) => texts().get(keyOf(key))?.[2],
     set: (key, text) => {

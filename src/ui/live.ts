@@ -107,8 +107,9 @@ function sameShape(a: Model, b: Model): boolean {
 }
 
 /** Brings a model to life. */
-export function createLive(initial: Model, origin: Origin): Live {
-  const history = createHistory(momentOf(initial, origin));
+export function createLive(initial: Model, first: Origin): Live {
+  const history = createHistory(momentOf(initial, first));
+  const [origin, setOrigin] = createSignal(first);
   const [signals, setSignals] = createSignal(new CellSignals(history.moment()));
   const [shape, setShape] = createSignal(initial, { equals: sameShape });
   const [version, setVersion] = createSignal(0);
@@ -116,6 +117,7 @@ export function createLive(initial: Model, origin: Origin): Live {
   const show = (next: Moment, old: Moment): void => {
     if (next.origin === old.origin && signals().fits(next)) signals().show(next, old);
     else setSignals(new CellSignals(next));
+    setOrigin(next.origin);
     setShape(next.model);
     setVersion((count) => count + 1);
   };
@@ -135,7 +137,7 @@ export function createLive(initial: Model, origin: Origin): Live {
     model: () => history.moment().model,
     shape,
     values: () => history.moment().values,
-    origin: () => history.moment().origin,
+    origin,
     shown: (plan, cell) => signals().read(plan, cell),
     before: (plan, cell) => history.before().values[plan]?.numbers[cell] ?? unknownNumber,
     edit: (change) => put(edited(history.moment().model, change)),
