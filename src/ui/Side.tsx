@@ -1,4 +1,4 @@
-import { ErrorBoundary, lazy, Match, Suspense, Switch, type JSX } from 'solid-js';
+import { createEffect, ErrorBoundary, lazy, Match, on, Suspense, Switch, type JSX } from 'solid-js';
 import type { Question } from './questions';
 import type { ScreenProps } from './screen';
 import { Link } from './words';
@@ -26,7 +26,9 @@ export function Side(props: { question: Question }): JSX.Element {
     },
   };
   return (
-    <ErrorBoundary fallback={(error: unknown) => <Failed error={error} />}>
+    <ErrorBoundary fallback={(error: unknown, again) => (
+      <Failed error={error} when={[props.question, live.version()]} again={again} />
+    )}>
       <Suspense fallback={<p class="busy" role="status">Drawing …</p>}>
         <Switch>
           <Match when={props.question === 'beds'}><Beds {...given} /></Match>
@@ -40,7 +42,9 @@ export function Side(props: { question: Question }): JSX.Element {
   );
 }
 
-function Failed(props: { error: unknown }): JSX.Element {
+/** Says that a question could not be shown, and tries again with another question or after an edit. */
+function Failed(props: { error: unknown; when: unknown; again: () => void }): JSX.Element {
+  createEffect(on(() => props.when, () => props.again(), { defer: true }));
   const text = (): string => (props.error instanceof Error ? props.error.message : String(props.error));
   return (
     <div class="empty" role="alert">

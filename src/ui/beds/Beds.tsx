@@ -1,8 +1,9 @@
 import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
-import { readIsoDate, isoDate } from '../../trade/civilDate';
+import { readIsoDate } from '../../trade/civilDate';
 import { Choices, type Option } from '../finding/Choices';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
+import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
 import { askedOf, sameAsked, type Asked } from './asked';
 import { ByWeeksView } from './ByWeeksView';
@@ -11,12 +12,9 @@ import { Faults } from './Faults';
 import { createLater } from './later';
 import { lookAt } from './look';
 import { printOnly } from '../printOnly';
-import { Rounding } from './Rounding';
 import { StageTable } from './StageTable';
 import { told } from './told';
-import { createPaidStaff, createWorkHours } from './workHours';
-import { WorkWeek } from './WorkWeek';
-import { Year } from './Year';
+import { YearAndWork } from './YearAndWork';
 import '../finding/finding.css';
 import './beds.css';
 
@@ -77,11 +75,8 @@ interface AnswerProps extends ScreenProps {
 function Answer(props: AnswerProps): JSX.Element {
   const look = createMemo(() => lookAt(props.asked));
   const found = createMemo(() => told(look(), props.alone ? '' : props.name, here));
-  const dayIn = (key: string): number | undefined => readIsoDate(props.choice.setting(key));
-  const start = createMemo(() => dayIn('beds start') ?? mondayOf(new Date()));
+  const start = createMemo(() => readIsoDate(props.choice.setting('beds start')) ?? mondayOf(new Date()));
   const later = createLater(() => props.asked, () => start());
-  const times = createWorkHours(props);
-  const paid = createPaidStaff(props);
   const stands = (): void => props.choice.setSetting('question', 'beds');
   const print = (): void => {
     stands();
@@ -95,34 +90,17 @@ function Answer(props: AnswerProps): JSX.Element {
       </div>
       <Faults faults={look().faults} cells={props.asked.cells} quiet={false} goTo={props.goTo} />
       <StageTable look={look()} goTo={props.goTo} />
+      <HowWorked choice={props.choice} entry="balanced" />
       <Show when={look().byWeeks}>
-        {(split) => <ByWeeksView found={split()} names={props.asked.names} />}
-      </Show>
-      <Show when={later()}>
-        {(worked) => (
+        {(split) => (
           <>
-            <Show when={worked().loss}>
-              {(loss) => (
-                <Rounding loss={loss()} suggested={worked().suggested} asked={worked().asked} live={props.live}
-                  plan={props.plan} goTo={props.goTo} />
-              )}
-            </Show>
-            <Show when={worked().year.batches.length > 0 || look().faults.length === 0}>
-              <Year year={worked().year} boards={worked().asked.schedule.boards.toNumber()} cells={props.asked.cells}
-                names={props.asked.names} known={look().faults} steps={times.steps()} staff={paid.staff()}
-                goTo={props.goTo} setStart={(day) => props.choice.setSetting('beds start', isoDate(day))}>
-                {paid.view()}
-              </Year>
-            </Show>
-            <Show when={worked().year.batches.length > 0}>
-              <WorkWeek year={worked().year} steps={times.steps()} from={dayIn('beds week')}
-                setFrom={(day) => props.choice.setSetting('beds week', isoDate(day))}
-                file={props.live.origin().name} plan={props.name} names={props.asked.names} beforePrint={stands}>
-                {times.view()}
-              </WorkWeek>
-            </Show>
+            <ByWeeksView found={split()} names={props.asked.names} />
+            <HowWorked choice={props.choice} entry="by weeks" />
           </>
         )}
+      </Show>
+      <Show when={later()}>
+        {(worked) => <YearAndWork {...props} worked={worked()} known={look().faults} beforePrint={stands} />}
       </Show>
       <Suspense><BestWeeks {...props} /></Suspense>
       <p class="print-all"><button type="button" class="word" onClick={print}>Print the beds</button></p>

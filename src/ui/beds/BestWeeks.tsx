@@ -5,9 +5,10 @@ import type { View } from '../../model/view';
 import type { Way } from '../../study/best';
 import { subjectOf } from '../breakeven/told';
 import { chosen, results } from '../finding/askable';
+import { createWork } from '../finding/betterAnswers';
 import { createSight } from '../finding/sight';
+import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
-import { createWork } from '../twoWay/work';
 import type { Asked } from './asked';
 import { BestAnswer } from './BestAnswer';
 import { bestAsk, chosenOf, stageOptions, usualWay, type BestAsk, type Chosen, type StageOption } from './bestWeeksAsk';
@@ -108,6 +109,7 @@ function Asking(props: AskingProps): JSX.Element {
       <Show when={answer()} fallback={<p class="heat-wait" role="status">Looking for the best weeks …</p>}>
         {(found) => <BestAnswer look={found().found} speech={found().of.speech} file={props.live.origin().name} />}
       </Show>
+      <HowWorked choice={props.choice} entry="best weeks" />
     </section>
   );
 }

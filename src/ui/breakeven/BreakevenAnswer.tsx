@@ -5,6 +5,7 @@ import { Choices } from '../finding/Choices';
 import { sentences, textOf } from '../finding/phrase';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
+import { HowWorked } from '../method/HowWorked';
 import { printedUnit } from '../printedUnit';
 import type { ScreenProps } from '../screen';
 import { TwoWay } from '../twoWay/TwoWay';
@@ -75,6 +76,7 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
           onEnd={(end, text) => settings.setEnd(end, text)} />
       </div>
       <BreakevenTables matter={matter()} quick={study.quick()} looked={settings.looked()} exact={study.exact()} />
+      <HowWorked choice={props.choice} entry="breakeven" />
       <TwoWay {...props} view={settings.view()} targets={settings.targets()}
         range={settings.range().own ? settings.range().range : undefined} />
     </>

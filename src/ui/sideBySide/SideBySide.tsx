@@ -9,7 +9,7 @@ import { Chooser } from '../finding/Chooser';
 import { createSight } from '../finding/sight';
 import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
-import { createWork } from '../twoWay/work';
+import { createWork } from '../finding/betterAnswers';
 import { candidates, chosenOnes } from './candidates';
 import { sideLines, type SideAsk, type SideLines } from './lines';
 import { SideView } from './SideView';

@@ -6,7 +6,7 @@ import type { Grid, Surface } from '../../study/grid';
 import { here } from '../here';
 import { download } from '../saving';
 import { exactRows, heatTable, tableEntries, withUnit, type Along } from './table';
-import { createWork } from './work';
+import { createWork } from '../finding/betterAnswers';
 
 /** All that a table of a result over two inputs is made from. */
 export interface TableAsk {

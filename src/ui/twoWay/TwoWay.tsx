@@ -7,16 +7,17 @@ import type { Targets } from '../breakeven/quickStudy';
 import { claimOf, subjectOf } from '../breakeven/told';
 import type { View } from '../breakeven/view';
 import { inputs, type Group } from '../finding/askable';
+import { createWork } from '../finding/betterAnswers';
 import { Chooser } from '../finding/Chooser';
 import { questionOf } from '../finding/comparing';
 import { createSight } from '../finding/sight';
 import { here } from '../here';
+import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
 import { lookInto, type Pair } from './look';
 import { movingOf, usualSecond } from './pair';
 import type { Speech } from './told';
 import { TwoWayAnswer } from './TwoWayAnswer';
-import { createWork } from './work';
 import './twoWay.css';
 
 interface TwoWayProps extends ScreenProps {
@@ -64,6 +65,7 @@ export function TwoWay(props: TwoWayProps): JSX.Element {
       }>
         {(found) => <TwoWayAnswer look={found().found} speech={found().of.speech} file={props.live.origin().name} />}
       </Show>
+      <HowWorked choice={props.choice} entry="two at once" />
     </section>
   );
 }

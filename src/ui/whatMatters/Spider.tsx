@@ -17,7 +17,7 @@ import { HowWorked } from '../method/HowWorked';
 import { printedUnit } from '../printedUnit';
 import { download } from '../saving';
 import type { Choice } from '../screen';
-import { createWork } from '../twoWay/work';
+import { createWork } from '../finding/betterAnswers';
 import { Link } from '../words';
 import type { ShownBar } from './bars';
 import type { Asked } from './finding';

@@ -1,5 +1,5 @@
 import { createEffect, createSignal, untrack, type Accessor } from 'solid-js';
-import { createBackground, type Stage } from '../finding/background';
+import { createBackground, type Stage } from './background';
 
 /** What was worked out, and what it was asked of. */
 export interface Worked<Ask, Found> {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { answering } from '../../../src/ui/twoWay/work';
+import { answering } from '../../../src/ui/finding/betterAnswers';
 
 function* answers(): Generator<string | undefined, void> {
   yield undefined;
