@@ -36,13 +36,10 @@ export function mostBoards(standing: readonly number[], each: readonly number[])
   return most;
 }
 
-/**
- * The last whole number for which a condition holds that, once false, stays false; 0 where it never holds.
- * @param known whether the guess is known to hold
- */
-export function lastThat(holds: (n: number) => boolean, guess: number, known = false): number {
-  let low = known ? guess : 0;
-  let high = known ? guess + 1 : guess > 1 ? Math.min(guess, tooLarge) : 1;
+/** The last whole number for which a condition holds that, once false, stays false; 0 where it never holds. */
+export function lastThat(holds: (n: number) => boolean, guess: number): number {
+  let low = 0;
+  let high = guess > 1 ? Math.min(guess, tooLarge) : 1;
   let step = 1;
   while (high <= tooLarge && holds(high)) {
     low = high;
@@ -104,23 +101,19 @@ export function floatBatch(args: readonly number[], running: readonly number[]):
   }
   const standing = standingIn(args, running);
   const boards = args[0]!;
-  const fits = (n: number): boolean => {
-    fillBoards(n, share, density, each);
-    return !exceedsFloat(mostBoards(standing, each), boards);
-  };
   let batch = floorFloat(boards / mostBoards(standing, each));
-  let known = false;
-  for (let step = 0; step < mostSteps && batch >= 1; step += 1) {
-    if (fits(batch)) {
-      known = batch < tooLarge;
-      break;
-    }
+  for (let step = 0; step < mostSteps; step += 1) {
+    fillBoards(batch, share, density, each);
+    if (!exceedsFloat(mostBoards(standing, each), boards)) break;
     batch = 0;
     for (let k = 0; k < count; k += 1) {
       batch = Math.max(batch, floorFloat(floorFloat((each[k]! - 1) * density[k]!) / share[k]!));
     }
   }
-  return lastThat(fits, batch, known);
+  return lastThat((n) => {
+    fillBoards(n, share, density, each);
+    return !exceedsFloat(mostBoards(standing, each), boards);
+  }, batch);
 }
 
 function fillBoards(batch: number, share: readonly number[], density: readonly number[], each: number[]): void {
