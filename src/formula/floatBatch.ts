@@ -101,21 +101,33 @@ export function floatBatch(args: readonly number[], running: readonly number[]):
   }
   const standing = standingIn(args, running);
   const boards = args[0]!;
+  const plan = { boards, share, density, standing, each };
   let batch = floorFloat(boards / mostBoards(standing, each));
-  for (let step = 0; step < mostSteps; step += 1) {
-    fillBoards(batch, share, density, each);
-    if (!exceedsFloat(mostBoards(standing, each), boards)) break;
+  for (let step = 0; step < mostSteps && batch >= 1; step += 1) {
+    if (fits(plan, batch)) return batch < tooLarge && !fits(plan, batch + 1) ? batch : lastFitting(plan, batch);
     batch = 0;
     for (let k = 0; k < count; k += 1) {
       batch = Math.max(batch, floorFloat(floorFloat((each[k]! - 1) * density[k]!) / share[k]!));
     }
   }
-  return lastThat((n) => {
-    fillBoards(n, share, density, each);
-    return !exceedsFloat(mostBoards(standing, each), boards);
-  }, batch);
+  return lastFitting(plan, batch);
 }
 
-function fillBoards(batch: number, share: readonly number[], density: readonly number[], each: number[]): void {
+/** What a batch is tried on, by running stage; `each` is filled by each try. */
+interface Plan {
+  readonly boards: number;
+  readonly share: readonly number[];
+  readonly density: readonly number[];
+  readonly standing: readonly number[];
+  readonly each: number[];
+}
+
+/** Whether the boards suffice for a batch; its boards in each stage go to `each`. */
+function fits({ boards, share, density, standing, each }: Plan, batch: number): boolean {
   for (let k = 0; k < each.length; k += 1) each[k] = ceilFloat(ceilFloat(batch * share[k]!) / density[k]!);
+  return !exceedsFloat(mostBoards(standing, each), boards);
+}
+
+function lastFitting(plan: Plan, guess: number): number {
+  return lastThat((n) => fits(plan, n), guess);
 }
