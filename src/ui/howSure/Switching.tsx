@@ -1,7 +1,6 @@
 import { createEffect, createMemo, createSignal, For, onCleanup, Show, untrack, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { Sentence } from '../finding/Sentence';
-import { createSight } from '../finding/sight';
 import { here } from '../here';
 import type { Live } from '../live';
 import { HowWorked } from '../method/HowWorked';
@@ -17,6 +16,7 @@ interface SwitchingProps {
   readonly result: Cell;
   /** The plan, and the one that it is less. */
   readonly plans: readonly [plan: number, less: number | undefined];
+  readonly inSight: Accessor<boolean>;
   readonly goTo: (cell: number) => void;
 }
 
@@ -77,14 +77,11 @@ export function Switching(props: SwitchingProps): JSX.Element {
     subject: { result: props.result.id, plan: props.plans[0], against: props.plans[1] },
     target: '0',
   }));
-  let section: HTMLElement | undefined;
-  const inSight = createSight(() => section);
-  const { answered, broken } = createSearch(() => wanted(), inSight);
+  const { answered, broken } = createSearch(() => wanted(), () => props.inSight());
   const newest = createMemo(() => (answered()?.of === wanted() ? answered()?.reply : undefined));
   const found = createMemo(() => newest() && readSwitches(newest()!, props.live.model().cells));
   return (
-    <section class="switching" aria-labelledby="switching" ref={section}>
-      <h3 id="switching">How wrong a guess may be</h3>
+    <>
       <Show when={found()} fallback={
         <p class="quiet" role="status">
           {broken()
@@ -100,7 +97,7 @@ export function Switching(props: SwitchingProps): JSX.Element {
         )}
       </Show>
       <HowWorked choice={props.choice} entry="switching" />
-    </section>
+    </>
   );
 }
 

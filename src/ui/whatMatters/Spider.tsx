@@ -1,4 +1,4 @@
-import { createMemo, For, Show, type JSX } from 'solid-js';
+import { createMemo, For, Show, type Accessor, type JSX } from 'solid-js';
 import { exportTable } from '../../files/exportTable';
 import type { Cell } from '../../model/cell';
 import type { Question } from '../../model/response';
@@ -6,25 +6,23 @@ import type { SpiderLine } from '../../study/spider';
 import { drawnHeights } from '../breakeven/drawn';
 import type { LinesDrawing } from '../chart/labelledLines';
 import { Behind } from '../finding/Behind';
+import { createWork } from '../finding/betterAnswers';
 import { LineKey } from '../finding/LineKey';
 import { LinesChart } from '../finding/LinesChart';
 import { namesAmong } from '../finding/named';
 import { sentences, textOf } from '../finding/phrase';
 import { Sentence } from '../finding/Sentence';
-import { createSight } from '../finding/sight';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
 import { printedUnit } from '../printedUnit';
 import { download } from '../saving';
 import type { Choice } from '../screen';
-import { createWork } from '../finding/betterAnswers';
 import { Link } from '../words';
 import type { ShownBar } from './bars';
 import type { Asked } from './finding';
 import { spiderLines, topsOf, type FoundLines, type SpiderAsk } from './spiderLines';
 import { spiderEntries, spiderRows } from './spiderTable';
 import { slopeText, spiderTold } from './spiderTold';
-import '../finding/part.css';
 
 interface SpiderProps {
   readonly question: Question;
@@ -32,6 +30,7 @@ interface SpiderProps {
   /** The tornado's bars, once all are there; undefined until then. */
   readonly bars: readonly ShownBar[] | undefined;
   readonly choice: Choice;
+  readonly inSight: Accessor<boolean>;
   readonly goTo: (cell: number) => void;
 }
 
@@ -46,24 +45,22 @@ function sameRequest(a: Request | undefined, b: Request | undefined): boolean {
 
 /** Spider lines: a result against the change of the inputs with the longest bars, in per cent of today. */
 export function Spider(props: SpiderProps): JSX.Element {
-  let section: HTMLElement | undefined;
-  const inSight = createSight(() => section);
   const request = createMemo((): Request | undefined => {
     return props.bars && { question: props.question, asked: props.asked, ...topsOf(props.bars) };
   }, undefined, { equals: sameRequest });
-  const worked = createWork(() => request(), inSight, (ask) => (ask === undefined ? [].values() : spiderLines(ask)));
+  const worked = createWork(() => request(), () => props.inSight(),
+    (ask) => (ask === undefined ? [].values() : spiderLines(ask)));
   const answer = createMemo(() => {
     const known = worked();
     return known?.of === undefined ? undefined : { of: known.of, found: known.found };
   });
   return (
-    <section class="part" aria-labelledby="spider" ref={section}>
-      <h3 id="spider">Per cent for per cent</h3>
+    <>
       <Show when={answer()} fallback={<p class="quiet wait" role="status">Working out the lines …</p>}>
         {(known) => <Lines request={known().of} found={known().found} goTo={props.goTo} />}
       </Show>
       <HowWorked choice={props.choice} entry="spider" />
-    </section>
+    </>
   );
 }
 

@@ -1,20 +1,22 @@
-import { createMemo, Match, Show, Switch, type JSX } from 'solid-js';
+import { createMemo, lazy, Match, Show, Switch, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { AskingHead } from '../finding/AskingHead';
 import { CannotCompute } from '../finding/CannotCompute';
 import { errorIn, questionOf } from '../finding/comparing';
 import { lookedAt, ofWhat, type Looked } from '../finding/looked';
-import { Switching } from '../howSure/Switching';
+import { Part } from '../finding/Part';
 import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
 import { SideBySide } from '../sideBySide/SideBySide';
-import { DriversBeside } from './DriversBeside';
 import type { Asked } from './finding';
 import { createTornado } from './shownTornado';
-import { Spider } from './Spider';
 import { TornadoView } from './TornadoView';
 import '../finding/finding.css';
 import './whatMatters.css';
+
+const DriversBeside = lazy(async () => ({ default: (await import('./DriversBeside')).DriversBeside }));
+const Spider = lazy(async () => ({ default: (await import('./Spider')).Spider }));
+const Switching = lazy(async () => ({ default: (await import('../howSure/Switching')).Switching }));
 
 /** What matters: how far each uncertain entry, by itself, moves a result. */
 export function WhatMatters(props: ScreenProps): JSX.Element {
@@ -58,12 +60,25 @@ function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
             <TornadoView tornado={tornado()} asked={known()} letter={looked().letter || undefined} goTo={props.goTo} />
             <HowWorked choice={props.choice} entry="tornado" />
             <Show when={tornado().share < 1 || tornado().bars.length > 0}>
-              <DriversBeside {...props} result={props.result} looked={looked()} bars={tornado().bars} />
-              <Spider question={question()!} asked={known()} goTo={props.goTo}
-                bars={tornado().share === 1 ? tornado().bars : undefined} choice={props.choice} />
+              <Part id="drivers" heading="Which guesses drive the spread">
+                {(inSight) => (
+                  <DriversBeside {...props} result={props.result} looked={looked()} bars={tornado().bars}
+                    inSight={inSight} />
+                )}
+              </Part>
+              <Part id="spider" heading="Per cent for per cent">
+                {(inSight) => (
+                  <Spider question={question()!} asked={known()} goTo={props.goTo} inSight={inSight}
+                    bars={tornado().share === 1 ? tornado().bars : undefined} choice={props.choice} />
+                )}
+              </Part>
             </Show>
-            <Switching live={props.live} choice={props.choice} result={props.result} goTo={props.goTo}
-              plans={[looked().plan, looked().less]} />
+            <Part id="switching" class="switching" heading="How wrong a guess may be">
+              {(inSight) => (
+                <Switching live={props.live} choice={props.choice} result={props.result} goTo={props.goTo}
+                  plans={[looked().plan, looked().less]} inSight={inSight} />
+              )}
+            </Part>
           </>
         )}
       </Match>

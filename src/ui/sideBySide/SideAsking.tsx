@@ -1,0 +1,88 @@
+import { createMemo, Show, type Accessor, type JSX } from 'solid-js';
+import type { Cell } from '../../model/cell';
+import type { Model, Plan } from '../../model/model';
+import { question } from '../../model/response';
+import type { Values } from '../../model/values';
+import { lever } from '../../model/view';
+import { chosen, inputs } from '../finding/askable';
+import { createWork } from '../finding/betterAnswers';
+import { Chooser } from '../finding/Chooser';
+import { HowWorked } from '../method/HowWorked';
+import type { ScreenProps } from '../screen';
+import { chosenOnes } from './candidates';
+import { sideLines, type SideAsk, type SideLines } from './lines';
+import { SideView } from './SideView';
+import { Which } from './Which';
+import './sideBySide.css';
+
+const key = 'side by side';
+
+interface SideAskingProps extends ScreenProps {
+  readonly planIndex: number;
+  readonly all: readonly Cell[];
+  readonly inSight: Accessor<boolean>;
+}
+
+/** Which results, against which input, and the answer. */
+export function SideAsking(props: SideAskingProps): JSX.Element {
+  const ones = createMemo(() => chosenOnes(props.all, props.choice.setting(key)));
+  const groups = createMemo(() => {
+    const plan = props.live.shape().plans[props.planIndex];
+    return plan === undefined ? [] : inputs(props.live.shape(), plan);
+  });
+  const input = createMemo(() => chosen(groups(), props.choice.input()));
+  const ask = createMemo(() => {
+    const [model, values] = [props.live.model(), props.live.values()[props.planIndex]];
+    const wanted = { model, values, plan: model.plans[props.planIndex], ones: ones(), input: input()?.id };
+    // What nobody looks at is not even made ready.
+    return () => askOf(wanted);
+  });
+  const worked = createWork(() => ask(), () => props.inSight(), (wanted) => answers(wanted()));
+  const several = (): string => (props.live.shape().plans.length > 1 ? (props.live.shape().plans[props.planIndex]?.name ?? '') : '');
+  return (
+    <>
+      <Which all={props.all} chosen={ones()}
+        choose={(wanted) => props.choice.setSetting(key, wanted.map(({ name }) => name).join(' '))} />
+      <Show when={input()}>
+        {(moved) => (
+          <Chooser label="as this moves" groups={groups()} chosen={moved().name}
+            choose={(name) => props.choice.setInput(name)} />
+        )}
+      </Show>
+      <Show when={worked()?.found} fallback={<p class="quiet wait" role="status">Working out the lines …</p>}>
+        {(known) => <SideView ask={known().side} found={known().lines} plan={several()} goTo={props.goTo} />}
+      </Show>
+      <HowWorked choice={props.choice} entry="side by side" />
+    </>
+  );
+}
+
+interface Wanted {
+  readonly model: Model;
+  readonly plan: Plan | undefined;
+  readonly values: Values | undefined;
+  readonly ones: readonly Cell[];
+  readonly input: number | undefined;
+}
+
+function askOf({ model, plan, values, ones, input }: Wanted): SideAsk | undefined {
+  if (plan === undefined || values === undefined || input === undefined) return undefined;
+  const moved = lever({ model, result: ones[0]?.id ?? 0, plan, against: undefined }, input);
+  if (moved === undefined) return undefined;
+  const results = ones.map(({ id }) => ({
+    cell: model.cells[id]!,
+    response: question({ model, result: id, plan, against: undefined }, values, undefined).response([moved]),
+  }));
+  return { lever: moved, results };
+}
+
+/** Lines with what was asked for. */
+interface Answer {
+  readonly side: SideAsk;
+  readonly lines: SideLines;
+}
+
+function* answers(side: SideAsk | undefined): Generator<Answer | undefined, void> {
+  if (side === undefined) return;
+  for (const lines of sideLines(side)) yield lines && { side, lines };
+}
