@@ -1,5 +1,6 @@
 // A plan's formulas as nodes that mathjs compiles, one for each cell: what the engine is held against.
-import { all, create } from 'mathjs/number';
+import { all as everything, create as createWhole } from 'mathjs';
+import { all as forNumbers, create as createForNumbers } from 'mathjs/number';
 import { float } from '../../src/core/float';
 import type { Ratio } from '../../src/core/ratio';
 import type { Checked } from '../../src/formula/checked';
@@ -31,8 +32,10 @@ function factor({ over, under }: Ratio): string {
   return `${over === 1n ? '' : ` * ${over}`}${under === 1n ? '' : ` / ${under}`}`;
 }
 
-if (all === undefined) throw new Error('the library has no functions');
-const library = create(all);
+if (everything === undefined || forNumbers === undefined) throw new Error('the library has no functions');
+
+/** What a formula's text is compiled with: the library as most use it, or its build for plain numbers alone. */
+export const libraries = { whole: createWhole(everything), forNumbers: createForNumbers(forNumbers) };
 
 /** A checked formula as a text with its unit factors written in. */
 function textOf(node: Checked, cells: readonly Cell[]): string {
@@ -64,7 +67,9 @@ function floating(fn: FormulaFunction): (...args: number[]) => number {
 type Scope = Record<string, number | boolean | ((...args: number[]) => number)>;
 
 /** Evaluates all cells of a plan through the library; returns them by name, true and false as they are. */
-export function libraryEvaluation(plan: Plan, cells: readonly Cell[]): () => Scope {
+export function libraryEvaluation(
+  library: Pick<typeof libraries.whole, 'compile'>, plan: Plan, cells: readonly Cell[],
+): () => Scope {
   const scope: Scope = {};
   for (const name of given) scope[name] = floating(functions.get(name)!);
   const steps = plan.structure.order.flatMap((id) => {

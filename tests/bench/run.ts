@@ -1,5 +1,9 @@
-// Runs every bench in this folder, or those whose name holds a word of the command line, one after another.
+// Runs every bench in this folder, or those whose name holds a word of the command line, one after another: in Node,
+// and those of what a page does many times in Chromium as well.
 import { readdirSync } from 'node:fs';
+import { runInBrowser } from './inBrowser';
+
+const alsoInBrowser = ['evaluate.bench.ts', 'risk.bench.ts', 'studies.bench.ts'];
 
 const words = process.argv.slice(2);
 const benches = readdirSync(import.meta.dirname)
@@ -13,3 +17,5 @@ if (benches.length === 0) {
 }
 console.log(`Node ${process.version}, ${process.platform} ${process.arch}`);
 for (const bench of benches) await import(`./${bench}`);
+const inBrowser = benches.filter((file) => alsoInBrowser.includes(file));
+if (inBrowser.length > 0) await runInBrowser(inBrowser);
