@@ -81,3 +81,17 @@ export function massAtDensity<T>(m: Arithmetic<T>, { a, b }: YieldLaw<T>, densit
 export function yieldAtDensity<T>(m: Arithmetic<T>, law: YieldLaw<T>, density: T): T {
   return m.multiply(density, massAtDensity(m, law, density));
 }
+
+/** A trial at a constant density: plants per area, and the mass that one of them came to. */
+export interface DensityTrial<T> {
+  readonly density: T;
+  readonly mass: T;
+}
+
+/** The law through two trials; its parts are NaN where both have one density, or where a mass is 0. */
+export function lawThrough<T>(m: Arithmetic<T>, first: DensityTrial<T>, second: DensityTrial<T>): YieldLaw<T> {
+  const inverse = (mass: T): T => m.divide(m.whole(1), mass);
+  const rise = m.subtract(inverse(second.mass), inverse(first.mass));
+  const b = m.divide(rise, m.subtract(second.density, first.density));
+  return { a: m.subtract(inverse(first.mass), m.multiply(b, first.density)), b };
+}

@@ -147,6 +147,27 @@ test('the year is a picture with its finding, and a table by week', async ({ pag
   await expect(year.getByRole('row').nth(4)).toHaveText(/2031-03-31\s*720\s*90\s*3\.0$/);
 });
 
+test('when leaves touch is told from numbers of one’s own, which stay', async ({ page }) => {
+  await openApp(page);
+  await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: 'Beds' }).click();
+  const part = page.getByRole('region', { name: 'When the leaves touch' });
+  await expect(part).toContainText('Enter the two spreads');
+  await part.getByLabel('spread at the start').fill('5');
+  await part.getByLabel('spread of a free plant').fill('30');
+  await part.getByLabel('growth at first').fill('15');
+  await expect(part).toContainText('On nursery boards the leaves touch after 7.21 days, at a spread of 11.1 cm');
+  await part.getByLabel('lost for each crowded day').fill('much');
+  await expect(part).toContainText('not a number: much');
+  await part.getByLabel('lost for each crowded day').fill('1');
+  await expect(part).toContainText(/After that 86\.4\s% is kept/);
+  await screen(page).getByRole('radio', { name: 'A Straight to finishing' }).first().check();
+  await part.getByLabel('first trial at').fill('10');
+  await part.getByLabel('came to').first().fill('250');
+  await part.getByLabel('second trial at').fill('30');
+  await part.getByLabel('came to').last().fill('125');
+  await expect(part).toContainText('At today’s 21 plants on a board a plant comes to 161 g');
+});
+
 test('the week’s work stands by day and is saved as a table and as a calendar file', async ({ page }) => {
   await open(page);
   await startIn2031(page);

@@ -7,6 +7,7 @@ import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
 import { askedOf, sameAsked, type Asked } from './asked';
 import { ByWeeksView } from './ByWeeksView';
+import { CrowdingPart } from './CrowdingPart';
 import { mondayOf } from './dates';
 import { Faults } from './Faults';
 import { createLater } from './later';
@@ -102,6 +103,7 @@ function Answer(props: AnswerProps): JSX.Element {
       <Show when={later()}>
         {(worked) => <YearAndWork {...props} worked={worked()} known={look().faults} beforePrint={stands} />}
       </Show>
+      <CrowdingPart {...props} />
       <Suspense><BestWeeks {...props} /></Suspense>
       <p class="print-all"><button type="button" class="word" onClick={print}>Print the beds</button></p>
     </>

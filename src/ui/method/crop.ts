@@ -67,6 +67,15 @@ export const crop: Chapter = {
       where: 'Beds, where a model has these entries.',
     },
     {
+      id: 'closer',
+      what: 'Closer or wider, without a move',
+      how: 'A line through two trials: one over the mass of a plant rises straight with the plants on an area. From it the mass of a plant, and of all on a board, at today’s density.',
+      formulas: ['1 / *w* = *a* + *b* *d*, and *d* / (*a* + *b* *d*) for the area'],
+      source: 'Shinozaki and Kira, as used for lettuce by Scaife and Jones, Journal of Agricultural Science (1976), 10.1017/S002185960006500X.',
+      limits: 'For plants that stand at one density from first to last, not for a crop that is moved wider. Two trials leave no room to see an error.',
+      where: 'Beds, for a plan of one stage.',
+    },
+    {
       id: 'best weeks',
       what: 'Best weeks',
       how: 'The result at every pair of a time and a density of an early stage. A day more there is a day less in the next stage, unless the next stage’s time is held. The best pair is told, those as good, and how far one may stray before the result is 2 % worse.',
