@@ -12,6 +12,7 @@ import type { Asked } from './asked';
 import { counted } from './counts';
 import { crowdingOf, yieldOf } from './crowding';
 import { crowdingTold, yieldTold } from './crowdingTold';
+import '../breakeven/breakeven.css';
 
 interface CrowdingProps extends ScreenProps {
   readonly asked: Asked;
@@ -66,7 +67,7 @@ export function CrowdingPart(props: CrowdingProps): JSX.Element {
           {entered.field('rate', 'growth at first', '% a day')}
           {entered.field('loss', 'lost for each crowded day', '%')}
         </div>
-        <Show when={found()} fallback={<p>Enter the two spreads, the second the larger, and the growth.</p>}>
+        <Show when={found()} fallback={<p class="hint">Enter the two spreads, the second the larger, and the growth.</p>}>
           {(crowding) => <p><Sentence phrase={crowdingTold(crowding(), props.asked.names, unit(), here)} /></p>}
         </Show>
         <HowWorked choice={props.choice} entry="touching" />
@@ -103,7 +104,7 @@ function NeverMoved(props: CrowdingProps): JSX.Element {
             {entered.field('density 2', 'second trial at', places())}
             {entered.field('mass 2', 'came to', `g a ${props.asked.names.plant.one}`)}
           </div>
-          <Show when={found()} fallback={<p>Enter two trials at densities of their own.</p>}>
+          <Show when={found()} fallback={<p class="hint">Enter two trials at densities of their own.</p>}>
             {(known) => (
               <p>
                 <Sentence phrase={yieldTold(known(), counted(stage().density, props.asked.names.plant, here),
