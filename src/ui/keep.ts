@@ -1,4 +1,4 @@
-import { createStore, delMany, entries, get, set, type UseStore } from 'idb-keyval';
+import { createStore, delMany, entries, get, setMany, type UseStore } from 'idb-keyval';
 
 /** The work last written in any tab of the browser: what a new tab begins with. */
 const newest = 'session';
@@ -19,8 +19,12 @@ export interface Keep {
   readLast(): string;
 }
 
+/** Opened once: a page that is left at once has no time to open it again. */
+let store: UseStore | undefined;
+
 function opened(): UseStore {
-  return createStore('raftmargin', 'kept');
+  store ??= createStore('raftmargin', 'kept');
+  return store;
 }
 
 /** The key of this tab's own work, the same after a reload; another tab's writing never takes its place. */
@@ -56,28 +60,23 @@ function writtenAt(value: unknown): number {
 }
 
 /** Forgets the work of tabs closed long ago. */
-async function forgetOldTabs(store: UseStore): Promise<void> {
-  const all = await entries<string, unknown>(store);
+async function forgetOldTabs(): Promise<void> {
+  const all = await entries<string, unknown>(opened());
   const tabs = all.filter(([key]) => key !== newest).sort(([, a], [, b]) => writtenAt(b) - writtenAt(a));
-  await delMany(tabs.slice(mostTabs).map(([key]) => key), store);
+  await delMany(tabs.slice(mostTabs).map(([key]) => key), opened());
 }
 
 /** The one door to idb-keyval. */
 export const keep: Keep = {
   read: async () => {
-    const store = opened();
-    await forgetOldTabs(store);
-    const own = await get<unknown>(ownKey(), store);
+    await forgetOldTabs();
+    const own = await get<unknown>(ownKey(), opened());
     if (own !== undefined) return own;
     // A new tab goes on with what was last done in any.
     writeText('sessionStorage', lastKey, readText('localStorage', lastKey) ?? '');
-    return get<unknown>(newest, store);
+    return get<unknown>(newest, opened());
   },
-  write: async (value) => {
-    const store = opened();
-    await set(ownKey(), value, store);
-    await set(newest, value, store);
-  },
+  write: async (value) => setMany([[ownKey(), value], [newest, value]], opened()),
   writeLast: (text) => writeText('sessionStorage', lastKey, text) && writeText('localStorage', lastKey, text),
   readLast: () => readText('sessionStorage', lastKey) ?? '',
 };

@@ -43,6 +43,8 @@ for (const width of [390, 320]) {
 
 test('by keyboard alone: to the numbers, a value typed, its mark moved, where it comes from, undone', async ({ page }) => {
   await openNursery(page);
+  // The file is kept in a moment; after a reload nothing has the focus.
+  await page.waitForTimeout(500);
   await page.reload();
   await expect(fieldOf(page, 'Wage')).toBeVisible();
   await page.keyboard.press('Tab');
