@@ -1,9 +1,8 @@
-import { createMemo, Match, Switch, type JSX } from 'solid-js';
+import { Match, Switch, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { AskingHead } from '../finding/AskingHead';
 import { CannotCompute } from '../finding/CannotCompute';
-import { errorIn, questionOf } from '../finding/comparing';
-import { lookedAt } from '../finding/looked';
+import { createAsked } from '../finding/createAsked';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
@@ -27,17 +26,7 @@ export function HowSure(props: ScreenProps): JSX.Element {
 }
 
 function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
-  const looked = createMemo(() => lookedAt(props.choice.whose(), props.plan, props.against), undefined, {
-    equals: (a, b) => a.plan === b.plan && a.less === b.less && a.beside === b.beside,
-  });
-  const error = createMemo(() => {
-    const { plan, less } = looked();
-    return errorIn(props.live, props.result, less === undefined ? [plan] : [plan, less]);
-  });
-  const question = createMemo(() => {
-    const { plan, less } = looked();
-    return error() === undefined ? questionOf(props.live, props.result, plan, less) : undefined;
-  });
+  const { looked, error, question } = createAsked(props);
   return (
     <Switch>
       <Match when={error()}>

@@ -2,8 +2,8 @@ import { createMemo, lazy, Match, Show, Switch, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { AskingHead } from '../finding/AskingHead';
 import { CannotCompute } from '../finding/CannotCompute';
-import { errorIn, questionOf } from '../finding/comparing';
-import { lookedAt, ofWhat, type Looked } from '../finding/looked';
+import { createAsked } from '../finding/createAsked';
+import { ofWhat } from '../finding/looked';
 import { Part } from '../finding/Part';
 import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
@@ -31,17 +31,8 @@ export function WhatMatters(props: ScreenProps): JSX.Element {
   );
 }
 
-function plansOf({ plan, less }: Looked): number[] {
-  return less === undefined ? [plan] : [plan, less];
-}
-
 function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
-  const looked = createMemo(() => lookedAt(props.choice.whose(), props.plan, props.against));
-  const error = createMemo(() => errorIn(props.live, props.result, plansOf(looked())));
-  const question = createMemo(() => {
-    const { plan, less } = looked();
-    return error() === undefined ? questionOf(props.live, props.result, plan, less) : undefined;
-  });
+  const { looked, error, question } = createAsked(props);
   const tornado = createTornado(() => question());
   const asked = createMemo((): Asked | undefined => {
     const base = question()?.base;
