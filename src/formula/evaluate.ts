@@ -93,18 +93,22 @@ class Walk<T> {
       case 'call':
         return this.call(node);
       default:
-        return this.pair(node.op, this.value(node.left), this.value(node.right));
+        return isComparison(node.op)
+          ? this.comparison(node.op, this.value(node.left), this.value(node.right))
+          : this.operation(node.op, this.value(node.left), this.value(node.right));
     }
   }
 
   private row(node: Checked): T {
     const { start, steps } = rowOf(node);
-    return steps.reduce((value, step) => this.step(value, step), this.value(start));
+    let value = this.value(start);
+    for (const step of steps) value = this.step(value, step);
+    return value;
   }
 
   private step(value: T, step: Step): T {
     if (step.op === 'convert') return convert(this.m, value, step.by);
-    return this.pair(step.op, value, this.value(step.right));
+    return this.operation(step.op, value, this.value(step.right));
   }
 
   private early(left: Checked, right: Checked, stopsAt: boolean): T {
@@ -119,21 +123,25 @@ class Walk<T> {
     return this.value(this.m.toNumber(condition) === 1 ? yes : no);
   }
 
-  private pair(op: NumberOperation | Comparison, a: T, b: T): T {
+  private operation(op: NumberOperation, a: T, b: T): T {
     const m = this.m;
-    if (!m.isKnown(a) || !m.isKnown(b)) return this.m.whole(NaN);
-    if (isComparison(op)) return m.whole(orders[op](m.compare(a, b)) ? 1 : 0);
-    return this.known(operate(m, op, a, b), () => operationReason(op, m.toNumber(a), m.toNumber(b)));
+    if (!m.isKnown(a) || !m.isKnown(b)) return m.whole(NaN);
+    const result = operate(m, op, a, b);
+    if (!m.isKnown(result)) this.evaluation.fail(operationReason(op, m.toNumber(a), m.toNumber(b)));
+    return result;
+  }
+
+  private comparison(op: Comparison, a: T, b: T): T {
+    const m = this.m;
+    if (!m.isKnown(a) || !m.isKnown(b)) return m.whole(NaN);
+    return m.whole(orders[op](m.compare(a, b)) ? 1 : 0);
   }
 
   private call({ fn, args }: Checked & { op: 'call' }): T {
     const values = args.map((arg) => this.value(arg));
     if (!values.every((value) => this.m.isKnown(value))) return this.m.whole(NaN);
-    return this.known(fn.compute(this.m, values), () => fn.reason(values.map((value) => this.m.toNumber(value))));
-  }
-
-  private known(result: T, reason: () => Reason): T {
-    if (!this.m.isKnown(result)) this.evaluation.fail(reason());
+    const result = fn.compute(this.m, values);
+    if (!this.m.isKnown(result)) this.evaluation.fail(fn.reason(values.map((value) => this.m.toNumber(value))));
     return result;
   }
 }

@@ -26,7 +26,8 @@ export function writtenIn(row: SheetRow, column: string | undefined): Written {
 /** The work of checking one plan's formulas in the order in which they compute. */
 class PlanBuilder {
   readonly faults: Problem[] = [];
-  private readonly contents: (Content | undefined)[] = [];
+  /** As long as it will be from the start: a list that is filled out of order is slow to read and to copy. */
+  private readonly contents: (Content | undefined)[];
   private written: readonly Written[] = [];
   private understood: readonly Understood[] = [];
   private reads: readonly (readonly number[])[] = [];
@@ -36,7 +37,9 @@ class PlanBuilder {
     private readonly cells: readonly Cell[],
     private readonly column: string | undefined,
     private readonly ids: ReadonlyMap<string, number>,
-  ) {}
+  ) {
+    this.contents = cells.map(() => undefined);
+  }
 
   *build(rows: readonly SheetRow[], reader: FormulaReader): Steps<Plan> {
     this.written = rows.map((row) => writtenIn(row, this.column));

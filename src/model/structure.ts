@@ -20,7 +20,7 @@ export interface Structure {
 export function structureOf(contents: readonly Content[], order: readonly number[]): Structure {
   const reads = contents.map((content) => (content.kind === 'input' ? [] : content.reads));
   const feeds = readers(reads);
-  const places: number[] = [];
+  const places = order.map(() => 0);
   order.forEach((id, place) => {
     places[id] = place;
   });
