@@ -1,21 +1,22 @@
-import { createEffect, createMemo, on, type JSX } from 'solid-js';
+import { createRenderEffect, type JSX } from 'solid-js';
 import { here } from '../here';
 import { glowSoon } from './glow';
 
-/** A number split at its decimal mark, so that numbers below one another stand aligned on it; a change glows. */
-export function NumberText(props: { text: string; class?: string }): JSX.Element {
-  const parts = createMemo(() => {
-    const at = props.text.indexOf(here.marks.decimal);
-    return at === -1 ? [props.text, ''] : [props.text.slice(0, at), props.text.slice(at)];
-  });
-  let element: HTMLSpanElement | undefined;
-  createEffect(on(() => props.text, () => {
-    if (element !== undefined) glowSoon(element);
-  }, { defer: true }));
-  return (
-    <span class={`number ${props.class ?? ''}`} ref={(span) => { element = span; }}>
-      <span class="whole">{parts()[0]}</span>
-      <span class="part">{parts()[1]}</span>
-    </span>
-  );
+/**
+ * A number split at its decimal mark, so that numbers below one another stand aligned on it; a change glows.
+ * One computation writes it all: a keystroke changes dozens of them.
+ */
+export function NumberText(props: { text: string }): JSX.Element {
+  const [whole, part] = [document.createTextNode(''), document.createTextNode('')];
+  const element = <span class="number"><span class="whole">{whole}</span><span class="part">{part}</span></span>;
+  createRenderEffect<string | undefined>((before) => {
+    const text = props.text;
+    if (text === before) return text;
+    const at = text.indexOf(here.marks.decimal);
+    whole.data = at === -1 ? text : text.slice(0, at);
+    part.data = at === -1 ? '' : text.slice(at);
+    if (before !== undefined) glowSoon(element as HTMLElement);
+    return text;
+  }, undefined);
+  return element;
 }

@@ -18,7 +18,8 @@ export interface SideTexts {
 /** Heights in pixels, of the chart and of the list that lies over it. */
 export const heights = { top: 26, row: 46, rowWithTexts: 66, axis: 24 } as const;
 
-const gap = 6;
+/** Pixels between a bar and the text beside it. */
+export const gap = 6;
 
 function textOf({ input, result }: End): Pick<SideText, 'strong' | 'quiet'> {
   if (result === undefined) return { strong: '', quiet: `cannot be computed at ${input}` };
@@ -41,9 +42,21 @@ export function sideTexts({ atLow, atHigh }: ShownBar, { low, high }: Row, today
   };
 }
 
+/** A text beside a bar with the pixels that it takes. */
+export interface MeasuredText extends SideText {
+  /** From its left edge to its quiet part. */
+  readonly lead: number;
+  readonly width: number;
+}
+
+export interface MeasuredTexts {
+  readonly left: MeasuredText;
+  readonly right: MeasuredText;
+}
+
 /** Where the axis and the texts of some bars stand, and how high a row is. */
 export interface Laid {
-  readonly texts: readonly SideTexts[];
+  readonly texts: readonly MeasuredTexts[];
   readonly layout: Layout;
   readonly row: number;
 }
@@ -55,10 +68,16 @@ export interface Laid {
 export function lay(
   bars: readonly ShownBar[], rows: readonly Row[], today: number, width: number, measure: (text: string) => number,
 ): Laid {
-  const texts = bars.map((bar, i) => sideTexts(bar, rows[i]!, today));
-  const pixels = ({ strong, quiet }: SideText): number => measure(`${strong} ${quiet}`) + gap;
+  const measured = (text: SideText): MeasuredText => {
+    const lead = text.strong === '' ? 0 : measure(`${text.strong} `);
+    return { ...text, lead, width: lead + measure(text.quiet) };
+  };
+  const texts = bars.map((bar, i) => {
+    const { left, right } = sideTexts(bar, rows[i]!, today);
+    return { left: measured(left), right: measured(right) };
+  });
   const beside = texts.map(({ left, right }) => ({
-    left: left.at, leftText: pixels(left), right: right.at, rightText: pixels(right),
+    left: left.at, leftText: left.width + gap, right: right.at, rightText: right.width + gap,
   }));
   const layout = fit(beside, today, width);
   return { texts, layout, row: layout.below ? heights.rowWithTexts : heights.row };

@@ -4,7 +4,7 @@ import { fontOf, type ChartInk } from '../chart/ink';
 import { upright, written } from '../chart/marks';
 import type { Format } from '../format';
 import type { ShownBar } from './bars';
-import { heightOf, heights, type Laid, type SideText } from './barTexts';
+import { gap, heightOf, heights, type Laid, type MeasuredText } from './barTexts';
 
 /** What the chart shows. */
 export interface Tornado {
@@ -18,7 +18,8 @@ export interface Tornado {
 }
 
 const thickness = 14;
-const gap = 6;
+/** Around a text, in pixels. */
+const rim = 2;
 /** From the middle of a bar down to the texts below it. */
 const belowBar = 19;
 
@@ -46,27 +47,29 @@ function barsOf({ bars, today, letter }: Tornado, ink: ChartInk): Bars[] {
   }));
 }
 
-function sideText({ pen }: Plot, text: SideText, x: number, y: number, align: 'left' | 'right', ink: ChartInk): void {
-  const parts = [[text.strong, ink.text], [text.quiet, ink.quiet]] as const;
-  let at = x;
-  for (const [part, colour] of align === 'left' ? parts : [...parts].reverse()) {
-    if (part === '') continue;
-    written(pen, part, { x: at, y, align, colour, ground: ink.paper });
-    const step = pen.measureText(`${part} `).width;
-    at += align === 'left' ? step : -step;
-  }
+/** On the paper's own ground, so that no line crosses it. */
+function sideText({ pen }: Plot, text: MeasuredText, x: number, y: number, ink: ChartInk): void {
+  const { strong, quiet, lead, width } = text;
+  pen.fillStyle = ink.paper;
+  pen.fillRect(x - rim, y - ink.size * 0.6, width + 2 * rim, ink.size * 1.2);
+  pen.fillStyle = ink.text;
+  pen.fillText(strong, x, y);
+  pen.fillStyle = ink.quiet;
+  pen.fillText(quiet, x + lead, y);
 }
 
 function texts(plot: Plot, { texts: all, layout }: Laid, ink: ChartInk): void {
   plot.pen.font = fontOf(ink);
+  plot.pen.textAlign = 'left';
+  plot.pen.textBaseline = 'middle';
   all.forEach(({ left, right }, row) => {
     const y = plot.y(row);
     if (layout.below) {
-      sideText(plot, left, 0, y + belowBar, 'left', ink);
-      sideText(plot, right, plot.width, y + belowBar, 'right', ink);
+      sideText(plot, left, 0, y + belowBar, ink);
+      sideText(plot, right, plot.width - right.width, y + belowBar, ink);
     } else {
-      sideText(plot, left, plot.x(left.at) - gap, y, 'right', ink);
-      sideText(plot, right, plot.x(right.at) + gap, y, 'left', ink);
+      sideText(plot, left, plot.x(left.at) - gap - left.width, y, ink);
+      sideText(plot, right, plot.x(right.at) + gap, y, ink);
     }
   });
 }
