@@ -18,7 +18,7 @@ const known = {
   json: { type: 'boolean', default: false },
   plan: text,
   against: text,
-  set: { type: 'string', multiple: true, default: [] as string[] },
+  set: { type: 'string', multiple: true },
   result: text,
   input: text,
   target: text,
@@ -29,7 +29,15 @@ const known = {
   steps: text,
   draws: text,
   seed: text,
+  step: text,
+  allowance: text,
+  'allowance-of': text,
+  within: text,
+  confidence: text,
 } as const;
+
+/** The options of every command that takes a model. */
+export const modelOptions = ['plan', 'against', 'set'];
 
 /** A negative number after an option is its value, not another option. */
 function joinNegatives(words: readonly string[]): string[] {
@@ -42,7 +50,7 @@ function joinNegatives(words: readonly string[]): string[] {
 
 /**
  * Reads the words after the program's name.
- * @param optionsOf the options that each command takes besides the common ones
+ * @param optionsOf the options that each command takes besides `--json`
  * @throws UsageError for anything that is not a command, its file and its options
  */
 export function readArguments(words: readonly string[], optionsOf: ReadonlyMap<string, readonly string[]>): Arguments {
@@ -52,11 +60,11 @@ export function readArguments(words: readonly string[], optionsOf: ReadonlyMap<s
   if (allowed === undefined) {
     throw new UsageError(`command not known: ${command || 'none given'}. Use ${[...optionsOf.keys()].join(', ')}.`);
   }
-  if (file === undefined) throw new UsageError('file missing: name a model file after the command.');
+  if (file === undefined) throw new UsageError('file missing: name a file after the command.');
   if (rest.length > 0) throw new UsageError(`too many words: ${rest.join(' ')}. Give one file.`);
-  const { json, plan, against, set, ...options } = values;
-  const foreign = Object.keys(options).find((name) => !allowed.includes(name));
+  const foreign = Object.keys(values).find((name) => name !== 'json' && !allowed.includes(name));
   if (foreign !== undefined) throw new UsageError(`option not for ${command}: --${foreign}. Leave it out.`);
+  const { json, plan, against, set = [], ...options } = values;
   return { command, file, json, plan, against, set, options };
 }
 

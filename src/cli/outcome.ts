@@ -2,7 +2,15 @@ import { numberToText, type Decimal } from '../core/number';
 import type { Problem } from '../core/problem';
 import { toSignificant } from '../core/rounded';
 
-/** What a command found, for both kinds of reader. */
+/** What a run of the program leaves behind. */
+export interface Finished {
+  readonly output: string;
+  readonly messages: string;
+  /** 0 done, 1 the file or its result is at fault, 2 wrong usage. */
+  readonly status: 0 | 1 | 2;
+}
+
+/** What a command found in a model, for both kinds of reader. */
 export interface Outcome {
   /** The JSON document, without its faults. */
   readonly document: Readonly<Record<string, unknown>>;
@@ -27,6 +35,16 @@ export function shortNumber(value: Decimal | undefined): string {
 /** A fault as documents carry it. */
 export function jsonFault({ code, message, where }: Problem): Record<string, unknown> {
   return { code, message, row: where.row, column: where.column, cell: where.cell, text: where.text };
+}
+
+/** A document as it is printed. */
+export function jsonText(document: unknown): string {
+  return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+/** Faults and notices as standard error carries them. */
+export function inLines(problems: readonly Problem[]): string {
+  return problems.map(({ message, where }) => `row ${where.row}: ${message}\n`).join('');
 }
 
 /** Rows of text in aligned columns; columns named in `right` are set against their right edge. */

@@ -1,40 +1,37 @@
 import type { Problem } from '../core/problem';
 import { readModel } from '../files/readModel';
-import { readArguments, type Arguments } from './arguments';
+import { modelOptions, readArguments, type Arguments } from './arguments';
 import { breakevenCommand } from './breakevenCommand';
 import { budgetCommand } from './budgetCommand';
 import { evaluateCommand } from './evaluateCommand';
 import { gridCommand } from './gridCommand';
-import { jsonFault, type Outcome } from './outcome';
+import { inLines, jsonFault, jsonText, type Finished, type Outcome } from './outcome';
 import { riskCommand } from './riskCommand';
 import { scheduleCommand } from './scheduleCommand';
 import { openSession, type Session } from './session';
 import { switchingCommand } from './switchingCommand';
+import { timeCommand } from './timeCommand';
 import { tornadoCommand } from './tornadoCommand';
 import { usage, UsageError } from './usage';
 
-/** What a run of the program leaves behind. */
-export interface Finished {
-  readonly output: string;
-  readonly messages: string;
-  /** 0 done, 1 the model or its result is at fault, 2 wrong usage. */
-  readonly status: 0 | 1 | 2;
-}
+type Study = (session: Session, given: Arguments) => Outcome;
 
 interface Command {
+  /** The options that it takes besides `--json`. */
   readonly options: readonly string[];
-  run(session: Session, given: Arguments): Outcome;
+  run(given: Arguments, bytes: Uint8Array): Finished;
 }
 
 const commands: ReadonlyMap<string, Command> = new Map([
-  ['evaluate', { options: [], run: evaluateCommand }],
-  ['tornado', { options: ['result'], run: tornadoCommand }],
-  ['breakeven', { options: ['result', 'input', 'target', 'from', 'to'], run: breakevenCommand }],
-  ['switching', { options: ['result', 'target'], run: switchingCommand }],
-  ['grid', { options: ['result', 'across', 'down', 'steps'], run: gridCommand }],
-  ['risk', { options: ['result', 'draws', 'seed', 'target'], run: riskCommand }],
-  ['budget', { options: [], run: budgetCommand }],
-  ['schedule', { options: [], run: scheduleCommand }],
+  ['evaluate', ofModel([], evaluateCommand)],
+  ['tornado', ofModel(['result'], tornadoCommand)],
+  ['breakeven', ofModel(['result', 'input', 'target', 'from', 'to'], breakevenCommand)],
+  ['switching', ofModel(['result', 'target'], switchingCommand)],
+  ['grid', ofModel(['result', 'across', 'down', 'steps'], gridCommand)],
+  ['risk', ofModel(['result', 'draws', 'seed', 'target'], riskCommand)],
+  ['budget', ofModel([], budgetCommand)],
+  ['schedule', ofModel([], scheduleCommand)],
+  ['time', { options: ['step', 'allowance', 'allowance-of', 'within', 'confidence'], run: timeCommand }],
 ]);
 
 const optionsOf = new Map([...commands].map(([name, { options }]) => [name, options]));
@@ -52,7 +49,7 @@ function refusal(error: unknown): Finished {
 export function runCommand(words: readonly string[], readFile: (path: string) => Uint8Array): Finished {
   try {
     const given = readArguments(words, optionsOf);
-    return finish(given, bytesOf(given.file, readFile));
+    return (commands.get(given.command) as Command).run(given, bytesOf(given.file, readFile));
   } catch (error) {
     return refusal(error);
   }
@@ -66,21 +63,22 @@ function bytesOf(path: string, readFile: (path: string) => Uint8Array): Uint8Arr
   }
 }
 
-function finish(given: Arguments, bytes: Uint8Array): Finished {
+/** A command whose file is a model, with the options that all of these take. */
+function ofModel(options: readonly string[], study: Study): Command {
+  return { options: [...modelOptions, ...options], run: (given, bytes) => studied(given, bytes, study) };
+}
+
+function studied(given: Arguments, bytes: Uint8Array, study: Study): Finished {
   const { model: opened, refused } = readModel(bytes);
   const found = [...opened.faults, ...opened.notices];
   if (refused) return { output: document(given, {}, opened.faults), messages: inLines(found), status: 1 };
   const session = openSession(opened, given);
-  const outcome = (commands.get(given.command) as Command).run(session, given);
+  const outcome = study(session, given);
   const status = session.faults.length === 0 && session.checksHold && outcome.computed ? 0 : 1;
   const output = given.json ? document(given, outcome.document, session.faults) : outcome.table;
   return { output, messages: inLines([...found, ...(outcome.said ?? [])]), status };
 }
 
-function inLines(problems: readonly Problem[]): string {
-  return problems.map(({ message, where }) => `row ${where.row}: ${message}\n`).join('');
-}
-
-function document(given: Arguments, found: Outcome['document'], faults: Session['faults']): string {
-  return given.json ? `${JSON.stringify({ ...found, faults: faults.map(jsonFault) }, null, 2)}\n` : '';
+function document(given: Arguments, found: Outcome['document'], faults: readonly Problem[]): string {
+  return given.json ? jsonText({ ...found, faults: faults.map(jsonFault) }) : '';
 }

@@ -16,10 +16,14 @@ commands
                                  draws from all ranges: odds, what drives them, what to find out
   schedule                       balanced stages, whole boards, bottleneck
   budget     --against NAME      what changes between two plans, each thing once
+  time       [--step NAME] [--allowance 15] [--allowance-of job|day] [--within 5] [--confidence 95]
+                                 seconds per plant of each step; FILE holds timed trials
 
-options
+options where FILE is a model
   --plan NAME      the plan looked at (default: the last plan column)
   --against NAME   look at the difference plan - against
   --set name=5     another number for an input, in its own unit (repeatable)
+
+options of all commands
   --json           one JSON document instead of a table
 `;

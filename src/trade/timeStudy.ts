@@ -1,0 +1,119 @@
+import { exact } from '../core/exact';
+import { decimal, type Decimal } from '../core/number';
+import type { Batch } from '../model/trials';
+
+/** What a time study is asked for. */
+export interface Terms {
+  /** For rest, fetching and waiting, in per cent; from 0, and below 100 as a share of the day. */
+  readonly allowance: Decimal;
+  /** What the allowance is a share of: the time of the job, or the day, rests included. */
+  readonly allowanceOf: 'job' | 'day';
+  /** How far the mean may lie off, in per cent of itself, above 0. */
+  readonly within: Decimal;
+  /** Half-widths of intervals in standard errors: z for plans, t for what was measured, by degrees of freedom. */
+  readonly halfWidths: { readonly z: number; readonly t: (freedom: number) => number };
+}
+
+/** What the timed batches of one step say. */
+export interface StepTime {
+  readonly step: string;
+  readonly batches: number;
+  readonly plants: Decimal;
+  /** Rated seconds of all batches over their plants, so that each plant counts alike. */
+  readonly secondsPerPlant: Decimal;
+  /** Undefined for a single batch, which says nothing of how far the next may lie off. */
+  readonly spread: Spread | undefined;
+  /** Seconds per plant with the allowance. */
+  readonly standardTime: Decimal;
+}
+
+/** How far the batches of a step lie apart. */
+export interface Spread {
+  /** Standard deviation, n − 1, of the batches' own seconds per plant. */
+  readonly sd: Decimal;
+  /** Standard error of the step's seconds per plant. */
+  readonly standardError: Decimal;
+  /** Where the mean of many batches may lie, in seconds per plant. */
+  readonly interval: readonly [from: Decimal, to: Decimal];
+  /** Batches in all, those timed already among them, for a mean within the terms; 0 where all batches agree. */
+  readonly batchesNeeded: Decimal;
+}
+
+const hundred = decimal(100);
+const nothing = decimal(0);
+
+/** One entry a step, in the order in which the steps first come. */
+export function timeStudy(batches: readonly Batch[], terms: Terms): StepTime[] {
+  const steps = new Set(batches.map(({ step }) => step));
+  const byStep = new Map<string, Batch[]>([...steps].map((step) => [step, []]));
+  for (const batch of batches) byStep.get(batch.step)?.push(batch);
+  return [...byStep].map(([step, ofStep]) => stepTime(step, ofStep, terms));
+}
+
+/** A batch's seconds at a normal pace: as timed, times its rating. */
+export function ratedSeconds({ seconds, rating }: Batch): Decimal {
+  return seconds.times(rating).dividedBy(hundred);
+}
+
+/** Seconds with an allowance: × (1 + a) for a share of the job, ÷ (1 − a) for a share of the day. */
+export function standardTime(
+  seconds: Decimal,
+  { allowance, allowanceOf }: Omit<Terms, 'within' | 'halfWidths'>,
+): Decimal {
+  const share = allowance.dividedBy(hundred);
+  return allowanceOf === 'job' ? seconds.times(share.plus(1)) : seconds.dividedBy(decimal(1).minus(share));
+}
+
+function stepTime(step: string, batches: readonly Batch[], terms: Terms): StepTime {
+  const plants = sum(batches.map((batch) => batch.plants));
+  const secondsPerPlant = sum(batches.map(ratedSeconds)).dividedBy(plants);
+  return {
+    step,
+    batches: batches.length,
+    plants,
+    secondsPerPlant,
+    spread: batches.length > 1 ? spreadOf(batches, secondsPerPlant, terms) : undefined,
+    standardTime: standardTime(secondsPerPlant, terms),
+  };
+}
+
+/**
+ * The standard error is that of a ratio of means, R = Σy/Σx for seconds y and plants x, without a finite population:
+ * SE² = Σ(y − R x)² / (n (n − 1) x̄²) (Cochran, Sampling Techniques, 3rd edition, chapter 6). Each y − R x is taken as
+ * (y Σx − x Σy) / Σx, which is exactly 0 where batches agree.
+ */
+function spreadOf(batches: readonly Batch[], secondsPerPlant: Decimal, { within, halfWidths }: Terms): Spread {
+  const n = batches.length;
+  const plants = sum(batches.map((batch) => batch.plants));
+  const seconds = sum(batches.map(ratedSeconds));
+  const offsets = batches.map((batch) => ratedSeconds(batch).times(plants).minus(batch.plants.times(seconds)));
+  const ownOffsets = offsets.map((offset, i) => offset.dividedBy(plants).dividedBy(batches[i]!.plants));
+  const variance = squares(offsets)
+    .times(n)
+    .dividedBy(n - 1)
+    .dividedBy(plants.pow(4));
+  const standardError = variance.sqrt();
+  const half = standardError.times(halfWidths.t(n - 1));
+  const wanted = within.dividedBy(hundred).times(secondsPerPlant);
+  return {
+    sd: deviation(ownOffsets),
+    standardError,
+    interval: [secondsPerPlant.minus(half), secondsPerPlant.plus(half)],
+    batchesNeeded: exact.ceil(variance.times(n).times(decimal(halfWidths.z).dividedBy(wanted).pow(2))),
+  };
+}
+
+function deviation(values: readonly Decimal[]): Decimal {
+  const mean = sum(values).dividedBy(values.length);
+  return squares(values.map((value) => value.minus(mean)))
+    .dividedBy(values.length - 1)
+    .sqrt();
+}
+
+function squares(values: readonly Decimal[]): Decimal {
+  return sum(values.map((value) => value.times(value)));
+}
+
+function sum(values: readonly Decimal[]): Decimal {
+  return values.reduce((total, value) => total.plus(value), nothing);
+}
