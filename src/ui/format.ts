@@ -50,7 +50,8 @@ export function createFormat(locale: string): Format {
   const written = (text: string): string => {
     const [, sign = '', whole = '', part = '', power = ''] = /^(-?)(\d*)(?:\.(\d*))?(e.*)?$/i.exec(text) ?? [];
     if (whole === '' && part === '') return text;
-    const digits = numbers.format(BigInt(whole || '0'));
+    // Up to three digits there is nothing to mark, in any locale.
+    const digits = whole.length <= 3 ? String(Number(whole)) : numbers.format(BigInt(whole));
     return (sign && minus) + digits + (part && marks.decimal + part) + power.replace('-', minus);
   };
   const fixed = (value: Decimal, decimals: number): string => written(roundedText(value, decimals));

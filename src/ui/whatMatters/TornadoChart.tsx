@@ -8,13 +8,14 @@ import { here } from '../here';
 import type { ShownBar } from './bars';
 import { heights, lay, type Laid } from './barTexts';
 import type { Asked } from './finding';
-import { commonDecimals, resultUnit, type Row } from './rows';
+import { resultUnit, rowsOf, type Row } from './rows';
 import { tornadoPicture } from './tornadoPicture';
 
 interface TornadoChartProps {
   readonly bars: readonly ShownBar[];
-  readonly rows: readonly Row[];
   readonly asked: Asked;
+  /** Of the results. */
+  readonly decimals: number;
   readonly letter: 'A' | 'B' | undefined;
   readonly label: string;
   readonly goTo: (cell: number) => void;
@@ -24,24 +25,25 @@ interface TornadoChartProps {
 export function TornadoChart(props: TornadoChartProps): JSX.Element {
   const easel = createEasel();
   const today = (): number => props.asked.base.toNumber();
+  const rows = createMemo(() => rowsOf(props.bars, props.asked, props.decimals, here));
   const laid = createMemo((): Laid | undefined => {
     const ink = easel.ink();
-    return ink && lay(props.bars, props.rows, today(), easel.width(), measureIn(fontOf(ink)));
+    return ink && lay(props.bars, rows(), today(), easel.width(), measureIn(fontOf(ink)));
   });
   const picture = createMemo((): Picture | undefined => {
     const [ink, places] = [easel.ink(), laid()];
     if (ink === undefined || places === undefined) return undefined;
-    const todayText = here.fixed(props.asked.base, commonDecimals(props.bars, props.asked));
+    const todayText = here.fixed(props.asked.base, props.decimals);
     const tornado = { bars: props.bars, laid: places, today: today(), todayText, letter: props.letter };
     return tornadoPicture(tornado, ink, easel.width(), here);
   });
   return (
     <figure class="tornado" data-letter={props.letter ?? ''}>
-      <Key percentiles={props.rows.some(({ percentiles }) => percentiles)}
-        flips={props.rows.some(({ flips }) => flips)} unit={resultUnit(props.asked)} />
+      <Key percentiles={rows().some(({ percentiles }) => percentiles)}
+        flips={rows().some(({ flips }) => flips)} unit={resultUnit(props.asked)} />
       <ChartCanvas easel={easel} label={props.label} picture={picture()}>
         <ol class="bars" style={{ '--bar-top': `${heights.top}px`, '--bar-row': `${laid()?.row ?? heights.row}px` }}>
-          <Index each={props.rows}>{(row) => <li><BarLine row={row()} goTo={props.goTo} /></li>}</Index>
+          <Index each={rows()}>{(row) => <li><BarLine row={row()} goTo={props.goTo} /></li>}</Index>
         </ol>
       </ChartCanvas>
     </figure>

@@ -3,7 +3,7 @@ import { sentences, textOf } from '../finding/phrase';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
 import { finding, type Asked } from './finding';
-import { resultUnit, rowsOf } from './rows';
+import { commonDecimals, resultUnit, rowsOf } from './rows';
 import type { ShownTornado } from './shownTornado';
 import { TornadoChart } from './TornadoChart';
 import { TornadoTable } from './TornadoTable';
@@ -22,10 +22,10 @@ interface TornadoViewProps {
 export function TornadoView(props: TornadoViewProps): JSX.Element {
   const [all, setAll] = createSignal(false);
   const bars = (): ShownTornado['bars'] => props.tornado.bars;
-  const rows = createMemo(() => rowsOf(bars(), props.asked, here));
   const found = createMemo(() => finding(props.asked, bars(), here));
   const label = (): string => textOf(sentences(found().main, found().more));
-  const count = (): number => (all() ? bars().length : Math.min(few, bars().length));
+  const inSight = createMemo(() => (all() ? bars() : bars().slice(0, few)));
+  const decimals = createMemo(() => commonDecimals(bars(), props.asked));
   return (
     <>
       <Show when={props.tornado.share < 1}>
@@ -38,14 +38,15 @@ export function TornadoView(props: TornadoViewProps): JSX.Element {
         </div>
       </Show>
       <Show when={bars().length > 0}>
-        <TornadoChart bars={bars().slice(0, count())} rows={rows().slice(0, count())} asked={props.asked}
-          letter={props.letter} label={label()} goTo={props.goTo} />
+        <TornadoChart bars={inSight()} asked={props.asked} decimals={decimals()} letter={props.letter}
+          label={label()} goTo={props.goTo} />
         <Show when={bars().length > few}>
           <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
             {all() ? `Show the first ${few} only` : `Show all ${bars().length}`}
           </button>
         </Show>
-        <TornadoTable rows={rows()} unit={resultUnit(props.asked)} goTo={props.goTo} />
+        <TornadoTable rows={rowsOf(bars(), props.asked, decimals(), here)} unit={resultUnit(props.asked)}
+          goTo={props.goTo} />
       </Show>
     </>
   );

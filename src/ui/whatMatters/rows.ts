@@ -36,9 +36,8 @@ export function commonDecimals(bars: readonly ShownBar[], { base, result }: Aske
   return Math.min(decimalsFor(ofItsSize, result.unit), most);
 }
 
-/** Bars as they are shown. */
-export function rowsOf(bars: readonly ShownBar[], asked: Asked, format: Format): Row[] {
-  const decimals = commonDecimals(bars, asked);
+/** Bars as they are shown, their results with some decimals. */
+export function rowsOf(bars: readonly ShownBar[], asked: Asked, decimals: number, format: Format): Row[] {
   const shown = (value: Decimal): string | undefined => (value.isNaN() ? undefined : format.fixed(value, decimals));
   return bars.map((bar) => {
     const { cell } = bar.lever;

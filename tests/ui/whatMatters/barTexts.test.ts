@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { createFormat } from '../../../src/ui/format';
 import { heightOf, heights, lay, sideTexts, type SideTexts } from '../../../src/ui/whatMatters/barTexts';
-import { rowsOf } from '../../../src/ui/whatMatters/rows';
+import { commonDecimals, rowsOf } from '../../../src/ui/whatMatters/rows';
 import { look } from './farm';
 
 const english = createFormat('en-GB');
 
 function texts(model: string): SideTexts {
   const { asked, bars } = look(model, 'alone');
-  return sideTexts(bars[0]!, rowsOf(bars, asked, english)[0]!, asked.base.toNumber());
+  return sideTexts(bars[0]!, rowsOf(bars, asked, commonDecimals(bars, asked), english)[0]!, asked.base.toNumber());
 }
 
 const read = ({ left, right }: SideTexts): string =>
@@ -27,7 +27,7 @@ describe('the texts beside a bar', () => {
 
 describe('bars and their texts', () => {
   const { asked, bars } = look('a: 5 | range: 3 9\nb: 5 | range: 1 9\nr: a + b', 'alone');
-  const rows = rowsOf(bars, asked, english);
+  const rows = rowsOf(bars, asked, commonDecimals(bars, asked), english);
   const perLetter = (pixels: number) => (text: string): number => text.length * pixels;
   it('take a row each', () => {
     const laid = lay(bars, rows, asked.base.toNumber(), 600, perLetter(6));

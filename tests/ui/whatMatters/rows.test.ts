@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { createFormat } from '../../../src/ui/format';
-import { resultUnit, rowsOf, type Row } from '../../../src/ui/whatMatters/rows';
+import { commonDecimals, resultUnit, rowsOf, type Row } from '../../../src/ui/whatMatters/rows';
 import { look } from './farm';
 
 function rows(text: string, locale = 'en-GB'): Row[] {
   const { asked, bars } = look(text, 'alone');
-  return rowsOf(bars, asked, createFormat(locale));
+  return rowsOf(bars, asked, commonDecimals(bars, asked), createFormat(locale));
 }
 
 const model = 'price [EUR/plant]: 0.78 | range: 0.68 0.88 normal\nplants [plant/year]: 10000 | range: 9000 11000\nfee [EUR/year]: 7000\nr [EUR/year]: price * plants - fee';
