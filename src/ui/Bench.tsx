@@ -14,6 +14,7 @@ import type { Keep } from './keep';
 import { createLive, type Live } from './live';
 import { createMedia, createScreenMedia, roomForBoth } from './media';
 import { HowWorked } from './method/HowWorked';
+import { createCalm } from './numbers/following';
 import { Numbers } from './numbers/Numbers';
 import { createSpot } from './numbers/spot';
 import { questionOf, questions, questionsFor, usualSide, type Question } from './questions';
@@ -67,7 +68,7 @@ function createParts(beginning: Beginning): Parts {
   const setQuestion = (chosen: Question): void => choice.setSetting('question', chosen);
   const spot = createSpot(live, () => setQuestion('numbers'), (row) => groupOfRow(live, row));
   const printing = createMedia('print');
-  const work = { live, drafts, compared, choice, spot, printing };
+  const work = { live, drafts, compared, choice, spot, calm: createCalm(live.version), printing };
   return { work, desk: createDesk(live, drafts), question, setQuestion };
 }
 

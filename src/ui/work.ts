@@ -12,6 +12,8 @@ export interface Work {
   readonly compared: Compared;
   readonly choice: KeptChoice;
   readonly spot: Spot;
+  /** Goes up each time nothing has changed for a moment: what is out of sight follows then. */
+  readonly calm: Accessor<number>;
   /** Whether the page is laid out for paper, where everything must stand open. */
   readonly printing: Accessor<boolean>;
 }

@@ -1,13 +1,15 @@
-import { createMemo, For, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import type { Problem } from '../../core/problem';
 import { Asked } from '../asked/Asked';
 import { letterOf } from '../compared';
+import { createSight } from '../finding/sight';
 import { here } from '../here';
 import { printedUnit } from '../printedUnit';
 import { Link, PlanLetter } from '../words';
-import { useWork } from '../work';
+import { useWork, WorkContext } from '../work';
 import { EntryValue } from './EntryValue';
+import { createFollowing } from './following';
 import { NumberText } from './NumberText';
 import { beforeName, remarksOf, sameRemarks, type Remark } from './remarks';
 import { rowId } from './spot';
@@ -22,12 +24,18 @@ interface EntryRowProps {
 
 /** One line of the almanac: label, leader, the value in each plan, unit, difference. */
 export function EntryRow(props: EntryRowProps): JSX.Element {
-  const { spot } = useWork();
+  const work = useWork();
+  const { spot } = work;
+  let row: HTMLLIElement | undefined;
+  const inSight = createSight(() => row, '25%');
+  const [inHand, setInHand] = createSignal(false);
+  const live = createFollowing(work.live, () => inSight() || inHand() || work.printing(), work.calm);
   const shownColumns = createMemo(() => (props.varies ? props.columns : props.columns.slice(0, 1)));
   const isAsked = (): boolean => spot.isAsked(props.cell.row);
   const panel = (): string => `${rowId(props.cell.row)}-asked`;
   return (
-    <li class="entry" id={rowId(props.cell.row)} classList={{ single: !props.varies, asked: isAsked() }}>
+    <li class="entry" ref={row} id={rowId(props.cell.row)} classList={{ single: !props.varies, asked: isAsked() }}
+      onFocusIn={() => setInHand(true)} onFocusOut={() => setInHand(false)}>
       <div class="entry-label">
         <button type="button" class="ask" aria-expanded={isAsked()} aria-controls={isAsked() ? panel() : undefined}
           onClick={() => spot.setAsked(props.cell.row, !isAsked())}>
@@ -35,19 +43,22 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
         </button>
         <span class="leader" aria-hidden="true" />
       </div>
-      <For each={shownColumns()}>
-        {(plan, column) => (
-          <EntryColumn cell={props.cell} plan={plan} column={column()} columns={props.columns} varies={props.varies} />
-        )}
-      </For>
-      <span class="unit">{printedUnit(props.cell.unitText)}</span>
-      <Show when={props.columns.length > 1}>
-        <Difference cell={props.cell} columns={props.columns} varies={props.varies} />
-      </Show>
-      <Remarks cell={props.cell} columns={shownColumns()} faults={props.faults} />
-      <Show when={isAsked()}>
-        <Asked cell={props.cell} columns={props.columns} id={panel()} />
-      </Show>
+      <WorkContext.Provider value={{ ...work, live }}>
+        <For each={shownColumns()}>
+          {(plan, column) => (
+            <EntryColumn cell={props.cell} plan={plan} column={column()} columns={props.columns}
+              varies={props.varies} />
+          )}
+        </For>
+        <span class="unit">{printedUnit(props.cell.unitText)}</span>
+        <Show when={props.columns.length > 1}>
+          <Difference cell={props.cell} columns={props.columns} varies={props.varies} />
+        </Show>
+        <Remarks cell={props.cell} columns={shownColumns()} faults={props.faults} />
+        <Show when={isAsked()}>
+          <Asked cell={props.cell} columns={props.columns} id={panel()} />
+        </Show>
+      </WorkContext.Provider>
     </li>
   );
 }
