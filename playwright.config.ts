@@ -16,11 +16,18 @@ const port = process.env['BROWSER_TEST_PORT'] ??= String(await freePort());
 const address = `http://127.0.0.1:${port}`;
 const executablePath = findBrowser();
 
+const speed = '**/speed.spec.ts';
+
 export default defineConfig({
   testDir: 'tests/browser',
   outputDir: '.cache/browser',
   forbidOnly: true,
   workers: 2,
+  projects: [
+    { name: 'screens', testIgnore: speed },
+    // What is timed has the machine to itself.
+    { name: 'speed', testMatch: speed, dependencies: ['screens'] },
+  ],
   reporter: [['list'], ['json', { outputFile: '.cache/reports/browser.json' }]],
   use: {
     baseURL: address,

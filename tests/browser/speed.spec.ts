@@ -1,7 +1,7 @@
 import { openApp } from './page';
 import { expect, test } from './quietPage';
 
-const keystrokes = 80;
+const keystrokes = 160;
 /** The first keystrokes, while the browser is still compiling what they run, are told apart. */
 const first = 20;
 
