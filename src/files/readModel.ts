@@ -3,12 +3,13 @@ import { buildModel, buildModelInSteps } from '../model/buildModel';
 import { FormulaReader, readAhead } from '../model/formulaReader';
 import type { Model } from '../model/model';
 import { decodeText } from './decodeText';
-import { newModelFile, readModelFileInSteps, type ModelFile } from './modelFile';
+import { newTableFile, readTableInSteps, type TableFile } from './tableFile';
+import { modelTable } from './tableKind';
 
 /** A model with the file that it came from. */
 export interface OpenedModel {
   readonly model: Model;
-  readonly file: ModelFile;
+  readonly file: TableFile;
   /** True where the file as a whole could not be used: the model is empty, and its faults say why. */
   readonly refused: boolean;
 }
@@ -17,7 +18,7 @@ const emptySheet = { columns: ['name', 'formula'], rows: [] };
 
 function refusedBytes(decoded: Exclude<ReturnType<typeof decodeText>, { text: string }>): OpenedModel {
   const model = buildModel(emptySheet, { faults: [decoded.problem], notices: [] });
-  return { model, file: newModelFile(emptySheet), refused: true };
+  return { model, file: newTableFile(emptySheet, modelTable), refused: true };
 }
 
 /** The model that a file's text holds. Never throws: what is wrong is in the model's faults. */
@@ -41,7 +42,7 @@ export function* readModelInSteps(bytes: Uint8Array): Steps<OpenedModel> {
 const [tableRead, formulasRead] = [0.1, 0.5];
 
 function* readTextInSteps(text: string): Steps<OpenedModel> {
-  const { file, problems, notices, refused } = yield* within(0, tableRead, readModelFileInSteps(text));
+  const { file, problems, notices, refused } = yield* within(0, tableRead, readTableInSteps(text, modelTable));
   const reader = new FormulaReader();
   yield* within(tableRead, formulasRead, readAhead(file.sheet, reader));
   const reading = { faults: problems, notices };

@@ -1,25 +1,30 @@
+import { nearest } from '../core/nearest';
 import { problem, type Problem } from '../core/problem';
 import type { Reading } from '../model/findings';
 import type { Sheet } from '../model/sheet';
 import type { Batch, Trials } from '../model/trials';
 import { decodeText } from './decodeText';
 import { isBatch, readBatch } from './readTrialsBatch';
-import { emptyTrials } from './readTrialsHeader';
-import { readTrialsTable, refusedTable, type TrialsTable } from './readTrialsTable';
+import { readTable } from './tableFile';
+import { emptyFile } from './tableHeader';
+import { trialsTable } from './tableKind';
 
+const knownColumns = [...trialsTable.needed, 'worker', 'rating', 'date', 'lost', 'note'];
 /** A rating up to this is likelier a share than per cent. */
 const largestShare = 2;
 
 /** The trials that a file's bytes hold. Never throws: what is wrong is in the faults. */
 export function readTrials(bytes: Uint8Array): Trials {
-  if (bytes.length === 0) return trialsOfTable(refusedTable(emptyTrials()));
+  if (bytes.length === 0) return refusedTrials(emptyFile(trialsTable, 'empty file: 0 bytes'));
   const decoded = decodeText(bytes);
-  return 'text' in decoded ? readTrialsText(decoded.text) : trialsOfTable(refusedTable(decoded.problem));
+  return 'text' in decoded ? readTrialsText(decoded.text) : refusedTrials(decoded.problem);
 }
 
 /** The trials that a file's text holds. Never throws: what is wrong is in the faults. */
 export function readTrialsText(text: string): Trials {
-  return trialsOfTable(readTrialsTable(text));
+  const { file, problems, notices, refused } = readTable(text, trialsTable);
+  if (refused) return refusedTrials(...problems);
+  return trialsOf(file.sheet, { faults: problems, notices });
 }
 
 /**
@@ -37,13 +42,21 @@ export function trialsOf(sheet: Sheet, reading: Reading = { faults: [], notices:
     else if (!unsound.has(row.row)) batches.push(read);
   }
   faults.sort((a, b) => a.where.row - b.where.row);
-  const notices = [...reading.notices, ...batches.filter(isShare).map(shareNotice)];
+  const unknown = sheet.columns.filter((column) => !knownColumns.includes(column));
+  const notices = [...unknown.map(unknownColumn), ...reading.notices, ...batches.filter(isShare).map(shareNotice)];
   return { sheet, batches, faults, notices, reading, refused: false };
 }
 
-function trialsOfTable({ sheet, reading, refused }: TrialsTable): Trials {
-  if (!refused) return trialsOf(sheet, reading);
-  return { sheet, batches: [], faults: reading.faults, notices: reading.notices, reading, refused };
+function refusedTrials(...faults: readonly Problem[]): Trials {
+  const sheet: Sheet = { columns: [], rows: [] };
+  return { sheet, batches: [], faults, notices: [], reading: { faults, notices: [] }, refused: true };
+}
+
+function unknownColumn(name: string): Problem {
+  const near = nearest(name.toLowerCase(), knownColumns);
+  const fix = near === undefined ? 'Nothing needs mending.' : `Did you mean ${near}?`;
+  const message = `column not read: ${name}. ${fix}`;
+  return problem('unknown-column', message, { row: 1, column: name, text: name });
 }
 
 function noTrials(): Problem {

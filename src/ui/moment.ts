@@ -1,5 +1,5 @@
 import { finish, type Steps } from '../core/steps';
-import type { ModelFile } from '../files/modelFile';
+import type { TableFile } from '../files/tableFile';
 import type { Edited } from '../model/edit';
 import type { Model } from '../model/model';
 import { evaluateInSteps, evaluatePlan, evaluateTouched, touched, type Values } from '../model/values';
@@ -15,7 +15,7 @@ export interface Origin {
   /** The file as it was read. */
   readonly bytes: Uint8Array;
   /** The same understood. */
-  readonly file: ModelFile;
+  readonly file: TableFile;
 }
 
 /** A model with its values at one moment; what undo goes back to. */

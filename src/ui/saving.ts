@@ -1,9 +1,9 @@
-import { writeModel } from '../files/writeModel';
+import { writeTable } from '../files/writeTable';
 import type { Live } from './live';
 
 /** The text of the model's file as it stands now; the very bytes that were opened where nothing changed. */
 export function fileText(live: Live): string {
-  return writeModel(live.origin().file, live.model().sheet);
+  return writeTable(live.origin().file, live.model().sheet);
 }
 
 /** Gives the browser a file to save. */

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readModel, readModelInSteps, readModelText, type OpenedModel } from '../../src/files/readModel';
-import { writeModel } from '../../src/files/writeModel';
+import { writeTable } from '../../src/files/writeTable';
 import { edit } from '../../src/model/edit';
 import { planOf, shown, told } from '../model/table';
 import { evaluatePlan } from '../../src/model/values';
@@ -40,7 +40,7 @@ describe('a file becomes a model', () => {
   ])('%s', (_claim, text, expected) => {
     const opened = readModel(utf8(text));
     expect([values(opened), faults(opened), opened.refused]).toEqual([expected, [], false]);
-    expect(writeModel(opened.file, opened.model.sheet)).toBe(text);
+    expect(writeTable(opened.file, opened.model.sheet)).toBe(text);
   });
 
   it('with its plans, in the order of their columns', () => {
@@ -72,7 +72,7 @@ describe('faults of the file and of the model are told together, in file order',
   ])('%s', (_claim, text, expected) => {
     const opened = readModelText(text);
     expect([faults(opened), opened.refused]).toEqual([expected, false]);
-    expect(writeModel(opened.file, opened.model.sheet)).toBe(text);
+    expect(writeTable(opened.file, opened.model.sheet)).toBe(text);
   });
 
   it('records are counted as in the file: blank lines are none, a row of blank fields is one', () => {
@@ -147,7 +147,7 @@ describe('in slices', () => {
     const whole = readModel(bytes);
     expect([step.value.refused, told(step.value.model.faults)]).toEqual([whole.refused, told(whole.model.faults)]);
     expect(step.value.model.cells.length).toBe(whole.model.cells.length);
-    expect(writeModel(step.value.file, step.value.model.sheet)).toBe(writeModel(whole.file, whole.model.sheet));
+    expect(writeTable(step.value.file, step.value.model.sheet)).toBe(writeTable(whole.file, whole.model.sheet));
     expect(shares).toEqual([...shares].sort((a, b) => a - b));
     expect(shares.every((share) => share > 0 && share <= 1)).toBe(true);
   });

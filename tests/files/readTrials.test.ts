@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readTrials, readTrialsText, trialsOf } from '../../src/files/readTrials';
-import { rowLimit } from '../../src/files/modelFile';
+import { rowLimit } from '../../src/files/tableFile';
 import { withField, withRow } from '../../src/model/sheet';
 import type { Trials } from '../../src/model/trials';
 
@@ -87,7 +87,9 @@ describe('a row with a fault is left out, and all faults are told in file order'
 
   it('a ragged row says what it has and what would fix it', () => {
     const [short, long] = readTrialsText(`${head}moving,60,700\nmoving,60,700,,a,b\n`).faults;
-    expect(short?.message).toBe('too few fields, 3 of 5: moving,60,700. End the row with a "," for each blank field.');
+    expect(short?.message).toBe(
+      'too few fields, 3 of 5: moving,60,700. Missing at its end: rating, note. End the row with a "," for each blank field.',
+    );
     expect(long?.message).toContain('too many fields, 6 of 5: b. Put quotes round a text that has a "," in it');
   });
 
@@ -122,7 +124,7 @@ describe('a file that cannot be used is refused, and says why', () => {
   });
 
   it('an empty one is told of a trials file, not of a model file', () => {
-    expect(readTrials(new Uint8Array()).faults[0]?.message).toContain('Start a trials file');
+    expect(readTrials(new Uint8Array()).faults[0]?.message).toContain('A trials file starts with');
   });
 
   it('as many rows as may be are read', () => {
@@ -144,5 +146,29 @@ describe('an edited sheet', () => {
     const made = trialsOf({ columns: ['step'], rows: [mended.rows[0]!] });
     expect([batches(made), faults(made)]).toEqual([['2 moving 60 700 100'], []]);
     expect(faults(trialsOf({ columns: ['step'], rows: [] }))).toEqual(['no-trials 0']);
+  });
+});
+
+describe('the columns of a trials file', () => {
+  it.each([
+    ['hue', 'column not read: hue. Nothing needs mending.'],
+    ['Rating', 'column not read: Rating. Did you mean rating?'],
+    ['ratings', 'column not read: ratings. Did you mean rating?'],
+  ])('tells that a column %s is not read', (column, message) => {
+    const { notices } = readTrialsText(`step,plants,seconds,${column}\nmoving,60,700,1\n`);
+    expect(notices.map((notice) => [notice.code, notice.message, notice.where.column])).toEqual([
+      ['unknown-column', message, column],
+    ]);
+  });
+
+  it.each([
+    ['\n \r\n', 'empty-file', 'A trials file starts with a row of column names: step, plants, seconds.'],
+    ['step,plants\n', 'missing-column', 'missing column: seconds. The first row has: step, plants.'],
+    ['Step,plants\n', 'missing-column', 'Write "Step" in small letters: step. Add a column "seconds".'],
+    ['step\tplants\tseconds\n', 'wrong-delimiter', 'columns separated by tabs: step, plants, seconds.'],
+  ])('%j is refused', (text, code, message) => {
+    const { refused, faults: found } = readTrialsText(text);
+    expect([refused, found.map((fault) => fault.code)]).toEqual([true, [code]]);
+    expect(found[0]?.message).toContain(message);
   });
 });

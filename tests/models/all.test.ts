@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/core/exact';
 import { decimal, type Decimal } from '../../src/core/number';
 import { readModel } from '../../src/files/readModel';
-import { writeModel } from '../../src/files/writeModel';
+import { writeTable } from '../../src/files/writeTable';
 import { evaluate } from '../../src/formula/evaluate';
 import type { Plan } from '../../src/model/model';
 import { loadInputs, runCells } from '../../src/model/sections';
@@ -68,7 +68,7 @@ describe.each(shippedNames)('%s', (name) => {
   test('is written as it was read, byte for byte', () => {
     const bytes = modelBytes(name);
     const { file, model: read } = readModel(bytes);
-    expect(Buffer.from(writeModel(file, read.sheet)).equals(bytes)).toBe(true);
+    expect(Buffer.from(writeTable(file, read.sheet)).equals(bytes)).toBe(true);
   });
 
   test('begins with the question that it answers', () => {

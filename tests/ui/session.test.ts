@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { writeModel } from '../../src/files/writeModel';
+import { writeTable } from '../../src/files/writeTable';
 import { edit } from '../../src/model/edit';
 import { carriedOn, changesOf, isSession, reopen, type Session } from '../../src/ui/session';
 import { idOf, nursery, text } from './nursery';
@@ -12,7 +12,7 @@ function sessionOf(changes: Session['changes'] = []): Session {
 test('an untouched model comes back with the very file', () => {
   const { model, origin } = reopen(sessionOf());
   expect(model.sheet).toBe(origin.file.sheet);
-  expect(writeModel(origin.file, model.sheet)).toBe(text);
+  expect(writeTable(origin.file, model.sheet)).toBe(text);
 });
 
 test('what was changed comes back, and nothing else of the file is touched', () => {
@@ -22,7 +22,7 @@ test('what was changed comes back, and nothing else of the file is touched', () 
   expect(changes).toEqual([[3, 'formula', '15']]);
   const again = reopen(sessionOf(changes));
   expect(again.model.plans[0]!.contents[idOf(again.model, 'wage')]).toMatchObject({ kind: 'input', text: '15' });
-  expect(writeModel(again.origin.file, again.model.sheet)).toBe(text.replace('14.5', '15'));
+  expect(writeTable(again.origin.file, again.model.sheet)).toBe(text.replace('14.5', '15'));
   expect(again.model.faults).toEqual(changed.faults);
 });
 

@@ -1,16 +1,18 @@
 import { placed, problem, type Problem } from '../core/problem';
 import { finish, type Steps } from '../core/steps';
-import { planOfColumn, type Sheet, type SheetRow } from '../model/sheet';
+import type { Sheet, SheetRow } from '../model/sheet';
 import { formatRecord, parseRecords, recordSlices, type CsvRecord, type Delimiter, type LineEnd } from './csv';
-import { readHeader, type Header } from './modelHeader';
+import { readHeader, type Header } from './tableHeader';
+import type { TableKind } from './tableKind';
 
-/** Most rows that a model file may have, the header and blank lines not counted. */
+/** Most rows that a file may have, the header and blank lines not counted. */
 export const rowLimit = 20_000;
 /** Most records, blank lines included: a file of nothing else must not fill the memory. */
 const recordLimit = 10 * rowLimit;
 
-/** A model file as it was read: the sheet, and all that is needed to write it back as it was. */
-export interface ModelFile {
+/** A table's file as it was read: the sheet, and all that is needed to write it back as it was. */
+export interface TableFile {
+  readonly kind: TableKind;
   readonly sheet: Sheet;
   readonly delimiter: Delimiter;
   /** The line end that a new record gets. */
@@ -23,8 +25,8 @@ export interface ModelFile {
   readonly records: readonly CsvRecord[];
 }
 
-export interface ReadFile {
-  readonly file: ModelFile;
+export interface ReadTable {
+  readonly file: TableFile;
   readonly problems: readonly Problem[];
   /** What a reader should know and need not mend. */
   readonly notices: readonly Problem[];
@@ -32,16 +34,16 @@ export interface ReadFile {
   readonly refused: boolean;
 }
 
-/** Reads a whole model file. Never throws: what is wrong with the file is in `problems`. */
-export function readModelFile(text: string): ReadFile {
-  return finish(readModelFileInSteps(text));
+/** Reads a whole file. Never throws: what is wrong with the file is in `problems`. */
+export function readTable(text: string, kind: TableKind): ReadTable {
+  return finish(readTableInSteps(text, kind));
 }
 
 /** The same in steps. */
-export function* readModelFileInSteps(text: string): Steps<ReadFile> {
-  const header = readHeader(text);
-  if ('refusal' in header) return refusedFile(text, header.refusal);
-  const reader = new RowReader(header);
+export function* readTableInSteps(text: string, kind: TableKind): Steps<ReadTable> {
+  const header = readHeader(text, kind);
+  if ('refusal' in header) return refusedFile(text, header.refusal, kind);
+  const reader = new RowReader(header, kind);
   const records: CsvRecord[] = [];
   let read = 0;
   for (const slice of recordSlices(text, header.delimiter)) {
@@ -50,19 +52,22 @@ export function* readModelFileInSteps(text: string): Steps<ReadFile> {
       reader.take(record);
       read += record.raw.length;
     }
-    if (reader.rows.length > rowLimit || records.length > recordLimit) return refusedFile(text, tooManyRows());
+    if (reader.rows.length > rowLimit || records.length > recordLimit) {
+      return refusedFile(text, tooManyRows(kind), kind);
+    }
     yield read / text.length;
   }
   return reader.fileOf(records);
 }
 
 /** The file of a sheet that was made in the app: commas, LF, no byte-order mark. Rows count from 2. */
-export function newModelFile(sheet: Sheet): ModelFile {
+export function newTableFile(sheet: Sheet, kind: TableKind): TableFile {
   const format = (fields: readonly string[]): string => formatRecord(fields, ',', '\n');
   const lines = sheet.rows.map((row) => format(sheet.columns.map((column) => row.fields.get(column) ?? '')));
   const [header, ...records] = parseRecords(format(sheet.columns) + lines.join(''), ',');
   const numbered = records.map((record, index) => ({ ...record, row: sheet.rows[index]!.row }));
   return {
+    kind,
     sheet,
     delimiter: ',',
     lineEnd: '\n',
@@ -72,12 +77,6 @@ export function newModelFile(sheet: Sheet): ModelFile {
   };
 }
 
-/** Whether the column holds numbers or formulas, so that a decimal comma in it is one. */
-export function isNumberColumn(column: string): boolean {
-  return numberColumns.has(column) || planOfColumn(column) !== undefined;
-}
-
-const numberColumns: ReadonlySet<string> = new Set(['formula', 'low', 'high', 'step']);
 const decimalCommaNumber = /^\s*[+-]?(?:\d+,\d*|,\d+)(?:[eE][+-]?\d+)?\s*$/;
 
 /** Turns records into rows of the sheet and gathers what is wrong with them. */
@@ -86,25 +85,28 @@ class RowReader {
   private readonly problems: Problem[];
   private readonly commas: { first: Problem['where'] | undefined; count: number } = { first: undefined, count: 0 };
 
-  constructor(private readonly header: Header) {
+  constructor(
+    private readonly header: Header,
+    private readonly kind: TableKind,
+  ) {
     this.problems = [...header.problems];
   }
 
   take(record: CsvRecord): void {
     const { columnAt } = this.header;
     if (record.row <= 1 || record.fields.every((text) => text.trim() === '')) return;
-    const cell = record.fields[columnAt.indexOf('name')]?.trim() ?? '';
+    const cell = record.fields[columnAt.indexOf(this.kind.cellColumn)]?.trim() ?? '';
     this.rows.push({ row: record.row, fields: this.fieldsOf(record, cell) });
     const fault = record.problem ? this.quoteProblem(record) : raggedProblem(record, columnAt, this.header.delimiter);
     if (fault) this.problems.push(placed(fault, { row: record.row, cell }));
   }
 
-  fileOf(records: readonly CsvRecord[]): ReadFile {
+  fileOf(records: readonly CsvRecord[]): ReadTable {
     const { columns, columnAt, delimiter } = this.header;
     const decimalComma = this.commas.count > 0;
     const lineEnd = records.find((record) => record.lineEnd !== '')?.lineEnd || '\n';
     const sheet = { columns, rows: this.rows };
-    const file = { sheet, delimiter, lineEnd, decimalComma, columnAt, records };
+    const file = { kind: this.kind, sheet, delimiter, lineEnd, decimalComma, columnAt, records };
     return { file, problems: this.problems, notices: this.notices(), refused: false };
   }
 
@@ -118,7 +120,7 @@ class RowReader {
   }
 
   private decoded(text: string, column: string, row: number, cell: string): string {
-    const isComma = this.header.delimiter === ';' && isNumberColumn(column) && decimalCommaNumber.test(text);
+    const isComma = this.header.delimiter === ';' && this.kind.holdsNumbers(column) && decimalCommaNumber.test(text);
     if (!isComma) return text;
     this.commas.first ??= { row, column, cell, text };
     this.commas.count += 1;
@@ -164,16 +166,17 @@ function shortened(text: string): string {
   return text.length > 60 ? `${text.slice(0, 60)}…` : text;
 }
 
-function tooManyRows(): Problem {
+function tooManyRows({ holds }: TableKind): Problem {
   const limit = rowLimit.toLocaleString('en');
-  return problem('too-many-rows', `too many rows: more than ${limit}. Split the model into smaller files.`);
+  return problem('too-many-rows', `too many rows: more than ${limit}. Split ${holds} into smaller files.`);
 }
 
 /** A refused file still holds all its text, so that nothing is lost where it is saved again. */
-function refusedFile(text: string, refusal: Problem): ReadFile {
+function refusedFile(text: string, refusal: Problem, kind: TableKind): ReadTable {
   const whole: CsvRecord = { row: 0, fields: [], raw: text, lineEnd: '', problem: undefined };
   const sheet: Sheet = { columns: [], rows: [] };
-  const file: ModelFile = {
+  const file: TableFile = {
+    kind,
     sheet,
     delimiter: ',',
     lineEnd: '\n',

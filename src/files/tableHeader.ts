@@ -1,7 +1,8 @@
 import { problem, type Problem } from '../core/problem';
 import { recordSlices, type CsvRecord, type Delimiter } from './csv';
+import type { TableKind } from './tableKind';
 
-/** The header row of a model file, understood. */
+/** The header row of a table, understood. */
 export interface Header {
   readonly delimiter: Delimiter;
   /** Column names in file order, each once, without blank ones. */
@@ -11,19 +12,18 @@ export interface Header {
   readonly problems: readonly Problem[];
 }
 
-const neededColumns = ['name', 'formula'];
 const delimiters: readonly Delimiter[] = [',', ';'];
 
-/** Finds the delimiter by which the first row has both needed columns, or says why the file is refused. */
-export function readHeader(text: string): Header | { readonly refusal: Problem } {
+/** Finds the delimiter by which the first row has all needed columns, or says why the file is refused. */
+export function readHeader(text: string, kind: TableKind): Header | { readonly refusal: Problem } {
   const found: string[][] = [];
   for (const delimiter of delimiters) {
     const record = firstRecord(text, delimiter);
     const names = record?.fields.map((name) => name.trim()) ?? [];
-    if (missingFrom(names).length === 0) return headerOf(delimiter, names, record?.problem);
+    if (missingFrom(names, kind).length === 0) return headerOf(delimiter, names, record?.problem);
     found.push(names);
   }
-  return { refusal: refusalOf(found.reduce((most, names) => (names.length > most.length ? names : most))) };
+  return { refusal: refusalOf(found.reduce((most, names) => (names.length > most.length ? names : most)), kind) };
 }
 
 function firstRecord(text: string, delimiter: Delimiter): CsvRecord | undefined {
@@ -34,8 +34,8 @@ function firstRecord(text: string, delimiter: Delimiter): CsvRecord | undefined 
   return undefined;
 }
 
-function missingFrom(names: readonly string[]): string[] {
-  return neededColumns.filter((column) => !names.includes(column));
+function missingFrom(names: readonly string[], { needed }: TableKind): string[] {
+  return needed.filter((column) => !names.includes(column));
 }
 
 function headerOf(delimiter: Delimiter, names: readonly string[], quoteFault: Problem | undefined): Header {
@@ -51,25 +51,28 @@ function repeatedColumn(name: string): Problem {
   return problem('duplicate-column', message, { row: 1, column: name, text: name });
 }
 
-function refusalOf(names: readonly string[]): Problem {
-  if (names.length === 0) {
-    return problem('empty-file', 'nothing in the file: no row at all. A model file starts with a row of column names.');
-  }
+function refusalOf(names: readonly string[], kind: TableKind): Problem {
+  if (names.length === 0) return emptyFile(kind, 'nothing in the file: no row at all');
   const found = names.join(', ');
   const text = found.length > 200 ? `${found.slice(0, 200)}…` : found;
   const byTabs = names
     .join(',')
     .split('\t')
     .map((name) => name.trim());
-  if (missingFrom(byTabs).length === 0) {
+  if (missingFrom(byTabs, kind).length === 0) {
     const message = `columns separated by tabs: ${byTabs.join(', ')}. Save the file as CSV with commas or semicolons.`;
     return problem('wrong-delimiter', message, { row: 1, text });
   }
-  return missingColumns(names, text);
+  return missingColumns(names, text, kind);
 }
 
-function missingColumns(names: readonly string[], text: string): Problem {
-  const missing = missingFrom(names);
+/** @param what what is wrong with the file */
+export function emptyFile({ file, needed }: TableKind, what: string): Problem {
+  return problem('empty-file', `${what}. A ${file} starts with a row of column names: ${needed.join(', ')}.`);
+}
+
+function missingColumns(names: readonly string[], text: string, kind: TableKind): Problem {
+  const missing = missingFrom(names, kind);
   const what = missing.length > 1 ? 'missing columns' : 'missing column';
   const hints = missing.map((column) =>
     hint(

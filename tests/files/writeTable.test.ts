@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readModelFile } from '../../src/files/modelFile';
-import { writeModel } from '../../src/files/writeModel';
+import { readTable } from '../../src/files/tableFile';
+import { modelTable } from '../../src/files/tableKind';
+import { writeTable } from '../../src/files/writeTable';
 import { withField, withRow, type Sheet, type SheetRow } from '../../src/model/sheet';
 
 type Edit = (sheet: Sheet) => Sheet;
@@ -38,8 +39,8 @@ function columns(...names: string[]): Edit {
 }
 
 function edited(text: string, ...edits: Edit[]): string {
-  const { file } = readModelFile(text);
-  return writeModel(
+  const { file } = readTable(text, modelTable);
+  return writeTable(
     file,
     edits.reduce((sheet, edit) => edit(sheet), file.sheet),
   );
@@ -228,7 +229,7 @@ describe('any file', () => {
     const anyColumn = fc.constantFrom('name', 'formula', 'note');
     fc.assert(
       fc.property(lines, fc.nat(), anyColumn, fieldText, (pieces, at, column, text) => {
-        const before = readModelFile(pieces.join(''));
+        const before = readTable(pieces.join(''), modelTable);
         fc.pre(before.file.sheet.rows.length > 0);
         const row = before.file.sheet.rows[at % before.file.sheet.rows.length]!;
         const after = edited(pieces.join(''), set(row.row, column, `${text}x`));
@@ -251,7 +252,7 @@ describe('any file', () => {
   });
 
   function valuesOf(text: string): { row: number; fields: Record<string, string> }[] {
-    return readModelFile(text).file.sheet.rows.map((row: SheetRow) => ({
+    return readTable(text, modelTable).file.sheet.rows.map((row: SheetRow) => ({
       row: row.row,
       fields: Object.fromEntries(row.fields),
     }));

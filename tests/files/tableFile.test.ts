@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { newModelFile, readModelFile, readModelFileInSteps, rowLimit, type ReadFile } from '../../src/files/modelFile';
-import { writeModel } from '../../src/files/writeModel';
+import { newTableFile, readTable, readTableInSteps, rowLimit, type ReadTable } from '../../src/files/tableFile';
+import { modelTable } from '../../src/files/tableKind';
+import { writeTable } from '../../src/files/writeTable';
 
 /** Rows as [record number, ...texts in column order]. */
-function rowsOf({ file: { sheet } }: ReadFile): (string | number | undefined)[][] {
+function rowsOf({ file: { sheet } }: ReadTable): (string | number | undefined)[][] {
   return sheet.rows.map(({ row, fields }) => [row, ...sheet.columns.map((column) => fields.get(column))]);
 }
 
-function faultsOf({ problems }: ReadFile): unknown[][] {
+function faultsOf({ problems }: ReadTable): unknown[][] {
   return problems.map(({ code, where: { row, column, cell, text } }) => [code, row, column, cell, text]);
 }
 
@@ -44,11 +45,11 @@ describe('rows', () => {
     ['of two columns of one name the first counts', 'name,formula,unit,unit\na,1,s,h\n', [[2, 'a', '1', 's']]],
     ['no rows at all', 'name,formula', []],
   ])('%s', (_claim, text, rows) => {
-    expect(rowsOf(readModelFile(text))).toEqual(rows);
+    expect(rowsOf(readTable(text, modelTable))).toEqual(rows);
   });
 
   it('leave nothing behind on objects', () => {
-    readModelFile('name,formula,__proto__\n__proto__,1,{"polluted":1}\n');
+    readTable('name,formula,__proto__\n__proto__,1,{"polluted":1}\n', modelTable);
     expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
   });
 });
@@ -88,11 +89,11 @@ describe('faults', () => {
       ],
     ],
   ])('%s', (_claim, text, faults, rows) => {
-    const read = readModelFile(text);
+    const read = readTable(text, modelTable);
     expect(faultsOf(read)).toEqual(faults);
     expect(rowsOf(read)).toEqual(rows);
     expect(read.refused).toBe(false);
-    expect(writeModel(read.file, read.file.sheet)).toBe(text);
+    expect(writeTable(read.file, read.file.sheet)).toBe(text);
   });
 
   it.each<[text: string, message: string]>([
@@ -105,7 +106,7 @@ describe('faults', () => {
       'too many fields, 4 of 2: 2,3. Put quotes round a text that has a "," in it, ' + 'or take out what is too much.',
     ],
   ])('%j says what would fix it', (text, message) => {
-    expect(readModelFile(text).problems.map((fault) => fault.message)).toEqual([message]);
+    expect(readTable(text, modelTable).problems.map((fault) => fault.message)).toEqual([message]);
   });
 });
 
@@ -124,16 +125,16 @@ describe('decimal commas', () => {
     ['a + 1,5', 'a + 1,5'],
     ['', ''],
   ])('%s in a file with semicolons is %s', (typed, read) => {
-    expect(rowsOf(readModelFile(`name;formula\na;${typed}\n`))).toEqual([[2, 'a', read]]);
+    expect(rowsOf(readTable(`name;formula\na;${typed}\n`, modelTable))).toEqual([[2, 'a', read]]);
   });
 
   it('are read where numbers stand, and nowhere else', () => {
-    const read = readModelFile('name;label;formula;low;high;step;plan: A;note\na;1,5;2,5;3,5;4,5;5,5;6,5;7,5\n');
+    const read = readTable('name;label;formula;low;high;step;plan: A;note\na;1,5;2,5;3,5;4,5;5,5;6,5;7,5\n', modelTable);
     expect(rowsOf(read)).toEqual([[2, 'a', '1,5', '2.5', '3.5', '4.5', '5.5', '6.5', '7,5']]);
   });
 
   it('are one notice with a count and the first place', () => {
-    const { notices, problems } = readModelFile('name;formula;low\na;1;\nb;2,5;1,5\nc;3,5;\n');
+    const { notices, problems } = readTable('name;formula;low\na;1;\nb;2,5;1,5\nc;3,5;\n', modelTable);
     expect(problems).toEqual([]);
     expect(notices).toEqual([
       {
@@ -145,7 +146,7 @@ describe('decimal commas', () => {
   });
 
   it('are left alone in a file with commas', () => {
-    const read = readModelFile('name,formula\na,"1,5"\n');
+    const read = readTable('name,formula\na,"1,5"\n', modelTable);
     expect([rowsOf(read), read.notices]).toEqual([[[2, 'a', '1,5']], []]);
   });
 });
@@ -158,17 +159,17 @@ describe('refused files', () => {
     ['too many rows', tooLong, 'too-many-rows'],
     ['too many blank lines', `name,formula\n${'\n'.repeat(10 * rowLimit)}`, 'too-many-rows'],
   ])('%s: no rows, one fault, the text kept', (_claim, text, code) => {
-    const { file, problems, refused } = readModelFile(text);
+    const { file, problems, refused } = readTable(text, modelTable);
     expect([problems.map((fault) => fault.code), refused]).toEqual([[code], true]);
     expect(file.sheet).toEqual({ columns: [], rows: [] });
-    expect(writeModel(file, file.sheet)).toBe(text);
-    expect(() => writeModel(file, { columns: ['name', 'formula'], rows: [] })).toThrow('a refused model file');
+    expect(writeTable(file, file.sheet)).toBe(text);
+    expect(() => writeTable(file, { columns: ['name', 'formula'], rows: [] })).toThrow('a refused file');
   });
 
   it('20,000 rows are not', () => {
-    const read = readModelFile(`name,formula\n${'a,1\n\n'.repeat(rowLimit)}`);
+    const read = readTable(`name,formula\n${'a,1\n\n'.repeat(rowLimit)}`, modelTable);
     expect([read.file.sheet.rows.length, read.refused]).toEqual([rowLimit, false]);
-    expect(readModelFile(tooLong).problems[0]!.message).toBe(
+    expect(readTable(tooLong, modelTable).problems[0]!.message).toBe(
       'too many rows: more than 20,000. Split the model into smaller files.',
     );
   });
@@ -177,18 +178,18 @@ describe('refused files', () => {
 describe('reading in slices', () => {
   it('gives what reading at once gives, and says how far it is', () => {
     const text = `name,formula,note\n${'a,1,"some text"\n'.repeat(15_000)}`;
-    const steps = readModelFileInSteps(text);
+    const steps = readTableInSteps(text, modelTable);
     const shares: number[] = [];
     let step = steps.next();
     for (; !step.done; step = steps.next()) shares.push(step.value);
-    expect(step.value).toEqual(readModelFile(text));
+    expect(step.value).toEqual(readTable(text, modelTable));
     expect(shares.length).toBeGreaterThan(2);
     expect(shares).toEqual([...shares].sort((a, b) => a - b));
     expect(shares.at(-1)).toBe(1);
   });
 });
 
-describe('newModelFile', () => {
+describe('newTableFile', () => {
   const sheet = {
     columns: ['name', 'formula', 'note'],
     rows: [
@@ -206,8 +207,8 @@ describe('newModelFile', () => {
 
   it('writes commas, LF and quotes where needed', () => {
     const text = 'name,formula,note\na,1.5,"one, ""two"""\nb,,\n';
-    expect(writeModel(newModelFile(sheet), sheet)).toBe(text);
-    expect(rowsOf(readModelFile(text))).toEqual([
+    expect(writeTable(newTableFile(sheet, modelTable), sheet)).toBe(text);
+    expect(rowsOf(readTable(text, modelTable))).toEqual([
       [2, 'a', '1.5', 'one, "two"'],
       [3, 'b', '', ''],
     ]);
@@ -221,7 +222,7 @@ describe('newModelFile', () => {
         ['formula', '2'],
       ]),
     };
-    const text = writeModel(newModelFile(sheet), { ...sheet, rows: [sheet.rows[0]!, changed] });
+    const text = writeTable(newTableFile(sheet, modelTable), { ...sheet, rows: [sheet.rows[0]!, changed] });
     expect(text).toBe('name,formula,note\na,1.5,"one, ""two"""\nb,2,\n');
   });
 });

@@ -1,6 +1,6 @@
 import type { Sheet, SheetRow } from '../model/sheet';
 import { formatRecord, type CsvRecord } from './csv';
-import { isNumberColumn, type ModelFile } from './modelFile';
+import type { TableFile } from './tableFile';
 
 /** One field of a record to be written: the column it holds, and where the file has it (undefined: nowhere). */
 interface Place {
@@ -24,13 +24,13 @@ interface Original {
 const byteOrderMark = '\ufeff';
 
 /**
- * The text of a model file that now holds `sheet`. The file's own sheet gives the very text that was read. A row that
+ * The text of a file that now holds `sheet`. The file's own sheet gives the very text that was read. A row that
  * is the same object as in the file's sheet is written as it stood there; a changed one (same record number) anew, with
  * quotes only where needed and the texts of its other fields kept; a row with a number that the file does not have is
  * new and stands where the sheet has it. With other columns than the file's, every row is written anew.
  * Throws where rows of a refused file are to be written: it has none.
  */
-export function writeModel(file: ModelFile, sheet: Sheet): string {
+export function writeTable(file: TableFile, sheet: Sheet): string {
   if (sheet === file.sheet) return file.records.map(({ raw }) => raw).join('');
   return new Writer(file, sheet).text();
 }
@@ -42,7 +42,7 @@ class Writer {
   private readonly sameColumns: boolean;
 
   constructor(
-    private readonly file: ModelFile,
+    private readonly file: TableFile,
     private readonly sheet: Sheet,
   ) {
     const { columns } = file.sheet;
@@ -55,7 +55,7 @@ class Writer {
 
   text(): string {
     const header = this.originals.get(1);
-    if (!header) throw new Error('a refused model file has no rows to write');
+    if (!header) throw new Error('a refused file has no rows to write');
     const rows = this.sheet.rows.flatMap((row) => this.rowPieces(row));
     const pieces = [...this.before.map(pieceOf), ...this.headerPieces(header), ...rows];
     const last = pieces.length - 1;
@@ -106,7 +106,7 @@ class Writer {
 
   /** A file that writes its numbers with decimal commas goes on doing so. */
   private encoded(text: string, column: string): string {
-    const isNumber = this.file.decimalComma && isNumberColumn(column) && decimalPointNumber.test(text);
+    const isNumber = this.file.decimalComma && this.file.kind.holdsNumbers(column) && decimalPointNumber.test(text);
     return isNumber ? text.replace('.', ',') : text;
   }
 
@@ -123,7 +123,7 @@ class Writer {
 const decimalPointNumber = /^\s*[+-]?(?:\d+\.\d*|\.\d+)(?:[eE][+-]?\d+)?\s*$/;
 
 /** The sheet's columns in its order, then what the file has beside them: columns without a name of their own. */
-function placesOf(columnAt: ModelFile['columnAt'], columns: readonly string[]): Place[] {
+function placesOf(columnAt: TableFile['columnAt'], columns: readonly string[]): Place[] {
   const named = columns.map((column) => ({ column, at: foundAt(columnAt.indexOf(column)) }));
   const unnamed = columnAt.flatMap((column, at) => (column === undefined ? [{ column, at }] : []));
   return [...named, ...unnamed];

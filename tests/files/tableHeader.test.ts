@@ -1,15 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { readHeader, type Header } from '../../src/files/modelHeader';
+import { readHeader, type Header } from '../../src/files/tableHeader';
+import { modelTable } from '../../src/files/tableKind';
 import type { Problem } from '../../src/core/problem';
 
 function header(text: string): Header {
-  const read = readHeader(text);
+  const read = readHeader(text, modelTable);
   if ('refusal' in read) throw new Error(read.refusal.message);
   return read;
 }
 
 function refusal(text: string): Problem {
-  const read = readHeader(text);
+  const read = readHeader(text, modelTable);
   if ('refusal' in read) return read.refusal;
   throw new Error(`not refused: ${read.columns.join()}`);
 }

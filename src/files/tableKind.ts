@@ -1,0 +1,35 @@
+import { planOfColumn } from '../model/sheet';
+
+/** What a CSV file with a row of column names is a table of. */
+export interface TableKind {
+  /** What its messages call the file. */
+  readonly file: string;
+  /** What its rows make up, which a file that is too long should be split into parts of. */
+  readonly holds: string;
+  /** The columns without which the file is refused. */
+  readonly needed: readonly string[];
+  /** Whether a column holds numbers, so that a decimal comma in it is one. */
+  holdsNumbers(column: string): boolean;
+  /** The column that names the cell which a row speaks of; blank where rows speak of none. */
+  readonly cellColumn: string;
+}
+
+const ofModels: ReadonlySet<string> = new Set(['formula', 'low', 'high', 'step']);
+
+export const modelTable: TableKind = {
+  file: 'model file',
+  holds: 'the model',
+  needed: ['name', 'formula'],
+  holdsNumbers: (column) => ofModels.has(column) || planOfColumn(column) !== undefined,
+  cellColumn: 'name',
+};
+
+const ofTrials: ReadonlySet<string> = new Set(['plants', 'seconds', 'rating', 'lost']);
+
+export const trialsTable: TableKind = {
+  file: 'trials file',
+  holds: 'the trials',
+  needed: ['step', 'plants', 'seconds'],
+  holdsNumbers: (column) => ofTrials.has(column),
+  cellColumn: '',
+};
