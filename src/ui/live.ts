@@ -1,5 +1,6 @@
 import { batch, createSignal, untrack, type Accessor } from 'solid-js';
 import type { Decimal } from '../core/number';
+import type { Problem } from '../core/problem';
 import { edit as edited, type Edit, type Edited } from '../model/edit';
 import type { Model } from '../model/model';
 import type { Values } from '../model/values';
@@ -18,6 +19,9 @@ export interface Live {
    * formulas, and what fills an entry, not for each keystroke in a number. The numbers in it may be old.
    */
   readonly shape: Accessor<Model>;
+  /** What is wrong with the model, and what a reader should know; wake their readers only when they are others. */
+  readonly faults: Accessor<readonly Problem[]>;
+  readonly notices: Accessor<readonly Problem[]>;
   /** The exact values of every plan now, for charts and studies; changes with every edit. */
   readonly values: Accessor<readonly Values[]>;
   /** Where the model came from; changes when another is opened. */
@@ -101,6 +105,10 @@ function createHistory(first: Moment): History {
   };
 }
 
+function sameProblems(a: readonly Problem[], b: readonly Problem[]): boolean {
+  return a.length === b.length && a.every((one, i) => one === b[i]);
+}
+
 /** A change of a number alone keeps the cells and lines of the model before. */
 function sameShape(a: Model, b: Model): boolean {
   return a.cells === b.cells && a.lines === b.lines;
@@ -112,6 +120,8 @@ export function createLive(initial: Model, first: Origin): Live {
   const [origin, setOrigin] = createSignal(first);
   const [signals, setSignals] = createSignal(new CellSignals(history.moment()));
   const [shape, setShape] = createSignal(initial, { equals: sameShape });
+  const [faults, setFaults] = createSignal(initial.faults, { equals: sameProblems });
+  const [notices, setNotices] = createSignal(initial.notices, { equals: sameProblems });
   const [version, setVersion] = createSignal(0);
 
   const show = (next: Moment, old: Moment): void => {
@@ -119,6 +129,8 @@ export function createLive(initial: Model, first: Origin): Live {
     else setSignals(new CellSignals(next));
     setOrigin(next.origin);
     setShape(next.model);
+    setFaults(next.model.faults);
+    setNotices(next.model.notices);
     setVersion((count) => count + 1);
   };
   const move = (change: () => void): void => batch(() => {
@@ -136,6 +148,8 @@ export function createLive(initial: Model, first: Origin): Live {
   return {
     model: () => history.moment().model,
     shape,
+    faults,
+    notices,
     values: () => history.moment().values,
     origin,
     shown: (plan, cell) => signals().read(plan, cell),

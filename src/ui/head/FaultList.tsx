@@ -13,9 +13,7 @@ function counted(count: number, word: string): string {
 
 /** How many faults and notices there are; opened, each leads to its entry. */
 export function FaultList(): JSX.Element {
-  const { live } = useWork();
-  const faults = createMemo(() => live.model().faults);
-  const notices = createMemo(() => live.model().notices);
+  const { faults, notices } = useWork().live;
   const summary = (): string => {
     const parts = [
       ...(faults().length > 0 ? [counted(faults().length, 'fault')] : []),
@@ -42,8 +40,8 @@ export function FaultList(): JSX.Element {
 
 function FaultItem(props: { fault: Problem; quiet: boolean }): JSX.Element {
   const { live, spot } = useWork();
-  const cell = createMemo(() => live.model().cells.find(({ row }) => row === props.fault.where.row));
-  const hasRow = createMemo(() => live.model().lines.some(({ row }) => row === props.fault.where.row));
+  const cell = createMemo(() => live.shape().cells.find(({ row }) => row === props.fault.where.row));
+  const hasRow = createMemo(() => live.shape().lines.some(({ row }) => row === props.fault.where.row));
   return (
     <li classList={{ quiet: props.quiet }}>
       <span class="fault-message">{props.fault.message}</span>{' '}

@@ -27,7 +27,7 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
   const work = useWork();
   const { spot } = work;
   let row: HTMLLIElement | undefined;
-  const inSight = createSight(() => row, '25%');
+  const inSight = createSight(() => row);
   const [inHand, setInHand] = createSignal(false);
   const live = createFollowing(work.live, () => inSight() || inHand() || work.printing(), work.calm);
   const shownColumns = createMemo(() => (props.varies ? props.columns : props.columns.slice(0, 1)));

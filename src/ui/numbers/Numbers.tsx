@@ -36,10 +36,7 @@ export function Numbers(): JSX.Element {
   const varied = createMemo(() => varying(live.shape(), compared.columns()), undefined, {
     equals: (a, b) => a.size === b.size && [...a].every((id) => b.has(id)),
   });
-  const faults = createMemo(() => live.model().faults, undefined, {
-    equals: (a, b) => a.length === b.length && a.every((fault, i) => fault === b[i]),
-  });
-  const faultsByRow = createMemo(() => byRow(faults()));
+  const faultsByRow = createMemo(() => byRow(live.faults()));
   const topics = createMemo(() => cautionTopics(cells()));
   const isLong = createMemo(() => lines().length > manyRows);
   return (
