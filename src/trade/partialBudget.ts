@@ -1,8 +1,9 @@
 import { decimal, type Decimal } from '../core/number';
+import { divide, parts } from '../core/ratio';
 import type { Cell } from '../model/cell';
 import type { Values } from '../model/values';
 
-/** A line of a partial budget: a budget cell and the size of its change, always positive. */
+/** A line of a partial budget: a budget cell and the size of its change in its own unit, always positive. */
 export interface BudgetLine {
   readonly cell: Cell;
   readonly value: Decimal;
@@ -14,12 +15,20 @@ export interface PartialBudget {
   readonly reducedCosts: readonly BudgetLine[];
   readonly addedCosts: readonly BudgetLine[];
   readonly reducedReturns: readonly BudgetLine[];
-  /** added returns + reduced costs − added costs − reduced returns; NaN where a line cannot be computed. */
+  /**
+   * added returns + reduced costs − added costs − reduced returns, in the unit of the first budget cell; NaN where a
+   * line cannot be computed.
+   */
   readonly netChange: Decimal;
 }
 
-function total(lines: readonly BudgetLine[]): Decimal {
-  return lines.reduce((sum, { value }) => sum.plus(value), decimal(0));
+/** A sum in the unit of `first`: lines may be in money a month or in thousands. */
+function totalIn(first: Cell | undefined, lines: readonly BudgetLine[]): Decimal {
+  return lines.reduce((sum, { cell, value }) => {
+    if (cell.unit === undefined || first?.unit === undefined) return sum.plus(value);
+    const { over, under } = parts(divide(cell.unit.scale, first.unit.scale));
+    return sum.plus(value.times(over).dividedBy(under));
+  }, decimal(0));
 }
 
 /**
@@ -41,6 +50,7 @@ export function partialBudget(cells: readonly Cell[], from: Values, to: Values):
       .map(({ cell, change }) => ({ cell, value: change.abs() }));
   const [addedReturns, reducedReturns] = [lines('return', 1), lines('return', -1)];
   const [addedCosts, reducedCosts] = [lines('cost', 1), lines('cost', -1)];
+  const total = (lines: readonly BudgetLine[]): Decimal => totalIn(changes[0]?.cell, lines);
   const gains = total(addedReturns).plus(total(reducedCosts));
   const known = changes.every(({ change }) => !change.isNaN());
   const netChange = known ? gains.minus(total(addedCosts)).minus(total(reducedReturns)) : decimal(NaN);
