@@ -5,7 +5,7 @@ import { reach } from './graph';
 import type { Plan } from './model';
 
 /** The currency of a cell that holds money per year, or undefined. */
-function currencyOf({ unit }: Cell): string | undefined {
+export function currencyOf({ unit }: Pick<Cell, 'unit'>): string | undefined {
   const money = [...(unit?.dimension ?? [])].find(([kind]) => isCurrency(kind));
   const yearly = unit?.dimension.get('year') === -1 && unit.dimension.size === 2;
   return yearly && money?.[1] === 1 ? money[0] : undefined;

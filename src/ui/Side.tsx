@@ -9,6 +9,8 @@ const Beds = lazy(async () => ({ default: (await import('./beds/Beds')).Beds }))
 const WhatMatters = lazy(async () => ({ default: (await import('./whatMatters/WhatMatters')).WhatMatters }));
 const Breakeven = lazy(async () => ({ default: (await import('./breakeven/Breakeven')).Breakeven }));
 const Method = lazy(async () => ({ default: (await import('./method/Method')).Method }));
+const Timing = lazy(async () => ({ default: (await import('./timing/Timing')).Timing }));
+const TheCase = lazy(async () => ({ default: (await import('./theCase/TheCase')).TheCase }));
 const HowSure = lazy(async () => ({ default: (await import('./howSure/HowSure')).HowSure }));
 
 /** The question beside the numbers. */
@@ -36,6 +38,8 @@ export function Side(props: { question: Question }): JSX.Element {
           <Match when={props.question === 'breakeven'}><Breakeven {...given} /></Match>
           <Match when={props.question === 'method'}><Method choice={choice} /></Match>
           <Match when={props.question === 'how sure'}><HowSure {...given} /></Match>
+          <Match when={props.question === 'timing'}><Timing {...given} /></Match>
+          <Match when={props.question === 'the case'}><TheCase {...given} /></Match>
         </Switch>
       </Suspense>
     </ErrorBoundary>

@@ -7,6 +7,8 @@ export const questions = [
   { key: 'what matters', label: 'What matters' },
   { key: 'breakeven', label: 'Breakeven' },
   { key: 'how sure', label: 'How sure' },
+  { key: 'timing', label: 'Timing' },
+  { key: 'the case', label: 'The case' },
 ] as const;
 
 /** A question, or the page on how figures are worked out, which stands in its place. */

@@ -30,13 +30,13 @@ interface Answered {
   readonly reply: SwitchReply;
 }
 
-interface Search {
+export interface Search {
   readonly answered: Accessor<Answered | undefined>;
   readonly broken: Accessor<boolean>;
 }
 
 /** Searches beside the page: a newer one ends the one under way. */
-function createSearch(wanted: Accessor<SwitchAsk>, inSight: Accessor<boolean>): Search {
+export function createSearch(wanted: Accessor<SwitchAsk>, inSight: Accessor<boolean>): Search {
   const [answered, setAnswered] = createSignal<Answered>();
   const [broken, setBroken] = createSignal(false);
   let worker: Worker | undefined;

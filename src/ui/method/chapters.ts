@@ -1,3 +1,4 @@
+import { budget } from './budget';
 import { crop } from './crop';
 import { draws } from './draws';
 import type { Chapter } from './entry';
@@ -5,6 +6,7 @@ import { hands } from './hands';
 import { knowing } from './knowing';
 import { numbers } from './numbers';
 import { oneAtATime } from './oneAtATime';
+import { timing } from './timing';
 
 /** All that the app works out, in the order of the page. */
-export const chapters: readonly Chapter[] = [numbers, crop, hands, oneAtATime, draws, knowing];
+export const chapters: readonly Chapter[] = [numbers, crop, hands, timing, oneAtATime, draws, knowing, budget];

@@ -26,7 +26,7 @@ export const hands: Chapter = {
       ],
       source: 'International Labour Office, Introduction to Work Study, from memory.',
       limits: 'The two allowances are not the same: 15 % of the day is 17.6 % of the job. The shipped models use the first and say so at the entry.',
-      where: 'Numbers, in the models’ formulas.',
+      where: 'Timing; Numbers, in the models’ formulas.',
     },
     {
       id: 'reuse',

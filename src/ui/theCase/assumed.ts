@@ -1,0 +1,54 @@
+import type { Cell } from '../../model/cell';
+import type { Content, Model } from '../../model/model';
+import { endText } from '../finding/typed';
+import type { Format } from '../format';
+import type { Switch } from '../howSure/switchSearch';
+import { referenceOf } from '../numbers/remarks';
+import { comparedIn, type Compared, type SideBySide } from './shownIn';
+
+/** A guess that the case rests on. */
+export interface Guess {
+  readonly cell: Cell;
+  readonly value: string;
+  /** Low and high; blank where the entry has no range. */
+  readonly range: string;
+  /** Where it comes from: its source, else its note. */
+  readonly from: string;
+}
+
+/** Guesses listed at most, and decisions. */
+const mostGuesses = 8;
+const mostDecisions = 12;
+
+/** What a plan sets by itself: a number, or one of the entries that stand ready for it. */
+function isSet(model: Model, content: Content | undefined): boolean {
+  return content?.kind === 'input' || referenceOf(model, content) !== undefined;
+}
+
+/** What the two plans set differently, in file order. */
+export function decisions(beside: SideBySide): Compared[] {
+  const { model, plans } = beside;
+  const [a, b] = plans.map((plan) => model.plans[plan]?.contents ?? []);
+  return model.cells
+    .filter(({ id }) => a?.[id]?.text !== b?.[id]?.text && isSet(model, a?.[id]) && isSet(model, b?.[id]))
+    .slice(0, mostDecisions)
+    .map((cell) => comparedIn(beside, cell));
+}
+
+function guessOf({ cell, base }: Switch, format: Format): Guess {
+  const range = cell.range === undefined
+    ? ''
+    : [cell.range.low, cell.range.high].map((end) => endText(end, cell, format)).join(' to ');
+  return { cell, value: endText(base, cell, format), range, from: cell.source || cell.note || 'no source given' };
+}
+
+/**
+ * The guesses with a range whose turning point is nearest to today.
+ * @param found thinnest margin first
+ */
+export function guesses(found: readonly Switch[], model: Model, plan: number, format: Format): Guess[] {
+  const isGuess = ({ cell }: Switch): boolean =>
+    cell.range !== undefined && model.plans[plan]?.contents[cell.id]?.own !== true;
+  return found.filter((each) => isGuess(each) && each.value !== undefined).slice(0, mostGuesses)
+    .map((each) => guessOf(each, format));
+}

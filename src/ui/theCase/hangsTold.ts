@@ -1,0 +1,79 @@
+import { decimal, type Decimal } from '../../core/number';
+import type { Cell } from '../../model/cell';
+import { plainly, say, sentences, type Phrase } from '../finding/phrase';
+import { endText } from '../finding/typed';
+import { spoken, spokenUnit } from '../finding/spoken';
+import { space, type Format } from '../format';
+import type { Found } from '../howSure/reply';
+import { inSteps, ofHundred, saidInSteps, stepFor } from '../howSure/rounding';
+import { percentile } from '../howSure/told';
+import { printedUnit } from '../printedUnit';
+import type { Made } from './caseOf';
+import type { Hinge } from './closest';
+
+const counts = ['None', 'One', 'Two', 'Three', 'Four', 'Five'];
+
+function turn(netChange: Decimal): string {
+  if (netChange.isZero()) return 'The answer turns';
+  return netChange.gt(0) ? 'It stops paying' : 'It starts to pay';
+}
+
+function todayTold({ cell, base }: Hinge, format: Format): string {
+  const text = endText(base, cell, format);
+  return [text, spokenUnit(cell.unitText, text === '1')].filter(Boolean).join(space);
+}
+
+/** Where the answer turns first as one input moves. */
+export function hangsTold(
+  hinges: readonly Hinge[], { netChange }: Made, nameOf: (cell: Cell) => string, format: Format,
+): Phrase {
+  const [first] = hinges;
+  if (first === undefined) {
+    return say`No entry by itself can turn the answer, however wrong it is within the range looked at.`;
+  }
+  const way = first.value.gte(first.base) ? 'rises above' : 'falls below';
+  const at = spoken(first.value, first.cell.unit, format);
+  const inside = hinges.filter((hinge) => hinge.inRange === true).length;
+  const [verb, whose] = inside < 2 ? ['does', 'its'] : ['do', 'their'];
+  const ranges = plainly(`${counts[inside] ?? inside} of those below ${verb} so within ${whose} own range.`);
+  return sentences(
+    say`${plainly(turn(netChange))} when ${nameOf(first.cell)} ${plainly(way)} ${at}; today it is ${todayTold(first, format)}.`,
+    hinges.some((hinge) => hinge.inRange !== undefined) ? ranges : [],
+  );
+}
+
+/** What an input's own range says of its turning point. */
+export function rangeTold({ cell, inRange }: Hinge, format: Format): string {
+  if (cell.range === undefined || inRange === undefined) return 'no range';
+  const [low, high] = [cell.range.low, cell.range.high].map((end) => endText(end, cell, format));
+  return `${inRange ? 'within' : 'outside'} ${low} to ${high}`;
+}
+
+/** The range and the unit below a label, where there is no room for columns of them. */
+export function besideLabel(hinge: Hinge, format: Format): string {
+  const [range, unit] = [rangeTold(hinge, format), printedUnit(hinge.cell.unitText)];
+  return hinge.inRange === undefined ? [unit, range].filter(Boolean).join(', ') : `${range} ${unit}`.trim();
+}
+
+/** Today's number and the one at which the answer turns, as columns show them. */
+export function hingeTexts(
+  { cell, base, value }: Hinge, format: Format,
+): { today: string; turns: string; unit: string } {
+  const [today, turns] = [endText(base, cell, format), format.value(value, cell.unit)];
+  return { today, turns, unit: printedUnit(cell.unitText) };
+}
+
+/** How sure it is, from draws of all ranges at once; blank where there are none. */
+export function oddsTold({ spread, failed, done, certain }: Found, { unit }: Made, format: Format): Phrase {
+  if (certain) return say`No entry with a range touches it, so there is nothing to be unsure of.`;
+  if (spread === undefined) return [];
+  const { above, equal } = spread.main;
+  const [low, high] = [percentile(spread.main, 5), percentile(spread.main, 95)];
+  const ties = equal >= 0.005 ? say`, comes to the same in ${ofHundred(equal)}` : [];
+  const without = failed === 0 ? [] : say`In ${ofHundred(failed / done)} it cannot be computed; this speaks of the rest.`;
+  const odds = say`Drawn from all ranges at once, it pays in ${ofHundred(above)}${ties}; `;
+  if (low === high) return sentences(say`${odds}the net change is ${spoken(decimal(low), unit, format)}.`, without);
+  const step = stepFor(high - low);
+  const ends = say`${inSteps(low, step, format)} and ${saidInSteps(high, step, unit, format)}`;
+  return sentences(say`${odds}in ${'90 of 100'} the net change lies between ${ends}.`, without);
+}

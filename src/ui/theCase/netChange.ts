@@ -1,0 +1,44 @@
+import type { Model } from '../../model/model';
+import type { Sheet } from '../../model/sheet';
+import { marked } from './caseOf';
+
+/** A model's text with one more entry, by its index among the cells. */
+export interface WithNetChange {
+  readonly sheet: Sheet;
+  readonly result: number;
+}
+
+/** Characters that a formula may have. */
+const longestFormula = 10_000;
+
+/** Terms added up by halves, so that brackets never stand deep. */
+function added(terms: readonly string[]): string {
+  if (terms.length < 2) return terms[0] ?? '0';
+  const middle = Math.ceil(terms.length / 2);
+  return `(${added(terms.slice(0, middle))} + ${added(terms.slice(middle))})`;
+}
+
+function freeName(taken: ReadonlyMap<string, number>): string {
+  for (let n = 1; ; n += 1) {
+    const name = n === 1 ? 'net_change' : `net_change_${n}`;
+    if (!taken.has(name)) return name;
+  }
+}
+
+/**
+ * The model's text with an entry for returns less costs of the budget, so that studies can ask for it as for any
+ * result: its difference between two plans is their partial budget's net change. Undefined for more lines than a
+ * formula can name.
+ */
+export function withNetChange(model: Model): WithNetChange | undefined {
+  const { sheet, cells, ids } = model;
+  const names = (budget: string): string[] =>
+    marked(model).filter((cell) => cell.budget === budget).map(({ name }) => name);
+  const formula = `${added(names('return'))} - ${added(names('cost'))}`;
+  if (formula.length > longestFormula) return undefined;
+  const unit = marked(model)[0]?.unitText ?? '';
+  const texts = { name: freeName(ids), label: 'Net change', unit, formula };
+  const fields = new Map(Object.entries(texts));
+  const row = Math.max(1, ...sheet.rows.map((each) => each.row)) + 1;
+  return { sheet: { ...sheet, rows: [...sheet.rows, { row, fields }] }, result: cells.length };
+}

@@ -1,0 +1,72 @@
+import { createSignal, createUniqueId, Show, type JSX } from 'solid-js';
+import { decimal } from '../../core/number';
+import { Choices } from '../finding/Choices';
+import { here } from '../here';
+import { HowWorked } from '../method/HowWorked';
+import type { Choice } from '../screen';
+import { typedNumber } from '../typedNumber';
+import { allowanceFactor, allowanceOf, termFault, termText, type AskedTerms, type TermName } from './terms';
+
+/** What the times are asked for: the allowance, how close, how sure. */
+export function TermsPart(props: { choice: Choice; asked: AskedTerms }): JSX.Element {
+  const factor = (of: 'job' | 'day'): string => {
+    const { sign, by } = allowanceFactor(props.asked.terms.allowance, of);
+    return by.gt(0) ? `${sign}\u00a0${here.value(by, undefined)}` : 'all of it';
+  };
+  return (
+    <section class="timing-terms" aria-labelledby="timing-terms">
+      <h3 id="timing-terms">How sure, and with what allowance</h3>
+      <div class="settings">
+        <TermField choice={props.choice} name="within" label="within" unit="% either way" />
+        <TermField choice={props.choice} name="confidence" label="confidence" unit="%" />
+        <TermField choice={props.choice} name="allowance" label="allowance for rest and waiting" unit="%" />
+      </div>
+      <Choices legend="The allowance is a share of" chosen={allowanceOf(props.choice)}
+        choose={(of) => props.choice.setSetting('timing allowance of', of)}
+        options={[{ value: 'job', label: `the job (${factor('job')})` }, { value: 'day', label: `the day (${factor('day')})` }]} />
+      <p class="quiet">
+        Of the job: so many minutes of rest on top of an hour’s work. Of the day: so many minutes out of each paid
+        hour, which is more. Of the job is usual; say which when you quote a standard time.
+      </p>
+      <Show when={!props.asked.hasStandardTime}>
+        <p class="message fault" role="alert">An allowance of the whole day leaves no time to work: stay below 100 %.</p>
+      </Show>
+      <HowWorked choice={props.choice} entry="standard time">How the allowance counts</HowWorked>
+    </section>
+  );
+}
+
+/** A term as a field: what cannot be used stays in it and is explained, the last one that can be stands. */
+function TermField(props: { choice: Choice; name: TermName; label: string; unit: string }): JSX.Element {
+  const faultId = createUniqueId();
+  const [typed, setTyped] = createSignal<string>();
+  const [fault, setFault] = createSignal('');
+  const reset = (): void => {
+    setTyped(undefined);
+    setFault('');
+  };
+  const input = (text: string): void => {
+    setTyped(text);
+    const read = typedNumber(text, here);
+    const found = 'text' in read ? (termFault(props.name, decimal(read.text), here) ?? '') : read.message;
+    setFault(found);
+    if ('text' in read && found === '') props.choice.setSetting(`timing ${props.name}`, read.text);
+  };
+  return (
+    <div class="asked-number">
+      <label>
+        <span>{props.label}</span>
+        <input type="text" inputmode="decimal" autocomplete="off"
+          value={typed() ?? here.written(termText(props.choice, props.name))}
+          aria-invalid={fault() === '' ? undefined : 'true'} aria-describedby={fault() === '' ? undefined : faultId}
+          onInput={(event) => input(event.currentTarget.value)}
+          onBlur={() => { if (fault() === '') reset(); }}
+          onKeyDown={(event) => { if (event.key === 'Escape') reset(); }} />
+        <span class="unit">{props.unit}</span>
+      </label>
+      <Show when={fault()}>
+        <p class="message fault" id={faultId}>{fault()} {here.written(termText(props.choice, props.name))} % stands.</p>
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,16 @@
+import { expect, it } from 'vitest';
+import { evaluatePlan } from '../../../src/model/values';
+import { failingChecks } from '../../../src/ui/theCase/failing';
+import { modelOf } from '../../model/table';
+
+it('checks that do not hold are named with the plans in which they do not', () => {
+  const model = modelOf(`
+    x: 1 | in A: 1 | in B: 2
+    one: x < 2 | role: check
+    both: x < 0 | role: check
+    none: x < 9 | role: check
+    no_value: 1 / (x - 1) > 9 | role: check
+  `);
+  const found = failingChecks(model, model.plans.map((plan) => evaluatePlan(plan)), [0, 1]);
+  expect(found.map(({ cell, letters }) => `${cell.name} ${letters}`)).toEqual(['one B', 'both A and B', 'no_value B']);
+});
