@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, For, onCleanup, Show, untrack, type Accessor, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, Show, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
@@ -6,7 +6,8 @@ import type { Live } from '../live';
 import { HowWorked } from '../method/HowWorked';
 import type { Choice } from '../screen';
 import { Link } from '../words';
-import { readSwitches, type SwitchAsk, type SwitchReply } from './switchSearch';
+import { createSwitchClient } from './switchClient';
+import { readSwitches, type SwitchAsk } from './switchSearch';
 import { switchLines, switchSentence, type SwitchLine } from './switchTold';
 import './switching.css';
 
@@ -20,55 +21,8 @@ interface SwitchingProps {
   readonly goTo: (cell: number) => void;
 }
 
-/** A search starts when nothing has changed for so long, in milliseconds. */
-const pause = 250;
 /** Lines shown at first. */
 const few = 8;
-
-interface Answered {
-  readonly of: SwitchAsk;
-  readonly reply: SwitchReply;
-}
-
-export interface Search {
-  readonly answered: Accessor<Answered | undefined>;
-  readonly broken: Accessor<boolean>;
-}
-
-/** Searches beside the page: a newer one ends the one under way. */
-export function createSearch(wanted: Accessor<SwitchAsk>, inSight: Accessor<boolean>): Search {
-  const [answered, setAnswered] = createSignal<Answered>();
-  const [broken, setBroken] = createSignal(false);
-  let worker: Worker | undefined;
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const close = (): void => {
-    clearTimeout(timer);
-    worker?.terminate();
-    worker = undefined;
-  };
-  const search = (ask: SwitchAsk): void => {
-    worker = new Worker(new URL('./switchWorker.ts', import.meta.url), { type: 'module' });
-    worker.addEventListener('message', ({ data }: MessageEvent<SwitchReply>) => {
-      setAnswered({ of: ask, reply: data });
-      close();
-    });
-    worker.addEventListener('error', (event) => {
-      event.preventDefault();
-      close();
-      setBroken(true);
-    });
-    worker.postMessage(ask);
-  };
-  createEffect(() => {
-    const ask = wanted();
-    close();
-    setBroken(false);
-    const known = untrack(answered);
-    if (inSight() && known?.of !== ask) timer = setTimeout(() => search(ask), pause);
-  });
-  onCleanup(close);
-  return { answered, broken };
-}
 
 /** Switching values: of every input, how far it may be wrong before the answer flips. */
 export function Switching(props: SwitchingProps): JSX.Element {
@@ -77,7 +31,7 @@ export function Switching(props: SwitchingProps): JSX.Element {
     subject: { result: props.result.id, plan: props.plans[0], against: props.plans[1] },
     target: '0',
   }));
-  const { answered, broken } = createSearch(() => wanted(), () => props.inSight());
+  const { answered, broken } = createSwitchClient(() => wanted(), () => props.inSight());
   const newest = createMemo(() => (answered()?.of === wanted() ? answered()?.reply : undefined));
   const found = createMemo(() => newest() && readSwitches(newest()!, props.live.model().cells));
   return (

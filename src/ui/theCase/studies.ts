@@ -3,7 +3,7 @@ import { decimal } from '../../core/number';
 import { createRiskClient } from '../howSure/client';
 import type { Ask, Found } from '../howSure/reply';
 import { createSettings } from '../howSure/settings';
-import { createSearch } from '../howSure/Switching';
+import { createSwitchClient } from '../howSure/switchClient';
 import { readSwitches, type Switch, type SwitchAsk } from '../howSure/switchSearch';
 import type { ScreenProps } from '../screen';
 import type { WithNetChange } from './netChange';
@@ -63,7 +63,7 @@ export function createStudies(
     subject: { result: asked()?.result ?? -1, plan: of.plan, against: of.against },
     target: '0',
   }), undefined, { equals: sameSwitchAsk });
-  const search = createSearch(() => sought(), wake);
+  const search = createSwitchClient(() => sought(), wake);
   const drawn = createMemo((): Ask => ({
     ...sought(),
     beside: undefined,
