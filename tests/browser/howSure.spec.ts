@@ -25,7 +25,7 @@ test('the odds are said and drawn, and the seed repeats them', async ({ page }) 
   await expect(finding(page)).toContainText(
     /With a hire pays in \d+ of 100 draws; the difference in Margin lies between .+EUR\sa\syear in 90 of 100\./);
   await expect(screen(page).getByRole('img')).toHaveAccessibleName(/^With a hire pays in/);
-  const average = finding(page).getByText('On average');
+  const average = finding(page).locator('p', { hasText: 'On average' });
   const first = await average.textContent();
   await field(page, 'seed').fill('0');
   await expect(average).not.toHaveText(first!);

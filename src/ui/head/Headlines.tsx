@@ -109,12 +109,11 @@ function Change(props: { from: Decimal; to: Decimal; cell: Cell }): JSX.Element 
     const isChanged = !props.from.isNaN() && !props.to.isNaN() && !props.from.eq(props.to);
     return isChanged ? here.difference(props.from, props.to, props.cell.unit) : '';
   });
+  const arrow = (): string => (props.to.gt(props.from) ? '▲ ' : '▼ ');
   return (
     <span class="change">
-      <Show when={text()}>
-        <span class="heard">, changed by </span>
-        <span aria-hidden="true">{props.to.gt(props.from) ? '▲' : '▼'} </span>{text()}
-      </Show>
+      <span class="heard">{text() && ', changed by '}</span>
+      <span aria-hidden="true">{text() && arrow()}</span>{text()}
     </span>
   );
 }

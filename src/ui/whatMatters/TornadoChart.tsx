@@ -63,14 +63,15 @@ function Key(props: { percentiles: boolean; flips: boolean; unit: string }): JSX
   );
 }
 
+/** Its marks are blank where they do not hold: a keystroke writes texts, and makes and drops no elements. */
 function BarLine(props: { row: Row; goTo: (cell: number) => void }): JSX.Element {
   return (
     <button type="button" class="bar" onClick={() => props.goTo(props.row.cell.id)}>
       <span class="bar-label">
         {props.row.cell.label}
-        <Show when={props.row.percentiles}><span aria-hidden="true">*</span></Show>
+        <span aria-hidden="true">{props.row.percentiles ? '*' : ''}</span>
       </span>
-      <Show when={props.row.flips}><span class="flips">flips</span></Show>
+      <span class="flips">{props.row.flips ? 'flips' : ''}</span>
       <span class="leader" aria-hidden="true" />
       <span class="heard">, swing </span>
       <span class="bar-swing">{props.row.swing ?? 'unknown'}</span>
