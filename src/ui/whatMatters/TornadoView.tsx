@@ -9,7 +9,7 @@ import { TornadoChart } from './TornadoChart';
 import { TornadoTable } from './TornadoTable';
 
 /** Bars shown at first. */
-const few = 12;
+const few = 8;
 
 interface TornadoViewProps {
   readonly tornado: ShownTornado;
