@@ -50,6 +50,11 @@ export function decimal(value: string | number): Decimal {
   return new Decimal(value);
 }
 
+/** The sum of numbers; 0 of none. */
+export function sum(values: readonly Decimal[]): Decimal {
+  return values.reduce((total, value) => total.plus(value), new Decimal(0));
+}
+
 /** A number's text in JSON's number grammar, with all its digits. */
 export function numberToText(value: Decimal): string {
   return value.isZero() ? '0' : value.toString();

@@ -1,5 +1,5 @@
 import { exact } from '../core/exact';
-import { decimal, type Decimal } from '../core/number';
+import { decimal, sum, type Decimal } from '../core/number';
 import { balancedFlow, boardTime, finishing, handSetFlow, isRunning, type Schedule, type Stage } from './schedule';
 
 /** A way to share the boards, and what it gives. */
@@ -49,12 +49,8 @@ function placesOn(stage: Stage | undefined, boards: Decimal | undefined): Decima
   return stage.density.gt(0) ? stage.density.times(boards) : unknown;
 }
 
-function total(numbers: readonly Decimal[]): Decimal {
-  return numbers.reduce((sum, each) => sum.plus(each), zero);
-}
-
 function oneStageFlow(schedule: Schedule): Decimal {
-  const growing = total(schedule.stages.map(({ time }) => time));
+  const growing = sum(schedule.stages.map(({ time }) => time));
   const last = schedule.stages.findLast(isRunning);
   return perWeek(placesOn(last, schedule.boards), growing.plus(schedule.turnaround), schedule);
 }
@@ -71,7 +67,7 @@ export function byWeeks(schedule: Schedule): ByWeeks | undefined {
   const { boards, turnaround, stages } = schedule;
   if (!stages.some(isRunning)) return undefined;
   const times = stages.map((stage) => boardTime(stage, turnaround));
-  const weeks = total(times);
+  const weeks = sum(times);
   const shared = times.map((time) => quotient(boards.times(time), weeks));
   const oneStage = oneStageFlow(schedule);
   const split = (finishedPerWeek: Decimal, by: readonly Decimal[]): Split => {
@@ -80,7 +76,7 @@ export function byWeeks(schedule: Schedule): ByWeeks | undefined {
   };
   const given = handSetFlow({ ...schedule, stages: stages.map((stage, i) => ({ ...stage, boards: shared[i] })) });
   const balanced = balancedFlow(schedule);
-  const places = total(stages.map((stage, i) => placesOn(stage, shared[i])));
+  const places = sum(stages.map((stage, i) => placesOn(stage, shared[i])));
   const seems = split(perWeek(places, weeks, schedule), shared);
   const keepsPace = split(balanced.finishedPerWeek, balanced.boards);
   const gains = exact.compare(keepsPace.finishedPerWeek, oneStage) > 0;

@@ -1,4 +1,4 @@
-import { decimal, numberToText, type Decimal } from '../core/number';
+import { decimal, numberToText, sum, type Decimal } from '../core/number';
 import { problem, type Problem } from '../core/problem';
 import { toSignificant } from '../core/rounded';
 import type { CropParts } from '../model/cropParts';
@@ -71,7 +71,7 @@ function enoughForOne({ interval, turnaround, stages }: Schedule): Decimal {
     const batches = boardTime(stage, turnaround).dividedBy(interval).ceil().plus(1);
     return batches.times(decimal(1).dividedBy(stage.density).ceil());
   });
-  return most.reduce((sum, each) => sum.plus(each), decimal(0));
+  return sum(most);
 }
 
 function tooFewBoards(schedule: Schedule, tell: Teller): Problem[] {

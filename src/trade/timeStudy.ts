@@ -1,5 +1,5 @@
 import { exact } from '../core/exact';
-import { decimal, type Decimal } from '../core/number';
+import { decimal, sum, type Decimal } from '../core/number';
 import type { Batch } from '../model/trials';
 
 /** What a time study is asked for. */
@@ -40,7 +40,6 @@ export interface Spread {
 }
 
 const hundred = decimal(100);
-const nothing = decimal(0);
 
 /** One entry a step, in the order in which the steps first come. */
 export function timeStudy(batches: readonly Batch[], terms: Terms): StepTime[] {
@@ -112,8 +111,4 @@ function deviation(values: readonly Decimal[]): Decimal {
 
 function squares(values: readonly Decimal[]): Decimal {
   return sum(values.map((value) => value.times(value)));
-}
-
-function sum(values: readonly Decimal[]): Decimal {
-  return values.reduce((total, value) => total.plus(value), nothing);
 }

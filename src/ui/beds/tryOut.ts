@@ -8,7 +8,7 @@ import type { Model, Plan } from '../../model/model';
 import type { Change } from '../../trade/suggestions';
 import { plainly, say, sentences, type Phrase } from '../finding/phrase';
 import { spoken } from '../finding/spoken';
-import { endText } from '../finding/typed';
+import { beyondRange } from '../finding/typed';
 import type { Format } from '../format';
 import { partOf } from './suggested';
 
@@ -70,13 +70,6 @@ export function movesFor(model: Model, plan: Plan, parts: CropParts, change: Cha
   if (first === undefined || change.kind !== 'shift') return first && [first];
   const second = moveOf(model, plan, parts, `stage ${change.from} time`, change.left);
   return second && [first, second];
-}
-
-/** `, outside its range of 8 to 12`; nothing where it lies inside or there is none. */
-function beyondRange(to: Decimal, cell: Cell, format: Format): Phrase {
-  if (cell.range === undefined || (to.gte(cell.range.low) && to.lte(cell.range.high))) return [];
-  const [low, high] = [endText(cell.range.low, cell, format), endText(cell.range.high, cell, format)];
-  return plainly(`, outside its range of ${low} to ${high}`);
 }
 
 /** What was put where: `Days from one sowing to the next: 2.5 days instead of 2 days, in Nursery first only.` */

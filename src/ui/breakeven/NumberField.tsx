@@ -7,6 +7,10 @@ interface NumberFieldProps {
   readonly unit: string;
   /** The number that stands, as model files write it. */
   readonly text: string;
+  /** Why a number cannot be used; undefined: it can. */
+  readonly refuse?: (text: string) => string | undefined;
+  /** Said after what is wrong. */
+  readonly stands?: string;
   readonly onNumber: (text: string) => void;
 }
 
@@ -27,8 +31,9 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
   const input = (text: string): void => {
     setTyped(text);
     const read = typedNumber(text, here);
-    setProblem('text' in read ? '' : read.message);
-    if ('text' in read) props.onNumber(read.text);
+    const found = 'text' in read ? (props.refuse?.(read.text) ?? '') : read.message;
+    setProblem(found);
+    if ('text' in read && found === '') props.onNumber(read.text);
   };
   return (
     <div class="asked-number">
@@ -41,7 +46,9 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
           onKeyDown={(event) => { if (event.key === 'Escape') reset(); }} />
         <span class="unit">{props.unit}</span>
       </label>
-      <Show when={problem()}><p class="message fault" id={faultId}>{problem()}</p></Show>
+      <Show when={problem()}>
+        <p class="message fault" id={faultId}>{[problem(), props.stands].filter(Boolean).join(' ')}</p>
+      </Show>
     </div>
   );
 }

@@ -3,6 +3,7 @@ import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { unknownNumber } from '../cellSignals';
 import { letterOf } from '../compared';
+import { failingChecks, type Failing } from '../failing';
 import { here } from '../here';
 import { NumberText } from '../numbers/NumberText';
 import { printedUnit } from '../printedUnit';
@@ -118,27 +119,14 @@ function Change(props: { from: Decimal; to: Decimal; cell: Cell }): JSX.Element 
   );
 }
 
-interface FailingCheck {
-  readonly cell: Cell;
-  /** Of the plans in which it does not hold; blank where there is only one plan. */
-  readonly letters: string;
-}
-
-function sameFailing(a: readonly FailingCheck[], b: readonly FailingCheck[]): boolean {
+function sameFailing(a: readonly Failing[], b: readonly Failing[]): boolean {
   return a.length === b.length && a.every(({ cell, letters }, i) => cell === b[i]?.cell && letters === b[i].letters);
 }
 
 function FailingChecks(): JSX.Element {
   const { live, compared, spot } = useWork();
-  const checks = createMemo(() => live.shape().cells.filter((cell) => cell.role === 'check'));
-  const failing = createMemo<readonly FailingCheck[]>(() => checks().flatMap((cell) => {
-    const columns = compared.columns();
-    const letters = columns.flatMap((plan, column) => {
-      const { number, error } = live.shown(plan, cell.id);
-      return error === undefined && number.isZero() ? [letterOf(column, columns.length)] : [];
-    });
-    return letters.length > 0 ? [{ cell, letters: letters.join(' and ') }] : [];
-  }), [], { equals: sameFailing });
+  const failing = createMemo<readonly Failing[]>(() => failingChecks(live.shape().cells, compared.columns(),
+    (plan, { id }) => live.shown(plan, id).number), [], { equals: sameFailing });
   return (
     <div class="failing" role="status">
       <For each={failing()}>

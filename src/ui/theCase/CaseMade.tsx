@@ -1,5 +1,6 @@
 import { createMemo, Show, type JSX } from 'solid-js';
 import type { CautionTopic } from '../../trade/cautions';
+import { failingChecks } from '../failing';
 import { namesAmong } from '../finding/named';
 import { createSight } from '../finding/sight';
 import { here } from '../here';
@@ -11,7 +12,6 @@ import { Assumed } from './Assumed';
 import { Limits, Warnings } from './CaseNotes';
 import type { Made } from './caseOf';
 import { ComparedTable } from './ComparedTable';
-import { failingChecks } from './failing';
 import { HangsOn } from './HangsOn';
 import { inventedTold } from './inventedTold';
 import { withNetChange } from './netChange';
@@ -49,9 +49,13 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
   const studies = createStudies(props, () => asked(), () => asked() !== undefined && (inSight() || print.isWaiting()));
   const print = createPrint(() => asked() === undefined || studies.settled(),
     () => props.choice.setSetting('question', 'the case'));
+  const failing = createMemo(() => {
+    const values = props.live.values();
+    return failingChecks(props.live.shape().cells, plans(), (plan, { id }) => values[plan]?.numbers[id]);
+  });
   return (
     <>
-      <Warnings failing={failingChecks(props.live.model(), props.live.values(), plans())} goTo={props.goTo} />
+      <Warnings failing={failing()} goTo={props.goTo} />
       <ToldAndBudget {...props} nameOf={nameOf()} names={names()}
         words={<OwnWordsView words={ownWords(props.choice, () => props.live.shape().title)} />} />
       <div class="studied" ref={studied}>

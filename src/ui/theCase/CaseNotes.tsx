@@ -1,8 +1,8 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { CautionTopic } from '../../trade/cautions';
 import { Cautions } from '../beds/Cautions';
+import type { Failing } from '../failing';
 import { Link } from '../words';
-import type { Failing } from './failing';
 
 /** The checks that do not hold. */
 export function Warnings(props: { failing: readonly Failing[]; goTo: (cell: number) => void }): JSX.Element {

@@ -1,4 +1,4 @@
-import { decimal, type Decimal } from '../../core/number';
+import { decimal, sum, type Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { currencyOf } from '../../model/budgetFaults';
 import type { Cell } from '../../model/cell';
@@ -73,10 +73,6 @@ function unknownIn(cells: readonly Cell[], plans: readonly number[], values: rea
   });
 }
 
-function sum(lines: readonly BudgetLine[]): Decimal {
-  return lines.reduce((total, { value }) => total.plus(value), decimal(0));
-}
-
 /**
  * The partial budget of going from one plan to the other.
  * @param plan index of the plan that is taken
@@ -94,7 +90,10 @@ export function caseOf(
   const fits = lines.every((line) => addsUp(line, first));
   if (!fits || first.unit === undefined || currency === undefined) return { kind: 'units', cells: lines };
   const { netChange, ...parts } = partialBudget(model.cells, from, to);
-  const sections = kinds.map((kind): Section => ({ kind, lines: parts[kind], total: sum(parts[kind]) }));
+  const sections = kinds.map((kind): Section => {
+    const ofKind = parts[kind];
+    return { kind, lines: ofKind, total: sum(ofKind.map(({ value }) => value)) };
+  });
   const total = (kind: Kind): Decimal => sections.find((section) => section.kind === kind)!.total;
   return {
     kind: 'made',

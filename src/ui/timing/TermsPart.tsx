@@ -1,10 +1,10 @@
-import { createSignal, createUniqueId, Show, type JSX } from 'solid-js';
+import { Show, type JSX } from 'solid-js';
 import { decimal } from '../../core/number';
+import { NumberField } from '../breakeven/NumberField';
 import { Choices } from '../finding/Choices';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
 import type { Choice } from '../screen';
-import { typedNumber } from '../typedNumber';
 import { allowanceFactor, allowanceOf, termFault, termText, type AskedTerms, type TermName } from './terms';
 
 /** What the times are asked for: the allowance, how close, how sure. */
@@ -38,35 +38,10 @@ export function TermsPart(props: { choice: Choice; asked: AskedTerms }): JSX.Ele
 
 /** A term as a field: what cannot be used stays in it and is explained, the last one that can be stands. */
 function TermField(props: { choice: Choice; name: TermName; label: string; unit: string }): JSX.Element {
-  const faultId = createUniqueId();
-  const [typed, setTyped] = createSignal<string>();
-  const [fault, setFault] = createSignal('');
-  const reset = (): void => {
-    setTyped(undefined);
-    setFault('');
-  };
-  const input = (text: string): void => {
-    setTyped(text);
-    const read = typedNumber(text, here);
-    const found = 'text' in read ? (termFault(props.name, decimal(read.text), here) ?? '') : read.message;
-    setFault(found);
-    if ('text' in read && found === '') props.choice.setSetting(`timing ${props.name}`, read.text);
-  };
+  const text = (): string => termText(props.choice, props.name);
   return (
-    <div class="asked-number">
-      <label>
-        <span>{props.label}</span>
-        <input type="text" inputmode="decimal" autocomplete="off"
-          value={typed() ?? here.written(termText(props.choice, props.name))}
-          aria-invalid={fault() === '' ? undefined : 'true'} aria-describedby={fault() === '' ? undefined : faultId}
-          onInput={(event) => input(event.currentTarget.value)}
-          onBlur={() => { if (fault() === '') reset(); }}
-          onKeyDown={(event) => { if (event.key === 'Escape') reset(); }} />
-        <span class="unit">{props.unit}</span>
-      </label>
-      <Show when={fault()}>
-        <p class="message fault" id={faultId}>{fault()} {here.written(termText(props.choice, props.name))} % stands.</p>
-      </Show>
-    </div>
+    <NumberField label={props.label} unit={props.unit} text={text()} stands={`${here.written(text())} % stands.`}
+      refuse={(typed) => termFault(props.name, decimal(typed), here)}
+      onNumber={(typed) => props.choice.setSetting(`timing ${props.name}`, typed)} />
   );
 }

@@ -3,13 +3,13 @@ import { parts as sides } from '../../core/ratio';
 import type { Cell } from '../../model/cell';
 import { editIn, type Edit } from '../../model/edit';
 import type { Model } from '../../model/model';
-import type { StepTime } from '../../trade/timeStudy';
+import { standardTime, type StepTime } from '../../trade/timeStudy';
 import { plainly, say, type Phrase } from '../finding/phrase';
 import { spoken } from '../finding/spoken';
-import { endText } from '../finding/typed';
+import { beyondRange, endText } from '../finding/typed';
 import type { Format } from '../format';
 import { toPut } from './secondsDigits';
-import { allowanceFactor, type AskedTerms } from './terms';
+import type { AskedTerms } from './terms';
 
 export type TimeUsed = 'mean' | 'standard';
 
@@ -29,9 +29,7 @@ export interface Offer {
 }
 
 function lengthened(seconds: Decimal, used: TimeUsed, { terms }: AskedTerms): Decimal {
-  if (used === 'mean') return seconds;
-  const { sign, by } = allowanceFactor(terms.allowance, terms.allowanceOf);
-  return sign === '×' ? seconds.times(by) : seconds.dividedBy(by);
+  return used === 'mean' ? seconds : standardTime(seconds, terms);
 }
 
 function whyNoRange({ spread }: StepTime, { sheet }: Model, own: boolean): string {
@@ -85,13 +83,6 @@ export function editsOf(offer: Offer, model: Model, plan: number, withRange: boo
   return [end('low', range[0]), end('high', range[1]), number];
 }
 
-/** `, outside its range of 9 to 16`; nothing where it lies inside or there is none. */
-function beyondRange({ cell, value }: Offer, format: Format): Phrase {
-  const { range } = cell;
-  if (range === undefined || (value.gte(range.low) && value.lte(range.high))) return [];
-  return plainly(`, outside its range of ${endText(range.low, cell, format)} to ${endText(range.high, cell, format)}`);
-}
-
 function placeTold({ where, plan }: Offer): Phrase {
   if (where === 'one plan') return say`, in ${plan} only.`;
   if (where === 'the only plan') return plainly('.');
@@ -104,6 +95,6 @@ export function putTold(offer: Offer, withRange: boolean, format: Format): Phras
   const isRange = withRange && range !== undefined;
   const ends = isRange ? say`, range ${endText(range[0], cell, format)} to ${endText(range[1], cell, format)}` : [];
   const [now, before] = [spoken(value, cell.unit, format), plainly(spoken(today, cell.unit, format))];
-  const told = say`${cell.label}: ${now} instead of ${before}${isRange ? ends : beyondRange(offer, format)}`;
+  const told = say`${cell.label}: ${now} instead of ${before}${isRange ? ends : beyondRange(value, cell, format)}`;
   return [...told, ...placeTold(offer)];
 }

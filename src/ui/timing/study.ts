@@ -1,4 +1,4 @@
-import { decimal, type Decimal } from '../../core/number';
+import { decimal, sum, type Decimal } from '../../core/number';
 import { field, type SheetRow } from '../../model/sheet';
 import type { Batch, Trials } from '../../model/trials';
 import { ratedSeconds, timeStudy, type StepTime } from '../../trade/timeStudy';
@@ -19,10 +19,6 @@ export interface StepFound {
 }
 
 const nothing = decimal(0);
-
-function sum(values: readonly Decimal[]): Decimal {
-  return values.reduce((total, value) => total.plus(value), nothing);
-}
 
 function lostShareOf(batches: readonly Batch[]): Decimal | undefined {
   const counted = batches.filter(({ lost }) => lost !== undefined);

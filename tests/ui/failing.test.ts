@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import { evaluatePlan } from '../../../src/model/values';
-import { failingChecks } from '../../../src/ui/theCase/failing';
-import { modelOf } from '../../model/table';
+import { evaluatePlan } from '../../src/model/values';
+import { failingChecks } from '../../src/ui/failing';
+import { modelOf } from '../model/table';
 
 it('checks that do not hold are named with the plans in which they do not', () => {
   const model = modelOf(`
@@ -11,6 +11,7 @@ it('checks that do not hold are named with the plans in which they do not', () =
     none: x < 9 | role: check
     no_value: 1 / (x - 1) > 9 | role: check
   `);
-  const found = failingChecks(model, model.plans.map((plan) => evaluatePlan(plan)), [0, 1]);
+  const values = model.plans.map((plan) => evaluatePlan(plan));
+  const found = failingChecks(model.cells, [0, 1], (plan, { id }) => values[plan]?.numbers[id]);
   expect(found.map(({ cell, letters }) => `${cell.name} ${letters}`)).toEqual(['one B', 'both A and B', 'no_value B']);
 });
