@@ -50,6 +50,18 @@ export function decimal(value: string | number): Decimal {
   return new Decimal(value);
 }
 
+/** Float64 values worked out before: the numbers of a plan that an edit does not touch stay the same objects. */
+const floats = new WeakMap<Decimal, number>();
+
+/** The float64 nearest to a number; NaN for NaN. */
+export function floatOf(value: Decimal): number {
+  const known = floats.get(value);
+  if (known !== undefined) return known;
+  const float = value.toNumber();
+  floats.set(value, float);
+  return float;
+}
+
 /** The sum of numbers; 0 of none. */
 export function sum(values: readonly Decimal[]): Decimal {
   return values.reduce((total, value) => total.plus(value), new Decimal(0));

@@ -1,4 +1,4 @@
-import { decimal, type Decimal } from '../core/number';
+import { decimal, floatOf, type Decimal } from '../core/number';
 import { run } from '../formula/program';
 import type { Plan } from './model';
 import type { Sections } from './sections';
@@ -46,7 +46,7 @@ class Side {
     this.base = values.numbers[result] ?? decimal(NaN);
     this.start = plan.structure.sections().program.registers();
     values.numbers.forEach((value, id) => {
-      this.start[id] = value.toNumber();
+      this.start[id] = floatOf(value);
     });
     this.registers = this.start.slice();
   }
@@ -60,7 +60,7 @@ class Side {
       this.result,
     );
     if (route.length === 0) {
-      const float = this.base.toNumber();
+      const float = floatOf(this.base);
       return { base: this.base, depends: false, exact: () => this.base, float: () => float };
     }
     const stretches = stretchesOf(structure.sections(), route);

@@ -1,4 +1,4 @@
-import type { Decimal } from '../core/number';
+import { floatOf, type Decimal } from '../core/number';
 import type { Question, Response } from '../model/response';
 import { uncertain, type Lever } from '../model/view';
 
@@ -51,7 +51,7 @@ export function tornado(question: Question): Bar<Decimal>[] {
 /** The same bars in float64, for drawing in the frame of a keystroke. */
 export function quickTornado(question: Question): Bar<number>[] {
   const bars = varied(question).map(({ lever, low, high, response }) => {
-    const [from, to] = [low.toNumber(), high.toNumber()];
+    const [from, to] = [floatOf(low), floatOf(high)];
     const atLow = response.float([from]);
     const atHigh = response.float([to]);
     return { lever, low: from, high: to, atLow, atHigh, swing: Math.abs(atHigh - atLow) };

@@ -3,6 +3,7 @@ import { createAutosave } from './autosave';
 import type { Beginning } from './begin';
 import { createChoice, type KeptChoice } from './choice';
 import { createCompared, type Compared } from './compared';
+import { createCovered } from './covered';
 import { createDesk, type Desk } from './desk';
 import { createDrafts, type Drafts } from './drafts';
 import { listenForDrop } from './fileDrop';
@@ -68,7 +69,9 @@ function createParts(beginning: Beginning): Parts {
   const setQuestion = (chosen: Question): void => choice.setSetting('question', chosen);
   const spot = createSpot(live, () => setQuestion('numbers'), (row) => groupOfRow(live, row));
   const printing = createMedia('print');
-  const work = { live, drafts, compared, choice, spot, calm: createCalm(live.version), printing };
+  const work = {
+    live, drafts, compared, choice, spot, covered: createCovered(), calm: createCalm(live.version), printing,
+  };
   return { work, desk: createDesk(live, drafts), question, setQuestion };
 }
 
@@ -107,7 +110,7 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
         <div class="halves">
           <div class="numbers-half" classList={{ off: !wide() && question() !== 'numbers' }}><Numbers /></div>
           <Show when={wide() || question() !== 'numbers'}>
-            <div class="side-half">
+            <div class="side-half" style={{ '--covered': `${work.covered.height()}px` }}>
               <Show when={wide()}>
                 <Questions chosen={side()} among={asked().filter((key) => key !== 'numbers')} onChoose={setQuestion} />
               </Show>

@@ -33,7 +33,7 @@ export interface Format {
   /** All digits. */
   full(value: Decimal): string;
   /** A float64 on an axis whose ticks stand `step` apart. */
-  tick(value: number, step: number): string;
+  readonly tick: (value: number, step: number) => string;
 }
 
 function marksOf(numbers: Intl.NumberFormat): Marks {

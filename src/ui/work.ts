@@ -1,6 +1,7 @@
 import { createContext, useContext, type Accessor } from 'solid-js';
 import type { KeptChoice } from './choice';
 import type { Compared } from './compared';
+import type { Covered } from './covered';
 import type { Drafts } from './drafts';
 import type { Live } from './live';
 import type { Spot } from './numbers/spot';
@@ -12,6 +13,7 @@ export interface Work {
   readonly compared: Compared;
   readonly choice: KeptChoice;
   readonly spot: Spot;
+  readonly covered: Covered;
   /** Goes up each time nothing has changed for a moment: what is out of sight follows then. */
   readonly calm: Accessor<number>;
   /** Whether the page is laid out for paper, where everything must stand open. */

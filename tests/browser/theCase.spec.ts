@@ -123,7 +123,7 @@ test('on paper it is the case alone: two pages, with the words, what it hangs on
   const print = async (): Promise<void> => {
     await page.evaluate(() => sessionStorage.removeItem('printed'));
     await screen(page).getByRole('button', { name: 'Print the case' }).click();
-    await expect.poll(() => page.evaluate(() => sessionStorage.getItem('printed'))).toBe('yes');
+    await expect.poll(() => page.evaluate(() => sessionStorage.getItem('printed')), { timeout: 20_000 }).toBe('yes');
   };
   await print();
   const pdf = await page.pdf({ format: 'A4', margin: { top: '15mm', bottom: '15mm', left: '15mm', right: '15mm' } });

@@ -1,6 +1,6 @@
 import { Decimal as Library } from 'decimal.js';
 import { describe, expect, it } from 'vitest';
-import { decimal, exponentFits, isNumberText, numberToText, significantDigits } from '../../src/core/number';
+import { decimal, exponentFits, floatOf, isNumberText, numberToText, significantDigits } from '../../src/core/number';
 
 describe('a number’s text', () => {
   it.each(['0', '7', '-7', '1.5', '.5', '1.', '-0.25', '1e3', '1E3', '1e+3', '1e-3', '007', '-.5e-2'])(
@@ -85,4 +85,12 @@ describe('exact numbers', () => {
     expect(numberToText(decimal(text))).toBe(written);
     expect(Number(JSON.parse(numberToText(decimal(text))))).toBe(Number(text) + 0);
   });
+});
+
+describe('the float64 of a number', () => {
+  it.each(['0.1', '-5.25', '1e300', '0.1000000000000000000000000000000001'])('%s is the nearest, each time it is asked for', (text) => {
+    const number = decimal(text);
+    expect([floatOf(number), floatOf(number)]).toEqual([Number(text), Number(text)]);
+  });
+  it('is NaN where there is no number', () => expect(floatOf(decimal(NaN))).toBeNaN());
 });

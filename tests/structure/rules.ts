@@ -25,7 +25,7 @@ const DOORS: [library: RegExp, door: RegExp, says: string][] = [
   [/^decimal\.js(\/|$)/, /^src\/core\/number\.ts$/, 'src/core/number.ts'],
   [/^mathjs(\/|$)/, /^src\/formula\/parse\.ts$/, 'src/formula/parse.ts'],
   [/^papaparse$/, /^src\/files\/csv\.ts$/, 'src/files/csv.ts'],
-  [/^chart\.js(\/|$)/, /^src\/ui\/chart\.tsx?$/, 'src/ui/chart.ts(x)'],
+  [/^chart\.js(\/|$)/, /^src\/ui\/chart\/lines\.ts$/, 'src/ui/chart/lines.ts'],
   [/^idb-keyval$/, /^src\/ui\/[^.]+\.ts$/, 'one file of src/ui'],
   [/^solid-js(\/|$)/, /^src\/(main\.tsx$|ui\/)/, 'src/ui and src/main.tsx'],
   [/^@fontsource/, /^src\/(main\.tsx$|ui\/)/, 'src/ui and src/main.tsx'],

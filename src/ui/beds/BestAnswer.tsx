@@ -1,9 +1,9 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import { decimal } from '../../core/number';
 import { capital } from '../breakeven/answer';
-import type { Picture } from '../chart';
 import { ChartCanvas } from '../chart/ChartCanvas';
 import { createEasel } from '../chart/easel';
+import { openLines, type LinesPicture } from '../chart/lines';
 import { Behind } from '../finding/Behind';
 import { sentences, textOf } from '../finding/phrase';
 import { Sentence } from '../finding/Sentence';
@@ -67,7 +67,7 @@ function LinesFigure(
   props: { look: BestLook; lines: readonly TimeLine[]; what: string; label: string },
 ): JSX.Element {
   const easel = createEasel();
-  const picture = createMemo((): Picture | undefined => {
+  const picture = createMemo((): LinesPicture | undefined => {
     const ink = easel.ink();
     if (ink === undefined) return undefined;
     const { ask, best } = props.look;
@@ -86,7 +86,7 @@ function LinesFigure(
         <span class="key-what">{props.what}</span>
         <span>lines by {withUnit(props.look.ask.density.cell)}, written at their ends</span>
       </figcaption>
-      <ChartCanvas easel={easel} label={props.label} picture={picture()} />
+      <ChartCanvas easel={easel} label={props.label} open={openLines} picture={picture()} />
     </figure>
   );
 }

@@ -1,6 +1,7 @@
-import type { Axis, Line, Picture, Plot } from '../chart';
 import { fontOf, type ChartInk } from '../chart/ink';
+import type { Line, LinesPicture } from '../chart/lines';
 import { ring, upright, written } from '../chart/marks';
+import type { Plot } from '../chart/plot';
 import type { Format } from '../format';
 import type { BestLook } from './bestWeeksLook';
 
@@ -61,17 +62,15 @@ function endTexts(plot: Plot, lines: readonly TimeLine[], ink: ChartInk): void {
 /** The drawing of results over times at a few densities. */
 export function linesPicture(
   drawing: LinesDrawing, ink: ChartInk, room: { readonly width: number; readonly height: number }, format: Format,
-): Picture {
+): LinesPicture {
   const xs = drawing.lines[0]?.points.map(({ x }) => x) ?? [];
-  const tick: Axis['tick'] = (value, step) => format.tick(value, step);
   const longest = Math.max(2, ...drawing.lines.map(({ text }) => text.length));
   return {
     ...room,
     ink,
     padding: { left: 0, right: 10 + longest * ink.size * 0.6, top: 22, bottom: 0 },
-    x: { min: xs[0] ?? 0, max: xs.at(-1) ?? 1, title: drawing.xTitle, tick },
-    y: { ...heights(drawing.lines), title: '', tick },
-    bars: [],
+    x: { min: xs[0] ?? 0, max: xs.at(-1) ?? 1, title: drawing.xTitle, tick: format.tick },
+    y: { ...heights(drawing.lines), title: '', tick: format.tick },
     lines: drawing.lines.map(({ points }, k) => ({ points, colour: ink.text, ...strokes[k % strokes.length]! })),
     under: (plot) => {
       upright(plot, drawing.today, { colour: ink.text, width: 1, dash: [4, 3] }, 4);

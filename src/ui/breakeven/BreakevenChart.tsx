@@ -1,7 +1,7 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
-import type { Picture } from '../chart';
 import { ChartCanvas } from '../chart/ChartCanvas';
 import { createEasel } from '../chart/easel';
+import { openLines, type LinesPicture } from '../chart/lines';
 import { space } from '../format';
 import { here } from '../here';
 import { printedUnit } from '../printedUnit';
@@ -38,7 +38,7 @@ function isMet({ found, targets }: Matter, { shown, leading }: Looked, { from, t
 /** The lines, with the marks that the answer speaks of. */
 export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
   const easel = createEasel();
-  const picture = createMemo((): Picture | undefined => {
+  const picture = createMemo((): LinesPicture | undefined => {
     const ink = easel.ink();
     if (ink === undefined) return undefined;
     const quick = props.quick;
@@ -66,7 +66,7 @@ export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
   return (
     <figure class="curve">
       <Key matter={props.matter} shown={props.looked.shown} />
-      <ChartCanvas easel={easel} label={props.label} picture={picture()} />
+      <ChartCanvas easel={easel} label={props.label} open={openLines} picture={picture()} />
     </figure>
   );
 }

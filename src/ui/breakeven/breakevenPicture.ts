@@ -1,6 +1,7 @@
-import type { Axis, Line, Picture, Plot } from '../chart';
 import { fontOf, type ChartInk } from '../chart/ink';
+import type { Line, LinesPicture } from '../chart/lines';
 import { level, ring, upright, written } from '../chart/marks';
+import type { Plot } from '../chart/plot';
 import type { Format } from '../format';
 import type { LineName } from './lines';
 import type { ByLine } from './quickStudy';
@@ -124,15 +125,13 @@ function breaks(plot: Plot, drawing: BreakevenDrawing, ink: ChartInk): void {
 /** The drawing of a breakeven. */
 export function breakevenPicture(
   drawing: BreakevenDrawing, ink: ChartInk, room: { readonly width: number; readonly height: number }, format: Format,
-): Picture {
-  const tick: Axis['tick'] = (value, step) => format.tick(value, step);
+): LinesPicture {
   return {
     ...room,
     ink,
     padding: { left: 0, right: drawing.shown.length > 1 ? 24 : 10, top, bottom: 0 },
-    x: { min: drawing.drawn.from, max: drawing.drawn.to, title: drawing.xTitle, tick },
-    y: { ...drawing.heights, title: '', tick },
-    bars: [],
+    x: { min: drawing.drawn.from, max: drawing.drawn.to, title: drawing.xTitle, tick: format.tick },
+    y: { ...drawing.heights, title: '', tick: format.tick },
     lines: linesOf(drawing, ink),
     under: (plot) => {
       level(plot, drawing.target, { colour: ink.mark, width: 1.5, dash: [2, 3] });

@@ -1,12 +1,14 @@
 import { createEffect, onCleanup, type JSX } from 'solid-js';
-import { openChart, type Drawing, type Picture } from '../chart';
 import type { Easel } from './easel';
+import type { Drawing, Framed } from './plot';
 import './chart.css';
 
-interface ChartCanvasProps {
+interface ChartCanvasProps<Picture extends Framed> {
   readonly easel: Easel;
   /** The chart's finding, for those who do not see it. */
   readonly label: string;
+  /** Starts the chart. */
+  readonly open: (canvas: HTMLCanvasElement) => Drawing<Picture>;
   /** Drawn whenever it changes, in the same turn; undefined until the easel is on the page. */
   readonly picture: Picture | undefined;
   /** What lies over the chart. */
@@ -14,14 +16,14 @@ interface ChartCanvasProps {
 }
 
 /** A chart on a canvas. */
-export function ChartCanvas(props: ChartCanvasProps): JSX.Element {
-  let drawing: Drawing | undefined;
+export function ChartCanvas<Picture extends Framed>(props: ChartCanvasProps<Picture>): JSX.Element {
+  let drawing: Drawing<Picture> | undefined;
   let canvas: HTMLCanvasElement | undefined;
   createEffect(() => {
     const picture = props.picture;
     if (canvas === undefined || picture === undefined || picture.width === 0) return;
-    if (drawing === undefined) drawing = openChart(canvas, picture);
-    else drawing.show(picture);
+    drawing ??= props.open(canvas);
+    drawing.show(picture);
   });
   onCleanup(() => drawing?.close());
   return (

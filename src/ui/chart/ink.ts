@@ -1,4 +1,4 @@
-import type { Ink } from '../chart';
+import type { Ink } from './plot';
 
 /** The colours and type of a chart, read from the page's own tokens. */
 export interface ChartInk extends Ink {
@@ -38,7 +38,7 @@ export function watchInk(changed: () => void): () => void {
   const queries = ['print', '(forced-colors: active)', '(prefers-color-scheme: dark)'].map((query) => matchMedia(query));
   for (const query of queries) query.addEventListener('change', changed);
   const root = new MutationObserver(changed);
-  root.observe(document.documentElement, { attributes: true });
+  root.observe(document.documentElement, { attributeFilter: ['data-scheme'] });
   let open = true;
   void document.fonts.ready.then(() => {
     if (open) changed();

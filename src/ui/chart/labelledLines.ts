@@ -1,7 +1,8 @@
-import type { Axis, Line, Picture, Plot } from '../chart';
 import type { Format } from '../format';
 import { fontOf, type ChartInk } from './ink';
+import type { Line, LinesPicture } from './lines';
 import { level, ring, upright, written } from './marks';
+import type { Plot } from './plot';
 
 /** A line with what is written at its end. */
 export interface LabelledLine {
@@ -105,16 +106,14 @@ function today(plot: Plot, { today: { x, text } }: LinesDrawing, ink: ChartInk):
 export function linesPicture(
   drawing: LinesDrawing, ink: ChartInk, room: { readonly width: number; readonly height: number }, labelRoom: number,
   format: Format,
-): Picture {
-  const tick: Axis['tick'] = (value, step) => format.tick(value, step);
+): LinesPicture {
   const { min, max, title, tickAfter } = drawing.across;
   return {
     ...room,
     ink,
     padding: { left: 0, right: gap + labelRoom + 2, top, bottom: 0 },
-    x: { min, max, title, tick: (value, step) => tick(value, step) + tickAfter },
-    y: { ...drawing.heights, title: '', tick },
-    bars: [],
+    x: { min, max, title, tick: (value, step) => format.tick(value, step) + tickAfter },
+    y: { ...drawing.heights, title: '', tick: format.tick },
     lines: linesOf(drawing, ink),
     under: (plot) => {
       for (const height of drawing.levels) level(plot, height, { colour: ink.quiet, width: 1, dash: [2, 3] });

@@ -1,4 +1,4 @@
-import type { Plot } from '../chart';
+import type { Plot } from './plot';
 
 /** How a line of a mark is drawn. */
 export interface Stroke {
@@ -22,6 +22,26 @@ export function upright({ pen, top, bottom, x }: Plot, value: number, look: Stro
   pen.moveTo(at, top - above);
   pen.lineTo(at, bottom);
   stroke(pen, look);
+}
+
+/** How a bar is drawn. */
+export interface BarLook {
+  readonly fill: string | CanvasPattern;
+  readonly edge: string;
+  readonly thickness: number;
+}
+
+/** A lying bar between two values, around a height in pixels; nothing where it has no end. */
+export function bar({ pen, x }: Plot, from: number, to: number, middle: number, look: BarLook): void {
+  const [start, end] = [Math.min(x(from), x(to)), Math.max(x(from), x(to))];
+  if (Number.isNaN(end - start)) return;
+  pen.fillStyle = look.fill;
+  pen.strokeStyle = look.edge;
+  pen.lineWidth = 1;
+  const [width, height] = [Math.max(0, end - start - 1), look.thickness - 1];
+  const box = [start + 0.5, middle - height / 2, width, height] as const;
+  pen.fillRect(...box);
+  pen.strokeRect(...box);
 }
 
 /** A line from the left of the plot to its right. */

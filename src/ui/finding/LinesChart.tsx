@@ -1,9 +1,8 @@
 import { createMemo, type JSX } from 'solid-js';
-import type { Picture } from '../chart';
 import { ChartCanvas } from '../chart/ChartCanvas';
 import { createEasel } from '../chart/easel';
-import { fontOf } from '../chart/ink';
 import { cut, linesPicture, type LinesDrawing } from '../chart/labelledLines';
+import { openLines, type LinesPicture } from '../chart/lines';
 import { measureIn } from '../chart/measure';
 import { here } from '../here';
 import '../breakeven/breakeven.css';
@@ -32,11 +31,11 @@ function heightFor(width: number): number {
 /** Lines with their names at their ends, where there is room, or else their numbers. */
 export function LinesChart(props: LinesChartProps): JSX.Element {
   const easel = createEasel();
-  const picture = createMemo((): Picture | undefined => {
+  const picture = createMemo((): LinesPicture | undefined => {
     const ink = easel.ink();
     if (ink === undefined) return undefined;
     const width = easel.width();
-    const measure = measureIn(fontOf(ink));
+    const measure = measureIn(ink);
     const lines = props.drawing.lines.map((line, i) => {
       const number = String(i + 1);
       return { ...line, label: width < wide ? number : cut(`${number} ${line.label}`, width * mostRoom, measure) };
@@ -47,7 +46,7 @@ export function LinesChart(props: LinesChartProps): JSX.Element {
   return (
     <figure class="curve">
       <figcaption class="key"><span class="key-what">{props.caption}</span></figcaption>
-      <ChartCanvas easel={easel} label={props.label} picture={picture()} />
+      <ChartCanvas easel={easel} label={props.label} open={openLines} picture={picture()} />
       {props.children}
     </figure>
   );

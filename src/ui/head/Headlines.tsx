@@ -1,4 +1,4 @@
-import { createMemo, For, onCleanup, onMount, Show, type JSX } from 'solid-js';
+import { createMemo, createRenderEffect, For, onMount, Show, type JSX } from 'solid-js';
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { unknownNumber } from '../cellSignals';
@@ -10,22 +10,13 @@ import { printedUnit } from '../printedUnit';
 import { Link } from '../words';
 import { useWork } from '../work';
 
-/** Tells the page how much of its top the headlines cover, so that nothing that is jumped to hides below them. */
-function reserveRoom(element: HTMLElement): void {
-  const watcher = new ResizeObserver(() => {
-    document.documentElement.style.setProperty('--covered', `${element.offsetHeight}px`);
-  });
-  watcher.observe(element);
-  onCleanup(() => watcher.disconnect());
-}
-
 /** The results shown large, always in sight, and the checks that do not hold. */
 export function Headlines(): JSX.Element {
-  const { live, compared } = useWork();
+  const { live, compared, covered } = useWork();
   const headlines = createMemo(() => live.shape().cells.filter((cell) => cell.role === 'headline'));
   let element: HTMLElement | undefined;
   onMount(() => {
-    if (element !== undefined) reserveRoom(element);
+    if (element !== undefined) covered.follow(element);
   });
   return (
     <section class="headlines" ref={(section) => { element = section; }} aria-label="Headlines"
@@ -104,19 +95,19 @@ function lessFirst([a = unknownNumber, b = unknownNumber]: readonly Decimal[]): 
   return b.minus(a);
 }
 
-/** The change since the last edit; blank where there is none, and its line is held free. */
+/**
+ * The change since the last edit; blank where there is none, and its line is held free. One computation writes it all,
+ * as in NumberText.
+ */
 function Change(props: { from: Decimal; to: Decimal; cell: Cell }): JSX.Element {
-  const text = createMemo(() => {
+  const [heard, arrow, number] = [document.createTextNode(''), document.createTextNode(''), document.createTextNode('')];
+  createRenderEffect(() => {
     const isChanged = !props.from.isNaN() && !props.to.isNaN() && !props.from.eq(props.to);
-    return isChanged ? here.difference(props.from, props.to, props.cell.unit) : '';
+    heard.data = isChanged ? ', changed by ' : '';
+    arrow.data = isChanged ? (props.to.gt(props.from) ? '▲ ' : '▼ ') : '';
+    number.data = isChanged ? here.difference(props.from, props.to, props.cell.unit) : '';
   });
-  const arrow = (): string => (props.to.gt(props.from) ? '▲ ' : '▼ ');
-  return (
-    <span class="change">
-      <span class="heard">{text() && ', changed by '}</span>
-      <span aria-hidden="true">{text() && arrow()}</span>{text()}
-    </span>
-  );
+  return <span class="change"><span class="heard">{heard}</span><span aria-hidden="true">{arrow}</span>{number}</span>;
 }
 
 function sameFailing(a: readonly Failing[], b: readonly Failing[]): boolean {

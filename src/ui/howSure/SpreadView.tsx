@@ -1,9 +1,9 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import { decimal } from '../../core/number';
 import type { Model } from '../../model/model';
-import type { Picture } from '../chart';
 import { ChartCanvas } from '../chart/ChartCanvas';
 import { createEasel } from '../chart/easel';
+import { openLines, type LinesPicture } from '../chart/lines';
 import { sentences, textOf } from '../finding/phrase';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
@@ -68,7 +68,7 @@ function heightFor(width: number): number {
 function SpreadChart(props: ChartProps): JSX.Element {
   const easel = createEasel();
   const unit = (): string => printedUnit(props.question.result.unitText);
-  const picture = createMemo((): Picture | undefined => {
+  const picture = createMemo((): LinesPicture | undefined => {
     const ink = easel.ink();
     if (ink === undefined) return undefined;
     const { target, result } = props.question;
@@ -98,7 +98,7 @@ function SpreadChart(props: ChartProps): JSX.Element {
         </Show>
         <span>bar on top: half of the draws; line: 90 of 100; stroke: the middle one</span>
       </figcaption>
-      <ChartCanvas easel={easel} label={props.label} picture={picture()} />
+      <ChartCanvas easel={easel} label={props.label} open={openLines} picture={picture()} />
     </figure>
   );
 }

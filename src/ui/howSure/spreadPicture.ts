@@ -1,7 +1,8 @@
-import type { Line, Picture, Plot } from '../chart';
 import { hatch } from '../chart/hatch';
 import { fontOf, type ChartInk } from '../chart/ink';
+import type { Line, LinesPicture } from '../chart/lines';
 import { upright, written } from '../chart/marks';
+import type { Plot } from '../chart/plot';
 import type { Format } from '../format';
 import type { Histogram } from '../../study/histogram';
 import { told, type Spread, type Summary } from './summary';
@@ -127,11 +128,10 @@ function tallest({ shares }: Histogram): number {
 /** The drawing of a spread. */
 export function spreadPicture(
   drawing: SpreadDrawing, ink: ChartInk, room: { readonly width: number; readonly height: number }, format: Format,
-): Picture {
+): LinesPicture {
   const { spread, look, letters } = drawing;
   const { histogram } = spread;
   const sets = summaries(spread);
-  const tick = (value: number, step: number): string => format.tick(value, step);
   const bins = histogram.shares[0]?.length ?? 1;
   const isCurve = look === 'curve';
   return {
@@ -139,13 +139,12 @@ export function spreadPicture(
     ink,
     padding: { left: 0, right: 12, top: top + boxRow * sets.length + 4, bottom: 0 },
     x: {
-      min: histogram.from, max: histogram.from + bins * histogram.width, title: drawing.xTitle, tick,
+      min: histogram.from, max: histogram.from + bins * histogram.width, title: drawing.xTitle, tick: format.tick,
     },
     y: {
       min: 0, max: isCurve ? 100 : tallest(histogram) * 1.04, title: '',
-      tick: (value, step) => `${tick(value, step)} %`,
+      tick: (value, step) => `${format.tick(value, step)} %`,
     },
-    bars: [],
     lines: isCurve ? curves(drawing, ink) : [],
     under: (plot) => {
       if (!isCurve) columns(plot, drawing, ink);

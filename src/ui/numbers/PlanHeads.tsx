@@ -4,7 +4,7 @@ import { useWork } from '../work';
 
 /** The names of the plans above their columns of numbers; with three or more, which two stand there can be chosen. */
 export function PlanHeads(): JSX.Element {
-  const { live, compared } = useWork();
+  const { live, compared, covered } = useWork();
   const names = (): readonly string[] => live.shape().plans.map((plan) => plan.name);
   const isElsewhere = (p: number, here: number): boolean => p !== here && compared.columns().includes(p);
   const choose = (column: number, name: string): void => {
@@ -13,7 +13,7 @@ export function PlanHeads(): JSX.Element {
   };
   return (
     <Show when={compared.columns().length > 1}>
-      <div class="plan-heads">
+      <div class="plan-heads" style={{ '--covered': `${covered.height()}px` }}>
         <For each={compared.columns()}>
           {(plan, column) => {
             const letter = (): string => letterOf(column(), 2);

@@ -1,7 +1,7 @@
 import { createMemo, For, type JSX } from 'solid-js';
-import type { Picture } from '../chart';
 import { ChartCanvas } from '../chart/ChartCanvas';
 import { createEasel } from '../chart/easel';
+import { openRows, type RowsPicture } from '../chart/rows';
 import { Behind } from '../finding/Behind';
 import { here } from '../here';
 import { dotRows } from './dots';
@@ -23,7 +23,7 @@ interface DotsProps {
 export function DotsPart(props: DotsProps): JSX.Element {
   const easel = createEasel();
   const timed = createMemo(() => props.study.filter(({ time }) => time !== undefined));
-  const picture = createMemo((): Picture | undefined => {
+  const picture = createMemo((): RowsPicture | undefined => {
     const ink = easel.ink();
     if (ink === undefined || easel.width() === 0) return undefined;
     const rows = dotRows(props.study);
@@ -43,7 +43,7 @@ export function DotsPart(props: DotsProps): JSX.Element {
         <span>band: where it may lie</span>
         <span>dashed: {here.full(props.asked.terms.within)} % either way</span>
       </figcaption>
-      <ChartCanvas easel={easel} label={props.label} picture={picture()} />
+      <ChartCanvas easel={easel} label={props.label} open={openRows} picture={picture()} />
       <Behind summary="The batches behind the picture">
         <div class="table-room" tabindex="0" role="group" aria-label="The batches behind the picture">
           <table>

@@ -1,7 +1,8 @@
-import type { Picture, Plot } from '../chart';
 import { fontOf, type ChartInk } from '../chart/ink';
 import { cut } from '../chart/labelledLines';
 import { upright, written } from '../chart/marks';
+import type { Plot } from '../chart/plot';
+import type { RowsPicture } from '../chart/rows';
 import type { Format } from '../format';
 import { reachOf, type DotRow } from './dots';
 
@@ -100,7 +101,7 @@ function goal(plot: Plot, { within }: DotsDrawing, ink: ChartInk): void {
 }
 
 /** Draws each step's batches beside its mean. */
-export function dotsPicture(drawing: DotsDrawing, ink: ChartInk, width: number, format: Format): Picture {
+export function dotsPicture(drawing: DotsDrawing, ink: ChartInk, width: number, format: Format): RowsPicture {
   const reach = reachOf(drawing.rows, drawing.within);
   return {
     width,
@@ -108,12 +109,11 @@ export function dotsPicture(drawing: DotsDrawing, ink: ChartInk, width: number, 
     ink,
     padding: { left: 2, right: 2, top: 0, bottom: 0 },
     x: {
-      min: -reach, max: reach, title: 'seconds of a batch, against the mean of its step', room: foot,
+      min: -reach, max: reach, title: 'seconds of a batch, against the mean of its step',
       tick: (value, step) => (value === 0 ? 'mean' : `${value > 0 ? '+' : ''}${format.tick(value, step)} %`),
     },
-    y: { rows: drawing.rows.length },
-    bars: [],
-    lines: [],
+    rows: drawing.rows.length,
+    foot,
     under: (plot) => goal(plot, drawing, ink),
     over: (plot) => drawing.rows.forEach((row, at) => {
       const middle = plot.y(at);

@@ -1,8 +1,8 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import { decimal } from '../../core/number';
-import type { Picture } from '../chart';
 import { ChartCanvas } from '../chart/ChartCanvas';
 import { createEasel } from '../chart/easel';
+import { openLines, type LinesPicture } from '../chart/lines';
 import { here } from '../here';
 import { listedBands, startOf, writtenEdges, type Bands } from './bands';
 import { heatPicture, type HeatDrawing } from './heatPicture';
@@ -31,7 +31,7 @@ function heightFor(width: number): number {
 export function HeatChart(props: HeatChartProps): JSX.Element {
   const easel = createEasel();
   const shades = createMemo(() => (easel.ink() === undefined ? undefined : shadesOf(document.documentElement)));
-  const picture = createMemo((): Picture | undefined => {
+  const picture = createMemo((): LinesPicture | undefined => {
     const [ink, colours] = [easel.ink(), shades()];
     if (ink === undefined || colours === undefined) return undefined;
     return heatPicture(props.drawing, ink, colours, { width: easel.width(), height: heightFor(easel.width()) }, here);
@@ -51,7 +51,7 @@ export function HeatChart(props: HeatChartProps): JSX.Element {
         <Show when={hasUnknown()}><span><i class="heat-swatch unknown" aria-hidden="true" /> cannot be computed</span></Show>
       </figcaption>
       <p class="heat-down"><span aria-hidden="true">↑ </span>{props.downTitle}</p>
-      <ChartCanvas easel={easel} label={props.label} picture={picture()} />
+      <ChartCanvas easel={easel} label={props.label} open={openLines} picture={picture()} />
     </figure>
   );
 }

@@ -1,6 +1,7 @@
-import type { Axis, Picture, Plot } from '../chart';
 import { fontOf, type ChartInk } from '../chart/ink';
+import type { LinesPicture } from '../chart/lines';
 import { level as levelLine, ring, upright, written, type Stroke } from '../chart/marks';
+import type { Plot } from '../chart/plot';
 import type { Path, Spot } from '../../study/contour';
 import type { Grid } from '../../study/grid';
 import type { Format } from '../format';
@@ -127,15 +128,13 @@ function ends(nodes: readonly number[]): { min: number; max: number } {
 /** The drawing of a result over two inputs. */
 export function heatPicture(
   drawing: HeatDrawing, ink: ChartInk, shades: Shades, room: { width: number; height: number }, format: Format,
-): Picture {
-  const tick: Axis['tick'] = (value, step) => format.tick(value, step);
+): LinesPicture {
   return {
     ...room,
     ink,
     padding: { left: 0, right: 10, top: 6, bottom: 0 },
-    x: { ...ends(drawing.grid.across), title: drawing.acrossTitle, tick },
-    y: { ...ends(drawing.grid.down), title: '', tick },
-    bars: [],
+    x: { ...ends(drawing.grid.across), title: drawing.acrossTitle, tick: format.tick },
+    y: { ...ends(drawing.grid.down), title: '', tick: format.tick },
     lines: [],
     under: (plot) => shade(plot, drawing, shades),
     over: (plot) => {

@@ -1,9 +1,8 @@
 import { createMemo, Index, Show, type JSX } from 'solid-js';
-import type { Picture } from '../chart';
 import { ChartCanvas } from '../chart/ChartCanvas';
 import { createEasel } from '../chart/easel';
-import { fontOf } from '../chart/ink';
 import { measureIn } from '../chart/measure';
+import { openRows, type RowsPicture } from '../chart/rows';
 import { here } from '../here';
 import type { ShownBar } from './bars';
 import { heights, lay, type Laid } from './barTexts';
@@ -26,11 +25,11 @@ export function TornadoChart(props: TornadoChartProps): JSX.Element {
   const easel = createEasel();
   const today = (): number => props.asked.base.toNumber();
   const rows = createMemo(() => rowsOf(props.bars, props.asked, props.decimals, here));
-  const laid = createMemo((): Laid | undefined => {
+  const laid = createMemo<Laid | undefined>((before) => {
     const ink = easel.ink();
-    return ink && lay(props.bars, rows(), today(), easel.width(), measureIn(fontOf(ink)));
+    return ink && lay(props.bars, rows(), today(), easel.width(), measureIn(ink), before?.layout);
   });
-  const picture = createMemo((): Picture | undefined => {
+  const picture = createMemo((): RowsPicture | undefined => {
     const [ink, places] = [easel.ink(), laid()];
     if (ink === undefined || places === undefined) return undefined;
     const todayText = here.fixed(props.asked.base, props.decimals);
@@ -41,7 +40,7 @@ export function TornadoChart(props: TornadoChartProps): JSX.Element {
     <figure class="tornado" data-letter={props.letter ?? ''}>
       <Key percentiles={rows().some(({ percentiles }) => percentiles)}
         flips={rows().some(({ flips }) => flips)} unit={resultUnit(props.asked)} />
-      <ChartCanvas easel={easel} label={props.label} picture={picture()}>
+      <ChartCanvas easel={easel} label={props.label} open={openRows} picture={picture()}>
         <ol class="bars" style={{ '--bar-top': `${heights.top}px`, '--bar-row': `${laid()?.row ?? heights.row}px` }}>
           <Index each={rows()}>{(row) => <li><BarLine row={row()} goTo={props.goTo} /></li>}</Index>
         </ol>

@@ -64,9 +64,11 @@ export interface Laid {
 /**
  * Fits bars with their texts into a width.
  * @param measure pixels that a text takes
+ * @param held the layout before
  */
 export function lay(
   bars: readonly ShownBar[], rows: readonly Row[], today: number, width: number, measure: (text: string) => number,
+  held?: Layout,
 ): Laid {
   const measured = (text: SideText): MeasuredText => {
     const lead = text.strong === '' ? 0 : measure(`${text.strong} `);
@@ -79,7 +81,7 @@ export function lay(
   const beside = texts.map(({ left, right }) => ({
     left: left.at, leftText: left.width + gap, right: right.at, rightText: right.width + gap,
   }));
-  const layout = fit(beside, today, width);
+  const layout = fit(beside, today, width, held);
   return { texts, layout, row: layout.below ? heights.rowWithTexts : heights.row };
 }
 

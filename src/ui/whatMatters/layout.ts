@@ -8,6 +8,8 @@ export interface Beside {
 
 /** Where the axis stands in the width of a chart. */
 export interface Layout {
+  /** Of the chart, in pixels. */
+  readonly width: number;
   readonly min: number;
   readonly max: number;
   /** Pixels beside the axis. */
@@ -21,8 +23,21 @@ const edge = 4;
 /** The axis keeps at least this share of the width, or the texts go below. */
 const leastShare = 0.42;
 const rounds = 6;
+/** What the axis is longer than the bars at either end, as a share of these: room for the bars to move in. */
+const slack = 0.04;
+/** Pixels that the texts may move outwards. */
+const give = 12;
+/** An axis that held still is fitted anew once the bars take less than this share of it. */
+const leastUsed = 0.7;
+/** And once the texts leave more than this share of the width free. */
+const mostFree = 0.2;
 
-function limits(rows: readonly Beside[], today: number): { min: number; max: number } {
+interface Span {
+  readonly min: number;
+  readonly max: number;
+}
+
+function spanOf(rows: readonly Beside[], today: number): Span {
   const all = [today, ...rows.flatMap(({ left, right }) => [left, right])];
   const [min, max] = [Math.min(...all), Math.max(...all)];
   if (max > min) return { min, max };
@@ -30,18 +45,40 @@ function limits(rows: readonly Beside[], today: number): { min: number; max: num
   return { min: today - room, max: today + room };
 }
 
-/** Fits an axis and the texts beside the bars into a width. */
-export function fit(rows: readonly Beside[], today: number, width: number): Layout {
-  const { min, max } = limits(rows, today);
+/** Pixels that the texts leave free to the left and to the right; negative where they are cut off. */
+function free(rows: readonly Beside[], { width, min, max, before, after }: Omit<Layout, 'below'>): [number, number] {
+  const scale = (width - before - after) / (max - min);
+  const place = (value: number): number => before + (value - min) * scale;
+  return [
+    Math.min(...rows.map(({ left, leftText }) => place(left) - leftText - edge)),
+    Math.min(...rows.map(({ right, rightText }) => width - edge - place(right) - rightText)),
+  ];
+}
+
+function fitAround(rows: readonly Beside[], { min, max }: Span, width: number): Layout {
   let [before, after] = [edge, edge];
   for (let round = 0; round < rounds; round += 1) {
-    const scale = (width - before - after) / (max - min);
-    const place = (value: number): number => before + (value - min) * scale;
-    const shortLeft = rows.map(({ left, leftText }) => leftText + edge - place(left));
-    const shortRight = rows.map(({ right, rightText }) => place(right) + rightText + edge - width);
-    before += Math.max(0, ...shortLeft);
-    after += Math.max(0, ...shortRight);
-    if (width - before - after < width * leastShare) return { min, max, before: edge, after: edge, below: true };
+    const [left, right] = free(rows, { width, min, max, before, after });
+    before += Math.max(0, give - left);
+    after += Math.max(0, give - right);
+    if (width - before - after < width * leastShare) return { width, min, max, before: edge, after: edge, below: true };
   }
-  return { min, max, before, after, below: false };
+  return { width, min, max, before, after, below: false };
+}
+
+function serves(held: Layout, fresh: Layout, rows: readonly Beside[], { min, max }: Span): boolean {
+  if (held.width !== fresh.width || held.below !== fresh.below || min < held.min || max > held.max) return false;
+  if (max - min < leastUsed * (held.max - held.min)) return false;
+  return held.below || free(rows, held).every((pixels) => pixels > -0.5 && pixels < held.width * mostFree);
+}
+
+/**
+ * Fits an axis and the texts beside the bars into a width.
+ * @param held the layout before: it holds still while it serves, so that only the bars move
+ */
+export function fit(rows: readonly Beside[], today: number, width: number, held?: Layout): Layout {
+  const span = spanOf(rows, today);
+  const room = slack * (span.max - span.min);
+  const fresh = fitAround(rows, { min: span.min - room, max: span.max + room }, width);
+  return held !== undefined && serves(held, fresh, rows, span) ? held : fresh;
 }

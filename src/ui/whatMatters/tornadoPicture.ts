@@ -1,7 +1,8 @@
-import type { Bars, Picture, Plot } from '../chart';
 import { hatch } from '../chart/hatch';
 import { fontOf, type ChartInk } from '../chart/ink';
-import { upright, written } from '../chart/marks';
+import { bar, upright } from '../chart/marks';
+import type { Plot } from '../chart/plot';
+import type { RowsPicture } from '../chart/rows';
 import type { Format } from '../format';
 import type { ShownBar } from './bars';
 import { gap, heightOf, heights, type Laid, type MeasuredText } from './barTexts';
@@ -28,23 +29,18 @@ function colourOf(letter: Tornado['letter'], ink: ChartInk): string {
   return letter === 'A' ? ink.planA : ink.planB;
 }
 
-/** Of each bar the side that reaches less far lies on top, so that both are seen where they point the same way. */
-function barsOf({ bars, today, letter }: Tornado, ink: ChartInk): Bars[] {
+/** Of each bar the side that reaches less far is drawn last, so that both are seen where they point the same way. */
+function bars(plot: Plot, { bars: all, today, letter }: Tornado, ink: ChartInk): void {
   const colour = colourOf(letter, ink);
   const striped = hatch(colour, ink.paper);
-  const sides = bars.map((bar) => {
-    const low = { value: bar.atLow.toNumber(), fill: colour };
-    const high = { value: bar.atHigh.toNumber(), fill: striped };
-    const highIsShort = Math.abs(high.value - today) < Math.abs(low.value - today);
-    return highIsShort ? ([high, low] as const) : ([low, high] as const);
+  all.forEach(({ atLow, atHigh }, row) => {
+    const low = { end: atLow.toNumber(), fill: colour };
+    const high = { end: atHigh.toNumber(), fill: striped };
+    const lowIsShort = Math.abs(low.end - today) < Math.abs(high.end - today);
+    for (const { end, fill } of lowIsShort ? [high, low] : [low, high]) {
+      bar(plot, today, end, plot.y(row), { fill, edge: colour, thickness });
+    }
   });
-  return ([0, 1] as const).map((layer) => ({
-    values: sides.map((side) => side[layer].value),
-    fills: sides.map((side) => side[layer].fill),
-    from: today,
-    edge: colour,
-    thickness,
-  }));
 }
 
 /** On the paper's own ground, so that no line crosses it. */
@@ -59,9 +55,6 @@ function sideText({ pen }: Plot, text: MeasuredText, x: number, y: number, ink: 
 }
 
 function texts(plot: Plot, { texts: all, layout }: Laid, ink: ChartInk): void {
-  plot.pen.font = fontOf(ink);
-  plot.pen.textAlign = 'left';
-  plot.pen.textBaseline = 'middle';
   all.forEach(({ left, right }, row) => {
     const y = plot.y(row);
     if (layout.below) {
@@ -75,38 +68,39 @@ function texts(plot: Plot, { texts: all, layout }: Laid, ink: ChartInk): void {
 }
 
 /** A text over an upright line, kept within the chart. */
-function heading(plot: Plot, text: string, value: number, y: number, colour: string, ink: ChartInk): void {
-  plot.pen.font = fontOf(ink);
-  const half = plot.pen.measureText(text).width / 2;
-  const x = Math.min(Math.max(plot.x(value), half), plot.width - half);
-  written(plot.pen, text, { x, y, align: 'center', colour, ground: ink.paper });
+function heading({ pen, x, width }: Plot, text: string, value: number, colour: string): void {
+  const half = pen.measureText(text).width / 2;
+  pen.fillStyle = colour;
+  pen.fillText(text, Math.min(Math.max(x(value), half), width - half) - half, 8);
 }
 
 function today(plot: Plot, { today: value, todayText, laid }: Tornado, ink: ChartInk): void {
   upright(plot, value, { colour: ink.text, width: 1.5, dash: [] }, 4);
-  heading(plot, `today ${todayText}`, value, 8, ink.text, ink);
+  heading(plot, `today ${todayText}`, value, ink.text);
   if (laid.layout.min < 0 && laid.layout.max > 0) {
     upright(plot, 0, { colour: ink.fault, width: 1.5, dash: [5, 4] }, 4);
     const near = Math.abs(plot.x(0) - plot.x(value)) < plot.pen.measureText(`today ${todayText}`).width / 2 + 10;
-    if (!near) heading(plot, '0', 0, 8, ink.fault, ink);
+    if (!near) heading(plot, '0', 0, ink.fault);
   }
 }
 
 /** The drawing of a tornado. */
-export function tornadoPicture(tornado: Tornado, ink: ChartInk, width: number, format: Format): Picture {
-  const { laid, bars } = tornado;
+export function tornadoPicture(tornado: Tornado, ink: ChartInk, width: number, format: Format): RowsPicture {
+  const { laid } = tornado;
   const { min, max, before, after } = laid.layout;
   return {
     width,
-    height: heightOf(bars.length, laid),
+    height: heightOf(tornado.bars.length, laid),
     ink,
     padding: { left: before, right: after, top: heights.top, bottom: 0 },
-    x: { min, max, title: '', room: heights.axis, tick: (value, step) => format.tick(value, step) },
-    y: { rows: bars.length },
-    bars: barsOf(tornado, ink),
-    lines: [],
-    under: () => undefined,
+    x: { min, max, title: '', tick: format.tick },
+    rows: tornado.bars.length,
+    foot: heights.axis,
+    under: (plot) => bars(plot, tornado, ink),
     over: (plot) => {
+      plot.pen.font = fontOf(ink);
+      plot.pen.textAlign = 'left';
+      plot.pen.textBaseline = 'middle';
       today(plot, tornado, ink);
       texts(plot, laid, ink);
     },

@@ -19,13 +19,16 @@ describe('an axis and the texts beside its bars', () => {
       expect(place(layout, right) + rightText).toBeLessThanOrEqual(width + 0.5);
     }
   });
-  it('span all bars and today', () => expect([layout.min, layout.max]).toEqual([-6000, 20000]));
-  it('leave no more room than the texts need', () => expect(place(layout, -6000)).toBeLessThan(100 + 10));
+  it('span all bars and today, with room to move', () => expect([layout.min, layout.max]).toEqual([-7040, 21040]));
+  it('leave little more room than the texts need', () => {
+    expect(place(layout, -6000)).toBeGreaterThan(100 + 12);
+    expect(place(layout, -6000)).toBeLessThan(100 + 24);
+  });
 });
 
 describe('texts go below their bars', () => {
   it('where no room is left beside them', () => {
-    expect(fit(rows, 3840, 340)).toEqual({ min: -6000, max: 20000, before: 4, after: 4, below: true });
+    expect(fit(rows, 3840, 340)).toEqual({ width: 340, min: -7040, max: 21040, before: 4, after: 4, below: true });
   });
   it('and not where there is', () => expect(fit(rows, 3840, width).below).toBe(false));
 });
@@ -38,6 +41,28 @@ describe('bars without length', () => {
   });
   it('at 0 too', () => {
     const flat = fit([{ left: 0, leftText: 20, right: 0, rightText: 20 }], 0, width);
-    expect([flat.min, flat.max]).toEqual([-1, 1]);
+    expect([flat.min, flat.max]).toEqual([-1.08, 1.08]);
+  });
+});
+
+describe('an axis that was there before', () => {
+  const before = fit(rows, 3840, width);
+  const ends = (change: (end: number) => number): Beside[] =>
+    rows.map((row) => ({ ...row, left: change(row.left), right: change(row.right) }));
+  const moved = (by: number): Beside[] => ends((end) => end + by);
+  it('holds still while the bars move a little', () => {
+    expect(fit(moved(400), 4240, width, before)).toBe(before);
+    expect(fit(moved(-400), 3440, width, before)).toBe(before);
+  });
+  it.each([
+    ['the bars leave it', moved(2000), width],
+    ['a text does not fit any more', rows.map((row) => ({ ...row, leftText: row.leftText + 20 })), width],
+    ['the bars take little of it', ends((end) => end / 2), width],
+    ['the texts leave much room', rows.map((row) => ({ ...row, leftText: 0, rightText: 0 })), width],
+    ['the chart has another width', rows, width + 40],
+    ['there is no room beside the bars any more', rows.map((row) => ({ ...row, leftText: 400 })), width],
+  ])('is fitted anew where %s', (_claim, now, across) => {
+    expect(fit(now, 3840, across, before)).toEqual(fit(now, 3840, across));
+    expect(fit(now, 3840, across, before)).not.toBe(before);
   });
 });

@@ -1,0 +1,22 @@
+/** Numbers on an axis. */
+export interface Ticks {
+  /** From one to the next. */
+  readonly step: number;
+  readonly values: readonly number[];
+}
+
+/**
+ * The multiples of the smallest step of 1, 2 or 5 times a power of ten of which no more than so many lie between two
+ * numbers.
+ * @param most at least 2
+ */
+export function ticksOf(min: number, max: number, most: number): Ticks {
+  const rough = (max - min) / most;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const steps = [1, 2, 5, 10, 20].map((times) => times * power);
+  const within = (step: number): Ticks => {
+    const [first, last] = [Math.ceil(min / step - 1e-9), Math.floor(max / step + 1e-9)];
+    return { step, values: Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * step) };
+  };
+  return within(steps.find((step) => within(step).values.length <= most) ?? steps.at(-1)!);
+}

@@ -1,0 +1,23 @@
+import { createEffect, createSignal, onCleanup, type Accessor } from 'solid-js';
+
+/** How much of the page's top the headlines cover, so that nothing hides below them. */
+export interface Covered {
+  /** Pixels. */
+  readonly height: Accessor<number>;
+  /** Follows the height of what covers the top. */
+  follow(element: HTMLElement): void;
+}
+
+/** Told to the page for whatever is jumped to; what stays in place below the headlines is told by its own style. */
+export function createCovered(): Covered {
+  const [height, setHeight] = createSignal(0);
+  createEffect(() => document.documentElement.style.setProperty('--covered', `${height()}px`));
+  return {
+    height,
+    follow: (element) => {
+      const watcher = new ResizeObserver(() => setHeight(element.offsetHeight));
+      watcher.observe(element);
+      onCleanup(() => watcher.disconnect());
+    },
+  };
+}
