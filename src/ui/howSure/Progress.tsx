@@ -2,6 +2,7 @@ import { Match, Show, Switch, type JSX } from 'solid-js';
 import { here } from '../here';
 import { Link } from '../words';
 import type { Shown } from './client';
+import './progress.css';
 
 interface ProgressProps {
   readonly shown: Shown;
