@@ -1,6 +1,6 @@
 import { problem, type Problem } from '../core/problem';
 import { recordSlices, type CsvRecord, type Delimiter } from './csv';
-import type { TableKind } from './tableKind';
+import { tableKinds, type TableKind } from './tableKind';
 
 /** The header row of a table, understood. */
 export interface Header {
@@ -63,7 +63,12 @@ function refusalOf(names: readonly string[], kind: TableKind): Problem {
     const message = `columns separated by tabs: ${byTabs.join(', ')}. Save the file as CSV with commas or semicolons.`;
     return problem('wrong-delimiter', message, { row: 1, text });
   }
-  return missingColumns(names, text, kind);
+  const other = tableKinds.find((one) => one !== kind && missingFrom(names, one).length === 0);
+  return other === undefined ? missingColumns(names, text, kind) : otherTable(text, kind, other);
+}
+
+function otherTable(text: string, kind: TableKind, other: TableKind): Problem {
+  return problem('other-table', `a ${other.file}, not a ${kind.file}: ${text}. ${other.instead}`, { row: 1, text });
 }
 
 /** @param what what is wrong with the file */

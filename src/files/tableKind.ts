@@ -12,6 +12,8 @@ export interface TableKind {
   holdsNumbers(column: string): boolean;
   /** The column that names the cell which a row speaks of; blank where rows speak of none. */
   readonly cellColumn: string;
+  /** What to do with such a file that was taken for one of another kind. */
+  readonly instead: string;
 }
 
 const ofModels: ReadonlySet<string> = new Set(['formula', 'low', 'high', 'step']);
@@ -22,6 +24,7 @@ export const modelTable: TableKind = {
   needed: ['name', 'formula'],
   holdsNumbers: (column) => ofModels.has(column) || planOfColumn(column) !== undefined,
   cellColumn: 'name',
+  instead: 'On the page: “Open a file”. On the command line: any command but time.',
 };
 
 const ofTrials: ReadonlySet<string> = new Set(['plants', 'seconds', 'rating', 'lost']);
@@ -32,4 +35,8 @@ export const trialsTable: TableKind = {
   needed: ['step', 'plants', 'seconds'],
   holdsNumbers: (column) => ofTrials.has(column),
   cellColumn: '',
+  instead: 'On the page: “Open trials” under Timing. On the command line: time.',
 };
+
+/** Every kind of table that is read. */
+export const tableKinds: readonly TableKind[] = [modelTable, trialsTable];

@@ -44,6 +44,7 @@ const wrongFiles: [what: string, bytes: Buffer, says: RegExp][] = [
   ['a picture', Buffer.from('89504e470d0a1a0a0000000d', 'hex'), /not a text file: a PNG picture/],
   ['a file in Latin-1', Buffer.from('name,formula\nm\u00fcller,1\n', 'latin1'), /not in UTF-8: m\u00fcller/],
   ['a table of something else', Buffer.from('date,amount\n1,2\n'), /missing columns: name, formula/],
+  ['a file of timed trials', Buffer.from('step,plants,seconds\nmoving,60,700\n'), /a trials file.*“Open trials” under Timing/],
 ];
 
 for (const [what, bytes, says] of wrongFiles) {

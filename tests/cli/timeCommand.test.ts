@@ -150,7 +150,7 @@ describe('a fault in the file', () => {
 
   it.each([
     ['nothing in it', '', 'empty file'],
-    ['a model instead of trials', 'name,formula\na,1\n', 'missing columns: step, plants, seconds'],
+    ['a model instead of trials', 'name,formula\na,1\n', 'a model file, not a trials file: name, formula'],
     ['a header alone', 'step,plants,seconds\n', 'no trials'],
   ])('%s: an empty list', (_, file, message) => {
     const { status, output, messages } = run('--json', file);

@@ -165,6 +165,7 @@ describe('the columns of a trials file', () => {
     ['\n \r\n', 'empty-file', 'A trials file starts with a row of column names: step, plants, seconds.'],
     ['step,plants\n', 'missing-column', 'missing column: seconds. The first row has: step, plants.'],
     ['Step,plants\n', 'missing-column', 'Write "Step" in small letters: step. Add a column "seconds".'],
+    ['name,formula\n', 'other-table', 'a model file, not a trials file: name, formula. On the page: “Open a file”.'],
     ['step\tplants\tseconds\n', 'wrong-delimiter', 'columns separated by tabs: step, plants, seconds.'],
   ])('%j is refused', (text, code, message) => {
     const { refused, faults: found } = readTrialsText(text);

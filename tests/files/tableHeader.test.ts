@@ -71,6 +71,12 @@ describe('refused', () => {
       'missing-column',
       'missing column: name. The first row has: Name, formula. Write "Name" in small letters: name.',
     ],
+    [
+      'timed trials',
+      'step,worker,plants,seconds\n',
+      'other-table',
+      'a trials file, not a model file: step, worker, plants, seconds. On the page: “Open trials” under Timing.',
+    ],
     ['tabs', 'name\tformula\tunit, of all\n', 'wrong-delimiter', 'columns separated by tabs: name, formula, unit'],
   ])('%s', (_claim, text, code, message) => {
     const { code: found, message: said } = refusal(text);
