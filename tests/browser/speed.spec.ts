@@ -38,9 +38,9 @@ async function timeKeystrokes(count: number): Promise<Times> {
   const loops: number[] = [];
   const frames: number[] = [];
   for (let i = 0; i < count; i += 1) {
-    await rest(40);
+    await rest(30);
     loops.push(await timed(() => loop(5e6)));
-    await rest(40);
+    await rest(30);
     await frame();
     frames.push(await timed(() => {
       field.value = (10 + i / 10).toFixed(1);

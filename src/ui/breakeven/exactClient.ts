@@ -1,5 +1,6 @@
 import { onCleanup } from 'solid-js';
 import type { Sheet } from '../../model/sheet';
+import { pause } from '../finding/pause';
 import type { SearchReply, SearchRequest } from './exactSearch';
 
 /** A search to send; the client adds its number, and no more of the model than has changed. */
@@ -13,8 +14,6 @@ export interface ExactClient {
   forget(): void;
 }
 
-/** A search starts when nothing has changed for so long, in milliseconds. */
-const pause = 120;
 /** A search that has run for longer than this is given up for a newer one. */
 const patience = 400;
 

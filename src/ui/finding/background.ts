@@ -1,9 +1,8 @@
 import { onCleanup } from 'solid-js';
+import { pause } from './pause';
 
 /** Longest that work may hold up the page at a time, in milliseconds. */
 const slice = 6;
-/** Work that follows a change starts when nothing has changed for so long. */
-const pause = 200;
 
 /** Work in steps. */
 export interface Stage {

@@ -1,5 +1,6 @@
 import { createSignal, onCleanup, type Accessor } from 'solid-js';
 import type { Sheet } from '../../model/sheet';
+import { pause } from '../finding/pause';
 import type { Ask, Found, Phase, Reply } from './reply';
 import { openWorker, type OpenWorkshop, type Workshop } from './workshop';
 
@@ -27,9 +28,6 @@ export interface RiskClient {
   /** Asks the last question again. */
   again(): void;
 }
-
-/** Draws start when nothing has changed for so long, in milliseconds. */
-const pause = 120;
 
 const endedTwice = 'the worker that makes the draws ended twice.';
 

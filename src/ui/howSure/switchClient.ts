@@ -1,8 +1,6 @@
 import { createEffect, createSignal, onCleanup, untrack, type Accessor } from 'solid-js';
+import { pause } from '../finding/pause';
 import type { SwitchAsk, SwitchReply } from './switchSearch';
-
-/** A search starts when nothing has changed for so long, in milliseconds. */
-const pause = 250;
 
 interface Answered {
   readonly of: SwitchAsk;
