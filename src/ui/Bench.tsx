@@ -20,6 +20,7 @@ import { Numbers } from './numbers/Numbers';
 import { createSpot } from './numbers/spot';
 import { questionOf, questions, questionsFor, usualSide, type Question } from './questions';
 import { createScheme } from './scheme';
+import { listenForLinks } from './sharedLink';
 import { Side } from './Side';
 import { listenForSteps } from './shortcuts';
 import { WorkContext, type Work } from './work';
@@ -85,6 +86,7 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
   const { scheme, choose } = createScheme();
   const wide = createScreenMedia(roomForBoth);
   const hovering = listenForDrop((file) => void desk.open(file));
+  listenForLinks(desk.openLink);
   const [side, setSide] = createSignal<Question>(question() === 'numbers' ? usualSide : question());
   const asked = createMemo(() => questionsFor(work.live.shape()));
   createEffect(() => {
@@ -102,7 +104,7 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
     <WorkContext.Provider value={work}>
       <a class="skip" href="#numbers-heading">To the numbers</a>
       <TopBar kept={kept()} scheme={scheme()} onScheme={choose} onFile={(file) => void desk.open(file)}
-        onShipped={desk.openShipped} onSave={desk.save} onStartOver={desk.startOver()} />
+        onShipped={desk.openShipped} onSave={desk.save} onLink={desk.copyLink} onStartOver={desk.startOver()} />
       <News desk={desk} onUndo={() => work.live.undo()} />
       <main>
         <Title />

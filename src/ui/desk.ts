@@ -1,11 +1,14 @@
 import { createSignal, type Accessor } from 'solid-js';
 import { problem, type Problem } from '../core/problem';
+import type { SharedFile } from '../files/share';
 import { reasonText } from './autosave';
 import type { Drafts } from './drafts';
 import type { Live } from './live';
 import { momentOf, type Moment } from './moment';
 import { openFile, openShipped } from './opening';
 import { download, fileText } from './saving';
+import { changesOf } from './session';
+import { handOver, linkTo } from './sharedLink';
 import { shippedModels, type ShippedModel } from './shippedModels';
 
 /** What a person is told about the last thing done with a file. */
@@ -21,28 +24,54 @@ export interface Refusal {
   readonly problem: Problem;
 }
 
+/** A file that waits to be opened, as it would take the place of work that is saved nowhere. */
+export interface Offer {
+  readonly name: string;
+  /** The file with that work. */
+  readonly instead: string;
+  open(): void;
+}
+
 /** Opening, saving and starting over, with what is said of it. */
 export interface Desk {
   readonly message: Accessor<Message | undefined>;
   readonly refusal: Accessor<Refusal | undefined>;
+  readonly offer: Accessor<Offer | undefined>;
   /** The file being read and the share read so far, 0 to 1. */
   readonly reading: Accessor<{ readonly name: string; readonly share: number } | undefined>;
   open(file: File): Promise<void>;
   readonly openShipped: (model: ShippedModel) => void;
   readonly save: () => void;
+  /** Copies a link that holds the model. */
+  readonly copyLink: () => void;
+  /** Opens what a link holds; asks first where that would take the place of changed numbers. */
+  readonly openLink: (found: SharedFile | { readonly problem: Problem }) => void;
   /** Undefined for a model that did not come with the program. */
   readonly startOver: Accessor<(() => void) | undefined>;
   stop(): void;
   dismiss(): void;
 }
 
+/** Texts that no file can hold yet, as the end of a sentence. */
+function leftOut(drafts: Drafts): string {
+  const left = drafts.all().length;
+  if (left === 0) return '.';
+  return left === 1 ? '; one text that is not valid yet stays out of it.' : `; ${left} texts that are not valid yet stay out of it.`;
+}
+
 /** Saves the file and says so. */
 function saved(live: Live, drafts: Drafts): string {
   const { name } = live.origin();
   download(name, fileText(live));
-  const left = drafts.all().length;
-  const texts = left === 1 ? 'one text that is not valid yet stays' : `${left} texts that are not valid yet stay`;
-  return left === 0 ? `Saved as ${name}.` : `Saved as ${name}; ${texts} out of it.`;
+  return `Saved as ${name}${leftOut(drafts)}`;
+}
+
+/** Copies a link that holds the file and says where it is, or why there is none. */
+async function linked(live: Live, drafts: Drafts): Promise<string> {
+  const link = await linkTo({ name: live.origin().name, bytes: new TextEncoder().encode(fileText(live)) });
+  if (typeof link !== 'string') return `No link was made: ${link.problem.message}`;
+  const where = await handOver(link) === 'clipboard' ? 'A link is copied' : 'The link stands in this page’s address: copy it there';
+  return `${where}. It holds the whole model as it is now${leftOut(drafts)} Give it to those who may see your numbers.`;
 }
 
 function unreadable(reason: unknown): Problem {
@@ -50,27 +79,50 @@ function unreadable(reason: unknown): Problem {
   return problem('unreadable', `file cannot be read: ${text}. Try once more.`, { text });
 }
 
-interface News {
-  readonly message: Accessor<Message | undefined>;
-  readonly refusal: Accessor<Refusal | undefined>;
+interface News extends Pick<Desk, 'message' | 'refusal' | 'offer'> {
   say(text: string, undoable: Accessor<boolean>): void;
   refuse(name: string, problem: Problem): void;
+  ask(offer: Offer): void;
   dismiss(): void;
 }
 
 function createNews(): News {
   const [message, setMessage] = createSignal<Message>();
   const [refusal, setRefusal] = createSignal<Refusal>();
-  const set = (told: Message | undefined, refused: Refusal | undefined): void => {
+  const [offer, setOffer] = createSignal<Offer>();
+  const set = (told?: Message, refused?: Refusal, offered?: Offer): void => {
     setMessage(told);
     setRefusal(refused);
+    setOffer(offered);
   };
   return {
     message,
     refusal,
-    say: (text, undoable) => set({ text, undoable }, undefined),
+    offer,
+    say: (text, undoable) => set({ text, undoable }),
     refuse: (name, problem) => set(undefined, { name, problem }),
-    dismiss: () => set(undefined, undefined),
+    ask: (offered) => set(undefined, undefined, offered),
+    dismiss: () => set(),
+  };
+}
+
+/** Copying and opening links. */
+function byLink(
+  live: Live, drafts: Drafts, news: News, open: (file: File) => Promise<void>,
+): Pick<Desk, 'copyLink' | 'openLink'> {
+  const put = ({ bytes, name }: SharedFile): void => {
+    news.dismiss();
+    void open(new File([bytes], name));
+  };
+  return {
+    copyLink: () => void linked(live, drafts).then((text) => news.say(text, () => false)),
+    openLink: (found) => {
+      const { name, file } = live.origin();
+      const changed = changesOf(file.sheet, live.model().sheet).length + drafts.all().length > 0;
+      if ('problem' in found) news.refuse('The link', found.problem);
+      else if (changed) news.ask({ name: found.name, instead: name, open: () => put(found) });
+      else put(found);
+    },
   };
 }
 
@@ -119,6 +171,7 @@ export function createDesk(live: Live, drafts: Drafts): Desk {
     open,
     openShipped: (shipped) => void putShipped(shipped, `${shipped.question} is open.`),
     save: () => news.say(saved(live, drafts), () => false),
+    ...byLink(live, drafts, news, open),
     startOver,
     stop: () => {
       stopping.abort();

@@ -13,6 +13,7 @@ interface TopBarProps {
   readonly onFile: (file: File) => void;
   readonly onShipped: (model: ShippedModel) => void;
   readonly onSave: () => void;
+  readonly onLink: () => void;
   /** Undefined where the model did not come with the program. */
   readonly onStartOver: (() => void) | undefined;
 }
@@ -62,6 +63,7 @@ function FileCommands(props: TopBarProps): JSX.Element {
         </For>
       </Dropdown>
       <button type="button" class="word" onClick={() => props.onSave()}>Save a file</button>
+      <button type="button" class="word" onClick={() => props.onLink()}>Copy a link</button>
       <Show when={props.onStartOver}>{(startOver) => <StartOver onStartOver={startOver()} />}</Show>
     </div>
   );

@@ -1,0 +1,91 @@
+import { problem, type Problem } from '../core/problem';
+import { byteLimit, sizeProblem } from './decodeText';
+
+/** A model file as a link carries it. */
+export interface SharedFile {
+  /** With its ending. */
+  readonly name: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
+/** Most characters of a link's text: what mail and chat programs leave whole (common practice, no source). */
+export const longestShared = 32_000;
+
+/** Most characters of a file's name. */
+const longestName = 80;
+
+const ownName = 'model.csv';
+
+/** A name that is safe to show and to save under: no folders, no control characters. */
+function cleanName(name: string): string {
+  const last = name.split(/[/\\]/).at(-1) ?? '';
+  const clean = last.replace(/[\p{C}:*?"<>|]/gu, '').trim().slice(0, longestName);
+  return clean === '' || clean.startsWith('.') ? ownName : clean;
+}
+
+/** All that comes out of a stream; undefined once it is more than so many bytes. Rejects where the stream fails. */
+async function collected(
+  stream: ReadableStream<Uint8Array>, most: number,
+): Promise<Uint8Array<ArrayBuffer> | undefined> {
+  const reader = stream.getReader();
+  const parts: Uint8Array<ArrayBuffer>[] = [];
+  let size = 0;
+  for (let read = await reader.read(); !read.done; read = await reader.read()) {
+    size += read.value.length;
+    if (size > most) {
+      await reader.cancel();
+      return undefined;
+    }
+    parts.push(new Uint8Array(read.value));
+  }
+  return new Uint8Array(await new Blob(parts).arrayBuffer());
+}
+
+/** Base64url of RFC 4648, section 5, without padding. */
+function toText(bytes: Uint8Array): string {
+  const characters = Array.from(bytes, (byte) => String.fromCharCode(byte));
+  return btoa(characters.join('')).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
+}
+
+function fromText(text: string): Uint8Array<ArrayBuffer> | undefined {
+  if (!/^[\w-]*$/.test(text)) return undefined;
+  try {
+    return Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (character) => character.charCodeAt(0));
+  } catch {
+    return undefined;
+  }
+}
+
+/**
+ * Packs a model file into the text of a link: its name, a line feed and its bytes, compressed as zlib data (RFC 1950,
+ * whose check sum finds a damaged link), in base64url.
+ * @returns the text, or why the file is too long for a link
+ */
+export async function packShared({ name, bytes }: SharedFile): Promise<string | { readonly problem: Problem }> {
+  const stream = new Blob([`${cleanName(name)}\n`, bytes]).stream().pipeThrough(new CompressionStream('deflate'));
+  const packed = await collected(stream, byteLimit);
+  const text = packed === undefined ? undefined : toText(packed);
+  if (text !== undefined && text.length <= longestShared) return text;
+  const size = text === undefined ? 'over 10 MB' : `${text.length} characters`;
+  const message = `too long for a link: ${size}, where ${longestShared} characters are the most. Save a file and send that.`;
+  return { problem: problem('link-too-long', message, { text: size }) };
+}
+
+const broken = problem('link-damaged',
+  'damaged link: what it holds is not whole. Copy all of it once more, or ask for the file.');
+
+/** The model file in the text of a link, or why there is none. Never throws. */
+export async function unpackShared(text: string): Promise<SharedFile | { readonly problem: Problem }> {
+  const packed = fromText(text);
+  if (packed === undefined || packed.length === 0) return { problem: broken };
+  try {
+    const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate'));
+    const whole = await collected(stream, byteLimit);
+    if (whole === undefined) return { problem: sizeProblem(byteLimit + 1) ?? broken };
+    const end = whole.indexOf(10);
+    if (end === -1) return { problem: broken };
+    return { name: cleanName(new TextDecoder().decode(whole.subarray(0, end))), bytes: whole.slice(end + 1) };
+  } catch {
+    return { problem: broken };
+  }
+}
