@@ -1,12 +1,23 @@
-import { createSignal, onCleanup, onMount, type Accessor } from 'solid-js';
+import { createEffect, createSignal, onCleanup, type Accessor } from 'solid-js';
 
-/** Whether an element has come into sight: what nobody looks at loads and computes nothing. */
-export function createSight(element: Accessor<Element | undefined>): Accessor<boolean> {
+const always = (): boolean => true;
+
+/**
+ * Whether an element has come into sight: what nobody looks at loads and computes nothing.
+ * @param near whether what it stands in is in sight; it is not watched while that is not
+ */
+export function createSight(
+  element: Accessor<Element | undefined>, near: Accessor<boolean> = always,
+): Accessor<boolean> {
   const [inSight, setInSight] = createSignal(false);
-  onMount(() => {
-    const watch = new IntersectionObserver((entries) => setInSight(entries.at(-1)?.isIntersecting === true));
+  createEffect(() => {
     const watched = element();
-    if (watched !== undefined) watch.observe(watched);
+    if (watched === undefined || !near()) {
+      setInSight(false);
+      return;
+    }
+    const watch = new IntersectionObserver((entries) => setInSight(entries.at(-1)?.isIntersecting === true));
+    watch.observe(watched);
     onCleanup(() => watch.disconnect());
   });
   return inSight;

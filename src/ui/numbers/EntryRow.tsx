@@ -20,6 +20,8 @@ interface EntryRowProps {
   /** Whether the plans shown can differ here. */
   readonly varies: boolean;
   readonly faults: readonly Problem[];
+  /** Whether its group is in sight. */
+  readonly near: boolean;
 }
 
 /** One line of the almanac: label, leader, the value in each plan, unit, difference. */
@@ -27,7 +29,7 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
   const work = useWork();
   const { spot } = work;
   let row: HTMLLIElement | undefined;
-  const inSight = createSight(() => row);
+  const inSight = createSight(() => row, () => props.near);
   const [inHand, setInHand] = createSignal(false);
   const live = createFollowing(work.live, () => inSight() || inHand() || work.printing(), work.calm);
   const shownColumns = createMemo(() => (props.varies ? props.columns : props.columns.slice(0, 1)));
@@ -63,7 +65,7 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
   );
 }
 
-interface EntryColumnProps extends Omit<EntryRowProps, 'faults'> {
+interface EntryColumnProps extends Omit<EntryRowProps, 'faults' | 'near'> {
   readonly plan: number;
   readonly column: number;
 }

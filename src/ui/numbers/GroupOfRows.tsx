@@ -1,6 +1,7 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Problem } from '../../core/problem';
 import type { Line } from '../../model/model';
+import { createSight } from '../finding/sight';
 import { useWork } from '../work';
 import { EntryRow } from './EntryRow';
 import { LazyRows } from './LazyRows';
@@ -27,11 +28,16 @@ function pieces(lines: readonly Line[]): readonly (readonly Line[])[] {
 /** The rows under one heading; a heading folds them away. */
 export function GroupOfRows(props: GroupProps): JSX.Element {
   const { spot, printing } = useWork();
+  let group: HTMLDetailsElement | undefined;
+  const inSight = createSight(() => group);
   const forced = (): boolean => spot.words() !== '' || printing();
   const entries = (): number => props.group.lines.filter((line) => line.kind !== 'text').length;
   const rows = (lines: readonly Line[]): JSX.Element => (
     <For each={lines}>
-      {(line) => <Row line={line} varied={props.varied} faults={props.faults.get(line.row) ?? none} />}
+      {(line) => (
+        <Row line={line} varied={props.varied} faults={props.faults.get(line.row) ?? none}
+          near={props.group.name === '' || inSight()} />
+      )}
     </For>
   );
   const list = (
@@ -49,7 +55,7 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
   );
   return (
     <Show when={props.group.name} fallback={list}>
-      <details class="group" open={spot.isOpen(props.group.name) || forced()}
+      <details class="group" ref={group} open={spot.isOpen(props.group.name) || forced()}
         onToggle={(event) => {
           if (!forced()) spot.setOpen(props.group.name, event.currentTarget.open);
         }}>
@@ -69,14 +75,22 @@ function sameFaults(a: readonly Problem[], b: readonly Problem[]): boolean {
   return a.length === b.length && a.every(({ message }, i) => message === b[i]?.message);
 }
 
-function Row(props: { line: Line; varied: ReadonlySet<number>; faults: readonly Problem[] }): JSX.Element {
+interface RowProps {
+  readonly line: Line;
+  readonly varied: ReadonlySet<number>;
+  readonly faults: readonly Problem[];
+  readonly near: boolean;
+}
+
+function Row(props: RowProps): JSX.Element {
   const { live, compared } = useWork();
   const faults = createMemo(() => props.faults, none, { equals: sameFaults });
   const cell = createMemo(() => (props.line.kind === 'cell' ? live.shape().cells[props.line.cell] : undefined));
   return (
     <Show when={cell()} fallback={<OtherRow line={props.line} faults={faults()} />}>
       {(one) => (
-        <EntryRow cell={one()} columns={compared.columns()} varies={props.varied.has(one().id)} faults={faults()} />
+        <EntryRow cell={one()} columns={compared.columns()} varies={props.varied.has(one().id)} faults={faults()}
+          near={props.near} />
       )}
     </Show>
   );

@@ -33,8 +33,8 @@ function fromFloat({ lever, low, high, atLow, atHigh, swing }: Bar<number>): Sho
 
 /** How far a tornado has come. */
 export interface Progress {
-  /** In order. */
-  readonly bars: readonly ShownBar[];
+  /** The bars of the entries looked at, not in order yet. */
+  readonly found: readonly ShownBar[];
   /** Share of the entries looked at. */
   readonly share: number;
 }
@@ -47,7 +47,7 @@ function* inSteps(question: Question, bars: (narrow: Question) => readonly Shown
   for (let from = 0; from < ranged.length; from += atOnce) {
     found.push(...bars(narrowed(question, ranged.slice(from, from + atOnce))));
     const done = from + atOnce >= ranged.length;
-    yield { bars: inOrder(found), share: done ? 1 : (from + atOnce) / ranged.length };
+    yield { found: [...found], share: done ? 1 : (from + atOnce) / ranged.length };
   }
 }
 

@@ -1,10 +1,14 @@
 import { createEffect, createMemo, createSignal, type Accessor } from 'solid-js';
 import type { Question } from '../../model/response';
 import { createBackground, runSlice, stageOf } from '../finding/background';
-import { exactBars, quickBars, type Progress } from './bars';
+import { exactBars, inOrder, quickBars, type Progress, type ShownBar } from './bars';
 
 /** A tornado as far as it has come. */
-export interface ShownTornado extends Progress {
+export interface ShownTornado {
+  /** In order. */
+  readonly bars: readonly ShownBar[];
+  /** Share of the entries looked at. */
+  readonly share: number;
   /** Whether its numbers are exact rather than float64. */
   readonly exact: boolean;
 }
@@ -17,12 +21,16 @@ interface Later {
 
 const nothing: ShownTornado = { bars: [], share: 0, exact: false };
 
+function shownOf({ found, share }: Progress, exact: boolean): ShownTornado {
+  return { bars: inOrder(found), share, exact };
+}
+
 /** The float64 bars as far as one slice of work goes, and the rest of that work. */
 function begin(question: Question): { tornado: ShownTornado; rest: Iterator<Progress, void>; done: boolean } {
   const rest = quickBars(question);
   let tornado = nothing;
   const done = runSlice(stageOf(rest, (progress) => {
-    tornado = { ...progress, exact: false };
+    tornado = shownOf(progress, false);
   }));
   return { tornado, rest, done };
 }
@@ -42,9 +50,9 @@ export function createTornado(ask: Accessor<Question | undefined>): Accessor<Sho
     const { of, begun } = first();
     background.stop();
     if (of === undefined || begun === undefined) return;
-    const quick = stageOf(begun.rest, (progress) => setLater({ of, tornado: { ...progress, exact: false } }));
+    const quick = stageOf(begun.rest, (progress) => setLater({ of, tornado: shownOf(progress, false) }));
     const exact = stageOf(exactBars(of), (progress, done) => {
-      if (done) setLater({ of, tornado: { ...progress, exact: true } });
+      if (done) setLater({ of, tornado: shownOf(progress, true) });
     });
     background.start(begun.done ? [exact] : [quick, exact]);
   });

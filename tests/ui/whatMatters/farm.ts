@@ -1,5 +1,5 @@
 import type { Question } from '../../../src/model/response';
-import { exactBars, type ShownBar } from '../../../src/ui/whatMatters/bars';
+import { exactBars, inOrder, type ShownBar } from '../../../src/ui/whatMatters/bars';
 import type { Asked } from '../../../src/ui/whatMatters/finding';
 import { asked, idOf, modelOf } from '../../model/table';
 
@@ -10,9 +10,9 @@ export interface Looked {
   readonly bars: readonly ShownBar[];
 }
 
-/** The last state of a tornado that is made in steps. */
+/** What a tornado that is made in steps ends with, in order. */
 export function lastBars(steps: ReturnType<typeof exactBars>): readonly ShownBar[] {
-  return [...steps].at(-1)?.bars ?? [];
+  return inOrder([...steps].at(-1)?.found ?? []);
 }
 
 /** Looks at the result `r` of a written model: in its only plan, or in plan B less plan A. */
