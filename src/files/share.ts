@@ -63,12 +63,11 @@ function fromText(text: string): Uint8Array<ArrayBuffer> | undefined {
  */
 export async function packShared({ name, bytes }: SharedFile): Promise<string | { readonly problem: Problem }> {
   const stream = new Blob([`${cleanName(name)}\n`, bytes]).stream().pipeThrough(new CompressionStream('deflate'));
-  const packed = await collected(stream, byteLimit);
-  const text = packed === undefined ? undefined : toText(packed);
-  if (text !== undefined && text.length <= longestShared) return text;
-  const size = text === undefined ? 'over 10 MB' : `${text.length} characters`;
-  const message = `too long for a link: ${size}, where ${longestShared} characters are the most. Save a file and send that.`;
-  return { problem: problem('link-too-long', message, { text: size }) };
+  // Three bytes make four characters.
+  const packed = await collected(stream, Math.floor(longestShared * 0.75));
+  if (packed !== undefined) return toText(packed);
+  const message = `too long for a link: more than ${longestShared} characters. Save a file and send that.`;
+  return { problem: problem('link-too-long', message) };
 }
 
 const broken = problem('link-damaged',

@@ -5,38 +5,15 @@ import { reasonText } from './autosave';
 import type { Drafts } from './drafts';
 import type { Live } from './live';
 import { momentOf, type Moment } from './moment';
+import { createNews, type News, type Told } from './news';
 import { openFile, openShipped } from './opening';
 import { download, fileText } from './saving';
 import { changesOf } from './session';
 import { handOver, linkTo } from './sharedLink';
 import { shippedModels, type ShippedModel } from './shippedModels';
 
-/** What a person is told about the last thing done with a file. */
-export interface Message {
-  readonly text: string;
-  /** Whether undo takes back what it tells of. */
-  readonly undoable: Accessor<boolean>;
-}
-
-/** A file that could not be opened. */
-export interface Refusal {
-  readonly name: string;
-  readonly problem: Problem;
-}
-
-/** A file that waits to be opened, as it would take the place of work that is saved nowhere. */
-export interface Offer {
-  readonly name: string;
-  /** The file with that work. */
-  readonly instead: string;
-  open(): void;
-}
-
 /** Opening, saving and starting over, with what is said of it. */
-export interface Desk {
-  readonly message: Accessor<Message | undefined>;
-  readonly refusal: Accessor<Refusal | undefined>;
-  readonly offer: Accessor<Offer | undefined>;
+export interface Desk extends Told {
   /** The file being read and the share read so far, 0 to 1. */
   readonly reading: Accessor<{ readonly name: string; readonly share: number } | undefined>;
   open(file: File): Promise<void>;
@@ -49,7 +26,6 @@ export interface Desk {
   /** Undefined for a model that did not come with the program. */
   readonly startOver: Accessor<(() => void) | undefined>;
   stop(): void;
-  dismiss(): void;
 }
 
 /** Texts that no file can hold yet, as the end of a sentence. */
@@ -77,33 +53,6 @@ async function linked(live: Live, drafts: Drafts): Promise<string> {
 function unreadable(reason: unknown): Problem {
   const text = reasonText(reason);
   return problem('unreadable', `file cannot be read: ${text}. Try once more.`, { text });
-}
-
-interface News extends Pick<Desk, 'message' | 'refusal' | 'offer'> {
-  say(text: string, undoable: Accessor<boolean>): void;
-  refuse(name: string, problem: Problem): void;
-  ask(offer: Offer): void;
-  dismiss(): void;
-}
-
-function createNews(): News {
-  const [message, setMessage] = createSignal<Message>();
-  const [refusal, setRefusal] = createSignal<Refusal>();
-  const [offer, setOffer] = createSignal<Offer>();
-  const set = (told?: Message, refused?: Refusal, offered?: Offer): void => {
-    setMessage(told);
-    setRefusal(refused);
-    setOffer(offered);
-  };
-  return {
-    message,
-    refusal,
-    offer,
-    say: (text, undoable) => set({ text, undoable }),
-    refuse: (name, problem) => set(undefined, { name, problem }),
-    ask: (offered) => set(undefined, undefined, offered),
-    dismiss: () => set(),
-  };
 }
 
 /** Copying and opening links. */

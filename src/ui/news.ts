@@ -1,0 +1,58 @@
+import { createSignal, type Accessor } from 'solid-js';
+import type { Problem } from '../core/problem';
+
+/** What a person is told about the last thing done with a file. */
+export interface Message {
+  readonly text: string;
+  /** Whether undo takes back what it tells of. */
+  readonly undoable: Accessor<boolean>;
+}
+
+/** A file that could not be opened. */
+export interface Refusal {
+  readonly name: string;
+  readonly problem: Problem;
+}
+
+/** A file that waits to be opened, as it would take the place of work that is saved nowhere. */
+export interface Offer {
+  readonly name: string;
+  /** The file with that work. */
+  readonly instead: string;
+  open(): void;
+}
+
+/** One thing at a time that a person is told, until it is dismissed. */
+export interface Told {
+  readonly message: Accessor<Message | undefined>;
+  readonly refusal: Accessor<Refusal | undefined>;
+  readonly offer: Accessor<Offer | undefined>;
+  dismiss(): void;
+}
+
+/** What is told, and how to tell something else. */
+export interface News extends Told {
+  say(text: string, undoable: Accessor<boolean>): void;
+  refuse(name: string, problem: Problem): void;
+  ask(offer: Offer): void;
+}
+
+export function createNews(): News {
+  const [message, setMessage] = createSignal<Message>();
+  const [refusal, setRefusal] = createSignal<Refusal>();
+  const [offer, setOffer] = createSignal<Offer>();
+  const set = (told?: Message, refused?: Refusal, offered?: Offer): void => {
+    setMessage(told);
+    setRefusal(refused);
+    setOffer(offered);
+  };
+  return {
+    message,
+    refusal,
+    offer,
+    say: (text, undoable) => set({ text, undoable }),
+    refuse: (name, problem) => set(undefined, { name, problem }),
+    ask: (offered) => set(undefined, undefined, offered),
+    dismiss: () => set(),
+  };
+}
