@@ -48,7 +48,7 @@ function toText(bytes: Uint8Array): string {
 }
 
 function fromText(text: string): Uint8Array<ArrayBuffer> | undefined {
-  if (!/^[\w-]*$/.test(text)) return undefined;
+  if (!/^[\w-]+$/.test(text)) return undefined;
   try {
     return Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (character) => character.charCodeAt(0));
   } catch {
@@ -76,7 +76,7 @@ const broken = problem('link-damaged',
 /** The model file in the text of a link, or why there is none. Never throws. */
 export async function unpackShared(text: string): Promise<SharedFile | { readonly problem: Problem }> {
   const packed = fromText(text);
-  if (packed === undefined || packed.length === 0) return { problem: broken };
+  if (packed === undefined) return { problem: broken };
   try {
     const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate'));
     const whole = await collected(stream, byteLimit);

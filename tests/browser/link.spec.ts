@@ -12,6 +12,13 @@ async function copiedLink(page: Page): Promise<string> {
   return page.evaluate(() => navigator.clipboard.readText());
 }
 
+/** Enters an address as a person does in an open page. */
+async function enter(page: Page, address: string): Promise<void> {
+  await page.evaluate((to) => {
+    location.href = to;
+  }, address);
+}
+
 test.beforeEach(async ({ page }) => openApp(page));
 
 test('a link opens the model with its changed numbers, and the page loaded again brings the work, not the link', async ({ page, browser }) => {
@@ -38,9 +45,7 @@ test('a link entered in an open page is followed', async ({ page }) => {
   const title = await page.getByRole('heading', { level: 1 }).textContent();
   await chooseFile(page, csvFile('small.csv', small));
   await expect(fieldOf(page, 'Price')).toBeVisible();
-  await page.evaluate((to) => {
-    location.href = to;
-  }, link);
+  await enter(page, link);
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(title ?? '');
   await page.getByRole('button', { name: 'Undo it' }).click();
   await expect(fieldOf(page, 'Price')).toHaveValue('0.8');
@@ -50,15 +55,12 @@ test('a link asks before it takes the place of changed numbers', async ({ page }
   const link = await copiedLink(page);
   await chooseFile(page, csvFile('small.csv', small));
   await fieldOf(page, 'Price').fill('0.9');
-  const follow = (): Promise<void> => page.evaluate((to) => {
-    location.href = to;
-  }, link);
-  await follow();
+  await enter(page, link);
   await expect(page.getByText('it takes the place of small.csv')).toBeVisible();
   await page.getByRole('button', { name: 'Keep mine' }).click();
   await expect(page.getByText('it takes the place of small.csv')).toHaveCount(0);
   await expect(fieldOf(page, 'Price')).toHaveValue('0.9');
-  await follow();
+  await enter(page, link);
   await page.getByRole('button', { name: 'Open the link' }).click();
   await expect(page.getByText('transplant-hire.csv is open.')).toBeVisible();
   await page.getByRole('button', { name: 'Undo it' }).click();
@@ -69,9 +71,7 @@ test('a damaged link says so, and the model open before stays', async ({ page })
   await chooseFile(page, csvFile('small.csv', small));
   const link = await copiedLink(page);
   await fieldOf(page, 'Price').fill('0.9');
-  await page.evaluate((to) => {
-    location.href = to.slice(0, -8);
-  }, link);
+  await enter(page, link.slice(0, -8));
   await expect(page.getByRole('heading', { name: 'The link was not opened' })).toBeVisible();
   await expect(page.getByRole('alert')).toContainText('damaged link');
   await expect(fieldOf(page, 'Price')).toHaveValue('0.9');

@@ -1,7 +1,7 @@
 import { fontOf } from './ink';
 import { measureIn } from './measure';
 import type { Drawing, Framed, Plot } from './plot';
-import { ticksOf, type Ticks } from './ticks';
+import { ticksOf } from './ticks';
 
 /**
  * Rows below one another over one axis. It is drawn here and not by the chart library: it moves with each keystroke
@@ -28,36 +28,41 @@ function plotOf(pen: CanvasRenderingContext2D, picture: RowsPicture): Plot {
   };
 }
 
-/** As many ticks as have room for their texts beside one another. */
-function ticksIn({ x: { min, max, tick }, ink }: RowsPicture, { left, right }: Plot): Ticks {
+interface Label {
+  readonly text: string;
+  /** Of its middle, in pixels. */
+  readonly x: number;
+  /** Half its width, in pixels. */
+  readonly half: number;
+}
+
+/** As many numbers of the axis as have room beside one another, with their texts. */
+function labelsOf({ x: { min, max, tick }, ink }: RowsPicture, { left, right, x }: Plot): Label[] {
   const measure = measureIn(ink);
-  const fits = ({ step, values }: Ticks): boolean => {
-    const widest = Math.max(...values.map((value) => measure(tick(value, step))));
-    return values.length * (widest + apart) <= ((right - left) * step * values.length) / (max - min);
-  };
-  for (let most = mostTicks; most > 2; most -= 1) {
-    const ticks = ticksOf(min, max, most);
-    if (fits(ticks)) return ticks;
+  for (let most = mostTicks; ; most -= 1) {
+    const { step, values } = ticksOf(min, max, most);
+    const labels = values.map((value) => {
+      const text = tick(value, step);
+      return { text, x: x(value), half: measure(text) / 2 };
+    });
+    const widest = 2 * Math.max(...labels.map(({ half }) => half));
+    if (most === 2 || widest + apart <= ((right - left) * step) / (max - min)) return labels;
   }
-  return ticksOf(min, max, 2);
 }
 
 function drawAxis(plot: Plot, picture: RowsPicture): void {
-  const { pen, bottom, left, right, width, height, x } = plot;
-  const { ink, x: axis } = picture;
-  const { step, values } = ticksIn(picture, plot);
+  const { pen, bottom, left, right, width, height } = plot;
+  const { ink, x: { title }, padding } = picture;
   pen.font = fontOf(ink);
   pen.textAlign = 'center';
   pen.textBaseline = 'top';
   pen.fillStyle = ink.quiet;
-  for (const value of values) {
-    const text = axis.tick(value, step);
-    const half = measureIn(ink)(text) / 2;
-    if (x(value) - half >= 0 && x(value) + half <= width) pen.fillText(text, x(value), bottom + 5);
+  for (const { text, x, half } of labelsOf(picture, plot)) {
+    if (x - half >= 0 && x + half <= width) pen.fillText(text, x, bottom + 5);
   }
   pen.fillStyle = ink.text;
   pen.textBaseline = 'bottom';
-  pen.fillText(axis.title, (left + right) / 2, height - picture.padding.bottom - 4);
+  pen.fillText(title, (left + right) / 2, height - padding.bottom - 4);
 }
 
 /** Makes a canvas so many CSS pixels large, drawn as fine as the screen is. */
