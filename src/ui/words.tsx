@@ -13,3 +13,8 @@ export function PlanLetter(props: { letter: string }): JSX.Element {
     </Show>
   );
 }
+
+/** Puts a text into its place; the page is left alone where it stands there already. */
+export function write(place: Text, text: string): void {
+  if (place.data !== text) place.data = text;
+}

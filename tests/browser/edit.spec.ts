@@ -11,7 +11,8 @@ test('each keystroke that leaves a number moves the headlines, with the change s
   await expect(margin).toContainText(margins.difference);
   await fieldOf(page, 'Move a plant').fill('18');
   await expect(margin).toContainText('159,390');
-  await expect(margin).toContainText('▼ −6,670');
+  await expect(margin).toContainText('changed by −6,670');
+  await expect(margin.locator('.change', { hasText: '−6,670' }).first()).toHaveAttribute('data-way', 'down');
   await expect(margin).toContainText(margins.straight);
 });
 

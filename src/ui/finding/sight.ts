@@ -1,24 +1,40 @@
-import { createEffect, createSignal, onCleanup, type Accessor } from 'solid-js';
+import { batch, createEffect, createSignal, onCleanup, type Accessor } from 'solid-js';
 
 const always = (): boolean => true;
+
+/** Who is told whether an element is in sight. */
+const told = new Map<Element, (inSight: boolean) => void>();
+
+/** One for all elements: the browser looks at the page once a frame and not once for each of them. */
+let observer: IntersectionObserver | undefined;
+
+function watch(element: Element, tell: (inSight: boolean) => void): () => void {
+  observer ??= new IntersectionObserver((entries) =>
+    batch(() => {
+      for (const { target, isIntersecting } of entries) told.get(target)?.(isIntersecting);
+    }),
+  );
+  told.set(element, tell);
+  observer.observe(element);
+  return () => {
+    told.delete(element);
+    observer?.unobserve(element);
+  };
+}
 
 /**
  * Whether an element has come into sight: what nobody looks at loads and computes nothing.
  * @param near whether what it stands in is in sight; it is not watched while that is not
  */
 export function createSight(
-  element: Accessor<Element | undefined>, near: Accessor<boolean> = always,
+  element: Accessor<Element | undefined>,
+  near: Accessor<boolean> = always,
 ): Accessor<boolean> {
   const [inSight, setInSight] = createSignal(false);
   createEffect(() => {
     const watched = element();
-    if (watched === undefined || !near()) {
-      setInSight(false);
-      return;
-    }
-    const watch = new IntersectionObserver((entries) => setInSight(entries.at(-1)?.isIntersecting === true));
-    watch.observe(watched);
-    onCleanup(() => watch.disconnect());
+    if (watched === undefined || !near()) setInSight(false);
+    else onCleanup(watch(watched, setInSight));
   });
   return inSight;
 }

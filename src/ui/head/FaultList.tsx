@@ -1,4 +1,4 @@
-import { createMemo, For, Show, type JSX } from 'solid-js';
+import { createMemo, Index, Show, type JSX } from 'solid-js';
 import type { Problem } from '../../core/problem';
 import { Link } from '../words';
 import { useWork } from '../work';
@@ -26,11 +26,11 @@ export function FaultList(): JSX.Element {
       <Show when={summary()}>
         <Dropdown class="fault-list" summary={<span classList={{ faulty: faults().length > 0 }}>{summary()}</span>}>
           <ul>
-            <For each={faults().slice(0, longest)}>{(fault) => <FaultItem fault={fault} quiet={false} />}</For>
+            <Index each={faults().slice(0, longest)}>{(fault) => <FaultItem fault={fault()} quiet={false} />}</Index>
             <Show when={faults().length > longest}>
               <li class="quiet">And {faults().length - longest} more, at their entries.</li>
             </Show>
-            <For each={notices().slice(0, longest)}>{(notice) => <FaultItem fault={notice} quiet={true} />}</For>
+            <Index each={notices().slice(0, longest)}>{(notice) => <FaultItem fault={notice()} quiet={true} />}</Index>
           </ul>
         </Dropdown>
       </Show>

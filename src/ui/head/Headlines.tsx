@@ -5,9 +5,9 @@ import { unknownNumber } from '../cellSignals';
 import { letterOf } from '../compared';
 import { failingChecks, type Failing } from '../failing';
 import { here } from '../here';
-import { NumberText } from '../numbers/NumberText';
+import { LoneNumber } from '../numbers/NumberText';
 import { printedUnit } from '../printedUnit';
-import { Link } from '../words';
+import { Link, write } from '../words';
 import { useWork } from '../work';
 
 /** The results shown large, always in sight, and the checks that do not hold. */
@@ -67,7 +67,7 @@ function HeadlineValue(props: { cell: Cell; plan: number; letter: string }): JSX
         <span class="plan-letter" aria-hidden="true">{props.letter}</span>
         <span class="heard">{planName()}: </span>
       </Show>
-      <NumberText text={text()} />
+      <LoneNumber text={text()} />
       <Change from={live.before(props.plan, props.cell.id)} to={shown().number} cell={props.cell} />
     </div>
   );
@@ -84,7 +84,7 @@ function HeadlineDifference(props: { cell: Cell; columns: readonly number[] }): 
   return (
     <div class="headline-value difference">
       <span class="plan-letter" aria-hidden="true">B − A</span><span class="heard">difference: </span>
-      <NumberText text={text()} />
+      <LoneNumber text={text()} />
       <Change from={lessFirst(before())} to={lessFirst(now())} cell={props.cell} />
     </div>
   );
@@ -97,17 +97,20 @@ function lessFirst([a = unknownNumber, b = unknownNumber]: readonly Decimal[]): 
 
 /**
  * The change since the last edit; blank where there is none, and its line is held free. One computation writes it all,
- * as in NumberText.
+ * as in NumberText; the arrow is drawn, as its letter would have to be found in another font.
  */
 function Change(props: { from: Decimal; to: Decimal; cell: Cell }): JSX.Element {
-  const [heard, arrow, number] = [document.createTextNode(''), document.createTextNode(''), document.createTextNode('')];
-  createRenderEffect(() => {
+  const [heard, number] = [document.createTextNode(''), document.createTextNode('')];
+  const element = <span class="change"><span class="heard">{heard}</span>{number}</span> as HTMLElement;
+  createRenderEffect<string>((before) => {
     const isChanged = !props.from.isNaN() && !props.to.isNaN() && !props.from.eq(props.to);
-    heard.data = isChanged ? ', changed by ' : '';
-    arrow.data = isChanged ? (props.to.gt(props.from) ? '▲ ' : '▼ ') : '';
-    number.data = isChanged ? here.difference(props.from, props.to, props.cell.unit) : '';
-  });
-  return <span class="change"><span class="heard">{heard}</span><span aria-hidden="true">{arrow}</span>{number}</span>;
+    const way = !isChanged ? 'none' : props.to.gt(props.from) ? 'up' : 'down';
+    if (way !== before) element.dataset.way = way;
+    write(heard, isChanged ? ', changed by ' : '');
+    write(number, isChanged ? here.difference(props.from, props.to, props.cell.unit) : '');
+    return way;
+  }, '');
+  return element;
 }
 
 function sameFailing(a: readonly Failing[], b: readonly Failing[]): boolean {

@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, Index, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import type { Problem } from '../../core/problem';
 import { Asked } from '../asked/Asked';
@@ -122,10 +122,10 @@ function Remarks(props: { cell: Cell; columns: readonly number[]; faults: readon
   return (
     <Show when={remarks().length + props.faults.length > 0}>
       <div class="remarks">
-        <For each={remarks()}>{(remark) => <RemarkText remark={remark} />}</For>
-        <For each={props.faults.filter((fault) => !isSaid(fault))}>
-          {(fault) => <p class="message fault">{fault.message}</p>}
-        </For>
+        <Index each={remarks()}>{(remark) => <RemarkText remark={remark()} />}</Index>
+        <Index each={props.faults.filter((fault) => !isSaid(fault))}>
+          {(fault) => <p class="message fault">{fault().message}</p>}
+        </Index>
       </div>
     </Show>
   );

@@ -1,22 +1,39 @@
 import { createRenderEffect, type JSX } from 'solid-js';
 import { here } from '../here';
+import { write } from '../words';
 import { glowSoon } from './glow';
 
-/**
- * A number split at its decimal mark, so that numbers below one another stand aligned on it; a change glows.
- * One computation writes it all: a keystroke changes dozens of them.
- */
-export function NumberText(props: { text: string }): JSX.Element {
-  const [whole, part] = [document.createTextNode(''), document.createTextNode('')];
-  const element = <span class="number"><span class="whole">{whole}</span><span class="part">{part}</span></span>;
+interface NumberProps {
+  readonly text: string;
+}
+
+/** Writes a number whenever it changes and lets it glow: a keystroke changes dozens of them. */
+function follow(element: HTMLElement, props: NumberProps, put: (text: string) => void): void {
   createRenderEffect<string | undefined>((before) => {
-    const text = props.text;
+    const { text } = props;
     if (text === before) return text;
-    const at = text.indexOf(here.marks.decimal);
-    whole.data = at === -1 ? text : text.slice(0, at);
-    part.data = at === -1 ? '' : text.slice(at);
-    if (before !== undefined) glowSoon(element as HTMLElement);
+    put(text);
+    if (before !== undefined) glowSoon(element);
     return text;
   }, undefined);
+}
+
+/** A number split at its decimal mark, so that numbers below one another stand aligned on it. */
+export function NumberText(props: NumberProps): JSX.Element {
+  const [whole, part] = [document.createTextNode(''), document.createTextNode('')];
+  const element = <span class="number"><span class="whole">{whole}</span><span class="part">{part}</span></span>;
+  follow(element as HTMLElement, props, (text) => {
+    const at = text.indexOf(here.marks.decimal);
+    write(whole, at === -1 ? text : text.slice(0, at));
+    write(part, at === -1 ? '' : text.slice(at));
+  });
+  return element;
+}
+
+/** A number that stands by itself. */
+export function LoneNumber(props: NumberProps): JSX.Element {
+  const number = document.createTextNode('');
+  const element = <span class="number">{number}</span>;
+  follow(element as HTMLElement, props, (text) => write(number, text));
   return element;
 }

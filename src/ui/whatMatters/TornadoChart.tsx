@@ -7,7 +7,7 @@ import { here } from '../here';
 import type { ShownBar } from './bars';
 import { heights, lay, type Laid } from './barTexts';
 import type { Asked } from './finding';
-import { resultUnit, rowsOf, type Row } from './rows';
+import { kept, resultUnit, rowsOf, type Row } from './rows';
 import { tornadoPicture } from './tornadoPicture';
 
 interface TornadoChartProps {
@@ -24,7 +24,9 @@ interface TornadoChartProps {
 export function TornadoChart(props: TornadoChartProps): JSX.Element {
   const easel = createEasel();
   const today = (): number => props.asked.base.toNumber();
-  const rows = createMemo(() => rowsOf(props.bars, props.asked, props.decimals, here));
+  const rows = createMemo<readonly Row[]>(
+    (before) => kept(rowsOf(props.bars, props.asked, props.decimals, here), before), [],
+  );
   const laid = createMemo<Laid | undefined>((before) => {
     const ink = easel.ink();
     return ink && lay(props.bars, rows(), today(), easel.width(), measureIn(ink), before?.layout);

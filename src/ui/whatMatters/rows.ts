@@ -30,10 +30,9 @@ export interface Row {
 /** Decimals that suit all the results of a tornado: what the size of the largest calls for, as far as any has them. */
 export function commonDecimals(bars: readonly ShownBar[], { base, result }: Asked): number {
   const known = [base, ...bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh])].filter((value) => !value.isNaN());
-  const largest = known.reduce((most, value) => (value.abs().gt(most.abs()) ? value : most), base);
-  const ofItsSize = decimal(`1.23456789e${largest.isZero() ? 0 : largest.e}`);
-  const most = Math.max(...known.map((value) => decimalsFor(value, result.unit)));
-  return Math.min(decimalsFor(ofItsSize, result.unit), most);
+  const powers = known.flatMap((value) => (value.isZero() ? [] : value.e));
+  const ofItsSize = decimalsFor(decimal(`1.23456789e${powers.length === 0 ? 0 : Math.max(...powers)}`), result.unit);
+  return ofItsSize === 0 ? 0 : Math.min(ofItsSize, Math.max(...known.map((value) => decimalsFor(value, result.unit))));
 }
 
 /** Bars as they are shown, their results with some decimals. */
@@ -53,6 +52,23 @@ export function rowsOf(bars: readonly ShownBar[], asked: Asked, decimals: number
       flips: flips(bar, asked.base),
       percentiles: cell.range?.shape === 'normal' || cell.range?.shape === 'lognormal',
     };
+  });
+}
+
+function sameEnd(a: End, b: End): boolean {
+  return a.input === b.input && a.result === b.result;
+}
+
+function sameRow(a: Row, b: Row): boolean {
+  return a.cell === b.cell && a.swing === b.swing && a.flips === b.flips && a.percentiles === b.percentiles
+    && sameEnd(a.low, b.low) && sameEnd(a.high, b.high);
+}
+
+/** Rows with those of before in the place of their likes, so that what shows one is not written again. */
+export function kept(rows: readonly Row[], before: readonly Row[]): readonly Row[] {
+  return rows.map((row, i) => {
+    const old = before[i];
+    return old !== undefined && sameRow(row, old) ? old : row;
   });
 }
 

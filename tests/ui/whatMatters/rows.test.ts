@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createFormat } from '../../../src/ui/format';
-import { commonDecimals, resultUnit, rowsOf, type Row } from '../../../src/ui/whatMatters/rows';
+import { commonDecimals, kept, resultUnit, rowsOf, type Row } from '../../../src/ui/whatMatters/rows';
 import { look } from './farm';
 
 function rows(text: string, locale = 'en-GB'): Row[] {
@@ -44,4 +44,22 @@ describe('an end that cannot be computed', () => {
 it('the unit of the results is as it is printed', () => {
   const { asked } = look('a [EUR/m^2]: 1 | range: 0 2\nr [EUR/m^2]: a', 'alone');
   expect(resultUnit(asked)).toBe('EUR/m²');
+});
+
+describe('rows follow rows', () => {
+  const { asked, bars } = look(model, 'alone');
+  const made = (of = bars): Row[] => rowsOf(of, asked, 0, createFormat('en-GB'));
+  const before = made();
+  it('and one that reads the same stays', () => {
+    expect(kept(made(), before).map((row, i) => row === before[i])).toEqual([true, true]);
+  });
+  it('but not where a text is another', () => {
+    const after = made(bars.map((bar, i) => (i === 0 ? { ...bar, atHigh: bar.atLow } : bar)));
+    expect(kept(after, before).map((row, i) => row === before[i])).toEqual([false, true]);
+    expect(kept(after, before)[0]).toBe(after[0]);
+  });
+  it('nor where it has another place', () => {
+    expect(kept(made([...bars].reverse()), before).map((row, i) => row === before[i])).toEqual([false, false]);
+  });
+  it('nor where there was none', () => expect(kept(before, [])).toEqual(before));
 });
