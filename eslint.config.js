@@ -18,11 +18,17 @@ export default defineConfig(
       '@typescript-eslint/no-confusing-void-expression': 'off',
       // An index that its own loop keeps in range is said with "!"; a made-up default would hide a mistake.
       '@typescript-eslint/no-non-null-assertion': 'off',
-      '@typescript-eslint/no-unnecessary-condition': ['error', { allowConstantLoopConditions: 'only-allowed-literals' }],
+      '@typescript-eslint/no-unnecessary-condition': [
+        'error',
+        { allowConstantLoopConditions: 'only-allowed-literals' },
+      ],
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
       '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
       eqeqeq: 'error',
-      'max-len': ['error', { code: 120, ignoreUrls: true, ignoreStrings: true, ignoreTemplateLiterals: true, ignoreRegExpLiterals: true }],
+      'max-len': [
+        'error',
+        { code: 120, ignoreUrls: true, ignoreStrings: true, ignoreTemplateLiterals: true, ignoreRegExpLiterals: true },
+      ],
       'no-eval': 'error',
     },
   },
@@ -33,6 +39,11 @@ export default defineConfig(
       'no-restricted-syntax': ['error', { selector: 'ExportDefaultDeclaration', message: 'Named exports only.' }],
     },
   },
+  {
+    // Markup takes a line for each attribute.
+    files: ['src/**/*.tsx'],
+    rules: { 'max-lines-per-function': ['error', { max: 80, skipBlankLines: true, skipComments: true }] },
+  },
   { files: ['src/{core,formula,model,trade,study,files,ui}/**/*.{ts,tsx}'], rules: { 'no-console': 'error' } },
   {
     files: ['src/main.tsx', 'src/ui/**/*.{ts,tsx}', 'tests/ui/**/*.tsx'],
@@ -42,7 +53,10 @@ export default defineConfig(
         'error',
         { selector: 'ExportDefaultDeclaration', message: 'Named exports only.' },
         { selector: 'JSXAttribute[name.name="style"] > Literal', message: staticStyle },
-        { selector: 'JSXAttribute[name.name="style"] ObjectExpression > Property > Literal.value', message: staticStyle },
+        {
+          selector: 'JSXAttribute[name.name="style"] ObjectExpression > Property > Literal.value',
+          message: staticStyle,
+        },
       ],
     },
   },

@@ -12,7 +12,7 @@ async function freePort(): Promise<number> {
 }
 
 // Playwright reads this file once more in each worker: all must see the same port.
-const port = process.env['BROWSER_TEST_PORT'] ??= String(await freePort());
+const port = (process.env['BROWSER_TEST_PORT'] ??= String(await freePort()));
 const address = `http://127.0.0.1:${port}`;
 const executablePath = findBrowser();
 

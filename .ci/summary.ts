@@ -23,8 +23,9 @@ export interface Summary {
 
 const fromUnits = (report: UnitReport): Summary => ({
   passed: report.numPassedTests,
-  failed: report.numFailedTests
-    + report.testResults.filter((file) => file.status === 'failed' && file.assertionResults.length === 0).length,
+  failed:
+    report.numFailedTests +
+    report.testResults.filter((file) => file.status === 'failed' && file.assertionResults.length === 0).length,
   skipped: report.numPendingTests + report.numTodoTests,
 });
 
@@ -48,5 +49,6 @@ export const closingLine = ({ passed, failed, skipped }: Summary): string =>
 
 /** Tests ran in both runners, and none failed or was left out. */
 export const allIsWell = (units: UnitReport | undefined, browser: BrowserReport | undefined): boolean =>
-  [summarise(units, undefined), summarise(undefined, browser)]
-    .every(({ passed, failed, skipped }) => passed > 0 && failed === 0 && skipped === 0);
+  [summarise(units, undefined), summarise(undefined, browser)].every(
+    ({ passed, failed, skipped }) => passed > 0 && failed === 0 && skipped === 0,
+  );

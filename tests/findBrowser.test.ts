@@ -29,7 +29,7 @@ describe('the browser of the tests is', () => {
     expect(findBrowser(machine([edge], { platform: 'win32', env }))).toBe(edge);
   });
 
-  test('Playwright\'s own where none is installed', () => {
+  test("Playwright's own where none is installed", () => {
     expect(findBrowser(machine(['/cache/chrome']))).toBe('/cache/chrome');
   });
 

@@ -12,7 +12,10 @@ function fakeTime() {
 
 test('work of a quarter of a millisecond is measured as 250,000 ns', () => {
   const { clock, work } = fakeTime();
-  const timing = measure(work(() => 0.25), { clock, msPerRun: 8, runs: 5 });
+  const timing = measure(
+    work(() => 0.25),
+    { clock, msPerRun: 8, runs: 5 },
+  );
   expect(timing).toEqual({ nsPerCall: 250_000, fastest: 250_000, slowest: 250_000, callsPerRun: 32 });
 });
 
@@ -20,7 +23,10 @@ test('the median of the runs is taken, and one slow run is only seen in the spre
   const { clock, work } = fakeTime();
   const durations = [1, 1, 2, 9];
   let call = 0;
-  const timing = measure(work(() => durations[call++]!), { clock, msPerRun: 1, runs: 3 });
+  const timing = measure(
+    work(() => durations[call++]!),
+    { clock, msPerRun: 1, runs: 3 },
+  );
   expect(timing).toEqual({ nsPerCall: 2e6, fastest: 1e6, slowest: 9e6, callsPerRun: 1 });
 });
 
@@ -30,7 +36,10 @@ test('kinds of work are timed in turn, each for itself', () => {
   expect(long.nsPerCall / short.nsPerCall).toBe(4);
 });
 
-test.each([[0.51, '0.51 ns'], [999, '999 ns'], [1234, '1.23 µs'], [4.2e6, '4.2 ms'], [3e9, '3 s']])(
-  '%d ns reads %s',
-  (ns, text) => expect(duration(ns)).toBe(text),
-);
+test.each([
+  [0.51, '0.51 ns'],
+  [999, '999 ns'],
+  [1234, '1.23 µs'],
+  [4.2e6, '4.2 ms'],
+  [3e9, '3 s'],
+])('%d ns reads %s', (ns, text) => expect(duration(ns)).toBe(text));

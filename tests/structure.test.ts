@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import {
-  breaches, engineIsAlone, everyTestRuns, filesAreShort, hasItsFolder, importsGoOneWay, librariesHaveOneDoor, noBarrels,
+  breaches,
+  engineIsAlone,
+  everyTestRuns,
+  filesAreShort,
+  hasItsFolder,
+  importsGoOneWay,
+  librariesHaveOneDoor,
+  noBarrels,
   sharedDoors,
 } from './structure/rules';
 import { readFolder, readSource } from './structure/source';
@@ -58,9 +65,8 @@ describe('a breach is reported:', () => {
 
   test('length', () => expect(found(filesAreShort, 'src/a.ts', 'x;\n'.repeat(301))).toContain('301 lines'));
 
-  test.each(["export { a } from './a';", "export * from './a';\nexport const b = 1;"])(
-    'barrel: %s',
-    (text) => expect(found(noBarrels, 'src/core/index.ts', text)).not.toBe(''),
+  test.each(["export { a } from './a';", "export * from './a';\nexport const b = 1;"])('barrel: %s', (text) =>
+    expect(found(noBarrels, 'src/core/index.ts', text)).not.toBe(''),
   );
 
   test('two doors', () => {

@@ -1,11 +1,19 @@
 import { expect, test } from 'vitest';
 import { allIsWell, closingLine, summarise, type BrowserReport, type UnitReport } from '../.ci/summary';
 
-const units = (rest: Partial<UnitReport> = {}): UnitReport =>
-  ({ numPassedTests: 10, numFailedTests: 0, numPendingTests: 0, numTodoTests: 0, testResults: [], ...rest });
+const units = (rest: Partial<UnitReport> = {}): UnitReport => ({
+  numPassedTests: 10,
+  numFailedTests: 0,
+  numPendingTests: 0,
+  numTodoTests: 0,
+  testResults: [],
+  ...rest,
+});
 
-const browser = (stats: Partial<BrowserReport['stats']> = {}, errors: unknown[] = []): BrowserReport =>
-  ({ stats: { expected: 3, unexpected: 0, flaky: 0, skipped: 0, ...stats }, errors });
+const browser = (stats: Partial<BrowserReport['stats']> = {}, errors: unknown[] = []): BrowserReport => ({
+  stats: { expected: 3, unexpected: 0, flaky: 0, skipped: 0, ...stats },
+  errors,
+});
 
 const line = (...reports: Parameters<typeof summarise>) => closingLine(summarise(...reports));
 const broken = { status: 'failed', assertionResults: [] };

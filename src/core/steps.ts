@@ -23,7 +23,9 @@ export function* within<T>(start: number, end: number, steps: Steps<T>): Steps<T
 
 /** Does something with each item, in order; a step takes some of them. */
 export function* eachInSteps<T>(
-  items: readonly T[], act: (item: T, index: number) => void, perStep = 250,
+  items: readonly T[],
+  act: (item: T, index: number) => void,
+  perStep = 250,
 ): Steps<void> {
   for (const [index, item] of items.entries()) {
     act(item, index);
@@ -33,7 +35,9 @@ export function* eachInSteps<T>(
 
 /** What each item becomes. */
 export function* mapInSteps<T, U>(
-  items: readonly T[], turn: (item: T, index: number) => U, perStep?: number,
+  items: readonly T[],
+  turn: (item: T, index: number) => U,
+  perStep?: number,
 ): Steps<U[]> {
   const turned: U[] = [];
   yield* eachInSteps(items, (item, index) => turned.push(turn(item, index)), perStep);

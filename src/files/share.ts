@@ -19,13 +19,17 @@ const ownName = 'model.csv';
 /** A name that is safe to show and to save under: no folders, no control characters. */
 function cleanName(name: string): string {
   const last = name.split(/[/\\]/).at(-1) ?? '';
-  const clean = last.replace(/[\p{C}:*?"<>|]/gu, '').trim().slice(0, longestName);
+  const clean = last
+    .replace(/[\p{C}:*?"<>|]/gu, '')
+    .trim()
+    .slice(0, longestName);
   return clean === '' || clean.startsWith('.') ? ownName : clean;
 }
 
 /** All that comes out of a stream; undefined once it is more than so many bytes. Rejects where the stream fails. */
 async function collected(
-  stream: ReadableStream<Uint8Array>, most: number,
+  stream: ReadableStream<Uint8Array>,
+  most: number,
 ): Promise<Uint8Array<ArrayBuffer> | undefined> {
   const reader = stream.getReader();
   const parts: Uint8Array<ArrayBuffer>[] = [];
@@ -50,7 +54,9 @@ function toText(bytes: Uint8Array): string {
 function fromText(text: string): Uint8Array<ArrayBuffer> | undefined {
   if (!/^[\w-]+$/.test(text)) return undefined;
   try {
-    return Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (character) => character.charCodeAt(0));
+    return Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (character) =>
+      character.charCodeAt(0),
+    );
   } catch {
     return undefined;
   }
@@ -70,8 +76,10 @@ export async function packShared({ name, bytes }: SharedFile): Promise<string | 
   return { problem: problem('link-too-long', message) };
 }
 
-const broken = problem('link-damaged',
-  'damaged link: what it holds is not whole. Copy all of it once more, or ask for the file.');
+const broken = problem(
+  'link-damaged',
+  'damaged link: what it holds is not whole. Copy all of it once more, or ask for the file.',
+);
 
 /** The model file in the text of a link, or why there is none. Never throws. */
 export async function unpackShared(text: string): Promise<SharedFile | { readonly problem: Problem }> {

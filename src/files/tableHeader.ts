@@ -23,7 +23,12 @@ export function readHeader(text: string, kind: TableKind): Header | { readonly r
     if (missingFrom(names, kind).length === 0) return headerOf(delimiter, names, record?.problem);
     found.push(names);
   }
-  return { refusal: refusalOf(found.reduce((most, names) => (names.length > most.length ? names : most)), kind) };
+  return {
+    refusal: refusalOf(
+      found.reduce((most, names) => (names.length > most.length ? names : most)),
+      kind,
+    ),
+  };
 }
 
 function firstRecord(text: string, delimiter: Delimiter): CsvRecord | undefined {

@@ -167,11 +167,7 @@ function checkFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] 
 }
 
 /** Faults of numbers: beside the range that bounds them, or no day of the year. */
-function* rangesOf(
-  cells: readonly Cell[],
-  rows: readonly SheetRow[],
-  plans: readonly Plan[],
-): Steps<Problem[]> {
+function* rangesOf(cells: readonly Cell[], rows: readonly SheetRow[], plans: readonly Plan[]): Steps<Problem[]> {
   const faultsOf = (cell: Cell, i: number): Problem[] => rangeFaultsOf(cell, field(rows[i]!, 'formula'));
   const ranges = yield* mapInSteps(cells, faultsOf);
   return [...ranges.flat(), ...cells.flatMap((cell) => dateFaults(cell, plans))];

@@ -44,7 +44,11 @@ class PlanBuilder {
   *build(rows: readonly SheetRow[], reader: FormulaReader): Steps<Plan> {
     this.written = rows.map((row) => writtenIn(row, this.column));
     this.understood = this.written.map(({ text }) => reader.read(text));
-    this.reads = yield* within(0, 0.2, mapInSteps(this.understood, (one) => this.readsOf(one)));
+    this.reads = yield* within(
+      0,
+      0.2,
+      mapInSteps(this.understood, (one) => this.readsOf(one)),
+    );
     const { order, circles } = ordering(this.reads);
     for (const { path, members } of circles) this.refuseCircle(path, members);
     const fill = (id: number): void => {

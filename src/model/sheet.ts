@@ -28,7 +28,13 @@ export function planOfColumn(column: string): string | undefined {
 
 /** A sheet with one record replaced; the other records stay the same objects. */
 export function withRow(sheet: Sheet, changed: SheetRow): Sheet {
-  return { ...sheet, rows: sheet.rows.with(sheet.rows.findIndex(({ row }) => row === changed.row), changed) };
+  return {
+    ...sheet,
+    rows: sheet.rows.with(
+      sheet.rows.findIndex(({ row }) => row === changed.row),
+      changed,
+    ),
+  };
 }
 
 /** A record with one field replaced. */

@@ -49,11 +49,7 @@ function parabolaStep(a: Place, b: Place, c: Place): Decimal | undefined {
  * 145–149), which halves unless an inverse parabola is safe, and so also closes in on jumps and poles.
  * @param height the result less the target; NaN where it cannot be computed, which ends the search
  */
-export function drawTogether(
-  height: (x: Decimal) => Decimal,
-  from: Place,
-  to: Place,
-): Bracket {
+export function drawTogether(height: (x: Decimal) => Decimal, from: Place, to: Place): Bracket {
   const span = to.x.minus(from.x).abs();
   let [a, b] = [from, to];
   let share = decimal('0.5');

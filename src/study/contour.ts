@@ -39,7 +39,15 @@ function joins({ low, right, high, left, corners }: Square, level: number): (rea
   const [a, b, c, d] = corners.map((value) => value >= level) as [boolean, boolean, boolean, boolean];
   if (a === c && b === d && a !== b) {
     const middle = corners.reduce((sum, value) => sum + value / 4, 0) >= level;
-    return middle === a ? [[low, right], [high, left]] : [[left, low], [right, high]];
+    return middle === a
+      ? [
+          [low, right],
+          [high, left],
+        ]
+      : [
+          [left, low],
+          [right, high],
+        ];
   }
   const crossed = [a !== b && low, b !== c && right, c !== d && high, d !== a && left].filter((edge) => edge !== false);
   const [from, to] = crossed;

@@ -48,7 +48,9 @@ export function surfaceOf(question: Question, across: Lever, down: Lever): Surfa
 
 /** The rows of a grid, one at a time, so that a page can draw a breath between them. */
 export function* gridRows<T>(
-  at: (x: T, y: T) => T, across: readonly T[], down: readonly T[],
+  at: (x: T, y: T) => T,
+  across: readonly T[],
+  down: readonly T[],
 ): Generator<readonly T[], void> {
   for (const y of down) yield across.map((x) => at(x, y));
 }

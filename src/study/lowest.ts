@@ -44,12 +44,19 @@ export function lowestOf(values: readonly Decimal[], noise = exactly.noise): num
  * @yields after each place and each halving
  */
 export function* lowestAlong(
-  curves: readonly Pick<Curve, 'exact'>[], range: SearchRange, given: readonly Decimal[] = [], quick = false,
+  curves: readonly Pick<Curve, 'exact'>[],
+  range: SearchRange,
+  given: readonly Decimal[] = [],
+  quick = false,
 ): Generator<undefined, LowestStretch[]> {
   const { from, to } = range;
   const span = to.minus(from);
   const { noise, tidy } = quick ? inFloat : exactly;
-  const at = (x: Decimal): number | undefined => lowestOf(curves.map((curve) => curve.exact(x)), noise);
+  const at = (x: Decimal): number | undefined =>
+    lowestOf(
+      curves.map((curve) => curve.exact(x)),
+      noise,
+    );
   const even = Array.from({ length: places + 1 }, (_, k) => from.plus(span.times(k).dividedBy(places)));
   const xs = [...even, ...given.filter((x) => x.gt(from) && x.lt(to))].sort((a, b) => a.cmp(b));
   const stretches: LowestStretch[] = [];

@@ -85,7 +85,9 @@ function bendOf(places: readonly SpiderPlace[], reach: Decimal | undefined, { ba
  * @returns undefined where today's number is 0, so that no change is a share of it, and where the range has no width
  */
 export function* spiderLine(
-  question: Question, lever: Lever, quick = false,
+  question: Question,
+  lever: Lever,
+  quick = false,
 ): Generator<undefined, SpiderLine | undefined> {
   const { base, range } = lever;
   if (range === undefined || base.isZero() || range.low.eq(range.high)) return undefined;

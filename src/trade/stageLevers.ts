@@ -44,7 +44,9 @@ function leversOf(view: View, cell: Cell, tags: CropParts): Lever[] {
   const measures = unitOf(cell).dimension;
   const rank = ({ cell: input }: Lever): number =>
     (same(unitOf(input).dimension, measures) ? 0 : 2) + (moved.has(input.id) ? 1 : 0);
-  return sources(view, cell).flatMap((id) => lever(view, id) ?? []).sort((a, b) => rank(a) - rank(b));
+  return sources(view, cell)
+    .flatMap((id) => lever(view, id) ?? [])
+    .sort((a, b) => rank(a) - rank(b));
 }
 
 /** The stages that take time and are followed by another one that does, with what moves them. */
@@ -89,8 +91,9 @@ export function heldBy(view: View, values: Values, { stage, timeCell }: StageLev
   if (cell === undefined || !isDayForDay(view, values, timeCell, time)) return undefined;
   const [early, late] = [sources(view, timeCell), sources(view, cell)];
   // An input behind both times moves the total whatever the other one gives.
-  const giving = leversOf(view, cell, tags).find((moved) =>
-    !early.includes(moved.cell.id) && isDayForDay(view, values, cell, moved));
+  const giving = leversOf(view, cell, tags).find(
+    (moved) => !early.includes(moved.cell.id) && isDayForDay(view, values, cell, moved),
+  );
   if (giving === undefined || late.includes(time.cell.id)) return undefined;
   const [from, to] = [daysOf(time.cell), daysOf(giving.cell)];
   return { lever: giving, each: (from ?? decimal(1)).dividedBy(to ?? decimal(1)) };

@@ -105,11 +105,7 @@ export function workTable(list: readonly WorkTask[], { stages }: CropNames): Wor
  * The work list as events of a calendar file, one a task; for `iCalendar`.
  * @param uidOf names a task for all time, the same at every writing
  */
-export function workEvents(
-  list: readonly WorkTask[],
-  uidOf: (task: WorkTask) => string,
-  names: CropNames,
-): DayEvent[] {
+export function workEvents(list: readonly WorkTask[], uidOf: (task: WorkTask) => string, names: CropNames): DayEvent[] {
   return list.map((task) => ({
     uid: uidOf(task),
     day: task.day,

@@ -7,7 +7,13 @@ import { Bench } from './Bench';
 export function App(props: { keep: Keep }): JSX.Element {
   const [beginning] = createResource(() => begin(props.keep));
   return (
-    <Show when={beginning()} fallback={<p class="busy" role="status">Opening …</p>}>
+    <Show
+      when={beginning()}
+      fallback={
+        <p class="busy" role="status">
+          Opening …
+        </p>
+      }>
       {(ready) => <Bench beginning={ready()} keep={props.keep} />}
     </Show>
   );

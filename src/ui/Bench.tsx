@@ -68,10 +68,21 @@ function createParts(beginning: Beginning): Parts {
   keepCompared(compared, choice, live);
   const question = createMemo(() => questionOf(choice.setting('question')));
   const setQuestion = (chosen: Question): void => choice.setSetting('question', chosen);
-  const spot = createSpot(live, () => setQuestion('numbers'), (row) => groupOfRow(live, row));
+  const spot = createSpot(
+    live,
+    () => setQuestion('numbers'),
+    (row) => groupOfRow(live, row),
+  );
   const printing = createMedia('print');
   const work = {
-    live, drafts, compared, choice, spot, covered: createCovered(), calm: createCalm(live.version), printing,
+    live,
+    drafts,
+    compared,
+    choice,
+    spot,
+    covered: createCovered(),
+    calm: createCalm(live.version),
+    printing,
   };
   return { work, desk: createDesk(live, drafts), question, setQuestion };
 }
@@ -102,15 +113,27 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
   });
   return (
     <WorkContext.Provider value={work}>
-      <a class="skip" href="#numbers-heading">To the numbers</a>
-      <TopBar kept={kept()} scheme={scheme()} onScheme={choose} onFile={(file) => void desk.open(file)}
-        onShipped={desk.openShipped} onSave={desk.save} onLink={desk.copyLink} onStartOver={desk.startOver()} />
+      <a class="skip" href="#numbers-heading">
+        To the numbers
+      </a>
+      <TopBar
+        kept={kept()}
+        scheme={scheme()}
+        onScheme={choose}
+        onFile={(file) => void desk.open(file)}
+        onShipped={desk.openShipped}
+        onSave={desk.save}
+        onLink={desk.copyLink}
+        onStartOver={desk.startOver()}
+      />
       <News desk={desk} onUndo={() => work.live.undo()} />
       <main>
         <Title />
         <Headlines />
         <div class="halves">
-          <div class="numbers-half" classList={{ off: !wide() && question() !== 'numbers' }}><Numbers /></div>
+          <div class="numbers-half" classList={{ off: !wide() && question() !== 'numbers' }}>
+            <Numbers />
+          </div>
           <Show when={wide() || question() !== 'numbers'}>
             <div class="side-half" style={{ '--covered': `${work.covered.height()}px` }}>
               <Show when={wide()}>
@@ -120,17 +143,27 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
             </div>
           </Show>
         </div>
-        <footer class="foot"><HowWorked choice={work.choice} entry="">How everything is worked out</HowWorked></footer>
+        <footer class="foot">
+          <HowWorked choice={work.choice} entry="">
+            How everything is worked out
+          </HowWorked>
+        </footer>
       </main>
       <Show when={!wide()}>
         <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
       </Show>
       <Show when={work.spot.wayBack.to()} keyed>
         {(label) => (
-          <button type="button" class="word way-back" onClick={() => work.spot.wayBack.go()}>Back to {label}</button>
+          <button type="button" class="word way-back" onClick={() => work.spot.wayBack.go()}>
+            Back to {label}
+          </button>
         )}
       </Show>
-      <Show when={hovering()}><div class="drop-here" aria-hidden="true"><p>Drop the file to open it</p></div></Show>
+      <Show when={hovering()}>
+        <div class="drop-here" aria-hidden="true">
+          <p>Drop the file to open it</p>
+        </div>
+      </Show>
     </WorkContext.Provider>
   );
 }
@@ -146,7 +179,9 @@ function Questions(props: QuestionsProps): JSX.Element {
     <nav class="questions" aria-label="Questions">
       <For each={questions.filter(({ key }) => props.among.includes(key))}>
         {({ key, label }) => (
-          <button type="button" aria-current={props.chosen === key ? 'page' : undefined}
+          <button
+            type="button"
+            aria-current={props.chosen === key ? 'page' : undefined}
             onClick={() => props.onChoose(key)}>
             {label}
           </button>

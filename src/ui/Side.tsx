@@ -28,18 +28,38 @@ export function Side(props: { question: Question }): JSX.Element {
     },
   };
   return (
-    <ErrorBoundary fallback={(error: unknown, again) => (
-      <Failed error={error} when={[props.question, live.version()]} again={again} />
-    )}>
-      <Suspense fallback={<p class="busy" role="status">Drawing …</p>}>
+    <ErrorBoundary
+      fallback={(error: unknown, again) => (
+        <Failed error={error} when={[props.question, live.version()]} again={again} />
+      )}>
+      <Suspense
+        fallback={
+          <p class="busy" role="status">
+            Drawing …
+          </p>
+        }>
         <Switch>
-          <Match when={props.question === 'beds'}><Beds {...given} /></Match>
-          <Match when={props.question === 'what matters'}><WhatMatters {...given} /></Match>
-          <Match when={props.question === 'breakeven'}><Breakeven {...given} /></Match>
-          <Match when={props.question === 'method'}><Method choice={choice} /></Match>
-          <Match when={props.question === 'how sure'}><HowSure {...given} /></Match>
-          <Match when={props.question === 'timing'}><Timing {...given} /></Match>
-          <Match when={props.question === 'the case'}><TheCase {...given} /></Match>
+          <Match when={props.question === 'beds'}>
+            <Beds {...given} />
+          </Match>
+          <Match when={props.question === 'what matters'}>
+            <WhatMatters {...given} />
+          </Match>
+          <Match when={props.question === 'breakeven'}>
+            <Breakeven {...given} />
+          </Match>
+          <Match when={props.question === 'method'}>
+            <Method choice={choice} />
+          </Match>
+          <Match when={props.question === 'how sure'}>
+            <HowSure {...given} />
+          </Match>
+          <Match when={props.question === 'timing'}>
+            <Timing {...given} />
+          </Match>
+          <Match when={props.question === 'the case'}>
+            <TheCase {...given} />
+          </Match>
         </Switch>
       </Suspense>
     </ErrorBoundary>
@@ -48,12 +68,20 @@ export function Side(props: { question: Question }): JSX.Element {
 
 /** Says that a question could not be shown, and tries again with another question or after an edit. */
 function Failed(props: { error: unknown; when: unknown; again: () => void }): JSX.Element {
-  createEffect(on(() => props.when, () => props.again(), { defer: true }));
+  createEffect(
+    on(
+      () => props.when,
+      () => props.again(),
+      { defer: true },
+    ),
+  );
   const text = (): string => (props.error instanceof Error ? props.error.message : String(props.error));
   return (
     <div class="empty" role="alert">
       <p class="message fault">This question could not be shown: {text()}</p>
-      <p>Your numbers are untouched. <Link onPress={() => location.reload()}>Load the page again</Link></p>
+      <p>
+        Your numbers are untouched. <Link onPress={() => location.reload()}>Load the page again</Link>
+      </p>
     </div>
   );
 }

@@ -62,11 +62,17 @@ export function createAutosave(parts: Parts, keep: Keep, first: Kept = { state: 
     write();
   };
 
-  createEffect(on(() => [parts.live.version(), parts.drafts.all(), parts.choice.kept()], () => {
-    clearTimeout(timer);
-    timer = setTimeout(write, pause);
-    if (parts.live.origin() !== written) write();
-  }, { defer: true }));
+  createEffect(
+    on(
+      () => [parts.live.version(), parts.drafts.all(), parts.choice.kept()],
+      () => {
+        clearTimeout(timer);
+        timer = setTimeout(write, pause);
+        if (parts.live.origin() !== written) write();
+      },
+      { defer: true },
+    ),
+  );
   write();
 
   addEventListener('pagehide', leave);

@@ -27,10 +27,10 @@ export async function begin(keep: Pick<Keep, 'read' | 'readLast'>): Promise<Begi
   const [first] = shippedModels;
   try {
     const found = await keep.read();
-    if (!isSession(found)) return { ...await openShipped(first), session: undefined, kept: { state: 'not yet' } };
+    if (!isSession(found)) return { ...(await openShipped(first)), session: undefined, kept: { state: 'not yet' } };
     const session = carriedOn(found, keep.readLast());
-    return { ...await opened(session), session, kept: { state: 'kept', at: new Date(session.at) } };
+    return { ...(await opened(session)), session, kept: { state: 'kept', at: new Date(session.at) } };
   } catch (reason) {
-    return { ...await openShipped(first), session: undefined, kept: { state: 'failed', reason: reasonText(reason) } };
+    return { ...(await openShipped(first)), session: undefined, kept: { state: 'failed', reason: reasonText(reason) } };
   }
 }

@@ -68,8 +68,10 @@ export class CellSignals {
       const contents = before.model.plans[p]?.contents;
       if (plan.contents === contents && values === old) return;
       plan.contents.forEach((content, cell) => {
-        const unmoved = content === contents?.[cell] && values?.numbers[cell] === old?.numbers[cell]
-          && values?.errors.get(cell) === old?.errors.get(cell);
+        const unmoved =
+          content === contents?.[cell] &&
+          values?.numbers[cell] === old?.numbers[cell] &&
+          values?.errors.get(cell) === old?.errors.get(cell);
         if (!unmoved) this.signals[p]?.[cell]?.write(shownIn(now, p, cell));
       });
     });

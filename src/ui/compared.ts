@@ -28,7 +28,10 @@ export function createCompared(live: Live): Compared {
   const against = createMemo(() => {
     const chosen = named(againstName());
     if (chosen !== -1 && chosen !== plan()) return chosen;
-    const [first] = live.shape().plans.map((_plan, p) => p).filter((p) => p !== plan());
+    const [first] = live
+      .shape()
+      .plans.map((_plan, p) => p)
+      .filter((p) => p !== plan());
     return first;
   });
   const columns = createMemo(() => [against(), plan()].filter((p) => p !== undefined), undefined, {

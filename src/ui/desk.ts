@@ -32,7 +32,9 @@ export interface Desk extends Told {
 function leftOut(drafts: Drafts): string {
   const left = drafts.all().length;
   if (left === 0) return '.';
-  return left === 1 ? '; one text that is not valid yet stays out of it.' : `; ${left} texts that are not valid yet stay out of it.`;
+  return left === 1
+    ? '; one text that is not valid yet stays out of it.'
+    : `; ${left} texts that are not valid yet stay out of it.`;
 }
 
 /** Saves the file and says so. */
@@ -46,7 +48,10 @@ function saved(live: Live, drafts: Drafts): string {
 async function linked(live: Live, drafts: Drafts): Promise<string> {
   const link = await linkTo({ name: live.origin().name, bytes: new TextEncoder().encode(fileText(live)) });
   if (typeof link !== 'string') return `No link was made: ${link.problem.message}`;
-  const where = await handOver(link) === 'clipboard' ? 'A link is copied' : 'The link stands in this page’s address: copy it there';
+  const where =
+    (await handOver(link)) === 'clipboard'
+      ? 'A link is copied'
+      : 'The link stands in this page’s address: copy it there';
   return `${where}. It holds the whole model as it is now${leftOut(drafts)} Give it to those who may see your numbers.`;
 }
 
@@ -57,7 +62,10 @@ function unreadable(reason: unknown): Problem {
 
 /** Copying and opening links. */
 function byLink(
-  live: Live, drafts: Drafts, news: News, open: (file: File) => Promise<void>,
+  live: Live,
+  drafts: Drafts,
+  news: News,
+  open: (file: File) => Promise<void>,
 ): Pick<Desk, 'copyLink' | 'openLink'> {
   const put = ({ bytes, name }: SharedFile): void => {
     news.dismiss();

@@ -15,11 +15,16 @@ export interface Failing {
  * @param value of a cell in a plan: 0 is false, NaN where there is none
  */
 export function failingChecks(
-  cells: readonly Cell[], columns: readonly number[], value: (plan: number, cell: Cell) => Decimal | undefined,
+  cells: readonly Cell[],
+  columns: readonly number[],
+  value: (plan: number, cell: Cell) => Decimal | undefined,
 ): Failing[] {
-  return cells.filter(({ role }) => role === 'check').flatMap((cell) => {
-    const letters = columns.flatMap((plan, column) =>
-      (value(plan, cell)?.isZero() === true ? [letterOf(column, columns.length)] : []));
-    return letters.length === 0 ? [] : [{ cell, letters: letters.join(' and ') }];
-  });
+  return cells
+    .filter(({ role }) => role === 'check')
+    .flatMap((cell) => {
+      const letters = columns.flatMap((plan, column) =>
+        value(plan, cell)?.isZero() === true ? [letterOf(column, columns.length)] : [],
+      );
+      return letters.length === 0 ? [] : [{ cell, letters: letters.join(' and ') }];
+    });
 }

@@ -37,10 +37,17 @@ export function createField({ live, drafts, key, committed, show, read, commit }
     return 'text' in understood && understood.text === committed();
   };
   // Undo, a plan's reset or the range mark may change the value under what was typed.
-  createEffect(on(committed, () => {
-    const text = untrack(typed);
-    if (text !== undefined && untrack(() => drafts.get(key())) === undefined && !standsFor(text)) setTyped(undefined);
-  }, { defer: true }));
+  createEffect(
+    on(
+      committed,
+      () => {
+        const text = untrack(typed);
+        if (text !== undefined && untrack(() => drafts.get(key())) === undefined && !standsFor(text))
+          setTyped(undefined);
+      },
+      { defer: true },
+    ),
+  );
 
   const settle = (): void => {
     live.finish();

@@ -63,7 +63,10 @@ function writtenAt(value: unknown): number {
 async function forgetOldTabs(): Promise<void> {
   const all = await entries<string, unknown>(opened());
   const tabs = all.filter(([key]) => key !== newest).sort(([, a], [, b]) => writtenAt(b) - writtenAt(a));
-  await delMany(tabs.slice(mostTabs).map(([key]) => key), opened());
+  await delMany(
+    tabs.slice(mostTabs).map(([key]) => key),
+    opened(),
+  );
 }
 
 /** The one door to idb-keyval. */
@@ -76,7 +79,14 @@ export const keep: Keep = {
     writeText('sessionStorage', lastKey, readText('localStorage', lastKey) ?? '');
     return get<unknown>(newest, opened());
   },
-  write: async (value) => setMany([[ownKey(), value], [newest, value]], opened()),
+  write: async (value) =>
+    setMany(
+      [
+        [ownKey(), value],
+        [newest, value],
+      ],
+      opened(),
+    ),
   writeLast: (text) => writeText('sessionStorage', lastKey, text) && writeText('localStorage', lastKey, text),
   readLast: () => readText('sessionStorage', lastKey) ?? '',
 };

@@ -133,17 +133,19 @@ export function createLive(initial: Model, first: Origin): Live {
     setNotices(next.model.notices);
     setVersion((count) => count + 1);
   };
-  const move = (change: () => void): void => batch(() => {
-    const old = untrack(history.moment);
-    change();
-    const next = untrack(history.moment);
-    if (next !== old) show(next, old);
-  });
+  const move = (change: () => void): void =>
+    batch(() => {
+      const old = untrack(history.moment);
+      change();
+      const next = untrack(history.moment);
+      if (next !== old) show(next, old);
+    });
   const step = (back: boolean): void => move(() => history.go(back));
-  const put = (change: Edited): void => move(() => {
-    history.begin();
-    history.set(momentAfter(history.moment(), change));
-  });
+  const put = (change: Edited): void =>
+    move(() => {
+      history.begin();
+      history.set(momentAfter(history.moment(), change));
+    });
 
   return {
     model: () => history.moment().model,
@@ -161,12 +163,13 @@ export function createLive(initial: Model, first: Origin): Live {
     redo: () => step(false),
     canUndo: history.canUndo,
     canRedo: history.canRedo,
-    open: (moment) => move(() => {
-      history.finish();
-      history.begin();
-      history.finish();
-      history.set(moment);
-    }),
+    open: (moment) =>
+      move(() => {
+        history.finish();
+        history.begin();
+        history.finish();
+        history.set(moment);
+      }),
     version,
   };
 }

@@ -14,9 +14,7 @@ const slice = 12;
 
 const nextTurn = (): Promise<void> => new Promise((go) => setTimeout(go));
 
-async function doneWithPauses<T>(
-  steps: Steps<T>, onShare: (share: number) => void, stop: AbortSignal,
-): Promise<T> {
+async function doneWithPauses<T>(steps: Steps<T>, onShare: (share: number) => void, stop: AbortSignal): Promise<T> {
   let since = performance.now();
   for (;;) {
     const step = steps.next();

@@ -71,8 +71,16 @@ function isTexts(value: unknown): value is Record<string, string> {
 function isProgress(value: unknown): value is Progress {
   if (typeof value !== 'object' || value === null) return false;
   const { version, opened, changes, drafts, choice, at } = value as Partial<Record<keyof Progress, unknown>>;
-  return version === 1 && typeof opened === 'number' && Array.isArray(changes) && changes.every(isFieldText)
-    && Array.isArray(drafts) && drafts.every(isFieldText) && isTexts(choice) && typeof at === 'number';
+  return (
+    version === 1 &&
+    typeof opened === 'number' &&
+    Array.isArray(changes) &&
+    changes.every(isFieldText) &&
+    Array.isArray(drafts) &&
+    drafts.every(isFieldText) &&
+    isTexts(choice) &&
+    typeof at === 'number'
+  );
 }
 
 /** Whether what the browser's storage gave is a session that this program wrote. */

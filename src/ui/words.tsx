@@ -2,14 +2,20 @@ import { Show, type JSX } from 'solid-js';
 
 /** A word in a sentence that leads somewhere or does something. */
 export function Link(props: { onPress: () => void; class?: string; children: JSX.Element }): JSX.Element {
-  return <button type="button" class={`link ${props.class ?? ''}`} onClick={() => props.onPress()}>{props.children}</button>;
+  return (
+    <button type="button" class={`link ${props.class ?? ''}`} onClick={() => props.onPress()}>
+      {props.children}
+    </button>
+  );
 }
 
 /** The letter of a plan, in its colour; nothing where there is only one plan. */
 export function PlanLetter(props: { letter: string }): JSX.Element {
   return (
     <Show when={props.letter}>
-      <span class="remark-letter" data-letter={props.letter}>{props.letter}</span>
+      <span class="remark-letter" data-letter={props.letter}>
+        {props.letter}
+      </span>
     </Show>
   );
 }

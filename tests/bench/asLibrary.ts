@@ -68,7 +68,9 @@ type Scope = Record<string, number | boolean | ((...args: number[]) => number)>;
 
 /** Evaluates all cells of a plan through the library; returns them by name, true and false as they are. */
 export function libraryEvaluation(
-  library: Pick<typeof libraries.whole, 'compile'>, plan: Plan, cells: readonly Cell[],
+  library: Pick<typeof libraries.whole, 'compile'>,
+  plan: Plan,
+  cells: readonly Cell[],
 ): () => Scope {
   const scope: Scope = {};
   for (const name of given) scope[name] = floating(functions.get(name)!);

@@ -49,13 +49,18 @@ export function measureTogether<Name extends string>(
   { runs = 15, msPerRun = 20, clock = () => performance.now() }: Options = {},
 ): Record<Name, Timing> {
   const entries = Object.entries<Work>(works).map(([name, work]) => ({
-    name, work, calls: callsToFill(work, msPerRun, clock), taken: [] as number[],
+    name,
+    work,
+    calls: callsToFill(work, msPerRun, clock),
+    taken: [] as number[],
   }));
   for (let run = 0; run < runs; run++) {
     for (const { work, calls, taken } of entries) taken.push(timeCalls(work, calls, clock));
   }
-  return Object.fromEntries(entries.map(({ name, taken, calls }) => [name, summary(taken, calls)])) as
-    Record<Name, Timing>;
+  return Object.fromEntries(entries.map(({ name, taken, calls }) => [name, summary(taken, calls)])) as Record<
+    Name,
+    Timing
+  >;
 }
 
 /** Times one kind of work: nanoseconds for one call. */
@@ -63,7 +68,12 @@ export function measure(work: Work, options: Options = {}): Timing {
   return measureTogether({ work }, options).work;
 }
 
-const UNITS: [number, string][] = [[1e9, 's'], [1e6, 'ms'], [1e3, 'µs'], [1, 'ns']];
+const UNITS: [number, string][] = [
+  [1e9, 's'],
+  [1e6, 'ms'],
+  [1e3, 'µs'],
+  [1, 'ns'],
+];
 
 /** "1.23 ms": nanoseconds with three digits in the unit that suits them. */
 export function duration(ns: number): string {

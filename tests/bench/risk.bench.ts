@@ -159,9 +159,15 @@ function perDraw({ nsPerCall, fastest, slowest, callsPerRun }: Timing, count: nu
   return { nsPerCall: nsPerCall / count, fastest: fastest / count, slowest: slowest / count, callsPerRun };
 }
 
-const timings = measureTogether({
-  byHand: runByHand, byColumns: runColumns, byLibrary: runLibrary, forNumbers: runForNumbers,
-}, { runs: 9 });
+const timings = measureTogether(
+  {
+    byHand: runByHand,
+    byColumns: runColumns,
+    byLibrary: runLibrary,
+    forNumbers: runForNumbers,
+  },
+  { runs: 9 },
+);
 printTable(`One draw of ${moving.size} inputs of the margin in one plan, sampling excluded`, {
   'function written by hand': perDraw(timings.byHand, draws),
   columns: perDraw(timings.byColumns, draws),

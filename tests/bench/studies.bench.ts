@@ -36,7 +36,8 @@ const [time, density, late] = ['nursery_time', 'nursery_density', 'finish_time_a
 }) as [Lever, Lever, Lever];
 const surface = heldSurface(asked, time, density, { lever: late, each: decimal(1) });
 const [times, densities] = [time, density].map((moving) =>
-  evenSteps(pictureRange(moving), 40).map((x) => x.toNumber())) as [number[], number[]];
+  evenSteps(pictureRange(moving), 40).map((x) => x.toNumber()),
+) as [number[], number[]];
 
 printTable(
   `Change in margin: a tornado of ${quickTornado(asked).length} inputs, and the breakeven of one`,

@@ -7,7 +7,9 @@ async function violations(page: Page): Promise<string[]> {
   // Axe measures the colours of what is half faded too.
   await page.emulateMedia({ reducedMotion: 'reduce' });
   const { violations: found } = await new AxeBuilder({ page }).analyze();
-  return found.flatMap(({ id, nodes }) => nodes.map(({ html, failureSummary = '' }) => `${id}: ${html} ${failureSummary}`));
+  return found.flatMap(({ id, nodes }) =>
+    nodes.map(({ html, failureSummary = '' }) => `${id}: ${html} ${failureSummary}`),
+  );
 }
 
 for (const colorScheme of ['light', 'dark'] as const) {
@@ -41,7 +43,9 @@ for (const width of [390, 320]) {
   });
 }
 
-test('by keyboard alone: to the numbers, a value typed, its mark moved, where it comes from, undone', async ({ page }) => {
+test('by keyboard alone: to the numbers, a value typed, its mark moved, where it comes from, undone', async ({
+  page,
+}) => {
   await openNursery(page);
   // The file is kept in a moment; after a reload nothing has the focus.
   await page.waitForTimeout(500);

@@ -42,7 +42,9 @@ async function saved(page: Page, button: string): Promise<{ name: string; text: 
 // places over 3 weeks seem to be 1,080; 60 boards at 18 for 2 weeks let 540 through.
 test('the finding, the stages and the shortcut by weeks are told', async ({ page }) => {
   await open(page);
-  await expect(finding(page)).toContainText('Two spacings: 720 plants a week finish on whole boards, as many as balanced flow.');
+  await expect(finding(page)).toContainText(
+    'Two spacings: 720 plants a week finish on whole boards, as many as balanced flow.',
+  );
   const row = screen(page).getByRole('row').filter({ hasText: 'boards, balanced' });
   await expect(row.getByRole('cell')).toHaveText(['10.0', '80.0']);
   await expect(part(page, 'Why not share boards by weeks?')).toContainText('But the wide boards let only 540 through.');
@@ -113,7 +115,9 @@ test('a million boards are worked out, with a word of doubt, and hold nothing up
     return performance.now() - start;
   });
   expect(took).toBeLessThan(500);
-  await expect(part(page, 'The year from an empty bed')).toContainText('very many boards: 1000000. Everything computes all the same.');
+  await expect(part(page, 'The year from an empty bed')).toContainText(
+    'very many boards: 1000000. Everything computes all the same.',
+  );
   // 111,111 boards at 72, and in two batches 888,888 at 18.
   await expect(finding(page)).toContainText('Two spacings: 7,999,992 plants a week');
 });
@@ -123,7 +127,9 @@ test('a stage without its density, and a closed time longer than a stage, are to
   await expect(screen(page).getByRole('alert')).toContainText('no value in the crop schedule: stage 2 density.');
   const closed = 'shut_from,Shut from,,200,,,Bed,,closed 1 from,,\nshut_to,Shut to,,230,,,Bed,,closed 1 to,,\n';
   await chooseFile(page, csvFile('shut.csv', crop.replace('price,', `${closed}price,`)));
-  await expect(part(page, 'The year from an empty bed')).toContainText('closed time 1 longer than stage 1 (7 days), stage 2 (14 days): 31 days.');
+  await expect(part(page, 'The year from an empty bed')).toContainText(
+    'closed time 1 longer than stage 1 (7 days), stage 2 (14 days): 31 days.',
+  );
 });
 
 // A plant in each batch stands on one board in stage 1 and, in two batches at once, on two in stage 2.
@@ -172,13 +178,16 @@ test('the week’s work stands by day and is saved as a table and as a calendar 
   await open(page);
   await startIn2031(page);
   const work = part(page, 'Next week’s work');
-  await expect(work).toContainText(/In the week from 31 March 2031: sow 720\splants, move 720\splants, harvest 720\splants/);
+  await expect(work).toContainText(
+    /In the week from 31 March 2031: sow 720\splants, move 720\splants, harvest 720\splants/,
+  );
   await expect(work.getByRole('row').nth(4)).toContainText(/Move from crowded to wide boards\s*720\s*40\s*2/);
   const table = await saved(page, 'Save as a table (CSV)');
   expect(table.name).toBe('work-from-2031-03-31.csv');
-  expect(table.text.split('\r\n').slice(0, 2)).toEqual(
-    ['date,task,from,to,plants,boards,hours', '2031-03-31,harvest,wide,,720,40,0.00'],
-  );
+  expect(table.text.split('\r\n').slice(0, 2)).toEqual([
+    'date,task,from,to,plants,boards,hours',
+    '2031-03-31,harvest,wide,,720,40,0.00',
+  ]);
   const file = await saved(page, 'Save as a calendar file');
   expect(file.name).toBe('work-from-2031-03-31.ics');
   expect(file.text.match(/BEGIN:VEVENT/g)).toHaveLength(5);
@@ -209,7 +218,10 @@ test('which times make the hours can be chosen', async ({ page }) => {
 
 // Every week in steady running takes 3 h; the staff have 1, so 2 beyond them and 5 promised: 3 idle.
 test('hours paid follow the staff and the guarantee, as their entries say or as one chooses', async ({ page }) => {
-  const staffed = crop.replace('price,', 'staff,Present staff,h/week,1,,,Hands,,,,\npromise,Promised to a hand,h/week,5,,,Hands,,,,\nprice,');
+  const staffed = crop.replace(
+    'price,',
+    'staff,Present staff,h/week,1,,,Hands,,,,\npromise,Promised to a hand,h/week,5,,,Hands,,,,\nprice,',
+  );
   await open(page, staffed);
   await startIn2031(page);
   const year = part(page, 'The year from an empty bed');
@@ -227,7 +239,8 @@ test('a suggestion is tried by a button, as one step that undo takes back', asyn
   await open(page);
   const rounding = part(page, 'What rounding costs');
   const first = rounding.getByRole('listitem').filter({ hasText: 'each wide board' }).first();
-  const [, holes, flow] = /Set (\d+) plants on each wide board instead of 18: (\d+) plants a week/.exec(await first.innerText()) ?? [];
+  const [, holes, flow] =
+    /Set (\d+) plants on each wide board instead of 18: (\d+) plants a week/.exec(await first.innerText()) ?? [];
   await first.getByRole('button', { name: 'Try it' }).click();
   await expect(rounding.getByRole('status')).toContainText(`Holes wide: ${holes}`);
   await expect(rounding.getByRole('status')).toContainText('in Two spacings only');

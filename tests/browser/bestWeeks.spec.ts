@@ -52,21 +52,28 @@ async function openAtBest(page: Page): Promise<void> {
 // One spacing is worth 2,000 − 12² = 1,856, two 2,000 at best and 2,000 − 2² − 10² = 1,896 today.
 test('the best time and density are found, with how flat they are', async ({ page }) => {
   await openAtBest(page);
-  await expect(finding(page)).toContainText('The difference in Worth is highest with 12 days on crowded boards at '
-    + '70 plants per board: 144.00 EUR, 104.00 EUR more than with today’s 10 days at 60 plants per board.');
-  await expect(finding(page)).toContainText('At 70 plants per board it stays within 2 % of the best between 11 and 13 days; '
-    + 'with 12 days, only at 70 plants per board.');
+  await expect(finding(page)).toContainText(
+    'The difference in Worth is highest with 12 days on crowded boards at ' +
+      '70 plants per board: 144.00 EUR, 104.00 EUR more than with today’s 10 days at 60 plants per board.',
+  );
+  await expect(finding(page)).toContainText(
+    'At 70 plants per board it stays within 2 % of the best between 11 and 13 days; ' +
+      'with 12 days, only at 70 plants per board.',
+  );
   await expect(part(page).getByRole('img', { name: /^The difference in Worth is highest/ })).toHaveCount(2);
 });
 
 test('of the plan alone, where that is looked at', async ({ page }) => {
   await openAtBest(page);
   await part(page).getByRole('radio', { name: 'B Two spacings' }).check();
-  await expect(finding(page)).toContainText('Worth is highest with 12 days on crowded boards at 70 plants per board: '
-    + '2,000 EUR, 104.00 EUR more than with today’s 10 days at 60 plants per board.');
+  await expect(finding(page)).toContainText(
+    'Worth is highest with 12 days on crowded boards at 70 plants per board: ' +
+      '2,000 EUR, 104.00 EUR more than with today’s 10 days at 60 plants per board.',
+  );
   // 40 below the best: 6 days off (36), not 7 (49); 5 holes off (25), not 10 (100).
   await expect(finding(page)).toContainText(
-    'At 70 plants per board it stays within 2 % of the best between 6 and 15 days; with 12 days, between 65 and 75 plants per board.');
+    'At 70 plants per board it stays within 2 % of the best between 6 and 15 days; with 12 days, between 65 and 75 plants per board.',
+  );
 });
 
 test('the total time is held unless someone says otherwise, and the edge is said plainly', async ({ page }) => {
@@ -74,9 +81,13 @@ test('the total time is held unless someone says otherwise, and the edge is said
   await part(page).getByRole('combobox', { name: 'Result' }).selectOption({ label: 'Worth of the days' });
   // 12 days wide are 12 crowded: together 24.
   await expect(finding(page)).toContainText('The difference in Worth of the days is highest with 12 days on');
-  await expect(finding(page)).toContainText('most plants per board looked at: something further out may be better still.');
+  await expect(finding(page)).toContainText(
+    'most plants per board looked at: something further out may be better still.',
+  );
   await expect(part(page)).toContainText('Days wide gives back each day, so that the total time stays.');
-  await part(page).getByRole('radio', { name: /^time on .* stays$/ }).check();
+  await part(page)
+    .getByRole('radio', { name: /^time on .* stays$/ })
+    .check();
   await expect(finding(page)).toContainText('highest with 10 days on');
   await expect(part(page)).toContainText('No other time moves with it.');
 });
@@ -106,7 +117,11 @@ test('a plan without a nursery is asked nothing', async ({ page }) => {
   await expect(part(page)).toHaveCount(0);
 });
 
-for (const [width, colorScheme] of [[1440, 'light'], [390, 'dark'], [320, 'light']] as const) {
+for (const [width, colorScheme] of [
+  [1440, 'light'],
+  [390, 'dark'],
+  [320, 'light'],
+] as const) {
   test(`axe finds nothing at ${width} px, ${colorScheme}, and nothing runs out of the page`, async ({ page }) => {
     await page.setViewportSize({ width, height: 900 });
     await page.emulateMedia({ colorScheme });

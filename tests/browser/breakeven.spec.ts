@@ -6,7 +6,8 @@ import { expect, test } from './quietPage';
 
 const screen = (page: Page): Locator => page.getByRole('region', { name: 'Breakeven' });
 const finding = (page: Page): Locator => screen(page).locator('.said');
-const ask = (page: Page, question: string): Promise<void> => screen(page).getByRole('button', { name: question }).click();
+const ask = (page: Page, question: string): Promise<void> =>
+  screen(page).getByRole('button', { name: question }).click();
 
 async function open(page: Page, model = hire): Promise<void> {
   await openApp(page);
@@ -22,12 +23,16 @@ test('the usual questions are one touch away, and answered in a sentence', async
   await ask(page, 'How slow may transplanting be?');
   await expect(finding(page)).toContainText('Below 20 s per plant, With a hire pays; above, it does not.');
   await expect(finding(page)).toContainText(
-    'From today’s 12 s per plant, that is a rise of 8 s per plant (66.7 %), outside its range of 9 to 19 s per plant.');
+    'From today’s 12 s per plant, that is a rise of 8 s per plant (66.7 %), outside its range of 9 to 19 s per plant.',
+  );
   await ask(page, 'How dear may an hour be?');
   await expect(finding(page)).toContainText('Below 25.00 EUR an hour, With a hire pays; above, it does not.');
   await ask(page, 'How low may the price fall?');
   await expect(finding(page)).toContainText('Above 0.300 EUR per plant, With a hire pays; below, it does not.');
-  await expect(screen(page).getByRole('button', { name: 'How low may the price fall?' })).toHaveAttribute('aria-pressed', 'true');
+  await expect(screen(page).getByRole('button', { name: 'How low may the price fall?' })).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  );
   await expect(screen(page).getByRole('button', { name: 'What may a plug cost?' })).toHaveCount(0);
 });
 
@@ -36,12 +41,15 @@ test('a keystroke moves the line and the sentence in the same turn', async ({ pa
   await ask(page, 'How slow may transplanting be?');
   const chart = await screen(page).getByRole('img').elementHandle();
   const said = await finding(page).elementHandle();
-  const after = await fieldOf(page, 'Wage').evaluate((input: HTMLInputElement, [canvas, sentence]) => {
-    const before = (canvas as HTMLCanvasElement).toDataURL();
-    input.value = '30';
-    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
-    return { moved: (canvas as HTMLCanvasElement).toDataURL() !== before, text: sentence.textContent };
-  }, [chart, said] as const);
+  const after = await fieldOf(page, 'Wage').evaluate(
+    (input: HTMLInputElement, [canvas, sentence]) => {
+      const before = (canvas as HTMLCanvasElement).toDataURL();
+      input.value = '30';
+      input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      return { moved: (canvas as HTMLCanvasElement).toDataURL() !== before, text: sentence.textContent };
+    },
+    [chart, said] as const,
+  );
   expect(after.moved).toBe(true);
   expect(after.text.replaceAll('\u00a0', ' ')).toContain('Below 10 s per plant, With a hire pays; above, it does not.');
 });
@@ -72,7 +80,8 @@ test('the difference can be looked at, against a target of its own', async ({ pa
   await screen(page).getByRole('radio', { name: 'difference B − A' }).check();
   await screen(page).getByRole('textbox', { name: 'target' }).fill('1000');
   await expect(finding(page)).toContainText(
-    'Below 18 s per plant, the difference in Margin is at least 1,000 EUR a year; above, it is less.');
+    'Below 18 s per plant, the difference in Margin is at least 1,000 EUR a year; above, it is less.',
+  );
   await screen(page).getByRole('radio', { name: 'both plans' }).check();
   await expect(finding(page)).toContainText('Below 20 s per plant, With a hire pays');
   await expect(screen(page).getByRole('textbox', { name: 'target' })).toHaveValue('0');
@@ -86,7 +95,9 @@ test('the exact crossing follows, with its digits in the table', async ({ page }
   await expect(screen(page).getByText('being worked out exactly')).toHaveCount(0);
   // 10,000 EUR ÷ (120,000 × 14 EUR/h) in seconds.
   await expect(screen(page).getByRole('rowheader', { name: '21.4285714286' })).toBeVisible();
-  await expect(screen(page).getByRole('table', { name: /^Crossings/ })).toContainText('A and B meet: B − A falls below 0');
+  await expect(screen(page).getByRole('table', { name: /^Crossings/ })).toContainText(
+    'A and B meet: B − A falls below 0',
+  );
 });
 
 test('a break is said with its place, a result without value with its reason', async ({ page }) => {

@@ -4,7 +4,9 @@ import { expect, test } from './quietPage';
 
 test.beforeEach(({ page }) => openNursery(page));
 
-test('each keystroke that leaves a number moves the headlines, with the change since the last edit', async ({ page }) => {
+test('each keystroke that leaves a number moves the headlines, with the change since the last edit', async ({
+  page,
+}) => {
   const margin = headlineOf(page, 'Margin');
   await expect(margin).toContainText(margins.straight);
   await expect(margin).toContainText(margins.nursery);

@@ -44,7 +44,11 @@ const wrongFiles: [what: string, bytes: Buffer, says: RegExp][] = [
   ['a picture', Buffer.from('89504e470d0a1a0a0000000d', 'hex'), /not a text file: a PNG picture/],
   ['a file in Latin-1', Buffer.from('name,formula\nm\u00fcller,1\n', 'latin1'), /not in UTF-8: m\u00fcller/],
   ['a table of something else', Buffer.from('date,amount\n1,2\n'), /missing columns: name, formula/],
-  ['a file of timed trials', Buffer.from('step,plants,seconds\nmoving,60,700\n'), /a trials file.*“Open trials” under Timing/],
+  [
+    'a file of timed trials',
+    Buffer.from('step,plants,seconds\nmoving,60,700\n'),
+    /a trials file.*“Open trials” under Timing/,
+  ],
 ];
 
 for (const [what, bytes, says] of wrongFiles) {
@@ -62,14 +66,20 @@ for (const [what, bytes, says] of wrongFiles) {
 
 test('labels, notes and formulas that look like code are shown as text', async ({ page }) => {
   const code = '<img src=x onerror=alert(1)>';
-  await chooseFile(page, csvFile('code.csv', [
-    'name,label,formula,note,group',
-    `,<b>Bold</b> title,,${code},`,
-    `a,${code},1,<script>alert(2)</script>,<i>Group</i>`,
-    `b,Two,"import({matrix:cos.constructor},{override:1})",,`,
-    `__proto__,Proto,3,,`,
-    `constructor,Constructor,4,,`,
-  ].join('\n')));
+  await chooseFile(
+    page,
+    csvFile(
+      'code.csv',
+      [
+        'name,label,formula,note,group',
+        `,<b>Bold</b> title,,${code},`,
+        `a,${code},1,<script>alert(2)</script>,<i>Group</i>`,
+        `b,Two,"import({matrix:cos.constructor},{override:1})",,`,
+        `__proto__,Proto,3,,`,
+        `constructor,Constructor,4,,`,
+      ].join('\n'),
+    ),
+  );
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('<b>Bold</b> title');
   await expect(page.getByRole('heading', { level: 3, name: '<i>Group</i>' })).toBeVisible();
   await page.getByRole('button', { name: code }).click();
@@ -81,20 +91,26 @@ test('labels, notes and formulas that look like code are shown as text', async (
 });
 
 test('faults stand at their entries and in one list; what does not depend on them still computes', async ({ page }) => {
-  await chooseFile(page, csvFile('faulty.csv', [
-    'name,label,unit,formula,low,high,role',
-    'wage,Wage,EUR/h,15,,,',
-    'hours,Hours,h,3,,,',
-    'pay,Pay,EUR,wage * hors,,,headline',
-    'twice,Twice,EUR,2 * pay,,,',
-    'sum,Sum,EUR,wage + hours,,,',
-    'nought,Nought,,1 / (back - back),,,',
-    'good,Good,EUR,wage * hours,,,',
-    'back,Back,,4,9,2,',
-    'wage,Again,,5,,,',
-    'one,One,,two + 1,,,',
-    'two,Two,,one + 1,,,',
-  ].join('\n')));
+  await chooseFile(
+    page,
+    csvFile(
+      'faulty.csv',
+      [
+        'name,label,unit,formula,low,high,role',
+        'wage,Wage,EUR/h,15,,,',
+        'hours,Hours,h,3,,,',
+        'pay,Pay,EUR,wage * hors,,,headline',
+        'twice,Twice,EUR,2 * pay,,,',
+        'sum,Sum,EUR,wage + hours,,,',
+        'nought,Nought,,1 / (back - back),,,',
+        'good,Good,EUR,wage * hours,,,',
+        'back,Back,,4,9,2,',
+        'wage,Again,,5,,,',
+        'one,One,,two + 1,,,',
+        'two,Two,,one + 1,,,',
+      ].join('\n'),
+    ),
+  );
   await expect(rowOf(page, 'Pay')).toContainText(': hors. Did you mean hours?');
   await expect(rowOf(page, 'Twice').getByRole('button', { name: 'Pay', exact: true })).toBeVisible();
   await expect(rowOf(page, 'Sum')).toContainText('do not go together: wage + hours');

@@ -22,8 +22,11 @@ const COMMANDS = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrom
 
 const MAC_APPLICATIONS = ['Chromium', 'Google Chrome', 'Microsoft Edge'];
 
-const WINDOWS_PROGRAMS = ['Chromium\\Application\\chrome.exe', 'Google\\Chrome\\Application\\chrome.exe',
-  'Microsoft\\Edge\\Application\\msedge.exe'];
+const WINDOWS_PROGRAMS = [
+  'Chromium\\Application\\chrome.exe',
+  'Google\\Chrome\\Application\\chrome.exe',
+  'Microsoft\\Edge\\Application\\msedge.exe',
+];
 
 function installed({ platform, env }: Machine): string[] {
   if (platform === 'darwin') return MAC_APPLICATIONS.map((name) => `/Applications/${name}.app/Contents/MacOS/${name}`);

@@ -23,7 +23,8 @@ test('the odds are said and drawn, and the seed repeats them', async ({ page }) 
   await open(page);
   await expect(screen(page)).toContainText('100,000 draws made.');
   await expect(finding(page)).toContainText(
-    /With a hire pays in \d+ of 100 draws; the difference in Margin lies between .+EUR\sa\syear in 90 of 100\./);
+    /With a hire pays in \d+ of 100 draws; the difference in Margin lies between .+EUR\sa\syear in 90 of 100\./,
+  );
   await expect(screen(page).getByRole('img')).toHaveAccessibleName(/^With a hire pays in/);
   const average = finding(page).locator('p', { hasText: 'On average' });
   const first = await average.textContent();
@@ -49,7 +50,9 @@ test('one plan stands over the other, with letters, and the curve adds up', asyn
   await screen(page).getByRole('radio', { name: 'added up' }).check();
   await expect(screen(page)).toContainText('share of draws below');
   await screen(page).getByText('The same numbers as tables').click();
-  await expect(screen(page).getByRole('row', { name: /^draws that could be computed/ })).toHaveText(/100,000\s*100,000/);
+  await expect(screen(page).getByRole('row', { name: /^draws that could be computed/ })).toHaveText(
+    /100,000\s*100,000/,
+  );
 });
 
 test('what drives the spread leads to its entry', async ({ page }) => {
@@ -87,7 +90,9 @@ test('a number outside its range, and a shape round another number, are said', a
   await open(page, hire.replace('15,12,20,normal', '13,12,20,normal'));
   await expect(screen(page)).toContainText('Wage is drawn round 16.00 EUR an hour, not round today’s 13');
   await fieldOf(page, 'Move a plant').fill('25');
-  await expect(screen(page)).toContainText('Move a plant stands outside its range today, and the draws keep to the range');
+  await expect(screen(page)).toContainText(
+    'Move a plant stands outside its range today, and the draws keep to the range',
+  );
 });
 
 // 20,000 heads at 0.50 EUR are 10,000 EUR; moving them costs 6,000 EUR, so it flips at 25 EUR/h and 20 s.
@@ -98,8 +103,9 @@ test('what matters says how wrong a guess may be', async ({ page }) => {
   // What is drawn above it once it is there may push it out of sight again, where nothing is searched for it.
   await expect(async () => {
     await switching.scrollIntoViewIfNeeded();
-    await expect(switching.getByRole('row', { name: /^Wage/ }))
-      .toHaveText(/15\sEUR\/h\s*25\sEUR\/h\s*\+67\s%/, { timeout: 2000 });
+    await expect(switching.getByRole('row', { name: /^Wage/ })).toHaveText(/15\sEUR\/h\s*25\sEUR\/h\s*\+67\s%/, {
+      timeout: 2000,
+    });
   }).toPass({ timeout: 20_000 });
   await expect(switching.getByRole('row', { name: /^Price of a head/ })).toHaveText(/0\.3\sEUR\/plant\s*−40\s%/);
   await switching.getByRole('button', { name: 'Wage' }).click();

@@ -2,7 +2,8 @@ import { csvFile, chooseFile, fieldOf, headlineOf, openApp } from './page';
 import { expect, test } from './quietPage';
 import type { Page } from '@playwright/test';
 
-const small = 'name,formula,unit,label,role\nprice,0.8,EUR,Price,\nheads,1000,1,Heads,\nsales,price * heads,EUR,Sales,headline\n';
+const small =
+  'name,formula,unit,label,role\nprice,0.8,EUR,Price,\nheads,1000,1,Heads,\nsales,price * heads,EUR,Sales,headline\n';
 
 test.use({ permissions: ['clipboard-read', 'clipboard-write'] });
 
@@ -21,7 +22,10 @@ async function enter(page: Page, address: string): Promise<void> {
 
 test.beforeEach(async ({ page }) => openApp(page));
 
-test('a link opens the model with its changed numbers, and the page loaded again brings the work, not the link', async ({ page, browser }) => {
+test('a link opens the model with its changed numbers, and the page loaded again brings the work, not the link', async ({
+  page,
+  browser,
+}) => {
   await chooseFile(page, csvFile('small.csv', small));
   await fieldOf(page, 'Price').fill('0.95');
   const link = await copiedLink(page);

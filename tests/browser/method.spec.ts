@@ -12,7 +12,9 @@ async function ask(page: Page, question: string): Promise<void> {
 test('a figure’s link leads to its method, and back to the link', async ({ page }) => {
   await openApp(page);
   await ask(page, 'How sure');
-  const link = page.getByRole('region', { name: 'What is worth measuring' }).getByRole('button', { name: 'How this is worked out' });
+  const link = page
+    .getByRole('region', { name: 'What is worth measuring' })
+    .getByRole('button', { name: 'How this is worked out' });
   await link.click();
   await expect(page.getByRole('heading', { name: 'Worth of knowing one entry' })).toBeFocused();
   await expect(page.getByRole('heading', { name: 'Worth of knowing one entry' })).toBeInViewport();

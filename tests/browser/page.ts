@@ -17,7 +17,9 @@ export async function openNursery(page: Page): Promise<void> {
 
 /** The row of an entry in the list of numbers, by its label. */
 export function rowOf(page: Page, label: string): Locator {
-  return page.locator('.entry').filter({ has: page.locator('.entry-label').getByRole('button', { name: label, exact: true }) });
+  return page
+    .locator('.entry')
+    .filter({ has: page.locator('.entry-label').getByRole('button', { name: label, exact: true }) });
 }
 
 /** The label of an entry, which opens where it comes from. */
@@ -48,7 +50,7 @@ export function csvFile(name: string, text: string): FileToOpen {
 /** Unfolds what can be done with the model where the screen is too narrow to show it. */
 async function unfoldCommands(page: Page): Promise<void> {
   const menu = page.getByRole('button', { name: 'Menu' });
-  if (await menu.isVisible() && (await menu.getAttribute('aria-expanded')) === 'false') await menu.click();
+  if ((await menu.isVisible()) && (await menu.getAttribute('aria-expanded')) === 'false') await menu.click();
 }
 
 /** Opens a file as the button does. */
@@ -62,11 +64,14 @@ export async function chooseFile(page: Page, file: FileToOpen): Promise<void> {
 /** Drops a file on the page. */
 export async function dropFile(page: Page, { name, mimeType, buffer }: FileToOpen): Promise<void> {
   const bytes = [...buffer];
-  const transfer = await page.evaluateHandle((given) => {
-    const data = new DataTransfer();
-    data.items.add(new File([new Uint8Array(given.bytes)], given.name, { type: given.mimeType }));
-    return data;
-  }, { name, mimeType, bytes });
+  const transfer = await page.evaluateHandle(
+    (given) => {
+      const data = new DataTransfer();
+      data.items.add(new File([new Uint8Array(given.bytes)], given.name, { type: given.mimeType }));
+      return data;
+    },
+    { name, mimeType, bytes },
+  );
   await page.dispatchEvent('body', 'dragover', { dataTransfer: transfer });
   await page.dispatchEvent('body', 'drop', { dataTransfer: transfer });
 }

@@ -12,9 +12,11 @@ function run(command: string, ...words: string[]): boolean {
 
 function installFromDebian(): boolean {
   const debianAsRoot = existsSync('/etc/debian_version') && process.getuid?.() === 0;
-  return debianAsRoot
-    && run('apt-get', 'update', '-qq')
-    && run('apt-get', 'install', '-y', '-qq', '--no-install-recommends', 'chromium');
+  return (
+    debianAsRoot &&
+    run('apt-get', 'update', '-qq') &&
+    run('apt-get', 'install', '-y', '-qq', '--no-install-recommends', 'chromium')
+  );
 }
 
 function installOne(): string | undefined {

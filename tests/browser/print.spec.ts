@@ -39,11 +39,16 @@ async function widest(page: Page): Promise<number> {
 /** Notes, when the page is printed, how wide the first canvas of some kind is drawn and shown; nothing without one. */
 async function noteOnPaper(page: Page, canvases: string): Promise<void> {
   await page.evaluate((found) => {
-    matchMedia('print').addEventListener('change', () => queueMicrotask(() => {
-      const canvas = document.querySelector<HTMLCanvasElement>(found);
-      const widths = canvas === null ? [] : [canvas.width / devicePixelRatio, canvas.getBoundingClientRect().width];
-      sessionStorage.setItem('noted', JSON.stringify(widths.map(Math.round)));
-    }), { once: true });
+    matchMedia('print').addEventListener(
+      'change',
+      () =>
+        queueMicrotask(() => {
+          const canvas = document.querySelector<HTMLCanvasElement>(found);
+          const widths = canvas === null ? [] : [canvas.width / devicePixelRatio, canvas.getBoundingClientRect().width];
+          sessionStorage.setItem('noted', JSON.stringify(widths.map(Math.round)));
+        }),
+      { once: true },
+    );
   }, canvases);
 }
 
@@ -79,7 +84,9 @@ test('on a wide screen the question beside the numbers is printed too', async ({
   await expect(side).toBeVisible();
 });
 
-test('the beds fill a few pages, with their finding, the picture and the cautions, and nothing to press', async ({ page }) => {
+test('the beds fill a few pages, with their finding, the picture and the cautions, and nothing to press', async ({
+  page,
+}) => {
   await openBeds(page);
   await button(page, 'Print the beds').click();
   const count = await pagesOf(page);

@@ -42,11 +42,13 @@ async function timeKeystrokes(count: number): Promise<Times> {
     loops.push(await timed(() => loop(5e6)));
     await rest(30);
     await frame();
-    frames.push(await timed(() => {
-      field.value = (10 + i / 10).toFixed(1);
-      field.dispatchEvent(new InputEvent('input', { bubbles: true }));
-      return painted();
-    }));
+    frames.push(
+      await timed(() => {
+        field.value = (10 + i / 10).toFixed(1);
+        field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+        return painted();
+      }),
+    );
   }
   return { frames, loops };
 }
@@ -63,8 +65,9 @@ test('a keystroke moves headlines, rows and the chart; how soon they are drawn i
   await page.getByRole('textbox', { name: /^Move a plant/ }).focus();
   const before = await page.locator('.headlines').innerText();
   const { frames, loops } = await page.evaluate(timeKeystrokes, keystrokes);
-  const told = `a frame with a keystroke: ${spread(frames.slice(first))}; the first ${first}: ${spread(frames.slice(0, first))}`
-    + ` (one frame is 16.7 ms); a fixed loop between them: ${spread(loops)}`;
+  const told =
+    `a frame with a keystroke: ${spread(frames.slice(first))}; the first ${first}: ${spread(frames.slice(0, first))}` +
+    ` (one frame is 16.7 ms); a fixed loop between them: ${spread(loops)}`;
   info.annotations.push({ type: 'speed', description: told });
   console.log(told);
   expect(await page.locator('.headlines').innerText()).not.toBe(before);

@@ -41,15 +41,24 @@ async function open(page: Page, model = marked): Promise<void> {
 test('the budget adds up and follows each keystroke', async ({ page }) => {
   await open(page);
   await expect(finding(page)).toHaveText(
-    /^With a hire in place of Today adds 4,000\sEUR a year: 10,000\sEUR more is taken in, 6,000\sEUR more is spent\.$/);
+    /^With a hire in place of Today adds 4,000\sEUR a year: 10,000\sEUR more is taken in, 6,000\sEUR more is spent\.$/,
+  );
   await expect(budget(page).getByRole('row')).toHaveText([
-    /entry/, /^Added returns.*\+10,000\.00$/, /^Sales10,000\.00$/, /^Reduced costs.*none$/,
-    /^Added costs.*−6,000\.00$/, /^Hands6,000\.00$/, /^Reduced returns.*none$/, /^Net change\+4,000\.00$/,
+    /entry/,
+    /^Added returns.*\+10,000\.00$/,
+    /^Sales10,000\.00$/,
+    /^Reduced costs.*none$/,
+    /^Added costs.*−6,000\.00$/,
+    /^Hands6,000\.00$/,
+    /^Reduced returns.*none$/,
+    /^Net change\+4,000\.00$/,
   ]);
   await expect(screen(page)).toContainText('Margin changes by the same.');
   await expect(screen(page)).toContainText('Left out, as the same in both plans: Rent.');
   await fieldOf(page, 'Wage').fill('30');
-  await expect(finding(page)).toHaveText(/loses 2,000\sEUR a year: 10,000\sEUR more is taken in, 12,000\sEUR more is spent/);
+  await expect(finding(page)).toHaveText(
+    /loses 2,000\sEUR a year: 10,000\sEUR more is taken in, 12,000\sEUR more is spent/,
+  );
   await expect(budget(page).getByRole('row', { name: /^Net change/ })).toContainText('−2,000.00');
 });
 
@@ -66,7 +75,9 @@ test('it says what the answer hangs on and how sure it is', async ({ page }) => 
   // 6,000 is paid for 12,000 heads more at 0.50: 112,000 heads are 6.7 % less. 120,000 × 20 s × 15 ÷ 3,600 is 10,000.
   await expect(hangs).toContainText(/It stops paying when Heads a year falls below 112,000\splants\sa\syear/);
   await expect(hangs.getByRole('row', { name: /^Move a plant/ })).toContainText(/12\s*20\s*s\/plant\s*within 9 to 22/);
-  await expect(hangs).toContainText(/it pays in (?:9\d|more than 99) of 100 draws; in 90 of 100 the net change lies between/);
+  await expect(hangs).toContainText(
+    /it pays in (?:9\d|more than 99) of 100 draws; in 90 of 100 the net change lies between/,
+  );
   await hangs.getByRole('button', { name: 'How sure', exact: true }).click();
   await expect(page.getByRole('region', { name: 'How sure' })).toBeVisible();
 });
@@ -75,7 +86,10 @@ test('a check that does not hold stands first, and a line without a value says w
   await open(page);
   await rowOf(page, 'Plants moved by the hire').getByRole('textbox').last().fill('1300000');
   await expect(screen(page).getByRole('listitem').first()).toHaveText('Plan B: Sales do not cover the hands.');
-  await chooseFile(page, csvFile('broken.csv', marked.replace('hired * move_time * wage', 'hired * move_time * wage * hired / hired')));
+  await chooseFile(
+    page,
+    csvFile('broken.csv', marked.replace('hired * move_time * wage', 'hired * move_time * wage * hired / hired')),
+  );
   await expect(finding(page)).toHaveText('What With a hire in place of Today comes to cannot be computed today.');
   await expect(screen(page)).toContainText('Hands has no value in Today: division by 0');
   await screen(page).getByRole('button', { name: 'Go to Hands' }).click();
@@ -113,7 +127,9 @@ test('the budget can be saved for other programs', async ({ page }) => {
   expect(readFileSync(await download.path(), 'utf8')).toContain('net change,,4000,EUR/year');
 });
 
-test('on paper it is the case alone: two pages, with the words, what it hangs on and what it is not', async ({ page }) => {
+test('on paper it is the case alone: two pages, with the words, what it hangs on and what it is not', async ({
+  page,
+}) => {
   await page.addInitScript(() => {
     window.print = () => sessionStorage.setItem('printed', 'yes');
   });
@@ -133,16 +149,27 @@ test('on paper it is the case alone: two pages, with the words, what it hangs on
   await page.setViewportSize({ width: 680, height: 1000 });
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(680);
   for (const text of [
-    'Does it pay to hire a transplanter?', 'We need hands.', 'It stops paying when', 'of 100 draws', 'Net change',
-    'Guesses with a range', 'Figures of an invented farm', 'no financial, tax or legal advice',
-    'Local rules on wages and safety decide', 'Least pay, overtime, rests',
-  ]) await expect(page.getByText(text).filter({ visible: true }).first()).toBeVisible();
+    'Does it pay to hire a transplanter?',
+    'We need hands.',
+    'It stops paying when',
+    'of 100 draws',
+    'Net change',
+    'Guesses with a range',
+    'Figures of an invented farm',
+    'no financial, tax or legal advice',
+    'Local rules on wages and safety decide',
+    'Least pay, overtime, rests',
+  ])
+    await expect(page.getByText(text).filter({ visible: true }).first()).toBeVisible();
   await expect(words(page)).toBeHidden();
   await expect(screen(page).getByRole('button', { name: 'Print the case' })).toBeHidden();
   await expect(page.getByRole('heading', { name: 'Numbers', exact: true })).toBeHidden();
 });
 
-for (const [width, colorScheme] of [[1440, 'light'], [390, 'dark']] as const) {
+for (const [width, colorScheme] of [
+  [1440, 'light'],
+  [390, 'dark'],
+] as const) {
   test(`axe finds nothing at ${width} px, ${colorScheme}, and nothing is wider`, async ({ page }) => {
     test.slow();
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });

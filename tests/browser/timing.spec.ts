@@ -99,7 +99,12 @@ test('a batch is added, filled in, taken out and put back', async ({ page }) => 
   await page.keyboard.type('10');
   await page.keyboard.press('Tab');
   await page.keyboard.type('120.5');
-  await expect(part(page, 'Each step').getByRole('row', { name: /transplanting/ }).getByRole('cell').first()).toHaveText('5');
+  await expect(
+    part(page, 'Each step')
+      .getByRole('row', { name: /transplanting/ })
+      .getByRole('cell')
+      .first(),
+  ).toHaveText('5');
   await screen(page).getByRole('button', { name: 'Take out batch 1' }).click();
   await expect(screen(page).getByRole('textbox', { name: 'seconds, batch 1' })).toHaveValue('120');
   await screen(page).getByRole('button', { name: 'Take it back' }).click();
@@ -114,7 +119,9 @@ test('another name moves a batch to another step, which can be looked at', async
   const step = screen(page).getByRole('textbox', { name: 'step, batch 4' });
   await step.fill('lifting');
   await step.press('Enter');
-  await expect(finding(page)).toContainText('Lifting took 12.0 s a plant in one batch. One batch says nothing of how far');
+  await expect(finding(page)).toContainText(
+    'Lifting took 12.0 s a plant in one batch. One batch says nothing of how far',
+  );
   await part(page, 'Each step').getByRole('button', { name: 'transplanting' }).click();
   await expect(finding(page)).toContainText('in 3 batches, with an interval from');
   await expect(part(page, 'Batches of transplanting').locator('td.own')).toHaveText(['11.00', '12.00', '13.00']);
@@ -226,7 +233,9 @@ for (const width of [390, 320]) {
     await page.setViewportSize({ width, height: 700 });
     await openTiming(page);
     await screen(page).getByRole('button', { name: 'Load invented trials' }).click();
-    await screen(page).getByRole('button', { name: /orker, date, step and note$/ }).click();
+    await screen(page)
+      .getByRole('button', { name: /orker, date, step and note$/ })
+      .click();
     await screen(page).getByRole('textbox', { name: 'seconds, batch 1' }).fill('a quarter of an hour or so');
     await screen(page).getByRole('button', { name: 'Start the watch' }).click();
     await expect(screen(page).getByRole('timer')).toBeVisible();

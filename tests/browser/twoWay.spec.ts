@@ -24,19 +24,24 @@ async function textOf(download: Download): Promise<string> {
 
 // 20,000 heads more at 0.50 EUR are 10,000 EUR a year; 120,000 plants moved at 15 EUR/h and 20 s each cost as much.
 // At 12 EUR/h that is 25 s, beyond the range of 9 to 19; at 20 EUR/h it is 15 s.
-const says = 'How far Move a plant may go depends on Wage: at 12.00 EUR an hour, With a hire pays throughout; '
-  + 'at today’s 15.00 EUR an hour, throughout; at 20.00 EUR an hour, up to 15 s per plant.';
+const says =
+  'How far Move a plant may go depends on Wage: at 12.00 EUR an hour, With a hire pays throughout; ' +
+  'at today’s 15.00 EUR an hour, throughout; at 20.00 EUR an hour, up to 15 s per plant.';
 
 test('what two inputs do together is said, drawn and named for those who do not see it', async ({ page }) => {
   await open(page);
   await expect(finding(page)).toContainText(says);
-  await expect(finding(page)).toContainText('Today, at 12 s per plant and 15.00 EUR an hour, the difference in Margin is 4,000 EUR a year.');
+  await expect(finding(page)).toContainText(
+    'Today, at 12 s per plant and 15.00 EUR an hour, the difference in Margin is 4,000 EUR a year.',
+  );
   await expect(part(page).getByRole('img', { name: says.slice(0, 40) })).toBeVisible();
 });
 
 test('the second input can be chosen, and stays chosen', async ({ page }) => {
   await open(page);
-  await part(page).getByRole('combobox', { name: 'as Move a plant moves, and with it' }).selectOption({ label: 'Price of a head' });
+  await part(page)
+    .getByRole('combobox', { name: 'as Move a plant moves, and with it' })
+    .selectOption({ label: 'Price of a head' });
   // At 0.40 EUR the added heads bring 8,000 EUR: 16 s. At 0.60 EUR 12,000: 24 s.
   await expect(finding(page)).toContainText('at 0.400 EUR per plant, With a hire pays up to 16 s per plant;');
   await expect(finding(page)).toContainText('at 0.600 EUR per plant, throughout.');
@@ -83,12 +88,21 @@ test('a model with one input has nothing to look at together', async ({ page }) 
 });
 
 test('a part that cannot be computed is crossed out and said', async ({ page }) => {
-  await open(page, pole.replace('gap,Gap,,5,3,8,Beds,', 'gap,Gap,,5,3,8,Beds,\nless,Less,,4,2,6,Beds,').replace('gap - 2', 'sqrt(gap - less)'));
+  await open(
+    page,
+    pole
+      .replace('gap,Gap,,5,3,8,Beds,', 'gap,Gap,,5,3,8,Beds,\nless,Less,,4,2,6,Beds,')
+      .replace('gap - 2', 'sqrt(gap - less)'),
+  );
   await expect(finding(page)).toContainText('of the picture it cannot be computed; that part is crossed out.');
   await expect(part(page).getByText('cannot be computed', { exact: true })).toBeVisible();
 });
 
-for (const [width, colorScheme] of [[1440, 'light'], [390, 'dark'], [320, 'light']] as const) {
+for (const [width, colorScheme] of [
+  [1440, 'light'],
+  [390, 'dark'],
+  [320, 'light'],
+] as const) {
   test(`axe finds nothing at ${width} px, ${colorScheme}, and nothing runs out of the page`, async ({ page }) => {
     await page.setViewportSize({ width, height: 900 });
     await page.emulateMedia({ colorScheme });

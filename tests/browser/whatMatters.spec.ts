@@ -35,21 +35,27 @@ async function order(page: Page): Promise<string[]> {
 /** Whether the chart is another one right after an input's text changed, before the browser draws the page. */
 async function movesAtOnce(page: Page, field: Locator, text: string): Promise<boolean> {
   const chart = await screen(page).getByRole('img').first().elementHandle();
-  return field.evaluate((input: HTMLInputElement, [canvas, typed]) => {
-    const before = (canvas as HTMLCanvasElement).toDataURL();
-    input.value = typed;
-    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
-    return (canvas as HTMLCanvasElement).toDataURL() !== before;
-  }, [chart, text] as const);
+  return field.evaluate(
+    (input: HTMLInputElement, [canvas, typed]) => {
+      const before = (canvas as HTMLCanvasElement).toDataURL();
+      input.value = typed;
+      input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      return (canvas as HTMLCanvasElement).toDataURL() !== before;
+    },
+    [chart, text] as const,
+  );
 }
 
 // Today: 20,000 heads more at 0.50 EUR are 10,000 EUR; 120,000 plants × 12 s × 15 EUR/h are 6,000 EUR.
 test('the finding is said, from the difference of the two plans', async ({ page }) => {
   await open(page);
   await expect(finding(page)).toContainText(
-    'Move a plant moves the difference in Margin most: 5,000 EUR a year between 9 and 19 s per plant.');
+    'Move a plant moves the difference in Margin most: 5,000 EUR a year between 9 and 19 s per plant.',
+  );
   await expect(finding(page)).toContainText('No entry by itself flips the answer');
-  await expect(screen(page).getByRole('img').first()).toHaveAccessibleName(/^Move a plant moves the difference in Margin most/);
+  await expect(screen(page).getByRole('img').first()).toHaveAccessibleName(
+    /^Move a plant moves the difference in Margin most/,
+  );
 });
 
 test('a keystroke moves the bars in the same turn, and the sentence says that the answer flips', async ({ page }) => {
@@ -58,7 +64,9 @@ test('a keystroke moves the bars in the same turn, and the sentence says that th
   expect(await order(page)).toEqual(['Move a plant', 'Price of a head', 'Wage']);
   expect(await movesAtOnce(page, fieldOf(page, 'Move a plant'), '18')).toBe(true);
   expect(await order(page)).toEqual(['Move a plant', 'Wage', 'Price of a head']);
-  await expect(finding(page)).toContainText('The answer flips between the ends of 2 entries, each by itself: Wage and Price of a head.');
+  await expect(finding(page)).toContainText(
+    'The answer flips between the ends of 2 entries, each by itself: Wage and Price of a head.',
+  );
   await expect(bars(page).filter({ hasText: 'Wage' })).toContainText('flips');
 });
 
@@ -91,13 +99,17 @@ test('the table has the same numbers, exactly', async ({ page }) => {
   await screen(page).getByText('The same numbers as a table').click();
   const rows = screen(page).getByRole('row');
   await expect(rows.nth(1)).toHaveText(/Move a plant\s*9\ss\/plant\s*19\ss\/plant\s*5,500\s*500\s*5,000/);
-  await expect(rows.nth(3)).toHaveText(/Wage 5th and 95th percentile\s*12\sEUR\/h\s*20\sEUR\/h\s*5,200\s*2,000\s*3,200/);
+  await expect(rows.nth(3)).toHaveText(
+    /Wage 5th and 95th percentile\s*12\sEUR\/h\s*20\sEUR\/h\s*5,200\s*2,000\s*3,200/,
+  );
 });
 
 test('many bars show the first eight until all are asked for', async ({ page }) => {
   await openApp(page);
   await expect(bars(page)).toHaveCount(8);
-  await screen(page).getByRole('button', { name: /^Show all/ }).click();
+  await screen(page)
+    .getByRole('button', { name: /^Show all/ })
+    .click();
   expect(await bars(page).count()).toBeGreaterThan(20);
   await screen(page).getByRole('button', { name: 'Show the first 8 only' }).click();
   await expect(bars(page)).toHaveCount(8);
@@ -126,7 +138,9 @@ test('per cent for per cent is said, drawn, told as a table and saved', async ({
   const spider = part(page, 'Per cent for per cent');
   await spider.scrollIntoViewIfNeeded();
   // 20,000 heads at 0.50 EUR: each per cent of the price is 100 EUR.
-  await expect(spider).toContainText('Per cent for per cent, Price of a head moves the difference in Margin most: 100.00 EUR a year for each per cent');
+  await expect(spider).toContainText(
+    'Per cent for per cent, Price of a head moves the difference in Margin most: 100.00 EUR a year for each per cent',
+  );
   await expect(spider).toContainText('The lines run nearly straight');
   await expect(spider.getByRole('img')).toHaveAccessibleName(/^Per cent for per cent, Price of a head/);
   await expect(spider.locator('.line-key li')).toHaveText([/Price of a head\s*\+100\.00/, /−60\.00/, /−60\.00/]);
@@ -149,11 +163,19 @@ test('what drives the spread stands beside the bars, in their order', async ({ p
 });
 
 test('entries that the file ties together are shared out only as if drawn apart', async ({ page }) => {
-  await open(page, hire.replace('role,plan: Today', 'role,correlation,plan: Today')
-    .replace(/^(,Does.*)$/m, '$1,').replace('Hands,,,\nwage', 'Hands,,wage 0.5,,\nwage')
-    .replace('EUR/h,15,12,20,normal,Hands,,,', 'EUR/h,15,12,20,normal,Hands,,,,')
-    .replace('Hands,,0,120000', 'Hands,,,0,120000').replace('Selling,,100000', 'Selling,,,100000')
-    .replace('0.6,,Selling,,,', '0.6,,Selling,,,,').replace('Money,,,\n', 'Money,,,,\n').replace('headline,,\n', 'headline,,,\n'));
+  await open(
+    page,
+    hire
+      .replace('role,plan: Today', 'role,correlation,plan: Today')
+      .replace(/^(,Does.*)$/m, '$1,')
+      .replace('Hands,,,\nwage', 'Hands,,wage 0.5,,\nwage')
+      .replace('EUR/h,15,12,20,normal,Hands,,,', 'EUR/h,15,12,20,normal,Hands,,,,')
+      .replace('Hands,,0,120000', 'Hands,,,0,120000')
+      .replace('Selling,,100000', 'Selling,,,100000')
+      .replace('0.6,,Selling,,,', '0.6,,Selling,,,,')
+      .replace('Money,,,\n', 'Money,,,,\n')
+      .replace('headline,,\n', 'headline,,,\n'),
+  );
   const drivers = part(page, 'Which guesses drive the spread');
   await drivers.scrollIntoViewIfNeeded();
   await expect(drivers).toContainText('the file ties Move a plant with Wage');
@@ -169,8 +191,10 @@ test('costs of a plant stand side by side against any input', async ({ page }) =
   await side.scrollIntoViewIfNeeded();
   await side.getByRole('combobox').selectOption({ label: 'Foam price' });
   // Foam and 0.02 of hands meet the holder's 0.08 at 0.06.
-  await expect(side).toContainText('Foam: cost is cheapest today, at 0.0600 GBP per plant. '
-    + 'As Foam price rises it stays so up to 0.0600 GBP per plug, then Holder: cost.');
+  await expect(side).toContainText(
+    'Foam: cost is cheapest today, at 0.0600 GBP per plant. ' +
+      'As Foam price rises it stays so up to 0.0600 GBP per plug, then Holder: cost.',
+  );
   await side.getByText('The same lines as tables').click();
   await expect(side.getByRole('row', { name: /today/ })).toHaveText(/0\.04 today\s*0\.060\s*0\.080\s*Foam: cost/);
   await side.getByRole('checkbox', { name: 'Holder: cost' }).uncheck();

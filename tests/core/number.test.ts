@@ -88,9 +88,12 @@ describe('exact numbers', () => {
 });
 
 describe('the float64 of a number', () => {
-  it.each(['0.1', '-5.25', '1e300', '0.1000000000000000000000000000000001'])('%s is the nearest, each time it is asked for', (text) => {
-    const number = decimal(text);
-    expect([floatOf(number), floatOf(number)]).toEqual([Number(text), Number(text)]);
-  });
+  it.each(['0.1', '-5.25', '1e300', '0.1000000000000000000000000000000001'])(
+    '%s is the nearest, each time it is asked for',
+    (text) => {
+      const number = decimal(text);
+      expect([floatOf(number), floatOf(number)]).toEqual([Number(text), Number(text)]);
+    },
+  );
   it('is NaN where there is no number', () => expect(floatOf(decimal(NaN))).toBeNaN());
 });

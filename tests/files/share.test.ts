@@ -66,7 +66,10 @@ describe('a damaged link is refused', () => {
     ['something else', () => 'numbers-heading'],
     ['no name in it', () => deflateSync('a.csv').toString('base64url')],
   ])('%s', async (_claim, change) => {
-    const text = await packed('small.csv', bytesOf('name,formula,unit\nprice,0.8,EUR\nheads,1000,1\nsales,price * heads,EUR\n'));
+    const text = await packed(
+      'small.csv',
+      bytesOf('name,formula,unit\nprice,0.8,EUR\nheads,1000,1\nsales,price * heads,EUR\n'),
+    );
     expect((await refusal(change(text)))?.code).toBe('link-damaged');
   });
 });

@@ -129,7 +129,10 @@ describe('decimal commas', () => {
   });
 
   it('are read where numbers stand, and nowhere else', () => {
-    const read = readTable('name;label;formula;low;high;step;plan: A;note\na;1,5;2,5;3,5;4,5;5,5;6,5;7,5\n', modelTable);
+    const read = readTable(
+      'name;label;formula;low;high;step;plan: A;note\na;1,5;2,5;3,5;4,5;5,5;6,5;7,5\n',
+      modelTable,
+    );
     expect(rowsOf(read)).toEqual([[2, 'a', '1,5', '2.5', '3.5', '4.5', '5.5', '6.5', '7,5']]);
   });
 

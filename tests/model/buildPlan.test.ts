@@ -102,7 +102,11 @@ describe('a circle', () => {
 
 describe('names that are not there', () => {
   it.each([
-    ['are all told', 'a: nope + nix * nope', ['name-unknown | 2 | formula | a | nope', 'name-unknown | 2 | formula | a | nix']],
+    [
+      'are all told',
+      'a: nope + nix * nope',
+      ['name-unknown | 2 | formula | a | nope', 'name-unknown | 2 | formula | a | nix'],
+    ],
     [
       'beside a fault of another kind',
       't [s]: 2\na: t + 1 + nix',

@@ -25,9 +25,12 @@ function exactWithSummands(plan: Plan): { value: Decimal; largest: Decimal }[] {
     const subtract: typeof exact.subtract = (x, y) => (meet(x, y), exact.subtract(x, y));
     const cell = (read: number): Decimal => (meet(cells[read]!.largest), cells[read]!.value);
     const arithmetic = { ...exact, add, subtract };
-    const value = content.kind === 'input' ? content.number
-      : content.kind === 'void' ? decimal(NaN)
-      : evaluate(content.node, { arithmetic, cell, fail: () => undefined });
+    const value =
+      content.kind === 'input'
+        ? content.number
+        : content.kind === 'void'
+          ? decimal(NaN)
+          : evaluate(content.node, { arithmetic, cell, fail: () => undefined });
     cells[id] = { value, largest };
   }
   return cells;
@@ -50,8 +53,9 @@ function apart(shipped: Shipped, planName: string, changes: Changes = {}): strin
 
 /** Today, and each range at either end. */
 function states(shipped: Shipped): [string, Changes][] {
-  const ends = shipped.ranges().flatMap(([name, ...both]) =>
-    both.map((text): [string, Changes] => [`${name} ${text}`, { [name]: text }]));
+  const ends = shipped
+    .ranges()
+    .flatMap(([name, ...both]) => both.map((text): [string, Changes] => [`${name} ${text}`, { [name]: text }]));
   return [['today', {}], ...ends];
 }
 
@@ -76,8 +80,11 @@ describe.each(shippedNames)('%s', (name) => {
   });
 
   test('says of every input what it is, where it comes from, and how far it may lie off', () => {
-    const numbers = rows.filter((row) => [...row].some(([column, text]) =>
-      (column === 'formula' || column.startsWith('plan: ')) && /^-?\d+(\.\d+)?$/.test(text)));
+    const numbers = rows.filter((row) =>
+      [...row].some(
+        ([column, text]) => (column === 'formula' || column.startsWith('plan: ')) && /^-?\d+(\.\d+)?$/.test(text),
+      ),
+    );
     const wanting = numbers.filter((row) => {
       const [label, note, source, low, unit] = ['label', 'note', 'source', 'low', 'unit'].map((at) => row.get(at));
       const bounded = low !== '' || /^A decision|^Nothing|^No move/.test(note ?? '') || note?.includes('A decision');
@@ -94,15 +101,20 @@ describe.each(shippedNames)('%s', (name) => {
   });
 
   test('computes every cell at either end of every range', () => {
-    const faulty = plans.flatMap((plan) => states(shipped)
-      .filter(([, changes]) => evaluatePlan(shipped.planWith(plan, changes)).errors.size > 0)
-      .map(([state]) => `${plan}, ${state}`));
+    const faulty = plans.flatMap((plan) =>
+      states(shipped)
+        .filter(([, changes]) => evaluatePlan(shipped.planWith(plan, changes)).errors.size > 0)
+        .map(([state]) => `${plan}, ${state}`),
+    );
     expect(faulty).toEqual([]);
   });
 
   test('is the same in exact and in float arithmetic', () => {
-    const differing = plans.flatMap((plan) => states(shipped).flatMap(([state, changes]) =>
-      apart(shipped, plan, changes).map((difference) => `${plan}, ${state}: ${difference}`)));
+    const differing = plans.flatMap((plan) =>
+      states(shipped).flatMap(([state, changes]) =>
+        apart(shipped, plan, changes).map((difference) => `${plan}, ${state}: ${difference}`),
+      ),
+    );
     expect(differing).toEqual([]);
   });
 
@@ -131,7 +143,12 @@ describe.each(shippedNames)('%s', (name) => {
 
   test('has the figures that models/README.md gives for it', () => {
     const byLabel = new Map(model.cells.map((cell) => [cell.label, cell.name]));
-    const lines = section.split('\n').map((line) => line.split('|').slice(1, -1).map((text) => text.trim()));
+    const lines = section.split('\n').map((line) =>
+      line
+        .split('|')
+        .slice(1, -1)
+        .map((text) => text.trim()),
+    );
     const figures = lines.filter(([label = '', ...rest]) => byLabel.has(label) && rest.length === plans.length);
     const isTable = ([label = '', ...rest]: string[]): boolean => label === '' && rest.join() === plans.join();
     expect(lines.some(isTable)).toBe(true);

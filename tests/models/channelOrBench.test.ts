@@ -1,7 +1,13 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import {
-  averageStanding, entering, mostStanding, searchedOnce, standing, wholeBoards, type Stage,
+  averageStanding,
+  entering,
+  mostStanding,
+  searchedOnce,
+  standing,
+  wholeBoards,
+  type Stage,
 } from '../reference/batchesOnBoards.oracle';
 import { expectedOf, rounded, Shipped, written, type Changes, type Given, type Results } from './shipped';
 
@@ -120,7 +126,13 @@ function pottingByPotting(given: Given, plan: string): Results {
   const used = given('benches').mul(given('bench_area')).mul(given('bench_use')).div(100);
   const ownRate = given('house_cost').div(used).div(given('house_weeks'));
   return {
-    ...cropOf(given, plan), started, spaced, ...benches, ...capacity, ...hours, ...money,
+    ...cropOf(given, plan),
+    started,
+    spaced,
+    ...benches,
+    ...capacity,
+    ...hours,
+    ...money,
     own_rate: ownRate,
     benches_enough: started.lte(capacity.most_started),
     hands_enough: hours.hours_week.lte(given('hours_most')),

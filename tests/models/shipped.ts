@@ -77,7 +77,10 @@ export class Shipped {
 
   /** A plan's own numbers, read from the file and not by the engine. */
   inputs(plan: string, changes: Changes = {}): ReadonlyMap<string, Fraction> {
-    const texts = this.rows.map((row) => [row.get('name') ?? '', row.get(`plan: ${plan}`) || (row.get('formula') ?? '')]);
+    const texts = this.rows.map((row) => [
+      row.get('name') ?? '',
+      row.get(`plan: ${plan}`) || (row.get('formula') ?? ''),
+    ]);
     const numbers = [...texts, ...Object.entries(changes)].filter(([, text]) => /^-?\d+(\.\d+)?$/.test(text ?? ''));
     return new Map(numbers.map(([name = '', text = '']) => [name, new Fraction(text)]));
   }
@@ -107,7 +110,8 @@ export class Shipped {
   /** Names of the checks that a plan does not meet. */
   failing(plan: string, changes: Changes = {}): string[] {
     const values = this.values(plan, changes);
-    return this.model.cells.filter(({ role, name }) => role === 'check' && values.get(name) !== true)
+    return this.model.cells
+      .filter(({ role, name }) => role === 'check' && values.get(name) !== true)
       .map(({ name }) => name);
   }
 }
@@ -124,7 +128,11 @@ export function agree(got: Value | undefined, want: Value, summand = 0): boolean
 
 /** A number as text with some decimals, rounded half away from zero. */
 export function rounded(value: Fraction, decimals: number): string {
-  const steps = value.abs().mul(10n ** BigInt(decimals)).add('0.5').floor();
+  const steps = value
+    .abs()
+    .mul(10n ** BigInt(decimals))
+    .add('0.5')
+    .floor();
   const digits = steps.toFraction().padStart(decimals + 1, '0');
   const text = decimals === 0 ? digits : `${digits.slice(0, -decimals)}.${digits.slice(-decimals)}`;
   return value.compare(0) < 0 && !steps.equals(0) ? `-${text}` : text;

@@ -1,7 +1,13 @@
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import {
-  averageStanding, entering, mostStanding, searchedOnce, standing, wholeBoards, type Stage,
+  averageStanding,
+  entering,
+  mostStanding,
+  searchedOnce,
+  standing,
+  wholeBoards,
+  type Stage,
 } from '../reference/batchesOnBoards.oracle';
 import { agree, expectedOf, Shipped, written, type Changes, type Given, type Results } from './shipped';
 
@@ -41,15 +47,20 @@ function cropOf(given: Given, plan: string) {
     ...(moves === 2 && { tight_survival: given('first_kept') }),
     ...(moves > 0 && { middle_survival: given(moves === 2 ? 'second_kept' : 'first_kept') }),
     boards: given('pans').mul(given('boards_per_pan')),
-    kept: { tight: moves === 2 ? given('first_kept') : all, middle: moves === 0 ? all : given(moves === 2 ? 'second_kept' : 'first_kept') },
+    kept: {
+      tight: moves === 2 ? given('first_kept') : all,
+      middle: moves === 0 ? all : given(moves === 2 ? 'second_kept' : 'first_kept'),
+    },
   };
 }
 
 function stagesOf(given: Given, plan: string): Stage[] {
   const { final_time: days, final_survival: kept, kept: atMove } = cropOf(given, plan);
-  return widthsOf(plan).map((width) => width === 'wide'
-    ? { days, density: given('final_density'), kept: kept.div(100) }
-    : { days: given(`${width}_time`), density: given(`${width}_density`), kept: atMove[width].div(100) });
+  return widthsOf(plan).map((width) =>
+    width === 'wide'
+      ? { days, density: given('final_density'), kept: kept.div(100) }
+      : { days: given(`${width}_time`), density: given(`${width}_density`), kept: atMove[width].div(100) },
+  );
 }
 
 /** Numbers by width from numbers by stage; 0 where a plan has no such boards. */
@@ -99,7 +110,10 @@ function boardsOf(given: Given, plan: string, batch: Fraction) {
   const history = standing(stages, given('interval'));
   const each = wholeBoards(stages, batch.valueOf());
   const batchOf = byWidth(plan, each);
-  const fullest = byWidth(plan, mostStanding(history).map((n, i) => n * each[i]!));
+  const fullest = byWidth(
+    plan,
+    mostStanding(history).map((n, i) => n * each[i]!),
+  );
   return {
     tight_boards_batch: batchOf('tight'),
     middle_boards_batch: batchOf('middle'),
@@ -156,7 +170,11 @@ function moneyOf(given: Given, plants: ReturnType<typeof flow>, helperHours: Fra
   const revenue = total(Object.values(sales));
   const costs = total(Object.values(spent)).add(given('house_cost'));
   return {
-    ...sales, ...spent, hour_cost: hourCost, revenue, costs,
+    ...sales,
+    ...spent,
+    hour_cost: hourCost,
+    revenue,
+    costs,
     margin: revenue.sub(costs),
     cost_per_plant: costs.div(plants.finished_year),
   };
@@ -169,7 +187,11 @@ function batchByBatch(given: Given, plan: string): Results {
   const hours = hoursOf(given, plan, plants, boards);
   const money = moneyOf(given, plants, hours.helper_hours);
   return {
-    ...crop, ...plants, ...boards, ...hours, ...money,
+    ...crop,
+    ...plants,
+    ...boards,
+    ...hours,
+    ...money,
     tight_survival: kept.tight,
     middle_survival: kept.middle,
     boards_fit: plants.batch.lte(plants.whole_batch_plants),

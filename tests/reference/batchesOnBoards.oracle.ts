@@ -57,7 +57,13 @@ export function wholeBoards(stages: readonly Stage[], batch: number): number[] {
 /** Each stage's batches, averaged over the last interval. */
 export function averageStanding({ moments, perInterval }: History): Fraction[] {
   const last = moments.slice(-perInterval);
-  return last[0]!.map((_, stage) => new Fraction(last.reduce((sum, there) => sum + there[stage]!, 0), perInterval));
+  return last[0]!.map(
+    (_, stage) =>
+      new Fraction(
+        last.reduce((sum, there) => sum + there[stage]!, 0),
+        perInterval,
+      ),
+  );
 }
 
 /** Each stage's batches on its fullest moment. */

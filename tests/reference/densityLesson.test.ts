@@ -1,7 +1,16 @@
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
-import { agree, expectedOf, rounded, Shipped, written, type Changes, type Given, type Results } from '../models/shipped';
+import {
+  agree,
+  expectedOf,
+  rounded,
+  Shipped,
+  written,
+  type Changes,
+  type Given,
+  type Results,
+} from '../models/shipped';
 import { largestBatch, standing, type Stage } from './batchesOnBoards.oracle';
 
 /**
@@ -103,8 +112,7 @@ test('a lesson of 12 to 20 entries', () => {
 
 describe('the answers are what the model says', () => {
   const notes = new Map(lesson.model.lines.flatMap((line) => (line.kind === 'text' ? [[line.label, line.note]] : [])));
-  const answer = (step: number): string =>
-    [...notes].find(([label]) => label.startsWith(`Step ${step}.`))?.[1] ?? '';
+  const answer = (step: number): string => [...notes].find(([label]) => label.startsWith(`Step ${step}.`))?.[1] ?? '';
   const figure = (plan: string, name: string, changes: Changes = {}): string => {
     const value = lesson.values(plan, changes).get(name);
     return typeof value === 'object' ? value.valueOf().toLocaleString('en-US') : String(value);

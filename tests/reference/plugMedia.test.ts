@@ -14,7 +14,11 @@ const zero = new Fraction(0);
 const one = new Fraction(1);
 
 type Medium = 'foam' | 'peat' | 'holder';
-const mediumOf: Readonly<Record<string, Medium>> = { 'Foam cube': 'foam', 'Peat plug': 'peat', 'Holder with wick': 'holder' };
+const mediumOf: Readonly<Record<string, Medium>> = {
+  'Foam cube': 'foam',
+  'Peat plug': 'peat',
+  'Holder with wick': 'holder',
+};
 const others: Readonly<Record<Medium, readonly [Medium, Medium]>> = {
   foam: ['peat', 'holder'],
   peat: ['foam', 'holder'],
@@ -91,7 +95,10 @@ function sideBySide(given: Given, medium: Medium): Results {
     hands: aPlug(money.setting, money.washing),
     cost: cost.div(given('finished_year')),
     ties,
-    room: ties.div(given(`${medium}_price`)).sub(1).mul(100),
+    room: ties
+      .div(given(`${medium}_price`))
+      .sub(1)
+      .mul(100),
     ...(medium === 'holder' && { uses, bought }),
   };
   return Object.fromEntries(Object.entries(cells).map(([name, value]) => [`${medium}_${name}`, value]));
@@ -131,7 +138,9 @@ function plugByPlug(given: Given, plan: string): Results {
     ...sideBySide(given, 'peat'),
     ...sideBySide(given, 'holder'),
   };
-  const eachMayTie = ['foam_ties', 'peat_ties', 'holder_ties'].every((price) => (each[price] as Fraction).compare(0) > 0);
+  const eachMayTie = ['foam_ties', 'peat_ties', 'holder_ties'].every(
+    (price) => (each[price] as Fraction).compare(0) > 0,
+  );
   return { work_cost: workCost(given), ...each, ...planCells(given, mediumOf[plan]!, eachMayTie) };
 }
 
@@ -165,16 +174,20 @@ describe.each(media.plans)('%s', (plan) => {
 });
 
 describe('a price that ties', () => {
-  test.each(['foam', 'peat', 'holder'] as const)('%s: at it the plant costs what the best other one costs', (medium) => {
-    const price = media.values(foamPlan).get(`${medium}_ties`) as Fraction;
-    const values = media.values(foamPlan, { [`${medium}_price`]: price.toString(40) });
-    const best = smaller(...(others[medium].map((other) => values.get(`${other}_cost`)) as [Fraction, Fraction]));
-    expect(agree(values.get(`${medium}_cost`), best)).toBe(true);
-  });
+  test.each(['foam', 'peat', 'holder'] as const)(
+    '%s: at it the plant costs what the best other one costs',
+    (medium) => {
+      const price = media.values(foamPlan).get(`${medium}_ties`) as Fraction;
+      const values = media.values(foamPlan, { [`${medium}_price`]: price.toString(40) });
+      const best = smaller(...(others[medium].map((other) => values.get(`${other}_cost`)) as [Fraction, Fraction]));
+      expect(agree(values.get(`${medium}_cost`), best)).toBe(true);
+    },
+  );
 
   test('does not hang on the price that is asked', () => {
     const ties = ['0.2', '0.44', '2'].map((price) =>
-      media.values(holderPlan, { holder_price: price }).get('holder_ties'));
+      media.values(holderPlan, { holder_price: price }).get('holder_ties'),
+    );
     expect(new Set(ties.map(String)).size).toBe(1);
   });
 

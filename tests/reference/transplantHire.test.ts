@@ -66,8 +66,7 @@ function differences(plan: (typeof plans)[number], changes: Changes = {}): strin
     .map(([name, want]) => `${name}: ${String(got.get(name))}, not ${want.toString()}`);
 }
 
-const fraction = (values: Values, name: string): Fraction =>
-  new Fraction(String(values.get(name)));
+const fraction = (values: Values, name: string): Fraction => new Fraction(String(values.get(name)));
 
 describe('the file', () => {
   test('has no faults and nothing to be warned of', () => {
@@ -214,7 +213,10 @@ describe('models/README.md', () => {
     ['Margin a year', 'margin', 0],
   ])('%s is what the model says', (label, cell, digits) => {
     const line = readme.split('\n').find((text) => text.startsWith(`| ${label} |`)) ?? '';
-    const written = line.split('|').slice(2, 4).map((text) => Number(text.replace(/[^\d.]/g, '')));
+    const written = line
+      .split('|')
+      .slice(2, 4)
+      .map((text) => Number(text.replace(/[^\d.]/g, '')));
     const today = plans.map(({ name }) => Number(Number(engineValues(name).get(cell)).toFixed(digits)));
     expect(written).toEqual(today);
   });

@@ -33,8 +33,21 @@ const DOORS: [library: RegExp, door: RegExp, says: string][] = [
 ];
 
 /** Names that bring in a page, a clock, chance or the machine: the engine takes such things as arguments. */
-const OUTSIDE_WORLD = ['Date', 'Math.random', 'document', 'window', 'process', 'fetch', 'globalThis', 'performance',
-  'crypto', 'localStorage', 'navigator', 'setTimeout', 'setInterval'];
+const OUTSIDE_WORLD = [
+  'Date',
+  'Math.random',
+  'document',
+  'window',
+  'process',
+  'fetch',
+  'globalThis',
+  'performance',
+  'crypto',
+  'localStorage',
+  'navigator',
+  'setTimeout',
+  'setInterval',
+];
 
 const NOT_RUN = /\.(skip|skipIf|runIf|todo|only|fixme|fails|fail)$/;
 const LONGEST = 300;
@@ -48,24 +61,29 @@ function folderOf(path: string): string {
 const isRelative = (name: string) => name.startsWith('.') || name.startsWith('/');
 const inEngine = ({ path }: Source) => path.startsWith('src/') && ENGINE.includes(folderOf(path));
 
-export const hasItsFolder: Rule = ({ path }) => Object.hasOwn(MAY_IMPORT, folderOf(path)) ? []
-  : [`no such part of the program: ${folderOf(path)}. There are ${Object.keys(MAY_IMPORT).join(', ')}.`];
+export const hasItsFolder: Rule = ({ path }) =>
+  Object.hasOwn(MAY_IMPORT, folderOf(path))
+    ? []
+    : [`no such part of the program: ${folderOf(path)}. There are ${Object.keys(MAY_IMPORT).join(', ')}.`];
 
 export const importsGoOneWay: Rule = ({ path, imports }) => {
   const from = folderOf(path);
   const allowed = MAY_IMPORT[from] ?? [];
-  return imports.filter(isRelative)
+  return imports
+    .filter(isRelative)
     .map((name) => folderOf(posix.join(posix.dirname(path), name)))
     .filter((to) => to !== from && !allowed.includes(to))
     .map((to) => `${from} may not import ${to}. Imports go one way: ${DIRECTION}; trade, study and files do not meet.`);
 };
 
 export const librariesHaveOneDoor: Rule = ({ path, imports }) =>
-  imports.filter((name) => !isRelative(name)).flatMap((name) => {
-    const [, door, says] = DOORS.find(([library]) => library.test(name)) ?? [];
-    if (says === undefined) return [`${name} has no door yet: name one in tests/structure/rules.ts.`];
-    return door?.test(path) ? [] : [`${name} may only be imported in ${says}.`];
-  });
+  imports
+    .filter((name) => !isRelative(name))
+    .flatMap((name) => {
+      const [, door, says] = DOORS.find(([library]) => library.test(name)) ?? [];
+      if (says === undefined) return [`${name} has no door yet: name one in tests/structure/rules.ts.`];
+      return door?.test(path) ? [] : [`${name} may only be imported in ${says}.`];
+    });
 
 export const engineIsAlone: Rule = (source) => {
   if (!inEngine(source)) return [];
@@ -76,15 +94,17 @@ export const engineIsAlone: Rule = (source) => {
 export const filesAreShort: Rule = ({ lines }) =>
   lines > LONGEST ? [`${lines} lines, more than ${LONGEST}: make it two files of one concept each.`] : [];
 
-export const noBarrels: Rule = ({ onlyPassesOn, passesOnAll }) => onlyPassesOn || passesOnAll
-  ? ['a file that passes on what others export hides where things are: import from the file itself.']
-  : [];
+export const noBarrels: Rule = ({ onlyPassesOn, passesOnAll }) =>
+  onlyPassesOn || passesOnAll
+    ? ['a file that passes on what others export hides where things are: import from the file itself.']
+    : [];
 
 /** For tests: each one runs, and all of them do. */
-export const everyTestRuns: Rule = ({ members, keys }) => [
-  ...[...members].filter((member) => NOT_RUN.test(member)),
-  ...['skip', 'todo', 'only', 'fails'].filter((key) => keys.has(key)),
-].map((name) => `${name} keeps a test from running or from counting: mend the test or remove it.`);
+export const everyTestRuns: Rule = ({ members, keys }) =>
+  [
+    ...[...members].filter((member) => NOT_RUN.test(member)),
+    ...['skip', 'todo', 'only', 'fails'].filter((key) => keys.has(key)),
+  ].map((name) => `${name} keeps a test from running or from counting: mend the test or remove it.`);
 
 /** One line for each breach: "src/core/unit.ts: reason". */
 export const breaches = (sources: Source[], rule: Rule): string[] =>
@@ -95,5 +115,10 @@ export function sharedDoors(sources: Source[]): string[] {
   const importers = (library: string) => sources.filter(({ imports }) => imports.includes(library));
   return ['idb-keyval']
     .filter((library) => importers(library).length > 1)
-    .map((library) => `${library} has more than one door: ${importers(library).map(({ path }) => path).join(', ')}`);
+    .map(
+      (library) =>
+        `${library} has more than one door: ${importers(library)
+          .map(({ path }) => path)
+          .join(', ')}`,
+    );
 }

@@ -22,18 +22,23 @@ export interface Source {
 }
 
 function imported(node: ts.Node): string | undefined {
-  const target = ts.isImportDeclaration(node) || ts.isExportDeclaration(node) ? node.moduleSpecifier
-    : ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword ? node.arguments[0]
-      : ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument) ? node.argument.literal
-        : undefined;
+  const target =
+    ts.isImportDeclaration(node) || ts.isExportDeclaration(node)
+      ? node.moduleSpecifier
+      : ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword
+        ? node.arguments[0]
+        : ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument)
+          ? node.argument.literal
+          : undefined;
   return target && ts.isStringLiteralLike(target) ? target.text : undefined;
 }
 
 function namesAMember(node: ts.Identifier): boolean {
   const { parent } = node;
-  return ts.isPropertyAccessExpression(parent) ? parent.name === node
-    : (ts.isPropertyAssignment(parent) || ts.isClassElement(parent) || ts.isTypeElement(parent))
-      && parent.name === node;
+  return ts.isPropertyAccessExpression(parent)
+    ? parent.name === node
+    : (ts.isPropertyAssignment(parent) || ts.isClassElement(parent) || ts.isTypeElement(parent)) &&
+        parent.name === node;
 }
 
 /** Reads one file of TypeScript; `text` need not be on the disk. */

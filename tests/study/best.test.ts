@@ -14,18 +14,67 @@ function said(values: readonly (readonly number[])[], way: Way, near = { i: 0, j
 
 describe('the best of a grid', () => {
   it.each<[claim: string, values: number[][], way: Way, found: string]>([
-    ['is the highest', [[1, 2], [5, 3]], 'highest', '5 at 0,1'],
-    ['or the lowest', [[4, 2], [5, 3]], 'lowest', '2 at 1,0'],
-    ['also of losses', [[-4, -2], [-5, -3]], 'highest', '-2 at 1,0'],
-    ['passes over what cannot be computed', [[NaN, 2], [Infinity, -Infinity]], 'highest', '2 at 1,0'],
-    ['names all that are just as good', [[7, 2, 7], [7, 3, 1]], 'highest', '7 at 0,0 or 2,0 or 0,1'],
+    [
+      'is the highest',
+      [
+        [1, 2],
+        [5, 3],
+      ],
+      'highest',
+      '5 at 0,1',
+    ],
+    [
+      'or the lowest',
+      [
+        [4, 2],
+        [5, 3],
+      ],
+      'lowest',
+      '2 at 1,0',
+    ],
+    [
+      'also of losses',
+      [
+        [-4, -2],
+        [-5, -3],
+      ],
+      'highest',
+      '-2 at 1,0',
+    ],
+    [
+      'passes over what cannot be computed',
+      [
+        [NaN, 2],
+        [Infinity, -Infinity],
+      ],
+      'highest',
+      '2 at 1,0',
+    ],
+    [
+      'names all that are just as good',
+      [
+        [7, 2, 7],
+        [7, 3, 1],
+      ],
+      'highest',
+      '7 at 0,0 or 2,0 or 0,1',
+    ],
     ['takes float64’s rounding for nothing', [[0.1 + 0.2, 0.3]], 'highest', '0.30000000000000004 at 0,0 or 1,0'],
     ['does not take a small difference for nothing', [[1, 1.00001]], 'highest', '1.00001 at 1,0'],
     ['is none where nothing can be computed', [[NaN, NaN]], 'highest', 'none'],
   ])('%s', (_claim, values, way, found) => expect(said(values, way)).toBe(found));
 
   it('is the one nearest to today of several that are equally good', () => {
-    expect(said([[7, 2, 7], [7, 3, 1]], 'highest', { i: 2, j: 1 })).toBe('7 at 2,0 or 0,0 or 0,1');
+    expect(
+      said(
+        [
+          [7, 2, 7],
+          [7, 3, 1],
+        ],
+        'highest',
+        { i: 2, j: 1 },
+      ),
+    ).toBe('7 at 2,0 or 0,0 or 0,1');
   });
 });
 

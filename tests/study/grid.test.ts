@@ -31,7 +31,11 @@ describe('a picture looks', () => {
 
 const twoInputs = 'a: 2 | range: 0 4\nb: 3 | range: 1 5\nr: (a + 1) * b / (a + b - 5)';
 
-const expected = [[-0.25, -1.5, NaN], [-1.5, NaN, 7.5], [NaN, 7.5, 6.25]];
+const expected = [
+  [-0.25, -1.5, NaN],
+  [-1.5, NaN, 7.5],
+  [NaN, 7.5, 6.25],
+];
 
 function movedIn(text: string): { question: ReturnType<typeof asked>; across: Lever; down: Lever } {
   const question = asked(modelOf(text), 'r');

@@ -4,14 +4,19 @@ import { lever } from '../../src/model/view';
 import { heldSurface } from '../../src/study/heldSurface';
 import { asked, idOf, modelOf } from '../model/table';
 
-const question = asked(modelOf(`
+const question = asked(
+  modelOf(`
   early [day]: 10
   late [week]: 2
   holes: 60
   r: early * 1000 / one + late / one * 7 + holes / 1000
   one [day]: 1
-`), 'r');
-const [early, late, holes] = ['early', 'late', 'holes'].map((name) => lever(question.view, idOf(question.view.model, name))!);
+`),
+  'r',
+);
+const [early, late, holes] = ['early', 'late', 'holes'].map((name) =>
+  lever(question.view, idOf(question.view.model, name))!,
+);
 const giving = { lever: late!, each: decimal(1).dividedBy(7) };
 
 describe('of a result as two inputs move', () => {

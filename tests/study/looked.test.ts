@@ -18,13 +18,26 @@ function look(exact: (x: Decimal) => Decimal, float = (x: number) => exact(decim
 
 describe('a place is computed exactly', () => {
   it('where float64 cannot compute it', () => {
-    expect(look((x) => x.plus(1), (x) => (x === 5 ? NaN : x + 1)).at(5)).toBe(6);
+    expect(
+      look(
+        (x) => x.plus(1),
+        (x) => (x === 5 ? NaN : x + 1),
+      ).at(5),
+    ).toBe(6);
   });
 
   it('where float64 comes to 0 and the height does not', () => {
-    const { at } = look((x) => x.minus(5).plus('1e-400'), (x) => x - 5);
+    const { at } = look(
+      (x) => x.minus(5).plus('1e-400'),
+      (x) => x - 5,
+    );
     expect(at(5)).toBeGreaterThan(0);
-    expect(look((x) => x.minus(5).minus('1e-400'), (x) => x - 5).at(5)).toBeLessThan(0);
+    expect(
+      look(
+        (x) => x.minus(5).minus('1e-400'),
+        (x) => x - 5,
+      ).at(5),
+    ).toBeLessThan(0);
   });
 
   it('beside a change of side, and hardly anywhere else', () => {

@@ -46,7 +46,9 @@ describe('all inputs drawn together', () => {
     expect(pairs(three)).toEqual(['y x', 'y z']);
   });
   it('once where both say so', () => {
-    expect(pairs('a: x + y\nx: 3 | range: 2 7 | correlation: y 0.5\ny: 3 | range: 2 7 | correlation: x 0.5')).toEqual(['x y']);
+    expect(pairs('a: x + y\nx: 3 | range: 2 7 | correlation: y 0.5\ny: 3 | range: 2 7 | correlation: x 0.5')).toEqual([
+      'x y',
+    ]);
   });
 });
 

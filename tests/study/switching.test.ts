@@ -22,7 +22,10 @@ const stand = 'costs: 150\nprice: 2 | range: 1.6 2.2\nheads: 100\nidle: 3\nr: pr
 describe('switching values', () => {
   it('come with the thinnest margin first, ties in file order, and those that cannot flip it last', () => {
     expect(switches(stand)).toEqual([
-      'price: 1.5 (1.5) -25 %', 'heads: 75 (75) -25 %', 'costs: 200 (200) 33.3333 %', 'idle: none () no change',
+      'price: 1.5 (1.5) -25 %',
+      'heads: 75 (75) -25 %',
+      'costs: 200 (200) 33.3333 %',
+      'idle: none () no change',
     ]);
   });
 

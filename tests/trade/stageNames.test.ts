@@ -12,10 +12,22 @@ function called(labels: readonly string[]): string[] {
 
 describe('stages are called', () => {
   it.each([
-    [['Time on nursery boards', 'Time on finishing boards'], ['nursery', 'finishing']],
-    [['Days crowded', 'Days wide'], ['crowded', 'wide']],
-    [['Weeks in the tunnel', 'Weeks at full light'], ['tunnel', 'full light']],
-    [['Nursery time', 'Finishing days'], ['nursery', 'finishing']],
+    [
+      ['Time on nursery boards', 'Time on finishing boards'],
+      ['nursery', 'finishing'],
+    ],
+    [
+      ['Days crowded', 'Days wide'],
+      ['crowded', 'wide'],
+    ],
+    [
+      ['Weeks in the tunnel', 'Weeks at full light'],
+      ['tunnel', 'full light'],
+    ],
+    [
+      ['Nursery time', 'Finishing days'],
+      ['nursery', 'finishing'],
+    ],
   ])('as the labels of their times say: %s', (labels, names) => {
     expect(called(labels)).toEqual(names);
   });

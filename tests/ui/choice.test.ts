@@ -30,9 +30,12 @@ test('a choice is kept, comes back, and gives way where the model does not have 
   choice.setSetting('target', '5');
   const other = start().choice;
   other.restore(choice.kept());
-  expect([other.result(), other.input(), other.setting('target'), other.setting('else')]).toEqual(
-    ['sales', 'price', '5', ''],
-  );
+  expect([other.result(), other.input(), other.setting('target'), other.setting('else')]).toEqual([
+    'sales',
+    'price',
+    '5',
+    '',
+  ]);
   const { model, origin } = nursery('name,formula\nx,1\ny,2 * x\n');
   live.open(momentOf(model, origin));
   expect([choice.result(), choice.input(), choice.whose()]).toEqual(['y', 'x', 'plan']);

@@ -21,7 +21,9 @@ function start(): { field: Field; live: Live; drafts: Drafts; committed: () => s
     const drafts = createDrafts(live);
     const committed = (): string => live.shown(0, idOf(live.model(), 'wage')).content?.text ?? '';
     const field = createField({
-      live, drafts, committed,
+      live,
+      drafts,
+      committed,
       key: () => key,
       show: (text) => german.written(text),
       read: (typed) => typedNumber(typed, german),
@@ -47,9 +49,11 @@ test('invalid text is kept with its reason while the number before stands, and m
   const { field, drafts, committed, type } = start();
   type('15.5');
   field.onBlur();
-  expect([committed(), field.text(), field.problem()?.message]).toEqual(
-    ['14.5', '15.5', 'decimal point: 15.5. Write 15,5.'],
-  );
+  expect([committed(), field.text(), field.problem()?.message]).toEqual([
+    '14.5',
+    '15.5',
+    'decimal point: 15.5. Write 15,5.',
+  ]);
   expect(drafts.all()).toEqual([[3, 'formula', '15.5']]);
   type('15,5');
   expect([committed(), field.problem(), drafts.all()]).toEqual(['15.5', undefined, []]);

@@ -4,7 +4,9 @@ import { parseUnit, type Unit } from '../../src/core/unit';
 import { createFormat } from '../../src/ui/format';
 
 const [british, german, indian, french] = ['en-GB', 'de-DE', 'en-IN', 'fr-FR'].map(createFormat) as [
-  ReturnType<typeof createFormat>, ReturnType<typeof createFormat>, ReturnType<typeof createFormat>,
+  ReturnType<typeof createFormat>,
+  ReturnType<typeof createFormat>,
+  ReturnType<typeof createFormat>,
   ReturnType<typeof createFormat>,
 ];
 
@@ -62,7 +64,12 @@ describe('a calculated number has the digits that its unit calls for', () => {
 });
 
 describe('half is rounded away from zero', () => {
-  test.each([['0.5', '1'], ['-0.5', '−1'], ['2.5', '3'], ['-0.4', '0']])('%s: %s', (value, shown) => {
+  test.each([
+    ['0.5', '1'],
+    ['-0.5', '−1'],
+    ['2.5', '3'],
+    ['-0.4', '0'],
+  ])('%s: %s', (value, shown) => {
     expect(british.fixed(decimal(value), 0)).toBe(shown);
   });
 });
@@ -86,8 +93,10 @@ test('all digits are one press away', () => {
 });
 
 describe('an axis has no more decimals than its ticks need', () => {
-  test.each([[0.30000000000000004, 0.1, '0.3'], [2, 0.5, '2.0'], [15000, 5000, '15,000'], [-0.05, 0.05, '−0.05']])(
-    '%s in steps of %s: %s',
-    (value, step, shown) => expect(british.tick(value, step)).toBe(shown),
-  );
+  test.each([
+    [0.30000000000000004, 0.1, '0.3'],
+    [2, 0.5, '2.0'],
+    [15000, 5000, '15,000'],
+    [-0.05, 0.05, '−0.05'],
+  ])('%s in steps of %s: %s', (value, step, shown) => expect(british.tick(value, step)).toBe(shown));
 });

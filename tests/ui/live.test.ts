@@ -50,10 +50,11 @@ test('only readers of what moved are woken', () => {
   const cells = ['sales', 'hands', 'wage'].map((name) => [name, id(name)] as const);
   const woken: string[] = [];
   createRoot((dispose) => {
-    for (const [name, cell] of cells) createEffect(() => {
-      live.shown(1, cell);
-      woken.push(name);
-    });
+    for (const [name, cell] of cells)
+      createEffect(() => {
+        live.shown(1, cell);
+        woken.push(name);
+      });
     queueMicrotask(dispose);
   });
   woken.length = 0;

@@ -5,7 +5,9 @@ import { carriedOn, changesOf, isSession, reopen, type Session } from '../../src
 import { idOf, nursery, text } from './nursery';
 
 function sessionOf(changes: Session['changes'] = []): Session {
-  const { origin: { name, shipped, opened, bytes } } = nursery();
+  const {
+    origin: { name, shipped, opened, bytes },
+  } = nursery();
   return { version: 1, name, shipped, opened, bytes, changes, drafts: [], choice: {}, at: 5 };
 }
 

@@ -48,8 +48,10 @@ describe('what could mean two things is refused, with what to write', () => {
 test('every number is read back from how it is shown', () => {
   const written = fc.tuple(fc.boolean(), fc.bigInt(0n, 10n ** 20n), fc.stringMatching(/^\d{0,12}$/));
   const locales = fc.constantFrom('en-GB', 'de-DE', 'fr-FR', 'en-IN', 'de-CH', 'es-ES', 'ar-EG', 'hi-IN', 'sv-SE');
-  fc.assert(fc.property(written, locales, ([minus, whole, part], locale) => {
-    const text = `${minus ? '-' : ''}${whole}${part && `.${part}`}`;
-    expect(typedNumber(createFormat(locale).written(text), createFormat(locale))).toEqual({ text });
-  }));
+  fc.assert(
+    fc.property(written, locales, ([minus, whole, part], locale) => {
+      const text = `${minus ? '-' : ''}${whole}${part && `.${part}`}`;
+      expect(typedNumber(createFormat(locale).written(text), createFormat(locale))).toEqual({ text });
+    }),
+  );
 });

@@ -37,8 +37,12 @@ export function Asked(props: AskedProps): JSX.Element {
 function Words(props: { cell: Cell }): JSX.Element {
   return (
     <div class="asked-words">
-      <Show when={props.cell.note}><p>{props.cell.note}</p></Show>
-      <Show when={props.cell.source}><p class="quiet">Source: {props.cell.source}</p></Show>
+      <Show when={props.cell.note}>
+        <p>{props.cell.note}</p>
+      </Show>
+      <Show when={props.cell.source}>
+        <p class="quiet">Source: {props.cell.source}</p>
+      </Show>
     </div>
   );
 }
@@ -46,19 +50,23 @@ function Words(props: { cell: Cell }): JSX.Element {
 function Fillings(props: { cell: Cell; columns: readonly number[] }): JSX.Element {
   const { live } = useWork();
   const [as, setAs] = createSignal<'names' | 'labels'>('names');
-  const fillings = createMemo<readonly Filling[]>(() => {
-    const found: Filling[] = [];
-    props.columns.forEach((plan, column) => {
-      const content = live.shown(plan, props.cell.id).content;
-      const one = { plan, letter: letterOf(column, props.columns.length) };
-      const at = found.findIndex(({ text }) => text === content?.text);
-      const same = found[at];
-      const calculated = content?.kind !== 'input';
-      if (same === undefined) found.push({ text: content?.text ?? '', calculated, plans: [one] });
-      else found[at] = { ...same, plans: [...same.plans, one] };
-    });
-    return found;
-  }, [], { equals: (a, b) => JSON.stringify(a) === JSON.stringify(b) });
+  const fillings = createMemo<readonly Filling[]>(
+    () => {
+      const found: Filling[] = [];
+      props.columns.forEach((plan, column) => {
+        const content = live.shown(plan, props.cell.id).content;
+        const one = { plan, letter: letterOf(column, props.columns.length) };
+        const at = found.findIndex(({ text }) => text === content?.text);
+        const same = found[at];
+        const calculated = content?.kind !== 'input';
+        if (same === undefined) found.push({ text: content?.text ?? '', calculated, plans: [one] });
+        else found[at] = { ...same, plans: [...same.plans, one] };
+      });
+      return found;
+    },
+    [],
+    { equals: (a, b) => JSON.stringify(a) === JSON.stringify(b) },
+  );
   return (
     <div class="asked-made">
       <For each={fillings()}>
@@ -81,12 +89,19 @@ function FillingText(props: { cell: Cell; filling: Filling; alone: boolean; as: 
       <Show when={!props.alone}>
         <p class="filling-plan">
           <For each={props.filling.plans}>
-            {({ plan, letter }) => <><PlanLetter letter={letter} />{planName(plan)} </>}
+            {({ plan, letter }) => (
+              <>
+                <PlanLetter letter={letter} />
+                {planName(plan)}{' '}
+              </>
+            )}
           </For>
         </p>
       </Show>
       <Show when={props.filling.calculated && props.filling.text} fallback={<p class="quiet">Entered here.</p>}>
-        <p><Formula text={props.filling.text} plan={props.filling.plans[0]?.plan ?? 0} as={props.as} /></p>
+        <p>
+          <Formula text={props.filling.text} plan={props.filling.plans[0]?.plan ?? 0} as={props.as} />
+        </p>
       </Show>
       <For each={props.filling.plans}>
         {({ plan, letter }) => (

@@ -10,23 +10,33 @@ export function ChangeEntry(props: { cell: Cell }): JSX.Element {
   const columns = createMemo(() => live.shape().sheet.columns);
   const plans = createMemo(() => columns().filter((column) => (planOfColumn(column) ?? '') !== ''));
   const hasRange = createMemo(() => ['low', 'high'].every((column) => columns().includes(column)));
-  const isInput = createMemo(() => live.shape().plans.some((_plan, p) => {
-    const content = live.shown(p, props.cell.id).content;
-    return content?.kind === 'input' && !content.own;
-  }));
+  const isInput = createMemo(() =>
+    live.shape().plans.some((_plan, p) => {
+      const content = live.shown(p, props.cell.id).content;
+      return content?.kind === 'input' && !content.own;
+    }),
+  );
   return (
     <details class="change-entry">
       <summary>Change its formula{hasRange() && isInput() ? ' or range' : ''}</summary>
       <p class="quiet">
-        A number or a formula in names, with a point for decimals. In formulas this entry is
-        called <code>{props.cell.name}</code>.
+        A number or a formula in names, with a point for decimals. In formulas this entry is called{' '}
+        <code>{props.cell.name}</code>.
       </p>
-      <FormulaField cell={props.cell} column="formula" placeholder="blank"
-        label={plans().length > 0 ? 'In every plan' : 'Formula'} />
+      <FormulaField
+        cell={props.cell}
+        column="formula"
+        placeholder="blank"
+        label={plans().length > 0 ? 'In every plan' : 'Formula'}
+      />
       <For each={plans()}>
         {(column) => (
-          <FormulaField cell={props.cell} column={column} placeholder="as in every plan"
-            label={`In plan ${planOfColumn(column) ?? ''} instead`} />
+          <FormulaField
+            cell={props.cell}
+            column={column}
+            placeholder="as in every plan"
+            label={`In plan ${planOfColumn(column) ?? ''} instead`}
+          />
         )}
       </For>
       <Show when={hasRange() && isInput()}>

@@ -18,9 +18,13 @@ export function ValueWithUnit(props: { cell: Cell; plan: number; full?: boolean 
     return here.value(number, props.cell.unit);
   });
   return (
-    <span class="figure">{text()}<Show when={text() !== 'no value' && props.cell.unitText}>
-      {' '}<span class="unit">{printedUnit(props.cell.unitText)}</span>
-    </Show></span>
+    <span class="figure">
+      {text()}
+      <Show when={text() !== 'no value' && props.cell.unitText}>
+        {' '}
+        <span class="unit">{printedUnit(props.cell.unitText)}</span>
+      </Show>
+    </span>
   );
 }
 
@@ -29,7 +33,9 @@ export function Formula(props: { text: string; plan: number; as: 'names' | 'labe
   const { live, spot } = useWork();
   const words = createMemo(() => formulaWords(props.text, live.shape()));
   const name = (cell: Cell): JSX.Element => (
-    <Link class="name" onPress={() => spot.goTo(cell.id)}>{props.as === 'labels' ? cell.label : cell.name}</Link>
+    <Link class="name" onPress={() => spot.goTo(cell.id)}>
+      {props.as === 'labels' ? cell.label : cell.name}
+    </Link>
   );
   const entry = (cell: Cell): JSX.Element => (
     <Show when={props.as === 'values'} fallback={name(cell)}>

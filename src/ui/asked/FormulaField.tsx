@@ -30,7 +30,10 @@ export function FormulaField(props: FormulaFieldProps): JSX.Element {
     return tried.fault ?? { text };
   };
   const field = createField({
-    live, drafts, committed, read,
+    live,
+    drafts,
+    committed,
+    read,
     key: () => ({ row: props.cell.row, column: props.column }),
     show: (text) => text,
     commit: (text) => {
@@ -40,11 +43,21 @@ export function FormulaField(props: FormulaFieldProps): JSX.Element {
   return (
     <div class="formula-field">
       <label for={fieldId}>{props.label}</label>
-      <textarea id={fieldId} rows="1" spellcheck={false} autocomplete="off" data-model-field=""
-        placeholder={props.placeholder} value={field.text()} aria-invalid={field.problem() === undefined ? undefined : 'true'}
+      <textarea
+        id={fieldId}
+        rows="1"
+        spellcheck={false}
+        autocomplete="off"
+        data-model-field=""
+        placeholder={props.placeholder}
+        value={field.text()}
+        aria-invalid={field.problem() === undefined ? undefined : 'true'}
         aria-describedby={field.problem() === undefined ? undefined : faultId}
-        onInput={(event) => field.onInput(event)} onFocus={() => field.onFocus()} onBlur={() => field.onBlur()}
-        onKeyDown={(event) => field.onKeyDown(event)} />
+        onInput={(event) => field.onInput(event)}
+        onFocus={() => field.onFocus()}
+        onBlur={() => field.onBlur()}
+        onKeyDown={(event) => field.onKeyDown(event)}
+      />
       <Show when={field.problem()}>
         {(problem) => (
           <p class="message fault" id={faultId}>

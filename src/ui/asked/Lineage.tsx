@@ -15,17 +15,20 @@ interface LineageProps {
 /** Longer lists of inputs wait to be opened. */
 const shortList = 10;
 
-
 function sameCells(a: readonly Cell[], b: readonly Cell[]): boolean {
   return a.length === b.length && a.every((cell, i) => cell === b[i]);
 }
 
 /** The cells that stand in some relation to the entry asked about, in any plan shown. */
 function createCells({ live }: Work, related: typeof leaves, asked: LineageProps): Accessor<readonly Cell[]> {
-  const cells = createMemo(() => {
-    const plans = asked.columns.flatMap((plan) => live.shape().plans[plan] ?? []);
-    return related(live.shape(), plans, asked.cell.id);
-  }, [], { equals: sameCells });
+  const cells = createMemo(
+    () => {
+      const plans = asked.columns.flatMap((plan) => live.shape().plans[plan] ?? []);
+      return related(live.shape(), plans, asked.cell.id);
+    },
+    [],
+    { equals: sameCells },
+  );
   return cells;
 }
 
@@ -66,7 +69,8 @@ function Leaf(props: LineageProps): JSX.Element {
       </For>
       <Show when={props.cell.source || props.cell.note}>
         <span class="quiet leaf-source">
-          {props.cell.note}{props.cell.source && ` Source: ${props.cell.source}.`}
+          {props.cell.note}
+          {props.cell.source && ` Source: ${props.cell.source}.`}
         </span>
       </Show>
     </li>
@@ -81,10 +85,14 @@ export function Feeds(props: LineageProps): JSX.Element {
   return (
     <div class="feeds">
       <Show when={direct().length > 0} fallback={<p class="quiet">Nothing is made from it.</p>}>
-        <p><span class="quiet">Feeds</span> <Links cells={direct()} /></p>
+        <p>
+          <span class="quiet">Feeds</span> <Links cells={direct()} />
+        </p>
       </Show>
       <Show when={reached().length > 0}>
-        <p><span class="quiet">Reaches the headlines</span> <Links cells={reached()} /></p>
+        <p>
+          <span class="quiet">Reaches the headlines</span> <Links cells={reached()} />
+        </p>
       </Show>
     </div>
   );

@@ -31,7 +31,10 @@ export function leaves(model: Model, plans: readonly Plan[], cell: number): Cell
 
 /** The cells that read a cell themselves in any of some plans, in file order. */
 export function readers(model: Model, plans: readonly Plan[], cell: number): Cell[] {
-  return inFileOrder(plans.flatMap((plan) => plan.structure.feeds[cell] ?? []), model);
+  return inFileOrder(
+    plans.flatMap((plan) => plan.structure.feeds[cell] ?? []),
+    model,
+  );
 }
 
 /** The headlines that a change of a cell reaches, itself excluded, in file order. */

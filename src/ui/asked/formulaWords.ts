@@ -6,9 +6,22 @@ import { scan, type Token } from '../../formula/scan';
 export type Word = { readonly cell: Cell } | { readonly text: string };
 
 const printed: Record<string, string> = {
-  '*': ' × ', '/': ' ÷ ', '+': ' + ', '-': ' − ',
-  '<': ' < ', '>': ' > ', '<=': ' ≤ ', '>=': ' ≥ ', '==': ' = ', '!=': ' ≠ ',
-  '?': ' ? ', ':': ' : ', ',': ', ', and: ' and ', or: ' or ', not: 'not ',
+  '*': ' × ',
+  '/': ' ÷ ',
+  '+': ' + ',
+  '-': ' − ',
+  '<': ' < ',
+  '>': ' > ',
+  '<=': ' ≤ ',
+  '>=': ' ≥ ',
+  '==': ' = ',
+  '!=': ' ≠ ',
+  '?': ' ? ',
+  ':': ' : ',
+  ',': ', ',
+  and: ' and ',
+  or: ' or ',
+  not: 'not ',
 };
 
 function endsValue(token: Token | undefined): boolean {

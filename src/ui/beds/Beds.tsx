@@ -34,22 +34,37 @@ export function Beds(props: ScreenProps): JSX.Element {
     { value: 'against', label: `A ${nameOf(props.against)}` },
     { value: 'plan', label: `B ${nameOf(props.plan)}` },
   ];
-  const asked = createMemo(() => {
-    const values = props.live.values()[plan()];
-    return values && askedOf(props.live.model().cells, values);
-  }, undefined, { equals: sameAsked });
+  const asked = createMemo(
+    () => {
+      const values = props.live.values()[plan()];
+      return values && askedOf(props.live.model().cells, values);
+    },
+    undefined,
+    { equals: sameAsked },
+  );
   return (
     <section class="question-screen beds" aria-labelledby="beds">
-      <h2 class="heard" id="beds">Beds</h2>
+      <h2 class="heard" id="beds">
+        Beds
+      </h2>
       <Show when={asked()} fallback={<NoSchedule />}>
         {(found) => (
           <>
             <Show when={props.against !== undefined}>
-              <Choices legend="Beds of" options={options()} chosen={looked()}
-                choose={(value) => props.choice.setSetting('beds plan', value)} />
+              <Choices
+                legend="Beds of"
+                options={options()}
+                chosen={looked()}
+                choose={(value) => props.choice.setSetting('beds plan', value)}
+              />
             </Show>
-            <Answer {...props} asked={found()} plan={plan()} name={nameOf(plan())}
-              alone={props.live.shape().plans.length === 1} />
+            <Answer
+              {...props}
+              asked={found()}
+              plan={plan()}
+              name={nameOf(plan())}
+              alone={props.live.shape().plans.length === 1}
+            />
           </>
         )}
       </Show>
@@ -77,7 +92,10 @@ function Answer(props: AnswerProps): JSX.Element {
   const look = createMemo(() => lookAt(props.asked));
   const found = createMemo(() => told(look(), props.alone ? '' : props.name, here));
   const start = createMemo(() => readIsoDate(props.choice.setting('beds start')) ?? mondayOf(new Date()));
-  const later = createLater(() => props.asked, () => start());
+  const later = createLater(
+    () => props.asked,
+    () => start(),
+  );
   const stands = (): void => props.choice.setSetting('question', 'beds');
   const print = (): void => {
     stands();
@@ -86,8 +104,14 @@ function Answer(props: AnswerProps): JSX.Element {
   return (
     <>
       <div class="said" aria-live="polite">
-        <p class="finding"><Sentence phrase={found().main} /></p>
-        <Show when={found().more.length > 0}><p><Sentence phrase={found().more} /></p></Show>
+        <p class="finding">
+          <Sentence phrase={found().main} />
+        </p>
+        <Show when={found().more.length > 0}>
+          <p>
+            <Sentence phrase={found().more} />
+          </p>
+        </Show>
       </div>
       <Faults faults={look().faults} cells={props.asked.cells} quiet={false} goTo={props.goTo} />
       <StageTable look={look()} goTo={props.goTo} />
@@ -104,8 +128,14 @@ function Answer(props: AnswerProps): JSX.Element {
         {(worked) => <YearAndWork {...props} worked={worked()} known={look().faults} beforePrint={stands} />}
       </Show>
       <CrowdingPart {...props} />
-      <Suspense><BestWeeks {...props} /></Suspense>
-      <p class="print-all"><button type="button" class="word" onClick={print}>Print the beds</button></p>
+      <Suspense>
+        <BestWeeks {...props} />
+      </Suspense>
+      <p class="print-all">
+        <button type="button" class="word" onClick={print}>
+          Print the beds
+        </button>
+      </p>
     </>
   );
 }

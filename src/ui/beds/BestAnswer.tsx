@@ -34,24 +34,44 @@ export function BestAnswer(props: BestAnswerProps): JSX.Element {
   const lines = createMemo(() => timeLines(look(), writeDensity));
   const caption = (): string =>
     withUnit({ label: textOf(capital(props.speech.subject)), unitText: props.speech.result.unitText });
-  const table = createMemo(() => tableAskOf(look(), lines(), {
-    result: props.speech.result, caption: caption(), worseText, file: props.file,
-  }));
+  const table = createMemo(() =>
+    tableAskOf(look(), lines(), {
+      result: props.speech.result,
+      caption: caption(),
+      worseText,
+      file: props.file,
+    }),
+  );
   return (
     <>
       <div class="heat-said">
-        <p class="finding"><Sentence phrase={words().main} /></p>
+        <p class="finding">
+          <Sentence phrase={words().main} />
+        </p>
         <For each={[words().more, words().caution]}>
-          {(phrase) => <Show when={phrase.length > 0}><p><Sentence phrase={phrase} /></p></Show>}
+          {(phrase) => (
+            <Show when={phrase.length > 0}>
+              <p>
+                <Sentence phrase={phrase} />
+              </p>
+            </Show>
+          )}
         </For>
       </div>
       <Show when={look().best !== undefined}>
         <LinesFigure look={look()} lines={lines()} what={caption()} label={label()} />
-        <HeatChart drawing={drawing()} label={label()} what={caption()}
-          downTitle={withUnit(look().ask.density.cell)} worseText={worseText}
-          write={(value) => edgeText(look().bands, value, props.speech.result.unit, here)} />
+        <HeatChart
+          drawing={drawing()}
+          label={label()}
+          what={caption()}
+          downTitle={withUnit(look().ask.density.cell)}
+          worseText={worseText}
+          write={(value) => edgeText(look().bands, value, props.speech.result.unit, here)}
+        />
       </Show>
-      <p class="quiet"><Sentence phrase={words().looked} /></p>
+      <p class="quiet">
+        <Sentence phrase={words().looked} />
+      </p>
       <Behind summary="The same numbers as a table">
         <HeatTableView ask={table()} />
       </Behind>
@@ -63,9 +83,7 @@ function writeDensity(density: number): string {
   return here.full(decimal(Number(density.toPrecision(10))));
 }
 
-function LinesFigure(
-  props: { look: BestLook; lines: readonly TimeLine[]; what: string; label: string },
-): JSX.Element {
+function LinesFigure(props: { look: BestLook; lines: readonly TimeLine[]; what: string; label: string }): JSX.Element {
   const easel = createEasel();
   const picture = createMemo((): LinesPicture | undefined => {
     const ink = easel.ink();

@@ -35,31 +35,65 @@ export function BestChoices(props: BestChoicesProps): JSX.Element {
   return (
     <>
       <div class="asking">
-        <Chooser label="Result" groups={props.groups} chosen={props.result.name}
-          choose={(name) => props.choice.setResult(name)} />
+        <Chooser
+          label="Result"
+          groups={props.groups}
+          chosen={props.result.name}
+          choose={(name) => props.choice.setResult(name)}
+        />
         <Show when={props.picked.option.times.length > 1}>
-          <Chooser label="Time by" groups={[{ heading: 'Time', cells: props.picked.option.times.map(({ cell }) => cell) }]}
-            chosen={props.picked.time.cell.name} choose={(name) => set('time', name)} />
+          <Chooser
+            label="Time by"
+            groups={[{ heading: 'Time', cells: props.picked.option.times.map(({ cell }) => cell) }]}
+            chosen={props.picked.time.cell.name}
+            choose={(name) => set('time', name)}
+          />
         </Show>
         <Show when={props.picked.option.densities.length > 1}>
-          <Chooser label="Density by" groups={[{ heading: 'Density', cells: props.picked.option.densities }]}
-            chosen={props.picked.density.name} choose={(name) => set('density', name)} />
+          <Chooser
+            label="Density by"
+            groups={[{ heading: 'Density', cells: props.picked.option.densities }]}
+            chosen={props.picked.density.name}
+            choose={(name) => set('density', name)}
+          />
         </Show>
       </div>
       <Show when={props.canCompare}>
-        <Choices legend="Look at" chosen={props.isCompared ? 'difference' : 'plan'} choose={(whose) => props.choice.setWhose(whose)}
-          options={[{ value: 'difference', label: 'difference B − A' }, { value: 'plan', label: `B ${props.plan}` }]} />
+        <Choices
+          legend="Look at"
+          chosen={props.isCompared ? 'difference' : 'plan'}
+          choose={(whose) => props.choice.setWhose(whose)}
+          options={[
+            { value: 'difference', label: 'difference B − A' },
+            { value: 'plan', label: `B ${props.plan}` },
+          ]}
+        />
       </Show>
       <Show when={props.options.length > 1}>
-        <Choices legend="Time on" chosen={String(props.picked.option.stage)} choose={(stage) => set('stage', stage)}
-          options={props.options.map(({ stage }) => ({ value: String(stage), label: boards(stage) }))} />
+        <Choices
+          legend="Time on"
+          chosen={String(props.picked.option.stage)}
+          choose={(stage) => set('stage', stage)}
+          options={props.options.map(({ stage }) => ({ value: String(stage), label: boards(stage) }))}
+        />
       </Show>
       <Show when={props.picked.time.canHoldTotal}>
-        <Choices legend="As it moves" options={heldOptions()} chosen={props.picked.held}
-          choose={(held) => set('held', held)} />
+        <Choices
+          legend="As it moves"
+          options={heldOptions()}
+          chosen={props.picked.held}
+          choose={(held) => set('held', held)}
+        />
       </Show>
-      <Choices legend="Best is the" options={[{ value: 'highest', label: 'highest' }, { value: 'lowest', label: 'lowest' }]}
-        chosen={props.way} choose={(way) => set(`way ${props.result.name}`, way)} />
+      <Choices
+        legend="Best is the"
+        options={[
+          { value: 'highest', label: 'highest' },
+          { value: 'lowest', label: 'lowest' },
+        ]}
+        chosen={props.way}
+        choose={(way) => set(`way ${props.result.name}`, way)}
+      />
     </>
   );
 }

@@ -39,19 +39,25 @@ export function BestWeeks(props: BestWeeksProps): JSX.Element {
   const groups = createMemo(() => results(props.live.shape(), [props.plan]));
   const result = createMemo(() => chosen(groups(), props.choice.result()));
   // What can be moved hangs on the schedule: other numbers change nothing in it.
-  const options = createMemo(on(
-    () => [props.asked, props.plan, result(), against()] as const,
-    ([, plan, cell, other]): readonly StageOption[] => {
-      const [view, values] = [viewOf(props, cell, other), props.live.values()[plan]];
-      return view === undefined || values === undefined ? [] : stageOptions(view, values);
-    },
-  ), [], { equals: sameOptions });
-  const picked = createMemo(() => chosenOf(options(), {
-    stage: props.choice.setting('best stage'),
-    time: props.choice.setting('best time'),
-    density: props.choice.setting('best density'),
-    held: props.choice.setting('best held'),
-  }));
+  const options = createMemo(
+    on(
+      () => [props.asked, props.plan, result(), against()] as const,
+      ([, plan, cell, other]): readonly StageOption[] => {
+        const [view, values] = [viewOf(props, cell, other), props.live.values()[plan]];
+        return view === undefined || values === undefined ? [] : stageOptions(view, values);
+      },
+    ),
+    [],
+    { equals: sameOptions },
+  );
+  const picked = createMemo(() =>
+    chosenOf(options(), {
+      stage: props.choice.setting('best stage'),
+      time: props.choice.setting('best time'),
+      density: props.choice.setting('best density'),
+      held: props.choice.setting('best held'),
+    }),
+  );
   const both = createMemo((): readonly [Cell, Chosen] | undefined => {
     const [cell, one] = [result(), picked()];
     return cell && one && [cell, one];
@@ -59,8 +65,15 @@ export function BestWeeks(props: BestWeeksProps): JSX.Element {
   return (
     <Show when={both()}>
       {(asked) => (
-        <Asking {...props} less={against()} result={asked()[0]} picked={asked()[1]} groups={groups()}
-          options={options()} canCompare={canCompare()} />
+        <Asking
+          {...props}
+          less={against()}
+          result={asked()[0]}
+          picked={asked()[1]}
+          groups={groups()}
+          options={options()}
+          canCompare={canCompare()}
+        />
       )}
     </Show>
   );
@@ -74,8 +87,14 @@ function viewOf(props: ScreenProps, result: Cell | undefined, against: number | 
 }
 
 function sameOptions(a: readonly StageOption[], b: readonly StageOption[]): boolean {
-  const text = (options: readonly StageOption[]): string => JSON.stringify(options.map(({ stage, times, densities }) =>
-    [stage, times.map(({ cell, canHoldTotal }) => [cell.name, canHoldTotal]), densities.map(({ name }) => name)]));
+  const text = (options: readonly StageOption[]): string =>
+    JSON.stringify(
+      options.map(({ stage, times, densities }) => [
+        stage,
+        times.map(({ cell, canHoldTotal }) => [cell.name, canHoldTotal]),
+        densities.map(({ name }) => name),
+      ]),
+    );
   return text(a) === text(b);
 }
 
@@ -97,16 +116,34 @@ function Asking(props: AskingProps): JSX.Element {
     return kept === 'highest' || kept === 'lowest' ? kept : usualWay(props.result);
   };
   const request = createMemo(() => requestOf(props, way()));
-  const worked = createWork(() => request(), inSight, ({ make }) => lookForBest(make()));
-  const answer = (): ReturnType<typeof worked> =>
-    (worked()?.of.shape === props.live.shape() ? worked() : undefined);
+  const worked = createWork(
+    () => request(),
+    inSight,
+    ({ make }) => lookForBest(make()),
+  );
+  const answer = (): ReturnType<typeof worked> => (worked()?.of.shape === props.live.shape() ? worked() : undefined);
   return (
     <section class="best-weeks two-way" aria-labelledby="best-weeks" ref={section}>
       <h3 id="best-weeks">Best weeks</h3>
-      <BestChoices choice={props.choice} groups={props.groups} result={props.result} options={props.options}
-        picked={props.picked} way={way()} names={props.asked.names} canCompare={props.canCompare}
-        isCompared={props.less !== undefined} plan={props.live.shape().plans[props.plan]?.name ?? ''} />
-      <Show when={answer()} fallback={<p class="heat-wait" role="status">Looking for the best weeks …</p>}>
+      <BestChoices
+        choice={props.choice}
+        groups={props.groups}
+        result={props.result}
+        options={props.options}
+        picked={props.picked}
+        way={way()}
+        names={props.asked.names}
+        canCompare={props.canCompare}
+        isCompared={props.less !== undefined}
+        plan={props.live.shape().plans[props.plan]?.name ?? ''}
+      />
+      <Show
+        when={answer()}
+        fallback={
+          <p class="heat-wait" role="status">
+            Looking for the best weeks …
+          </p>
+        }>
         {(found) => <BestAnswer look={found().found} speech={found().of.speech} file={props.live.origin().name} />}
       </Show>
       <HowWorked choice={props.choice} entry="best weeks" />
@@ -115,7 +152,11 @@ function Asking(props: AskingProps): JSX.Element {
 }
 
 function requestOf(props: AskingProps, way: Way): Request {
-  const { result, picked, asked: { names } } = props;
+  const {
+    result,
+    picked,
+    asked: { names },
+  } = props;
   const [view, values] = [viewOf(props, result, props.less), props.live.values()];
   const [own, other] = [values[props.plan], values[props.less ?? -1]];
   const subject = subjectOf({ asked: { result }, view: props.less === undefined ? 'alone' : 'difference' });

@@ -10,20 +10,28 @@ export function ByWeeksView(props: { found: ByWeeks; names: CropNames }): JSX.El
   return (
     <section aria-labelledby="beds-by-weeks">
       <h3 id="beds-by-weeks">Why not share {props.names.board.many} by weeks?</h3>
-      <p><Sentence phrase={byWeeksTold(props.found, props.names, here)} /></p>
-      <p class="quiet">
-        A crowded {props.names.board.one} carries more {props.names.plant.many}, so the crowded weeks need
-        fewer {props.names.board.many} than their share of the time. Share them
-        by {props.names.plant.many} entering × days ÷ {props.names.plant.many} a {props.names.board.one}.
+      <p>
+        <Sentence phrase={byWeeksTold(props.found, props.names, here)} />
       </p>
-      <div class="table-room" role="region" aria-label={`Table of ways to share the ${props.names.board.many}`} tabindex="0">
+      <p class="quiet">
+        A crowded {props.names.board.one} carries more {props.names.plant.many}, so the crowded weeks need fewer{' '}
+        {props.names.board.many} than their share of the time. Share them by {props.names.plant.many} entering × days ÷{' '}
+        {props.names.plant.many} a {props.names.board.one}.
+      </p>
+      <div
+        class="table-room"
+        role="region"
+        aria-label={`Table of ways to share the ${props.names.board.many}`}
+        tabindex="0">
         <table>
           <thead>
             <tr>
               <th scope="col">{props.names.board.many} shared</th>
               <th scope="col">{props.names.plant.many} a week</th>
               <th scope="col">gain</th>
-              <For each={props.names.stages}>{(_name, i) => <th scope="col">{boardsOf(props.names, i()).many}</th>}</For>
+              <For each={props.names.stages}>
+                {(_name, i) => <th scope="col">{boardsOf(props.names, i()).many}</th>}
+              </For>
             </tr>
           </thead>
           <tbody>

@@ -21,18 +21,25 @@ interface CrowdingProps extends ScreenProps {
 const unknown = decimal(NaN);
 /** A square metre in the squares of the units that spreads are entered in. */
 const squares = { cm: decimal(10_000), in: decimal(1).dividedBy('0.00064516') };
-const patterns = [{ value: 'square', label: 'squares' }, { value: 'staggered', label: 'staggered rows' }] as const;
+const patterns = [
+  { value: 'square', label: 'squares' },
+  { value: 'staggered', label: 'staggered rows' },
+] as const;
 
 /** Numbers that someone enters here, kept with the choice; all blank at first, as no source settles them. */
 function createEntered(props: CrowdingProps) {
   const key = (name: string): string => `beds crowding ${name}`;
   const number = (name: string): Decimal => keptNumber(props.choice.setting(key(name))) ?? unknown;
   const field = (name: string, label: string, unit: string): JSX.Element => (
-    <NumberField label={label} unit={unit} text={props.choice.setting(key(name))}
-      onNumber={(text) => props.choice.setSetting(key(name), text)} />
+    <NumberField
+      label={label}
+      unit={unit}
+      text={props.choice.setting(key(name))}
+      onNumber={(text) => props.choice.setSetting(key(name), text)}
+    />
   );
   const pattern = (): 'square' | 'staggered' =>
-    (props.choice.setting(key('pattern')) === 'staggered' ? 'staggered' : 'square');
+    props.choice.setting(key('pattern')) === 'staggered' ? 'staggered' : 'square';
   return { number, field, pattern, setPattern: (text: string) => props.choice.setSetting(key('pattern'), text) };
 }
 
@@ -45,13 +52,15 @@ export function CrowdingPart(props: CrowdingProps): JSX.Element {
     const values = props.live.values()[props.plan];
     return values === undefined ? unknown : inBase(cell(), values, unknown).times(squares[unit()]);
   };
-  const found = createMemo(() => crowdingOf(props.asked.schedule, area(), {
-    first: entered.number('first'),
-    last: entered.number('last'),
-    rate: entered.number('rate'),
-    loss: entered.number('loss'),
-    pattern: entered.pattern(),
-  }));
+  const found = createMemo(() =>
+    crowdingOf(props.asked.schedule, area(), {
+      first: entered.number('first'),
+      last: entered.number('last'),
+      rate: entered.number('rate'),
+      loss: entered.number('loss'),
+      pattern: entered.pattern(),
+    }),
+  );
   return (
     <Show when={cell()}>
       <section aria-labelledby="beds-crowding">
@@ -67,8 +76,14 @@ export function CrowdingPart(props: CrowdingProps): JSX.Element {
           {entered.field('rate', 'growth at first', '% a day')}
           {entered.field('loss', 'lost for each crowded day', '%')}
         </div>
-        <Show when={found()} fallback={<p class="hint">Enter the two spreads, the second the larger, and the growth.</p>}>
-          {(crowding) => <p><Sentence phrase={crowdingTold(crowding(), props.asked.names, unit(), here)} /></p>}
+        <Show
+          when={found()}
+          fallback={<p class="hint">Enter the two spreads, the second the larger, and the growth.</p>}>
+          {(crowding) => (
+            <p>
+              <Sentence phrase={crowdingTold(crowding(), props.asked.names, unit(), here)} />
+            </p>
+          )}
         </Show>
         <HowWorked choice={props.choice} entry="touching" />
         <NeverMoved {...props} />
@@ -87,11 +102,20 @@ function NeverMoved(props: CrowdingProps): JSX.Element {
   const places = (): string => `${props.asked.names.plant.many} a ${props.asked.names.board.one}`;
   const found = createMemo(() => {
     const stage = only();
-    const [densities, masses] = [['density 1', 'density 2'], ['mass 1', 'mass 2']] as const;
-    return stage && yieldOf({
-      densities: [entered.number(densities[0]), entered.number(densities[1])],
-      masses: [entered.number(masses[0]), entered.number(masses[1])],
-    }, stage.density);
+    const [densities, masses] = [
+      ['density 1', 'density 2'],
+      ['mass 1', 'mass 2'],
+    ] as const;
+    return (
+      stage &&
+      yieldOf(
+        {
+          densities: [entered.number(densities[0]), entered.number(densities[1])],
+          masses: [entered.number(masses[0]), entered.number(masses[1])],
+        },
+        stage.density,
+      )
+    );
   });
   return (
     <Show when={only()}>
@@ -107,8 +131,14 @@ function NeverMoved(props: CrowdingProps): JSX.Element {
           <Show when={found()} fallback={<p class="hint">Enter two trials at densities of their own.</p>}>
             {(known) => (
               <p>
-                <Sentence phrase={yieldTold(known(), counted(stage().density, props.asked.names.plant, here),
-                  props.asked.names, here)} />
+                <Sentence
+                  phrase={yieldTold(
+                    known(),
+                    counted(stage().density, props.asked.names.plant, here),
+                    props.asked.names,
+                    here,
+                  )}
+                />
               </p>
             )}
           </Show>

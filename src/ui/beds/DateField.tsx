@@ -10,8 +10,13 @@ export function DateField(props: { label: string; day: number; choose: (day: num
   return (
     <label class="date-field">
       <span class="chooser-label">{props.label}</span>
-      <input type="date" value={isoDate(props.day)} min="1900-01-01" max="2199-12-31"
-        onChange={(event) => follow(event.currentTarget.value)} />
+      <input
+        type="date"
+        value={isoDate(props.day)}
+        min="1900-01-01"
+        max="2199-12-31"
+        onChange={(event) => follow(event.currentTarget.value)}
+      />
     </label>
   );
 }

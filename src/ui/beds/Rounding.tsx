@@ -15,9 +15,13 @@ export function Rounding(props: RoundingProps): JSX.Element {
   return (
     <section aria-labelledby="beds-rounding">
       <h3 id="beds-rounding">What rounding costs</h3>
-      <p><Sentence phrase={roundingTold(props.loss, props.asked.names, here)} /></p>
+      <p>
+        <Sentence phrase={roundingTold(props.loss, props.asked.names, here)} />
+      </p>
       <Show when={stagesTold(props.loss, props.asked.names, here).length > 0}>
-        <p><Sentence phrase={stagesTold(props.loss, props.asked.names, here)} /></p>
+        <p>
+          <Sentence phrase={stagesTold(props.loss, props.asked.names, here)} />
+        </p>
       </Show>
       <div class="table-room" role="region" aria-label="Table of what rounding costs" tabindex="0">
         <table>
@@ -30,12 +34,20 @@ export function Rounding(props: RoundingProps): JSX.Element {
           </thead>
           <tbody>
             <Index each={lossRows(props.loss, props.asked.names, here)}>
-              {(row) => <tr><th scope="row">{row().label}</th><td>{row().boards}</td><td>{row().plants}</td></tr>}
+              {(row) => (
+                <tr>
+                  <th scope="row">{row().label}</th>
+                  <td>{row().boards}</td>
+                  <td>{row().plants}</td>
+                </tr>
+              )}
             </Index>
           </tbody>
         </table>
       </div>
-      <p><Sentence phrase={nextTold(props.loss, props.asked.names, here)} /></p>
+      <p>
+        <Sentence phrase={nextTold(props.loss, props.asked.names, here)} />
+      </p>
       <Suggestions {...props} />
       <Cautions topics={['foam']} />
     </section>

@@ -12,8 +12,13 @@ export function StageTable(props: { look: Look; goTo: (cell: number) => void }):
         <Index each={lines(props.look, here)}>
           {(line) => (
             <div class="bed-line">
-              <dt>{line().label}<span class="leader" aria-hidden="true" /></dt>
-              <dd>{line().value} <span class="unit">{line().unit}</span></dd>
+              <dt>
+                {line().label}
+                <span class="leader" aria-hidden="true" />
+              </dt>
+              <dd>
+                {line().value} <span class="unit">{line().unit}</span>
+              </dd>
             </div>
           )}
         </Index>
@@ -41,7 +46,12 @@ export function StageTable(props: { look: Look; goTo: (cell: number) => void }):
             <Index each={stageRows(props.look, here)}>
               {(row) => (
                 <tr>
-                  <th scope="row"><span class="led">{row().label}<span class="leader" aria-hidden="true" /></span></th>
+                  <th scope="row">
+                    <span class="led">
+                      {row().label}
+                      <span class="leader" aria-hidden="true" />
+                    </span>
+                  </th>
                   <Index each={row().values}>{(value) => <td>{value()}</td>}</Index>
                 </tr>
               )}

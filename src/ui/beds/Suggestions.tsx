@@ -51,7 +51,10 @@ export function Suggestions(props: SuggestionsProps): JSX.Element {
           {({ told }) => (
             <p>
               <Sentence phrase={told} />{' '}
-              <button type="button" class="link" ref={(button) => queueMicrotask(() => button.focus())}
+              <button
+                type="button"
+                class="link"
+                ref={(button) => queueMicrotask(() => button.focus())}
                 onClick={() => props.live.undo()}>
                 Take it back
               </button>
@@ -59,7 +62,8 @@ export function Suggestions(props: SuggestionsProps): JSX.Element {
           )}
         </Show>
       </div>
-      <Show when={few().length > 0}
+      <Show
+        when={few().length > 0}
         fallback={<p>No other interval, density or half week that was tried finishes more.</p>}>
         <h4>What would help, each by itself</h4>
         <ul class="suggested">
@@ -68,15 +72,17 @@ export function Suggestions(props: SuggestionsProps): JSX.Element {
               <li>
                 <Sentence phrase={suggestionTold(suggestion, props.asked, here)} />{' '}
                 <Show when={moves(suggestion)} fallback={<ToEntry {...props} suggestion={suggestion} />}>
-                  <button type="button" class="link" onClick={() => tryOut(suggestion)}>Try it</button>
+                  <button type="button" class="link" onClick={() => tryOut(suggestion)}>
+                    Try it
+                  </button>
                 </Show>
               </li>
             )}
           </For>
         </ul>
         <p class="quiet">
-          Counted is room only: what fewer days or more holes do to the plants, their price and the hours
-          is not in it. Undo takes a try back.
+          Counted is room only: what fewer days or more holes do to the plants, their price and the hours is not in it.
+          Undo takes a try back.
         </p>
       </Show>
     </>

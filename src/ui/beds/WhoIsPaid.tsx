@@ -23,7 +23,8 @@ export function WhoIsPaid(props: WhoIsPaidProps): JSX.Element {
   return (
     <details class="work-times" open={!isChosen(props.choice) && props.entries.length > 0}>
       <summary>Whose hours are paid</summary>
-      <Show when={props.entries.length > 0}
+      <Show
+        when={props.entries.length > 0}
         fallback={<p>No input is in hours a week, such as h/week, so only the hours needed are counted.</p>}>
         <p class="quiet">
           In each week a hire is paid for the hours that the present staff cannot cover, or for the hours guaranteed,
@@ -34,11 +35,19 @@ export function WhoIsPaid(props: WhoIsPaidProps): JSX.Element {
             <label class="work-time">
               <span>{label}</span>
               <select onChange={(event) => props.choose(part, event.currentTarget.value)}>
-                <Show when={props.choice[part] === ''}><option value="" selected>choose an entry, or none</option></Show>
-                <option value="none" selected={props.choice[part] === 'none'}>none</option>
+                <Show when={props.choice[part] === ''}>
+                  <option value="" selected>
+                    choose an entry, or none
+                  </option>
+                </Show>
+                <option value="none" selected={props.choice[part] === 'none'}>
+                  none
+                </option>
                 <For each={props.entries}>
                   {(cell) => (
-                    <option value={cell.name} selected={cell.name === props.choice[part]}>{told(cell)}</option>
+                    <option value={cell.name} selected={cell.name === props.choice[part]}>
+                      {told(cell)}
+                    </option>
                   )}
                 </For>
               </select>
@@ -48,8 +57,12 @@ export function WhoIsPaid(props: WhoIsPaidProps): JSX.Element {
         <label class="work-time">
           <span>Beyond one person’s hours</span>
           <select onChange={(event) => props.chooseBeyond(event.currentTarget.value)}>
-            <option value="overtime" selected={props.beyond === 'overtime'}>overtime</option>
-            <option value="second hire" selected={props.beyond === 'second hire'}>a second hire, as much guaranteed</option>
+            <option value="overtime" selected={props.beyond === 'overtime'}>
+              overtime
+            </option>
+            <option value="second hire" selected={props.beyond === 'second hire'}>
+              a second hire, as much guaranteed
+            </option>
           </select>
         </label>
       </Show>

@@ -17,7 +17,9 @@ export function WorkTable(props: { list: readonly WorkTask[]; names: CropNames }
         <thead>
           <tr>
             <th scope="col">day</th>
-            <th scope="col" class="what">what</th>
+            <th scope="col" class="what">
+              what
+            </th>
             <th scope="col">{props.names.plant.many}</th>
             <th scope="col">{props.names.board.many}</th>
             <th scope="col">hours</th>
@@ -29,7 +31,11 @@ export function WorkTable(props: { list: readonly WorkTask[]; names: CropNames }
               <For each={tasks}>
                 {(task, i) => (
                   <tr>
-                    {i() === 0 && <th scope="rowgroup" rowspan={tasks.length}>{dates.short(day)}</th>}
+                    {i() === 0 && (
+                      <th scope="rowgroup" rowspan={tasks.length}>
+                        {dates.short(day)}
+                      </th>
+                    )}
                     <td class="what">{taskTold(task, props.names)}</td>
                     <td>{task.task === 'wash' ? '' : whole(task.plants, here)}</td>
                     <td>{whole(task.boards, here)}</td>
@@ -41,7 +47,12 @@ export function WorkTable(props: { list: readonly WorkTask[]; names: CropNames }
           )}
         </For>
         <tfoot>
-          <tr><th scope="row" colspan="4">all hours</th><td>{aligned(hoursIn(props.list), 2, here)}</td></tr>
+          <tr>
+            <th scope="row" colspan="4">
+              all hours
+            </th>
+            <td>{aligned(hoursIn(props.list), 2, here)}</td>
+          </tr>
         </tfoot>
       </table>
     </div>

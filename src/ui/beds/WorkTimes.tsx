@@ -23,7 +23,8 @@ export function WorkTimes(props: WorkTimesProps): JSX.Element {
   return (
     <details class="work-times">
       <summary>What the hours are made of</summary>
-      <Show when={props.entries.length > 0}
+      <Show
+        when={props.entries.length > 0}
         fallback={<p>No entry is a time for each plant or board, such as s/plant, so no hours are counted.</p>}>
         <p class="quiet">
           Taken from the words of the entries until you choose; paid for every plant that enters a step.{' '}
@@ -32,11 +33,15 @@ export function WorkTimes(props: WorkTimesProps): JSX.Element {
         <For each={props.entries}>
           {(entry, i) => (
             <label class="work-time">
-              <span>{entry.cell.label}, {value(entry)}</span>
+              <span>
+                {entry.cell.label}, {value(entry)}
+              </span>
               <select onChange={(event) => props.choose(entry, event.currentTarget.value)}>
                 <For each={countedOptions(props.names)}>
                   {(option) => (
-                    <option value={option.value} selected={option.value === props.at[i()]}>{option.label}</option>
+                    <option value={option.value} selected={option.value === props.at[i()]}>
+                      {option.label}
+                    </option>
                   )}
                 </For>
               </select>

@@ -40,19 +40,29 @@ export function WorkWeek(props: WorkWeekProps): JSX.Element {
         <DateField label="Week from" day={from()} choose={props.setFrom} />
         <Show when={list().length > 0}>
           <div class="work-buttons">
-            <button type="button" class="word" onClick={print}>Print the week</button>
-            <button type="button" class="word" onClick={() => saveTable(list(), from(), props.names)}>Save as a table (CSV)</button>
-            <button type="button" class="word"
-              onClick={() => saveCalendarFile(list(), from(), props)}>
+            <button type="button" class="word" onClick={print}>
+              Print the week
+            </button>
+            <button type="button" class="word" onClick={() => saveTable(list(), from(), props.names)}>
+              Save as a table (CSV)
+            </button>
+            <button type="button" class="word" onClick={() => saveCalendarFile(list(), from(), props)}>
               Save as a calendar file
             </button>
           </div>
         </Show>
       </div>
-      <Show when={isWithin(props.year, from())}
-        fallback={<p class="message">That week does not lie in the year that begins on {dates.long(props.year.start)}.</p>}>
-        <p><Sentence phrase={weekTold(list(), from(), props.steps.length > 0, props.names, here, dates)} /></p>
-        <Show when={list().length > 0}><WorkTable list={list()} names={props.names} /></Show>
+      <Show
+        when={isWithin(props.year, from())}
+        fallback={
+          <p class="message">That week does not lie in the year that begins on {dates.long(props.year.start)}.</p>
+        }>
+        <p>
+          <Sentence phrase={weekTold(list(), from(), props.steps.length > 0, props.names, here, dates)} />
+        </p>
+        <Show when={list().length > 0}>
+          <WorkTable list={list()} names={props.names} />
+        </Show>
       </Show>
       {props.children}
       <Cautions topics={['hands', 'wages']} />

@@ -53,11 +53,17 @@ export function Year(props: YearProps): JSX.Element {
       </div>
       <Faults faults={seasonal()} cells={props.cells} quiet={false} goTo={props.goTo} />
       <Show when={props.year.batches.length > 0}>
-        <p><Sentence phrase={told()} /></p>
+        <p>
+          <Sentence phrase={told()} />
+        </p>
         <Faults faults={props.year.notices} cells={props.cells} quiet={true} goTo={props.goTo} />
         <YearPicture year={props.year} boards={props.boards} names={props.names} label={textOf(told())} />
         <Show when={props.steps.length > 0 ? props.staff : undefined}>
-          {(staff) => <p class="hours-paid"><Sentence phrase={paidTold(weeks(), staff(), here)} /></p>}
+          {(staff) => (
+            <p class="hours-paid">
+              <Sentence phrase={paidTold(weeks(), staff(), here)} />
+            </p>
+          )}
         </Show>
         <Behind summary="Harvest and hours by week">
           <WeekTable year={props.year} weeks={weeks()} names={props.names} paid={props.staff !== undefined} />

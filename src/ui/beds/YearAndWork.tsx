@@ -30,24 +30,43 @@ export function YearAndWork(props: YearAndWorkProps): JSX.Element {
       <Show when={props.worked.loss}>
         {(loss) => (
           <>
-            <Rounding loss={loss()} suggested={props.worked.suggested} asked={props.worked.asked} live={props.live}
-              plan={props.plan} goTo={props.goTo} />
+            <Rounding
+              loss={loss()}
+              suggested={props.worked.suggested}
+              asked={props.worked.asked}
+              live={props.live}
+              plan={props.plan}
+              goTo={props.goTo}
+            />
             <HowWorked choice={props.choice} entry="whole boards" />
           </>
         )}
       </Show>
       <Show when={grows() || props.known.length === 0}>
-        <Year year={props.worked.year} boards={props.worked.asked.schedule.boards.toNumber()} cells={props.asked.cells}
-          names={props.asked.names} known={props.known} steps={times.steps()} staff={paid.staff()}
-          goTo={props.goTo} setStart={(day) => props.choice.setSetting('beds start', isoDate(day))}>
+        <Year
+          year={props.worked.year}
+          boards={props.worked.asked.schedule.boards.toNumber()}
+          cells={props.asked.cells}
+          names={props.asked.names}
+          known={props.known}
+          steps={times.steps()}
+          staff={paid.staff()}
+          goTo={props.goTo}
+          setStart={(day) => props.choice.setSetting('beds start', isoDate(day))}>
           {paid.view()}
         </Year>
         <HowWorked choice={props.choice} entry="calendar" />
       </Show>
       <Show when={grows()}>
-        <WorkWeek year={props.worked.year} steps={times.steps()} from={readIsoDate(props.choice.setting('beds week'))}
+        <WorkWeek
+          year={props.worked.year}
+          steps={times.steps()}
+          from={readIsoDate(props.choice.setting('beds week'))}
           setFrom={(day) => props.choice.setSetting('beds week', isoDate(day))}
-          file={props.live.origin().name} plan={props.name} names={props.asked.names} beforePrint={props.beforePrint}>
+          file={props.live.origin().name}
+          plan={props.name}
+          names={props.asked.names}
+          beforePrint={props.beforePrint}>
           {times.view()}
         </WorkWeek>
         <HowWorked choice={props.choice} entry="hours" />

@@ -42,14 +42,27 @@ export function YearPicture(props: YearPictureProps): JSX.Element {
             </span>
           )}
         </For>
-        <span><i class="limit-swatch" aria-hidden="true" /> {props.names.board.many} there are</span>
-        <Show when={drawn().over.length > 0}><span><b class="over-mark">!</b> over-full</span></Show>
+        <span>
+          <i class="limit-swatch" aria-hidden="true" /> {props.names.board.many} there are
+        </span>
+        <Show when={drawn().over.length > 0}>
+          <span>
+            <b class="over-mark">!</b> over-full
+          </span>
+        </Show>
       </figcaption>
       <div class="year-room" ref={(box) => easel.hold(box)}>
-        <svg class="year-drawing" role="img" aria-label={props.label} width="100%" height={height}
+        <svg
+          class="year-drawing"
+          role="img"
+          aria-label={props.label}
+          width="100%"
+          height={height}
           viewBox={easel.width() > 0 ? `0 0 ${easel.width()} ${height}` : undefined}>
           <Patterns id={id} count={drawn().bands.length} />
-          <Show when={easel.width() > 0}><Drawn bands={drawn()} room={room()} id={id} boards={props.boards} /></Show>
+          <Show when={easel.width() > 0}>
+            <Drawn bands={drawn()} room={room()} id={id} boards={props.boards} />
+          </Show>
         </svg>
       </div>
     </figure>
@@ -92,7 +105,11 @@ function Drawn(props: DrawnProps): JSX.Element {
           <>
             <path class="band" d={path} fill={`url(#${props.id}-${stage})`} />
             <Show when={label}>
-              {(y) => <text class="band-number" x={right() + 5} y={y()} dy="0.35em">{stage + 1}</text>}
+              {(y) => (
+                <text class="band-number" x={right() + 5} y={y()} dy="0.35em">
+                  {stage + 1}
+                </text>
+              )}
             </Show>
           </>
         )}
@@ -101,19 +118,27 @@ function Drawn(props: DrawnProps): JSX.Element {
         {([from, to]) => (
           <>
             <rect class="over" x={from} y={4} width={Math.max(2, to - from)} height={5} />
-            <text class="over-mark" x={from} y={8} dx="-6" dy="0.2em">!</text>
+            <text class="over-mark" x={from} y={8} dx="-6" dy="0.2em">
+              !
+            </text>
           </>
         )}
       </For>
       <line class="limit" x1={props.room.left} x2={right()} y1={props.bands.limit} y2={props.bands.limit} />
       <line class="ground-line" x1={props.room.left} x2={right()} y1={base()} y2={base()} />
-      <text class="axis" x={props.room.left - 6} y={props.bands.limit} dy="0.35em">{whole(props.boards, here)}</text>
-      <text class="axis" x={props.room.left - 6} y={base()} dy="0.1em">0</text>
+      <text class="axis" x={props.room.left - 6} y={props.bands.limit} dy="0.35em">
+        {whole(props.boards, here)}
+      </text>
+      <text class="axis" x={props.room.left - 6} y={base()} dy="0.1em">
+        0
+      </text>
       <For each={months()}>
         {({ day, x }) => (
           <>
             <line class="ground-line" x1={x} x2={x} y1={base()} y2={base() + 4} />
-            <text class="month" x={x + 2} y={base() + 16}>{dates.month(day)}</text>
+            <text class="month" x={x + 2} y={base() + 16}>
+              {dates.month(day)}
+            </text>
           </>
         )}
       </For>

@@ -73,16 +73,23 @@ export function chosenOf(options: readonly StageOption[], choice: BestChoice): C
 /** Whether the best of a result is usually its lowest: of money for each of something, unless it is a gain. */
 export function usualWay({ unit, label, name }: Cell): Way {
   const powers = [...(unit?.dimension ?? [])];
-  const isMoneyForEach = powers.length === 2
-    && powers.some(([kind, power]) => isCurrency(kind) && power === 1)
-    && powers.some(([kind, power]) => isCounted(kind) && power === -1);
-  const isGain = /\b(?:margin|profit|gain|surplus|income|contribution|left|worth)\b/i.test(`${label} ${name.replaceAll('_', ' ')}`);
+  const isMoneyForEach =
+    powers.length === 2 &&
+    powers.some(([kind, power]) => isCurrency(kind) && power === 1) &&
+    powers.some(([kind, power]) => isCounted(kind) && power === -1);
+  const isGain = /\b(?:margin|profit|gain|surplus|income|contribution|left|worth)\b/i.test(
+    `${label} ${name.replaceAll('_', ' ')}`,
+  );
   return isMoneyForEach && !isGain ? 'lowest' : 'highest';
 }
 
 /** Makes a request of a choice as the numbers stand; undefined where its entries are no inputs any more. */
 export function bestAsk(
-  view: View, values: Values, againstValues: Values | undefined, chosen: Chosen, way: Way,
+  view: View,
+  values: Values,
+  againstValues: Values | undefined,
+  chosen: Chosen,
+  way: Way,
 ): BestAsk | undefined {
   const found = stageLevers(view, values).find(({ stage }) => stage === chosen.option.stage);
   const [time, density] = [lever(view, chosen.time.cell.id), lever(view, chosen.density.id)];
@@ -101,8 +108,9 @@ export function bestAsk(
     densities: densityPlaces(density),
     perBoard: (x) => onBoard.float([x]),
     way,
-    failing: (x, y) => checks
-      .filter(({ id }) => heldSurface(alone(id), time, density, giving).float(x, y) === 0)
-      .map(({ label }) => label),
+    failing: (x, y) =>
+      checks
+        .filter(({ id }) => heldSurface(alone(id), time, density, giving).float(x, y) === 0)
+        .map(({ label }) => label),
   };
 }

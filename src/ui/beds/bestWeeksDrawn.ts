@@ -13,11 +13,15 @@ export function drawingOf({ ask, grid, bands, paths, best }: BestLook): HeatDraw
   const [x, y] = [ask.time.base.toNumber(), ask.density.base.toNumber()];
   const today: HeatMark = { x, y, text: 'today', kind: 'today' };
   const isToday = best?.time.eq(ask.time.base) === true && best.density.eq(ask.density.base);
-  const marks: HeatMark[] = best === undefined || isToday
-    ? [{ ...today, text: 'today, the best' }]
-    : [today, { x: best.time.toNumber(), y: best.density.toNumber(), text: 'best', kind: 'best' }];
+  const marks: HeatMark[] =
+    best === undefined || isToday
+      ? [{ ...today, text: 'today, the best' }]
+      : [today, { x: best.time.toNumber(), y: best.density.toNumber(), text: 'best', kind: 'best' }];
   return {
-    grid, bands, paths, marks,
+    grid,
+    bands,
+    paths,
+    marks,
     worse: ask.way === 'highest' ? 'below' : 'above',
     levelText: 'as today',
     acrossTitle: withUnit(ask.time.cell),

@@ -37,7 +37,10 @@ export const near = 0.02;
 const noise = 1e-9;
 
 function placeOf(places: readonly Decimal[], today: Decimal): number {
-  return Math.max(0, places.findIndex((place) => place.eq(today)));
+  return Math.max(
+    0,
+    places.findIndex((place) => place.eq(today)),
+  );
 }
 
 function foundIn(ask: BestAsk, { values, ...grid }: Grid<number>): Found | undefined {
@@ -57,7 +60,11 @@ function foundIn(ask: BestAsk, { values, ...grid }: Grid<number>): Found | undef
     exact: heldSurface(ask.question, ask.time, ask.density, ask.giving).exact(time, density),
     failing: ask.failing(time.toNumber(), density.toNumber()),
     flatTimes: stretch(values[best.j] ?? [], best.i, times),
-    flatDensities: stretch(values.map((row) => row[best.i] ?? NaN), best.j, densities),
+    flatDensities: stretch(
+      values.map((row) => row[best.i] ?? NaN),
+      best.j,
+      densities,
+    ),
   };
 }
 

@@ -24,7 +24,10 @@ export interface LinesDrawing {
 
 /** Ways to draw a line, the first for the best density; no two are alike. */
 const strokes: readonly Pick<Line, 'dash' | 'width'>[] = [
-  { dash: [], width: 2.75 }, { dash: [7, 4], width: 2 }, { dash: [2, 3], width: 2 }, { dash: [10, 3, 2, 3], width: 2 },
+  { dash: [], width: 2.75 },
+  { dash: [7, 4], width: 2 },
+  { dash: [2, 3], width: 2 },
+  { dash: [10, 3, 2, 3], width: 2 },
 ];
 
 /** The lines at the best density, at today's, and at both ends, each once. */
@@ -61,7 +64,10 @@ function endTexts(plot: Plot, lines: readonly TimeLine[], ink: ChartInk): void {
 
 /** The drawing of results over times at a few densities. */
 export function linesPicture(
-  drawing: LinesDrawing, ink: ChartInk, room: { readonly width: number; readonly height: number }, format: Format,
+  drawing: LinesDrawing,
+  ink: ChartInk,
+  room: { readonly width: number; readonly height: number },
+  format: Format,
 ): LinesPicture {
   const xs = drawing.lines[0]?.points.map(({ x }) => x) ?? [];
   const longest = Math.max(2, ...drawing.lines.map(({ text }) => text.length));
@@ -76,7 +82,11 @@ export function linesPicture(
       upright(plot, drawing.today, { colour: ink.text, width: 1, dash: [4, 3] }, 4);
       plot.pen.font = fontOf(ink);
       written(plot.pen, 'today', {
-        x: plot.x(drawing.today), y: plot.top - 12, align: 'center', colour: ink.text, ground: ink.paper,
+        x: plot.x(drawing.today),
+        y: plot.top - 12,
+        align: 'center',
+        colour: ink.text,
+        ground: ink.paper,
       });
     },
     over: (plot) => {
@@ -86,7 +96,11 @@ export function linesPicture(
       const [x, y] = [plot.x(drawing.best.x), plot.y(drawing.best.y)];
       const onRight = x + 50 < plot.right;
       written(plot.pen, 'best', {
-        x: x + (onRight ? 10 : -10), y: y - 12, align: onRight ? 'left' : 'right', colour: ink.text, ground: ink.paper,
+        x: x + (onRight ? 10 : -10),
+        y: y - 12,
+        align: onRight ? 'left' : 'right',
+        colour: ink.text,
+        ground: ink.paper,
       });
     },
   };

@@ -74,7 +74,12 @@ class Words {
 }
 
 function mainOf({ ask }: BestLook, best: Found, { subject }: BestSpeech, words: Words): Phrase {
-  const { time, density, question: { base }, way } = ask;
+  const {
+    time,
+    density,
+    question: { base },
+    way,
+  } = ask;
   const today = say`${words.time(time.base)} at ${words.density(density.base)}`;
   if (best.time.eq(time.base) && best.density.eq(density.base)) {
     const now = words.result(best.exact);
@@ -95,8 +100,16 @@ function stretchOf([from, to]: readonly [Decimal, Decimal], bare: Write, full: W
 
 function flatness({ flatTimes, flatDensities, time, density }: Found, words: Words): Phrase {
   const percent = plainly(`${near * 100}${space}%`);
-  const overTimes = stretchOf(flatTimes, (x) => words.bareTime(x), (x) => words.time(x));
-  const overDensities = stretchOf(flatDensities, (x) => words.bareDensity(x), (x) => words.ownDensity(x));
+  const overTimes = stretchOf(
+    flatTimes,
+    (x) => words.bareTime(x),
+    (x) => words.time(x),
+  );
+  const overDensities = stretchOf(
+    flatDensities,
+    (x) => words.bareDensity(x),
+    (x) => words.ownDensity(x),
+  );
   const [atDensity, withTime] = [words.density(density), words.time(time)];
   return say`At ${atDensity} it stays within ${percent} of the best ${overTimes}; with ${withTime}, ${overDensities}.`;
 }
@@ -110,7 +123,9 @@ function justAsGood({ ask }: BestLook, { ties }: Found, words: Words): Phrase {
 
 /** The edges at which a best lies: `the longest time`, `the fewest plants per board`. */
 function edgesOf(
-  { ask }: BestLook, { i, j }: Found, { plant, board }: CropNames,
+  { ask }: BestLook,
+  { i, j }: Found,
+  { plant, board }: CropNames,
 ): { readonly crowded: string[]; readonly other: string[] } {
   const rises = ask.perBoard(ask.densities.at(-1)!.toNumber()) >= ask.perBoard(ask.densities[0]!.toNumber());
   const [isFirst, isLast] = [j === 0, j === ask.densities.length - 1];
@@ -133,19 +148,23 @@ function edgeTold(look: BestLook, best: Found, names: CropNames): Phrase {
   if (all.length === 0) return [];
   const edge = say`That is ${plainly(all.join(' and '))} looked at: something further out may be better still.`;
   if (crowded.length === 0) return edge;
-  return sentences(edge, plainly(
-    'Longer and closer always wins where nothing in a model makes a crowded day cost anything. '
-    + 'Look for the entry that does, and whether it is 0, before you trust this.',
-  ));
+  return sentences(
+    edge,
+    plainly(
+      'Longer and closer always wins where nothing in a model makes a crowded day cost anything. ' +
+        'Look for the entry that does, and whether it is 0, before you trust this.',
+    ),
+  );
 }
 
 function lookedAt({ ask }: BestLook, words: Words): Phrase {
   const { times, densities, giving } = ask;
   const over = say`Looked at: ${words.bareTime(times[0]!)} to ${words.time(times.at(-1)!)}, `;
   const holes = say`${words.bareDensity(densities[0]!)} to ${words.ownDensity(densities.at(-1)!)}.`;
-  const held = giving === undefined
-    ? plainly(' No other time moves with it.')
-    : say` ${giving.lever.cell.label} gives back each day, so that the total time stays.`;
+  const held =
+    giving === undefined
+      ? plainly(' No other time moves with it.')
+      : say` ${giving.lever.cell.label} gives back each day, so that the total time stays.`;
   return [...over, ...holes, ...held];
 }
 

@@ -1,8 +1,15 @@
 import { exact } from '../../core/exact';
 import { decimal, type Decimal } from '../../core/number';
 import {
-  crowdedDays, daysToSpread, keptAfterCrowding, lawThrough, massAtDensity, touchingSpread, yieldAtDensity,
-  type Growth, type Pattern,
+  crowdedDays,
+  daysToSpread,
+  keptAfterCrowding,
+  lawThrough,
+  massAtDensity,
+  touchingSpread,
+  yieldAtDensity,
+  type Growth,
+  type Pattern,
 } from '../../trade/canopy';
 import { isRunning, type Schedule, type Stage } from '../../trade/schedule';
 
@@ -43,7 +50,12 @@ function share(percent: Decimal): Decimal {
 
 /** The days of a stage on which its plants touch, which have grown since the first stage began. */
 function stageCrowding(
-  { time, density }: Stage, index: number, before: Decimal, growth: Growth<Decimal>, area: Decimal, pattern: Pattern,
+  { time, density }: Stage,
+  index: number,
+  before: Decimal,
+  growth: Growth<Decimal>,
+  area: Decimal,
+  pattern: Pattern,
 ): StageCrowding {
   const touching = touchingSpread(exact, area, density, pattern);
   const age = daysToSpread(exact, growth, touching);
@@ -88,9 +100,7 @@ export interface YieldFound {
 /** @returns undefined until both trials are there */
 export function yieldOf({ densities, masses }: TrialsEntered, density: Decimal): YieldFound | undefined {
   if (![...densities, ...masses].every((number) => number.gt(0)) || densities[0].eq(densities[1])) return undefined;
-  const law = lawThrough(
-    exact, { density: densities[0], mass: masses[0] }, { density: densities[1], mass: masses[1] },
-  );
+  const law = lawThrough(exact, { density: densities[0], mass: masses[0] }, { density: densities[1], mass: masses[1] });
   const mass = massAtDensity(exact, law, density);
   return { mass, perBoard: yieldAtDensity(exact, law, density), fits: law.a.gte(0) && law.b.gt(0) };
 }

@@ -5,7 +5,10 @@ import { days, percent, shown } from './counts';
 import type { Crowding, StageCrowding, YieldFound } from './crowding';
 
 function stageTold(
-  { index, day, crowded, touching }: StageCrowding, names: CropNames, unit: string, format: Format,
+  { index, day, crowded, touching }: StageCrowding,
+  names: CropNames,
+  unit: string,
+  format: Format,
 ): Phrase {
   const boards = boardsOf(names, index).many;
   const spread = `${shown(touching, 1, format)}${space}${unit}`;
@@ -23,7 +26,10 @@ export function crowdingTold({ stages, kept }: Crowding, names: CropNames, unit:
 
 /** What the law through two trials says of today's density. */
 export function yieldTold(
-  { mass, perBoard, fits }: YieldFound, density: string, names: CropNames, format: Format,
+  { mass, perBoard, fits }: YieldFound,
+  density: string,
+  names: CropNames,
+  format: Format,
 ): Phrase {
   if (!fits) return say`These two trials do not bend as the law does: it takes lighter plants where they stand closer.`;
   const [each, all] = [mass, perBoard].map((grams) => `${shown(grams, 0, format)}${space}g`) as [string, string];

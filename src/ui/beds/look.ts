@@ -1,6 +1,12 @@
 import type { Problem } from '../../core/problem';
 import {
-  balancedFlow, handSetFlow, isRunning, wholeBoards, type Balanced, type HandSet, type WholeBoards,
+  balancedFlow,
+  handSetFlow,
+  isRunning,
+  wholeBoards,
+  type Balanced,
+  type HandSet,
+  type WholeBoards,
 } from '../../trade/schedule';
 import { byWeeks, type ByWeeks } from '../../trade/byWeeks';
 import { scheduleFaults } from '../../trade/scheduleFaults';

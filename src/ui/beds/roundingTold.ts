@@ -16,7 +16,9 @@ export interface LossRow {
 
 /** The three ways in which boards do nothing, and by stage where. */
 export function lossRows(
-  { free, partEmpty, waiting, stages }: RoundingLoss, names: CropNames, format: Format,
+  { free, partEmpty, waiting, stages }: RoundingLoss,
+  names: CropNames,
+  format: Format,
 ): LossRow[] {
   const { many } = names.board;
   const row = (label: string, { boards, finishedPerWeek }: Loss): LossRow => ({
@@ -27,7 +29,9 @@ export function lossRows(
   return [
     row(`${many} that wait for the next batch`, waiting),
     row(`places empty on ${many} in use`, partEmpty),
-    ...(stages.length > 1 ? stages.map((stage) => row(`of these on ${boardsOf(names, stage.number - 1).many}`, stage.partEmpty)) : []),
+    ...(stages.length > 1
+      ? stages.map((stage) => row(`of these on ${boardsOf(names, stage.number - 1).many}`, stage.partEmpty))
+      : []),
     row(`${many} that are never used`, free),
   ];
 }
@@ -37,8 +41,9 @@ export function stagesTold({ stages, wholePerWeek }: RoundingLoss, names: CropNa
   if (wholePerWeek.isZero()) return [];
   const part = stages.filter(({ emptyPlaces }) => whole(emptyPlaces, format) !== '0');
   const waiting = stages.filter(({ isMultiple }) => !isMultiple).map(({ number }) => number);
-  const left = part.map(({ number, emptyPlaces }) =>
-    say`A batch leaves ${counted(emptyPlaces, place, format)} empty on ${boardsIn(names, [number])}.`,
+  const left = part.map(
+    ({ number, emptyPlaces }) =>
+      say`A batch leaves ${counted(emptyPlaces, place, format)} empty on ${boardsIn(names, [number])}.`,
   );
   const wait = plainly(names.board.many);
   const days = boardsIn(names, waiting);
@@ -47,7 +52,9 @@ export function stagesTold({ stages, wholePerWeek }: RoundingLoss, names: CropNa
 }
 
 export function roundingTold(
-  { balancedPerWeek, wholePerWeek, share }: RoundingLoss, names: CropNames, format: Format,
+  { balancedPerWeek, wholePerWeek, share }: RoundingLoss,
+  names: CropNames,
+  format: Format,
 ): Phrase {
   const boards = plainly(names.board.many);
   const lost = balancedPerWeek.minus(wholePerWeek);

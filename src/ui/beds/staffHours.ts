@@ -49,9 +49,7 @@ export function isChosen(choice: StaffChoice): boolean {
 }
 
 /** Who is there; a part without an entry is 0 hours, and one person's hours have no end. */
-export function staffOf(
-  entries: readonly Cell[], choice: StaffChoice, beyond: Staff['beyond'], values: Values,
-): Staff {
+export function staffOf(entries: readonly Cell[], choice: StaffChoice, beyond: Staff['beyond'], values: Values): Staff {
   const hours = (part: StaffPart, otherwise: number): number => {
     const cell = entries.find(({ name }) => name === choice[part]);
     if (cell === undefined) return otherwise;

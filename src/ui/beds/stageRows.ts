@@ -10,7 +10,16 @@ export interface StageRow {
   readonly values: readonly string[];
 }
 
-function handRows({ asked: { schedule, names: { plant, board } }, byHand }: Look, format: Format): StageRow[] {
+function handRows(
+  {
+    asked: {
+      schedule,
+      names: { plant, board },
+    },
+    byHand,
+  }: Look,
+  format: Format,
+): StageRow[] {
   if (byHand === undefined) return [];
   const tell = (value: Decimal | undefined, decimals: number): string =>
     value === undefined ? none : shown(value, decimals, format);
@@ -26,7 +35,14 @@ function handRows({ asked: { schedule, names: { plant, board } }, byHand }: Look
 
 /** The stages in numbers; a skipped stage has days only. */
 export function stageRows(look: Look, format: Format): StageRow[] {
-  const { asked: { schedule, names: { plant, board } }, balanced, whole: onBoards } = look;
+  const {
+    asked: {
+      schedule,
+      names: { plant, board },
+    },
+    balanced,
+    whole: onBoards,
+  } = look;
   const row = (label: string, text: (stage: Stage, i: number) => string): StageRow => ({
     label,
     values: schedule.stages.map((stage, i) => (isRunning(stage) ? text(stage, i) : none)),
@@ -52,7 +68,10 @@ export interface Line {
 }
 
 export function lines({ asked, balanced, whole: onBoards }: Look, format: Format): Line[] {
-  const { schedule, names: { plant, board } } = asked;
+  const {
+    schedule,
+    names: { plant, board },
+  } = asked;
   const used = onBoards.batch.isNaN() ? onBoards.batch : decimal(onBoards.boardsUsed);
   const line = (label: string, value: Decimal | number, unit: string): Line => ({
     label,

@@ -59,9 +59,7 @@ function changeTold(change: Change, { schedule, names }: Asked, format: Format):
 }
 
 /** `Sow every 2.5 days instead of 2: 4,700 plants a week, 66 more.` */
-export function suggestionTold(
-  { change, finishedPerWeek, gain }: Suggestion, asked: Asked, format: Format,
-): Phrase {
+export function suggestionTold({ change, finishedPerWeek, gain }: Suggestion, asked: Asked, format: Format): Phrase {
   const what = changeTold(change, asked, format);
   const more = whole(gain, format) === '0' ? shown(gain, 1, format) : whole(gain, format);
   return say`${what}: ${plainly(`${whole(finishedPerWeek, format)} ${asked.names.plant.many}`)} a week, ${more} more.`;

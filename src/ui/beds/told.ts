@@ -31,15 +31,21 @@ function emptyTold({ asked: { schedule, names }, byHand }: Look, format: Format)
     const boards = byHand?.emptyBoards[i];
     return boards?.gt(0) === true && whole(boards, format) !== '0' ? [{ number, boards }] : [];
   });
-  return sentences(...empty.map(({ number, boards }) => {
-    const verb = whole(boards, format) === '1' ? 'stands' : 'stand';
-    return say`Of the ${boardsIn(names, [number])} ${whole(boards, format)} ${plainly(verb)} empty.`;
-  }));
+  return sentences(
+    ...empty.map(({ number, boards }) => {
+      const verb = whole(boards, format) === '1' ? 'stands' : 'stand';
+      return say`Of the ${boardsIn(names, [number])} ${whole(boards, format)} ${plainly(verb)} empty.`;
+    }),
+  );
 }
 
 /** Which stage lets the fewest through, where boards are set by hand. */
 function bottleneckTold(look: Look, format: Format): Phrase {
-  const { byHand, balanced, asked: { names } } = look;
+  const {
+    byHand,
+    balanced,
+    asked: { names },
+  } = look;
   if (byHand === undefined || byHand.finishedPerWeek.isNaN()) return [];
   const flow = counted(byHand.finishedPerWeek, names.plant, format);
   const which = say`The ${boardsFirstMet(names, byHand.bottleneck)} are the bottleneck as set by hand: ${flow} a week.`;
@@ -49,13 +55,23 @@ function bottleneckTold(look: Look, format: Format): Phrase {
 
 /** @param plan blank where the model has no other */
 export function told(look: Look, plan: string, format: Format): Told {
-  const { balanced, whole: onBoards, asked: { names } } = look;
+  const {
+    balanced,
+    whole: onBoards,
+    asked: { names },
+  } = look;
   const who = plan === '' ? [] : say`${plan}: `;
   if (onBoards.finishedPerWeek.isNaN()) {
-    return { main: say`${who}what the beds finish on whole ${plainly(names.board.many)} cannot be computed until a fault is mended.`, more: [] };
+    return {
+      main: say`${who}what the beds finish on whole ${plainly(names.board.many)} cannot be computed until a fault is mended.`,
+      more: [],
+    };
   }
   if (onBoards.batch.isZero()) {
-    return { main: say`${who}no batch fits on the ${plainly(names.board.many)} there are, so nothing finishes.`, more: [] };
+    return {
+      main: say`${who}no batch fits on the ${plainly(names.board.many)} there are, so nothing finishes.`,
+      more: [],
+    };
   }
   const flow = counted(onBoards.finishedPerWeek, names.plant, format);
   const compared = against(onBoards.finishedPerWeek, balanced.finishedPerWeek, format);

@@ -41,8 +41,9 @@ function partsMoved(plan: Plan, input: number, parts: CropParts): Cell[] {
 /** Where a number goes so that only this plan's schedule follows it; a range is kept rather than that. */
 function placed(model: Model, plan: Plan, cell: Cell, parts: CropParts): Pick<Move, 'edit' | 'where'> {
   const usual = editIn(model, plan, cell.id, '');
-  const others = model.plans.filter((other) =>
-    other !== plan && other.contents[cell.id]?.own === false && partsMoved(other, cell.id, parts).length > 0);
+  const others = model.plans.filter(
+    (other) => other !== plan && other.contents[cell.id]?.own === false && partsMoved(other, cell.id, parts).length > 0,
+  );
   if (usual.column !== 'formula' || others.length === 0) return { edit: usual, where: 'the only place' };
   if (cell.range !== undefined || plan.column === undefined) return { edit: usual, where: 'every plan' };
   return { edit: { ...usual, column: plan.column }, where: 'one plan' };
@@ -77,7 +78,8 @@ export function movesTold(moves: readonly Move[], plan: string, format: Format):
   const told = moves.map(({ cell, from, to, where }) => {
     const value = spoken(to, cell.unit, format);
     const before = plainly(spoken(from, cell.unit, format));
-    const place = where === 'one plan' ? say`, in ${plan} only` : plainly(where === 'every plan' ? ', in every plan' : '');
+    const place =
+      where === 'one plan' ? say`, in ${plan} only` : plainly(where === 'every plan' ? ', in every plan' : '');
     return say`${plainly(`${cell.label}: `)}${value} instead of ${before}${beyondRange(to, cell, format)}${place}.`;
   });
   return sentences(...told);

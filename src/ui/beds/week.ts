@@ -62,15 +62,22 @@ export function hoursIn(list: readonly WorkTask[]): number {
 
 /** A week's work in one sentence. */
 export function weekTold(
-  list: readonly WorkTask[], from: number, counts: boolean, names: CropNames, format: Format, dates: Dates,
+  list: readonly WorkTask[],
+  from: number,
+  counts: boolean,
+  names: CropNames,
+  format: Format,
+  dates: Dates,
 ): Phrase {
   const when = say`In the week from ${dates.long(from)}`;
   if (list.length === 0) return say`${when} there is nothing to do.`;
-  const plants = (['sow', 'move', 'harvest'] as const).map((task) => [task, sum(list, task, 'plants'), names.plant] as const);
-  const work = [...plants, ['wash', sum(list, 'wash', 'boards'), names.board] as const];
-  const done = work.filter(([, count]) => count > 0).map(([task, count, noun], i) =>
-    say`${plainly(`${i === 0 ? '' : ', '}${task} `)}${counted(count, noun, format)}`,
+  const plants = (['sow', 'move', 'harvest'] as const).map(
+    (task) => [task, sum(list, task, 'plants'), names.plant] as const,
   );
+  const work = [...plants, ['wash', sum(list, 'wash', 'boards'), names.board] as const];
+  const done = work
+    .filter(([, count]) => count > 0)
+    .map(([task, count, noun], i) => say`${plainly(`${i === 0 ? '' : ', '}${task} `)}${counted(count, noun, format)}`);
   const takes = counts ? say`That takes ${hours(hoursIn(list), format)}.` : plainly('No times are counted.');
   return sentences(say`${when}: ${done.flat()}.`, takes);
 }

@@ -44,14 +44,23 @@ export function createWorkHours(props: HoursProps): WorkHours {
       return known.find((value) => value === chosen) ?? usual[i] ?? 'none';
     });
   });
-  const steps = createMemo(() => {
-    const values = valuesOf(props);
-    return values === undefined ? [] : workSteps(entries(), at(), allowanceOf(cells()), values);
-  }, [], { equals: sameNumbers });
+  const steps = createMemo(
+    () => {
+      const values = valuesOf(props);
+      return values === undefined ? [] : workSteps(entries(), at(), allowanceOf(cells()), values);
+    },
+    [],
+    { equals: sameNumbers },
+  );
   const view = (): JSX.Element => (
-    <WorkTimes entries={entries()} at={at()} names={props.asked.names} allowance={allowanceOf(cells())}
+    <WorkTimes
+      entries={entries()}
+      at={at()}
+      names={props.asked.names}
+      allowance={allowanceOf(cells())}
       values={valuesOf(props)}
-      choose={({ cell }, chosen) => props.choice.setSetting(`beds time ${cell.name}`, chosen)} />
+      choose={({ cell }, chosen) => props.choice.setSetting(`beds time ${cell.name}`, chosen)}
+    />
   );
   return { steps, view };
 }
@@ -65,15 +74,24 @@ export function createPaidStaff(props: HoursProps): PaidStaff {
   const choice = createMemo(() => staffChoice(entries(), chosen));
   const beyond = (): Staff['beyond'] =>
     props.choice.setting('beds beyond hours') === 'second hire' ? 'second hire' : 'overtime';
-  const staff = createMemo(() => {
-    const values = valuesOf(props);
-    if (values === undefined || !isChosen(choice())) return undefined;
-    return staffOf(entries(), choice(), beyond(), values);
-  }, undefined, { equals: sameNumbers });
+  const staff = createMemo(
+    () => {
+      const values = valuesOf(props);
+      if (values === undefined || !isChosen(choice())) return undefined;
+      return staffOf(entries(), choice(), beyond(), values);
+    },
+    undefined,
+    { equals: sameNumbers },
+  );
   const view = (): JSX.Element => (
-    <WhoIsPaid entries={entries()} choice={choice()} beyond={beyond()} values={valuesOf(props)}
+    <WhoIsPaid
+      entries={entries()}
+      choice={choice()}
+      beyond={beyond()}
+      values={valuesOf(props)}
       choose={(part, name) => props.choice.setSetting(`beds ${part} hours`, name)}
-      chooseBeyond={(cover) => props.choice.setSetting('beds beyond hours', cover)} />
+      chooseBeyond={(cover) => props.choice.setSetting('beds beyond hours', cover)}
+    />
   );
   return { staff, view };
 }

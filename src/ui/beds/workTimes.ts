@@ -76,7 +76,10 @@ export function allowanceOf(cells: readonly Cell[]): Cell | undefined {
 
 /** The steps of the work in seconds, allowance in them; an entry without a number counts nothing. */
 export function workSteps(
-  entries: readonly TimeEntry[], at: readonly CountedAt[], allowance: Cell | undefined, values: Values,
+  entries: readonly TimeEntry[],
+  at: readonly CountedAt[],
+  allowance: Cell | undefined,
+  values: Values,
 ): WorkStep[] {
   const share = inBase(allowance, values, decimal(0));
   return entries.flatMap(({ cell, per }, i): WorkStep[] => {

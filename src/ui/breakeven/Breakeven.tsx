@@ -31,11 +31,18 @@ export function Breakeven(props: ScreenProps): JSX.Element {
   });
   return (
     <section class="question-screen breakeven" aria-labelledby="breakeven">
-      <h2 class="heard" id="breakeven">Breakeven</h2>
+      <h2 class="heard" id="breakeven">
+        Breakeven
+      </h2>
       <Show when={both()} fallback={<NothingToAsk />}>
         {(cells) => (
-          <Asking {...props} result={cells()[0]} input={cells()[1]}
-            resultGroups={resultGroups()} inputGroups={inputGroups()} />
+          <Asking
+            {...props}
+            result={cells()[0]}
+            input={cells()[1]}
+            resultGroups={resultGroups()}
+            inputGroups={inputGroups()}
+          />
         )}
       </Show>
     </section>
@@ -65,13 +72,26 @@ function Asking(props: AskingProps): JSX.Element {
   const error = createMemo(() => errorIn(props.live, props.result, plansLookedAt(props.plan, props.against)));
   return (
     <>
-      <UsualQuestions live={props.live} plan={props.plan} prepared={prepared()} input={props.input}
-        ask={(name) => props.choice.setInput(name)} />
+      <UsualQuestions
+        live={props.live}
+        plan={props.plan}
+        prepared={prepared()}
+        input={props.input}
+        ask={(name) => props.choice.setInput(name)}
+      />
       <div class="asking">
-        <Chooser label="Result" groups={props.resultGroups} chosen={props.result.name}
-          choose={(name) => props.choice.setResult(name)} />
-        <Chooser label="as this input moves" groups={props.inputGroups} chosen={props.input.name}
-          choose={(name) => props.choice.setInput(name)} />
+        <Chooser
+          label="Result"
+          groups={props.resultGroups}
+          chosen={props.result.name}
+          choose={(name) => props.choice.setResult(name)}
+        />
+        <Chooser
+          label="as this input moves"
+          groups={props.inputGroups}
+          chosen={props.input.name}
+          choose={(name) => props.choice.setInput(name)}
+        />
       </div>
       <Switch>
         <Match when={error()}>
@@ -79,9 +99,7 @@ function Asking(props: AskingProps): JSX.Element {
             <CannotCompute result={props.result} error={reason()} cells={props.live.model().cells} goTo={props.goTo} />
           )}
         </Match>
-        <Match when={lines()}>
-          {(ready) => <BreakevenAnswer {...props} lines={ready()} subject={subject()} />}
-        </Match>
+        <Match when={lines()}>{(ready) => <BreakevenAnswer {...props} lines={ready()} subject={subject()} />}</Match>
       </Switch>
     </>
   );

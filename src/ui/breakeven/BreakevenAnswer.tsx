@@ -25,7 +25,10 @@ interface BreakevenAnswerProps extends ScreenProps {
   readonly subject: Subject;
 }
 
-const views = [{ value: 'both', label: 'both plans' }, { value: 'difference', label: 'difference B − A' }] as const;
+const views = [
+  { value: 'both', label: 'both plans' },
+  { value: 'difference', label: 'difference B − A' },
+] as const;
 
 /** The answer about one result and one input: in words, as a chart and as tables. */
 export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
@@ -61,24 +64,46 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
   return (
     <>
       <div class="said" aria-live="polite">
-        <p class="finding"><Sentence phrase={words().main} /></p>
-        <Show when={words().more.length > 0}><p><Sentence phrase={words().more} /></p></Show>
+        <p class="finding">
+          <Sentence phrase={words().main} />
+        </p>
+        <Show when={words().more.length > 0}>
+          <p>
+            <Sentence phrase={words().more} />
+          </p>
+        </Show>
       </div>
       <Show when={settings.view() !== 'alone'}>
         <Choices legend="Draw" options={views} chosen={settings.view()} choose={(view) => settings.setView(view)} />
       </Show>
-      <BreakevenChart matter={matter()} quick={study.quick()} looked={settings.looked()}
-        label={textOf(sentences(words().main, words().more))} />
+      <BreakevenChart
+        matter={matter()}
+        quick={study.quick()}
+        looked={settings.looked()}
+        label={textOf(sentences(words().main, words().more))}
+      />
       <div class="settings">
-        <NumberField label="target" unit={printedUnit(props.result.unitText)} text={numberToText(settings.target())}
-          onNumber={(text) => settings.setTarget(text)} />
-        <RangeFields lookedAt={settings.range()} unit={printedUnit(props.input.unitText)} drawn={study.quick().drawn}
-          onEnd={(end, text) => settings.setEnd(end, text)} />
+        <NumberField
+          label="target"
+          unit={printedUnit(props.result.unitText)}
+          text={numberToText(settings.target())}
+          onNumber={(text) => settings.setTarget(text)}
+        />
+        <RangeFields
+          lookedAt={settings.range()}
+          unit={printedUnit(props.input.unitText)}
+          drawn={study.quick().drawn}
+          onEnd={(end, text) => settings.setEnd(end, text)}
+        />
       </div>
       <BreakevenTables matter={matter()} quick={study.quick()} looked={settings.looked()} exact={study.exact()} />
       <HowWorked choice={props.choice} entry="breakeven" />
-      <TwoWay {...props} view={settings.view()} targets={settings.targets()}
-        range={settings.range().own ? settings.range().range : undefined} />
+      <TwoWay
+        {...props}
+        view={settings.view()}
+        targets={settings.targets()}
+        range={settings.range().own ? settings.range().range : undefined}
+      />
     </>
   );
 }

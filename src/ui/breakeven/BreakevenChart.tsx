@@ -45,7 +45,8 @@ export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
     const looked = props.looked;
     const { moved, lines, targets, found } = props.matter;
     const inSight = looked.shown.map((name) =>
-      (quick.points[name] ?? []).filter(({ x }) => x >= quick.drawn.from && x <= quick.drawn.to));
+      (quick.points[name] ?? []).filter(({ x }) => x >= quick.drawn.from && x <= quick.drawn.to),
+    );
     const target = targets[looked.shown[0] ?? 'plan'].toNumber();
     const always = looked.shown.map((name) => lines[name]?.base.toNumber() ?? target);
     if (isMet(props.matter, looked, quick.drawn)) always.push(target);
@@ -89,7 +90,11 @@ function Key(props: { matter: Matter; shown: readonly LineName[] }): JSX.Element
           )}
         </For>
       </Show>
-      <Show when={props.matter.moved.range}><span><span class="range-swatch" aria-hidden="true" /> its range</span></Show>
+      <Show when={props.matter.moved.range}>
+        <span>
+          <span class="range-swatch" aria-hidden="true" /> its range
+        </span>
+      </Show>
     </figcaption>
   );
 }

@@ -42,14 +42,23 @@ function Turns(props: BreakevenTablesProps): JSX.Element {
           <caption>Crossings and breaks{props.exact ? '' : ' (being worked out exactly …)'}</caption>
           <thead>
             <tr>
-              <th scope="col">{inputCell().label}{inUnit(inputCell().unitText)}</th>
+              <th scope="col">
+                {inputCell().label}
+                {inUnit(inputCell().unitText)}
+              </th>
               <th scope="col">what happens there</th>
               <th scope="col">from today</th>
             </tr>
           </thead>
           <tbody>
             <For each={rows()}>
-              {(row) => <tr><th scope="row">{row.value}</th><td class="words">{row.what}</td><td>{row.change}</td></tr>}
+              {(row) => (
+                <tr>
+                  <th scope="row">{row.value}</th>
+                  <td class="words">{row.what}</td>
+                  <td>{row.change}</td>
+                </tr>
+              )}
             </For>
           </tbody>
         </table>
@@ -59,7 +68,8 @@ function Turns(props: BreakevenTablesProps): JSX.Element {
 }
 
 function Sampled(props: BreakevenTablesProps): JSX.Element {
-  const columns = (): LineName[] => (props.matter.lines.against === undefined ? ['plan'] : ['against', 'plan', 'difference']);
+  const columns = (): LineName[] =>
+    props.matter.lines.against === undefined ? ['plan'] : ['against', 'plan', 'difference'];
   const headings = (): Record<LineName, string> => ({
     against: `A ${props.matter.asked.against ?? ''}`,
     plan: props.matter.lines.against === undefined ? props.matter.asked.result.label : `B ${props.matter.asked.plan}`,
@@ -67,17 +77,26 @@ function Sampled(props: BreakevenTablesProps): JSX.Element {
   });
   const rows = createMemo(() => sampledRows(props.quick, props.matter.lines, columns()));
   const decimals = createMemo(() => {
-    const all = rows().flatMap(({ ys }) => ys).filter((y) => !Number.isNaN(y)).map(Math.abs);
+    const all = rows()
+      .flatMap(({ ys }) => ys)
+      .filter((y) => !Number.isNaN(y))
+      .map(Math.abs);
     return decimalsFor(decimal(Math.max(0, ...all)), props.matter.asked.result.unit);
   });
   const shown = (y: number): string => (Number.isNaN(y) ? 'cannot be computed' : here.fixed(decimal(y), decimals()));
   return (
     <div class="table-room" role="region" aria-label="The lines as numbers" tabindex="0">
       <table>
-        <caption>{props.matter.asked.result.label}{inUnit(props.matter.asked.result.unitText)}</caption>
+        <caption>
+          {props.matter.asked.result.label}
+          {inUnit(props.matter.asked.result.unitText)}
+        </caption>
         <thead>
           <tr>
-            <th scope="col">{props.matter.moved.cell.label}{inUnit(props.matter.moved.cell.unitText)}</th>
+            <th scope="col">
+              {props.matter.moved.cell.label}
+              {inUnit(props.matter.moved.cell.unitText)}
+            </th>
             <For each={columns()}>{(name) => <th scope="col">{headings()[name]}</th>}</For>
           </tr>
         </thead>

@@ -23,11 +23,17 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
     setTyped(undefined);
     setProblem('');
   };
-  createEffect(on(() => props.text, (text) => {
-    const current = typed();
-    const read = current === undefined ? undefined : typedNumber(current, here);
-    if (read === undefined || !('text' in read) || read.text !== text) reset();
-  }, { defer: true }));
+  createEffect(
+    on(
+      () => props.text,
+      (text) => {
+        const current = typed();
+        const read = current === undefined ? undefined : typedNumber(current, here);
+        if (read === undefined || !('text' in read) || read.text !== text) reset();
+      },
+      { defer: true },
+    ),
+  );
   const input = (text: string): void => {
     setTyped(text);
     const read = typedNumber(text, here);
@@ -39,15 +45,27 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
     <div class="asked-number">
       <label>
         <span>{props.label}</span>
-        <input type="text" inputmode="decimal" autocomplete="off" value={typed() ?? here.written(props.text)}
-          aria-invalid={problem() === '' ? undefined : 'true'} aria-describedby={problem() === '' ? undefined : faultId}
+        <input
+          type="text"
+          inputmode="decimal"
+          autocomplete="off"
+          value={typed() ?? here.written(props.text)}
+          aria-invalid={problem() === '' ? undefined : 'true'}
+          aria-describedby={problem() === '' ? undefined : faultId}
           onInput={(event) => input(event.currentTarget.value)}
-          onBlur={() => { if (problem() === '') reset(); }}
-          onKeyDown={(event) => { if (event.key === 'Escape') reset(); }} />
+          onBlur={() => {
+            if (problem() === '') reset();
+          }}
+          onKeyDown={(event) => {
+            if (event.key === 'Escape') reset();
+          }}
+        />
         <span class="unit">{props.unit}</span>
       </label>
       <Show when={problem()}>
-        <p class="message fault" id={faultId}>{[problem(), props.stands].filter(Boolean).join(' ')}</p>
+        <p class="message fault" id={faultId}>
+          {[problem(), props.stands].filter(Boolean).join(' ')}
+        </p>
       </Show>
     </div>
   );

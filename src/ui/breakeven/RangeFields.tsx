@@ -17,8 +17,7 @@ interface RangeFieldsProps {
 /** The range of the input that is looked at; someone's own range is drawn whole. */
 export function RangeFields(props: RangeFieldsProps): JSX.Element {
   const ends = (): LookedAt['range'] => props.lookedAt.range;
-  const isPart = (): boolean =>
-    props.drawn.from > ends().from.toNumber() || props.drawn.to < ends().to.toNumber();
+  const isPart = (): boolean => props.drawn.from > ends().from.toNumber() || props.drawn.to < ends().to.toNumber();
   const usual = (): void => {
     props.onEnd('from', '');
     props.onEnd('to', '');
@@ -32,18 +31,36 @@ export function RangeFields(props: RangeFieldsProps): JSX.Element {
   return (
     <fieldset class="range-fields">
       <legend class="heard">Looked at</legend>
-      <NumberField label="looked at from" unit="" text={numberToText(ends().from)} onNumber={(text) => props.onEnd('from', text)} />
-      <NumberField label="to" unit={props.unit} text={numberToText(ends().to)} onNumber={(text) => props.onEnd('to', text)} />
+      <NumberField
+        label="looked at from"
+        unit=""
+        text={numberToText(ends().from)}
+        onNumber={(text) => props.onEnd('from', text)}
+      />
+      <NumberField
+        label="to"
+        unit={props.unit}
+        text={numberToText(ends().to)}
+        onNumber={(text) => props.onEnd('to', text)}
+      />
       <Show when={props.lookedAt.own}>
-        <button type="button" class="link" onClick={usual}>Usual range</button>
+        <button type="button" class="link" onClick={usual}>
+          Usual range
+        </button>
       </Show>
       <Show when={!props.lookedAt.own && isPart()}>
         <span class="drawn-part">
           Drawn from {shown(props.drawn.from)} to {shown(props.drawn.to)}.{' '}
-          <button type="button" class="link" onClick={whole}>Draw all of it</button>
+          <button type="button" class="link" onClick={whole}>
+            Draw all of it
+          </button>
         </span>
       </Show>
-      <Show when={props.lookedAt.problem}><p class="message fault" role="alert">{props.lookedAt.problem}</p></Show>
+      <Show when={props.lookedAt.problem}>
+        <p class="message fault" role="alert">
+          {props.lookedAt.problem}
+        </p>
+      </Show>
     </fieldset>
   );
 }

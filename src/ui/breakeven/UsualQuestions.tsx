@@ -28,19 +28,27 @@ function same(a: readonly UsualQuestion[], b: readonly UsualQuestion[]): boolean
 
 /** The usual questions that this model can answer, each one touch away. */
 export function UsualQuestions(props: UsualQuestionsProps): JSX.Element {
-  const asked = createMemo((): readonly UsualQuestion[] => {
-    const model = props.live.model();
-    const plan = model.plans[props.plan];
-    const prepared = props.prepared;
-    return plan === undefined ? [] : usualQuestions(model, plan, (input) => moves(prepared, input));
-  }, [], { equals: same });
+  const asked = createMemo(
+    (): readonly UsualQuestion[] => {
+      const model = props.live.model();
+      const plan = model.plans[props.plan];
+      const prepared = props.prepared;
+      return plan === undefined ? [] : usualQuestions(model, plan, (input) => moves(prepared, input));
+    },
+    [],
+    { equals: same },
+  );
   return (
     <Show when={asked().length > 0}>
       <ul class="usual-questions" aria-label="Usual questions">
         <For each={asked()}>
           {({ text, input }) => (
             <li>
-              <button type="button" aria-pressed={input.id === props.input.id} title={input.label} onClick={() => props.ask(input.name)}>
+              <button
+                type="button"
+                aria-pressed={input.id === props.input.id}
+                title={input.label}
+                onClick={() => props.ask(input.name)}>
                 {text}
               </button>
             </li>

@@ -72,7 +72,8 @@ function oneTurn(at: Decimal, first: Side, claim: Claim, values: Values): Phrase
 }
 
 function twoTurns(a: Decimal, b: Decimal, first: Side, claim: Claim, values: Values): Phrase {
-  if (first.above) return say`Below ${values.bare(a)} and above ${values.one(b)}, ${claim.above}; between, ${claim.not}.`;
+  if (first.above)
+    return say`Below ${values.bare(a)} and above ${values.one(b)}, ${claim.above}; between, ${claim.not}.`;
   return say`${capital(values.between(a, b))}, ${claim.above}; outside, ${claim.not}.`;
 }
 
@@ -132,29 +133,42 @@ function ranged(value: Decimal, cell: Cell, range: Moved['range'], format: Forma
 
 /** What else a search found: breaks and touches. */
 export function besides(
-  { crossings, breaks }: Breakeven, { cell }: Moved, target: string | Phrase, format: Format,
+  { crossings, breaks }: Breakeven,
+  { cell }: Moved,
+  target: string | Phrase,
+  format: Format,
 ): Phrase {
   const values = new Values(cell, format);
   const touches = crossings.filter(({ direction }) => direction === 'touch').map(({ value }) => value);
   const parts = [
-    ...breaks.slice(0, spelledOut).map((value) =>
-      say`At ${values.one(value)} it changes side without meeting ${target}: there it cannot be computed.`),
-    ...touches.slice(0, spelledOut).map((value) =>
-      say`At ${values.one(value)} it comes just to ${target} and turns back.`),
+    ...breaks
+      .slice(0, spelledOut)
+      .map(
+        (value) => say`At ${values.one(value)} it changes side without meeting ${target}: there it cannot be computed.`,
+      ),
+    ...touches
+      .slice(0, spelledOut)
+      .map((value) => say`At ${values.one(value)} it comes just to ${target} and turns back.`),
   ];
   return parts.flatMap((part, i) => (i === 0 ? part : [...plainly(' '), ...part]));
 }
 
 /** Where a line of one plan meets its target, in short, beside the answer about both plans. */
 export function inShort(
-  found: Breakeven, plan: string, result: Cell, target: Decimal, moved: Moved, format: Format,
+  found: Breakeven,
+  plan: string,
+  result: Cell,
+  target: Decimal,
+  moved: Moved,
+  format: Format,
 ): Phrase {
   const values = new Values(moved.cell, format);
   const at = target.isZero() ? plainly('0') : spoken(target, result.unit, format);
   const turns = turnsOf(found);
   const [first, ...rest] = turns;
   if (first === undefined) {
-    const stays = found.holds === 'nowhere' ? 'stays below' : found.holds === 'everywhere' ? 'stays at or above' : 'does not cross';
+    const stays =
+      found.holds === 'nowhere' ? 'stays below' : found.holds === 'everywhere' ? 'stays at or above' : 'does not cross';
     return say`in ${plan} it ${plainly(stays)} ${at}`;
   }
   const more = rest.length === 0 ? [] : plainly(` and ${decimal(rest.length).toString()} more`);

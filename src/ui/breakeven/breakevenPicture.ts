@@ -118,13 +118,22 @@ function breaks(plot: Plot, drawing: BreakevenDrawing, ink: ChartInk): void {
   for (const x of drawing.breaks) {
     if (!inPlot(plot, x)) continue;
     upright(plot, x, { colour: ink.fault, width: 1.5, dash: [2, 3] });
-    written(plot.pen, 'break', { x: plot.x(x), y: plot.bottom - 14, align: 'center', colour: ink.fault, ground: ink.paper });
+    written(plot.pen, 'break', {
+      x: plot.x(x),
+      y: plot.bottom - 14,
+      align: 'center',
+      colour: ink.fault,
+      ground: ink.paper,
+    });
   }
 }
 
 /** The drawing of a breakeven. */
 export function breakevenPicture(
-  drawing: BreakevenDrawing, ink: ChartInk, room: { readonly width: number; readonly height: number }, format: Format,
+  drawing: BreakevenDrawing,
+  ink: ChartInk,
+  room: { readonly width: number; readonly height: number },
+  format: Format,
 ): LinesPicture {
   return {
     ...room,

@@ -25,13 +25,16 @@ export interface Claim {
 /** Whether a result is money that someone earns, so that more of it pays. */
 function isGain({ label, name, unit }: Cell): boolean {
   const money = [...(unit?.dimension.keys() ?? [])].some(isCurrency);
-  return money && /\b(?:margin|profit|gain|surplus|net income|contribution)\b/i.test(`${label} ${name.replaceAll('_', ' ')}`);
+  return (
+    money && /\b(?:margin|profit|gain|surplus|net income|contribution)\b/i.test(`${label} ${name.replaceAll('_', ' ')}`)
+  );
 }
 
 /** About one plan's own result. */
 export function ownClaim({ result, target, plan, against }: Asked, format: Format): Claim {
   const what = against === undefined ? say`${result.label}` : say`${result.label} in ${plan}`;
-  if (target.isZero()) return { above: say`${what} is 0 or more`, below: say`${what} is below 0`, not: plainly('it is below 0') };
+  if (target.isZero())
+    return { above: say`${what} is 0 or more`, below: say`${what} is below 0`, not: plainly('it is below 0') };
   const at = spoken(target, result.unit, format);
   return { above: say`${what} is at least ${at}`, below: say`${what} is less than ${at}`, not: plainly('it is less') };
 }
@@ -41,9 +44,14 @@ export function differenceClaim(asked: Asked & { readonly against: string }, for
   const { result, target, plan, against } = asked;
   if (!target.isZero()) {
     const [what, at] = [say`the difference in ${result.label}`, spoken(target, result.unit, format)];
-    return { above: say`${what} is at least ${at}`, below: say`${what} is less than ${at}`, not: plainly('it is less') };
+    return {
+      above: say`${what} is at least ${at}`,
+      below: say`${what} is less than ${at}`,
+      not: plainly('it is less'),
+    };
   }
-  if (isGain(result)) return { above: say`${plan} pays`, below: say`${plan} does not pay`, not: plainly('it does not') };
+  if (isGain(result))
+    return { above: say`${plan} pays`, below: say`${plan} does not pay`, not: plainly('it does not') };
   return {
     above: say`${plan} has the higher ${result.label}`,
     below: say`${against} has the higher ${result.label}`,

@@ -47,9 +47,14 @@ function quantile(sorted: readonly number[], share: number): number {
  * @param always heights that must be in sight
  */
 export function drawnHeights(
-  lines: readonly (readonly Point[])[], always: readonly number[],
+  lines: readonly (readonly Point[])[],
+  always: readonly number[],
 ): { min: number; max: number } {
-  const sorted = lines.flat().map(({ y }) => y).filter((y) => !Number.isNaN(y)).sort((a, b) => a - b);
+  const sorted = lines
+    .flat()
+    .map(({ y }) => y)
+    .filter((y) => !Number.isNaN(y))
+    .sort((a, b) => a - b);
   const [low, high] = [quantile(sorted, 0.1), quantile(sorted, 0.9)];
   const spread = high - low;
   const lowest = Math.max(sorted[0] ?? 0, low - reach * spread);

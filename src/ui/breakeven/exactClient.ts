@@ -55,7 +55,9 @@ export function createExactClient(): ExactClient {
   const send = (): void => {
     if (running !== undefined && performance.now() - running.since > patience) giveUp();
     if (waiting === undefined || running !== undefined) return;
-    const { wanted: { sheet, ...rest } } = waiting;
+    const {
+      wanted: { sheet, ...rest },
+    } = waiting;
     worker ??= start();
     count += 1;
     running = { ...waiting, id: count, since: performance.now() };

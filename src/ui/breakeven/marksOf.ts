@@ -21,7 +21,12 @@ function meetingHeight({ plan, against }: Lines, x: number): number {
 
 /** The crossings of the lines as marks: those of a line at its target, and where both plans meet. */
 export function crossingMarks(
-  found: Searched, lines: Lines, targets: Targets, { cell }: Moved, looked: Looked, format: Format,
+  found: Searched,
+  lines: Lines,
+  targets: Targets,
+  { cell }: Moved,
+  looked: Looked,
+  format: Format,
 ): CrossingMark[] {
   const names = [...new Set([looked.leading, ...looked.shown])];
   return names.flatMap((line) => {

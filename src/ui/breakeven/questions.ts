@@ -57,7 +57,10 @@ const kinds: readonly Kind[] = [
   {
     text: 'How slow may transplanting be?',
     fits: (dimension) => perOne(dimension, 'clock', /^(?:plant|head|seedling|plug)$/),
-    words: [[/transplant/, 4], [/\bmov(?:e|ing)\b/, 2]],
+    words: [
+      [/transplant/, 4],
+      [/\bmov(?:e|ing)\b/, 2],
+    ],
     least: 2,
   },
   {
@@ -66,20 +69,32 @@ const kinds: readonly Kind[] = [
       const { money, clock, counts, other } = powers(dimension);
       return money === 1 && clock === -1 && counts.size === 0 && !other;
     },
-    words: [[/\bwages?\b/, 4], [/\bpay\b|\bhour(?:ly)?\b/, 1], [/\bidle\b|\bovertime\b/, -4]],
+    words: [
+      [/\bwages?\b/, 4],
+      [/\bpay\b|\bhour(?:ly)?\b/, 1],
+      [/\bidle\b|\bovertime\b/, -4],
+    ],
     least: 1,
   },
   {
     text: 'How low may the price fall?',
     fits: (dimension) => perOne(dimension, 'money', plantNoun),
-    words: [[/\bprice\b/, 4], [/\bsell(?:ing)?\b|\bsales?\b|\bmarket\b/, 2], [/\blower\b|\bbeyond\b|\bsecond\b/, -1],
-      [/\bpack(?:ing)?\b|\bseed\b|\bplug\b|\bcosts?\b/, -4]],
+    words: [
+      [/\bprice\b/, 4],
+      [/\bsell(?:ing)?\b|\bsales?\b|\bmarket\b/, 2],
+      [/\blower\b|\bbeyond\b|\bsecond\b/, -1],
+      [/\bpack(?:ing)?\b|\bseed\b|\bplug\b|\bcosts?\b/, -4],
+    ],
     least: 3,
   },
   {
     text: 'What may a plug cost?',
     fits: (dimension) => perOne(dimension, 'money', /^(?:plug|seedling|holder)$/),
-    words: [[/\bplug\b/, 2], [/\bprice\b|\bcosts?\b/, 2], [/\bseed\b|\bwash(?:ing)?\b|\bdisposal\b/, -4]],
+    words: [
+      [/\bplug\b/, 2],
+      [/\bprice\b|\bcosts?\b/, 2],
+      [/\bseed\b|\bwash(?:ing)?\b|\bdisposal\b/, -4],
+    ],
     least: 3,
   },
 ];

@@ -84,7 +84,11 @@ export function changesOfSide(points: readonly Point[], target: number, scale: n
  * @param scale the largest size of a number that the line is made from
  */
 export function quickSearch(
-  curve: Pick<Curve, 'float'>, points: readonly Point[], range: SearchRange, target: number, scale: number,
+  curve: Pick<Curve, 'float'>,
+  points: readonly Point[],
+  range: SearchRange,
+  target: number,
+  scale: number,
 ): Breakeven {
   const search = new QuickSearch(curve, target, noise * scale);
   const crossings: Crossing[] = [];

@@ -53,10 +53,12 @@ export interface Looked {
 
 /** Makes something of some of the lines. */
 function each<T>(lines: Lines, names: readonly LineName[], make: (name: LineName, line: Line) => T): ByLine<T> {
-  return Object.fromEntries(names.flatMap((name) => {
-    const line = lines[name];
-    return line === undefined ? [] : [[name, make(name, line)] as const];
-  }));
+  return Object.fromEntries(
+    names.flatMap((name) => {
+      const line = lines[name];
+      return line === undefined ? [] : [[name, make(name, line)] as const];
+    }),
+  );
 }
 
 /**
@@ -65,7 +67,12 @@ function each<T>(lines: Lines, names: readonly LineName[], make: (name: LineName
  * @param count places that may be looked at
  */
 export function quickStudy(
-  lines: Lines, range: SearchRange, targets: Targets, looked: Looked, drawn: Stretch | undefined, count: number,
+  lines: Lines,
+  range: SearchRange,
+  targets: Targets,
+  looked: Looked,
+  drawn: Stretch | undefined,
+  count: number,
 ): QuickStudy {
   const { shown, leading } = looked;
   const whole = { from: range.from.toNumber(), to: range.to.toNumber() };
@@ -79,6 +86,7 @@ export function quickStudy(
     return shown.includes(name) ? sharpened(line, both, part, count * shares.jumps) : both;
   });
   const found = each(lines, [...new Set([...shown, leading])], (name, line) =>
-    quickSearch(line, points[name] ?? [], range, targets[name].toNumber(), scale));
+    quickSearch(line, points[name] ?? [], range, targets[name].toNumber(), scale),
+  );
   return { points, found, drawn: part };
 }

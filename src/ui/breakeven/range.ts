@@ -22,7 +22,10 @@ export function keptNumber(text: string): Decimal | undefined {
  * @param write how a message writes a number
  */
 export function lookedAt(
-  usual: SearchRange, fromText: string, toText: string, write: (value: Decimal) => string,
+  usual: SearchRange,
+  fromText: string,
+  toText: string,
+  write: (value: Decimal) => string,
 ): LookedAt {
   const [from, to] = [keptNumber(fromText), keptNumber(toText)];
   if (from === undefined && to === undefined) return { range: usual, own: false, problem: undefined };

@@ -83,7 +83,10 @@ function closeIn(curve: Pick<Curve, 'float'>, a: Point, b: Point): Point[] {
  * @param count places that may be added
  */
 export function sharpened(
-  curve: Pick<Curve, 'float'>, points: readonly Point[], shown: Stretch, count: number,
+  curve: Pick<Curve, 'float'>,
+  points: readonly Point[],
+  shown: Stretch,
+  count: number,
 ): Point[] {
   const height = heightIn(points, shown);
   const rise = (i: number): number => {
@@ -95,5 +98,8 @@ export function sharpened(
   const steep = points.map((_, i) => i).filter((i) => inSight(i) && rise(i) > visible * height);
   const most = steep.sort((i, j) => rise(j) - rise(i)).slice(0, Math.floor(count / halvings));
   const more = most.flatMap((i) => closeIn(curve, points[i - 1]!, points[i]!));
-  return merged(points, more.sort((p, q) => p.x - q.x));
+  return merged(
+    points,
+    more.sort((p, q) => p.x - q.x),
+  );
 }

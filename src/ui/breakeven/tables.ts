@@ -18,12 +18,16 @@ export interface TurnRow {
 const digits = 12;
 
 const happens = {
-  up: 'rises to', down: 'falls below', touch: 'touches', break: 'changes side without meeting',
+  up: 'rises to',
+  down: 'falls below',
+  touch: 'touches',
+  break: 'changes side without meeting',
 } as const;
 
 function whatOf({ asked, view, targets }: Matter, line: LineName, kind: keyof typeof happens, format: Format): string {
   const target = targets[line].isZero() ? '0' : spoken(targets[line], asked.result.unit, format);
-  if (line !== 'difference') return `${line === 'plan' && view === 'alone' ? asked.result.label : asked[line] ?? ''} ${happens[kind]} ${target}`;
+  if (line !== 'difference')
+    return `${line === 'plan' && view === 'alone' ? asked.result.label : (asked[line] ?? '')} ${happens[kind]} ${target}`;
   const whose = `B − A ${happens[kind]} ${target}`;
   return view === 'both' && kind !== 'break' ? `A and B meet: ${whose}` : whose;
 }
@@ -44,11 +48,13 @@ export function turnRows(matter: Matter, { shown, leading }: Looked, format: For
       ...(found?.breaks ?? []).map((value) => ({ value, line, kind: 'break' as const })),
     ];
   });
-  return rows.sort((a, b) => a.value.cmp(b.value)).map(({ value, line, kind }) => ({
-    value: format.full(value.toSignificantDigits(digits)),
-    what: whatOf(matter, line, kind, format),
-    change: changeOf(value, matter.moved.today, matter, format),
-  }));
+  return rows
+    .sort((a, b) => a.value.cmp(b.value))
+    .map(({ value, line, kind }) => ({
+      value: format.full(value.toSignificantDigits(digits)),
+      what: whatOf(matter, line, kind, format),
+      change: changeOf(value, matter.moved.today, matter, format),
+    }));
 }
 
 /** The lines at one value of the input. */
@@ -62,7 +68,9 @@ const most = 41;
 
 /** The lines over the part that is drawn, at so many even places as a table is read with. */
 export function sampledRows(
-  { drawn: { from, to } }: QuickStudy, lines: Lines, names: readonly LineName[],
+  { drawn: { from, to } }: QuickStudy,
+  lines: Lines,
+  names: readonly LineName[],
 ): SampledRow[] {
   return Array.from({ length: most }, (_, k) => {
     const x = Number((from + ((to - from) * k) / (most - 1)).toPrecision(6));

@@ -26,17 +26,13 @@ export interface Matter {
 }
 
 /** What is claimed where the result, or the difference looked at, is at or above its target. */
-export function claimOf(
-  { asked, view, targets }: Pick<Matter, 'asked' | 'view' | 'targets'>, format: Format,
-): Claim {
+export function claimOf({ asked, view, targets }: Pick<Matter, 'asked' | 'view' | 'targets'>, format: Format): Claim {
   if (view === 'alone' || asked.against === undefined) return ownClaim(asked, format);
   return differenceClaim({ ...asked, against: asked.against, target: targets.difference }, format);
 }
 
 /** What is looked at, as a sentence speaks of it. */
-export function subjectOf(
-  { asked, view }: { readonly asked: Pick<Asked, 'result'>; readonly view: View },
-): Phrase {
+export function subjectOf({ asked, view }: { readonly asked: Pick<Asked, 'result'>; readonly view: View }): Phrase {
   return view === 'alone' ? say`${asked.result.label}` : say`the difference in ${asked.result.label}`;
 }
 

@@ -28,7 +28,13 @@ export function ChartCanvas<Picture extends Framed>(props: ChartCanvasProps<Pict
   onCleanup(() => drawing?.close());
   return (
     <div class="chart" ref={(box) => props.easel.hold(box)} style={{ height: `${props.picture?.height ?? 0}px` }}>
-      <canvas ref={(element) => { canvas = element; }} role="img" aria-label={props.label} />
+      <canvas
+        ref={(element) => {
+          canvas = element;
+        }}
+        role="img"
+        aria-label={props.label}
+      />
       {props.children}
     </div>
   );

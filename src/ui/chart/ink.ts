@@ -11,8 +11,14 @@ export interface ChartInk extends Ink {
 
 /** What a page in forced colours draws with. */
 const forced = {
-  text: 'CanvasText', quiet: 'CanvasText', hair: 'GrayText', paper: 'Canvas', mark: 'CanvasText', planA: 'LinkText',
-  planB: 'CanvasText', fault: 'CanvasText',
+  text: 'CanvasText',
+  quiet: 'CanvasText',
+  hair: 'GrayText',
+  paper: 'Canvas',
+  mark: 'CanvasText',
+  planA: 'LinkText',
+  planB: 'CanvasText',
+  fault: 'CanvasText',
 };
 
 /** Reads the tokens where an element stands. */
@@ -23,8 +29,14 @@ export function inkOf(element: Element): ChartInk {
   const token = (name: string): string => style.getPropertyValue(`--${name}`).trim();
   return {
     ...type,
-    text: token('ink'), quiet: token('quiet'), hair: token('hair'), paper: token('paper'), mark: token('mark'),
-    planA: token('plan-a'), planB: token('plan-b'), fault: token('fault'),
+    text: token('ink'),
+    quiet: token('quiet'),
+    hair: token('hair'),
+    paper: token('paper'),
+    mark: token('mark'),
+    planA: token('plan-a'),
+    planB: token('plan-b'),
+    fault: token('fault'),
   };
 }
 
@@ -35,7 +47,9 @@ export function fontOf({ size, family }: Ink): string {
 
 /** Calls back whenever the colours or the type may have changed; returns how to stop. */
 export function watchInk(changed: () => void): () => void {
-  const queries = ['print', '(forced-colors: active)', '(prefers-color-scheme: dark)'].map((query) => matchMedia(query));
+  const queries = ['print', '(forced-colors: active)', '(prefers-color-scheme: dark)'].map((query) =>
+    matchMedia(query),
+  );
   for (const query of queries) query.addEventListener('change', changed);
   const root = new MutationObserver(changed);
   root.observe(document.documentElement, { attributeFilter: ['data-scheme'] });

@@ -75,7 +75,12 @@ function endLabels(plot: Plot, { lines }: LinesDrawing, ink: ChartInk): void {
     if (end === undefined) return [];
     return [{ line, x: plot.x(end.x), y: Math.min(Math.max(plot.y(end.y), top), bottom) }];
   });
-  const ys = spacedOut(ended.map(({ y }) => y), ink.size + 4, top + 4, bottom - 4);
+  const ys = spacedOut(
+    ended.map(({ y }) => y),
+    ink.size + 4,
+    top + 4,
+    bottom - 4,
+  );
   ended.forEach(({ line, x, y }, i) => {
     pen.beginPath();
     pen.moveTo(x + 2, y);
@@ -104,7 +109,10 @@ function today(plot: Plot, { today: { x, text } }: LinesDrawing, ink: ChartInk):
  * @param labelRoom the width that the widest label takes
  */
 export function linesPicture(
-  drawing: LinesDrawing, ink: ChartInk, room: { readonly width: number; readonly height: number }, labelRoom: number,
+  drawing: LinesDrawing,
+  ink: ChartInk,
+  room: { readonly width: number; readonly height: number },
+  labelRoom: number,
   format: Format,
 ): LinesPicture {
   const { min, max, title, tickAfter } = drawing.across;

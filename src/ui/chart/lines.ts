@@ -1,5 +1,12 @@
 import {
-  Chart, LinearScale, LineController, LineElement, PointElement, type ChartDataset, type ChartOptions, type Plugin,
+  Chart,
+  LinearScale,
+  LineController,
+  LineElement,
+  PointElement,
+  type ChartDataset,
+  type ChartOptions,
+  type Plugin,
 } from 'chart.js';
 import type { Axis, Drawing, Framed, Ink, Plot } from './plot';
 
@@ -96,7 +103,10 @@ export function openLines(canvas: HTMLCanvasElement): Drawing<LinesPicture> {
   return {
     show: (picture) => {
       chart ??= new Chart<'line'>(canvas, {
-        type: 'line', data: { datasets: [] }, options: optionsOf(picture), plugins: [marks],
+        type: 'line',
+        data: { datasets: [] },
+        options: optionsOf(picture),
+        plugins: [marks],
       });
       drawn = picture;
       if (chart.width !== picture.width || chart.height !== picture.height) chart.resize(picture.width, picture.height);

@@ -55,7 +55,11 @@ export function level({ pen, left, right, y }: Plot, value: number, look: Stroke
 
 /** A ring on the ground's colour; `fill` closes it. */
 export function ring(
-  { pen, x, y }: Plot, at: { x: number; y: number }, look: Stroke, ground: string, radius: number,
+  { pen, x, y }: Plot,
+  at: { x: number; y: number },
+  look: Stroke,
+  ground: string,
+  radius: number,
 ): void {
   pen.beginPath();
   pen.arc(x(at.x), y(at.y), radius, 0, 2 * Math.PI);

@@ -18,11 +18,24 @@ const mostTicks = 7;
 const apart = 14;
 
 function plotOf(pen: CanvasRenderingContext2D, picture: RowsPicture): Plot {
-  const { width, height, padding, x: { min, max }, rows, foot } = picture;
+  const {
+    width,
+    height,
+    padding,
+    x: { min, max },
+    rows,
+    foot,
+  } = picture;
   const { left, top } = padding;
   const [right, bottom] = [width - padding.right, height - padding.bottom - foot];
   return {
-    pen, left, right, top, bottom, width, height,
+    pen,
+    left,
+    right,
+    top,
+    bottom,
+    width,
+    height,
     x: (value) => left + ((value - min) / (max - min)) * (right - left),
     y: (row) => top + ((row + 0.5) / rows) * (bottom - top),
   };
@@ -52,7 +65,11 @@ function labelsOf({ x: { min, max, tick }, ink }: RowsPicture, { left, right, x 
 
 function drawAxis(plot: Plot, picture: RowsPicture): void {
   const { pen, bottom, left, right, width, height } = plot;
-  const { ink, x: { title }, padding } = picture;
+  const {
+    ink,
+    x: { title },
+    padding,
+  } = picture;
   pen.font = fontOf(ink);
   pen.textAlign = 'center';
   pen.textBaseline = 'top';

@@ -22,11 +22,19 @@ export function AskingHead(props: AskingHeadProps): JSX.Element {
       {(cell) => (
         <>
           <div class="asking">
-            <Chooser label={props.label} groups={groups()} chosen={cell().name}
-              choose={(name) => props.choice.setResult(name)} />
+            <Chooser
+              label={props.label}
+              groups={groups()}
+              chosen={cell().name}
+              choose={(name) => props.choice.setResult(name)}
+            />
             <Show when={props.against !== undefined}>
-              <Choices legend="in" options={whoseOptions(props.live.shape(), props.plan, props.against!)}
-                chosen={props.choice.whose()} choose={(whose) => props.choice.setWhose(whose)} />
+              <Choices
+                legend="in"
+                options={whoseOptions(props.live.shape(), props.plan, props.against!)}
+                chosen={props.choice.whose()}
+                choose={(whose) => props.choice.setWhose(whose)}
+              />
             </Show>
           </div>
           {props.children(cell)}

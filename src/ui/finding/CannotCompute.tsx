@@ -12,11 +12,17 @@ export function CannotCompute(props: {
   const cause = (): Cell | undefined => props.cells[props.error.cause];
   return (
     <div class="empty" role="status">
-      <p class="finding"><b>{props.result.label}</b> cannot be computed today, so it cannot be asked about yet.</p>
+      <p class="finding">
+        <b>{props.result.label}</b> cannot be computed today, so it cannot be asked about yet.
+      </p>
       <p class="message fault">{props.error.message}</p>
       <Show when={cause()}>
         {(cell) => (
-          <p><button type="button" class="link" onClick={() => props.goTo(cell().id)}>Go to {cell().label}</button></p>
+          <p>
+            <button type="button" class="link" onClick={() => props.goTo(cell().id)}>
+              Go to {cell().label}
+            </button>
+          </p>
         )}
       </Show>
     </div>

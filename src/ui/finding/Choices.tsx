@@ -15,7 +15,9 @@ export function Choices<T extends string>(props: {
   const name = createUniqueId();
   return (
     <div class="choices" role="radiogroup" aria-labelledby={`${name}-legend`}>
-      <span class="choices-legend" id={`${name}-legend`}>{props.legend}</span>
+      <span class="choices-legend" id={`${name}-legend`}>
+        {props.legend}
+      </span>
       <For each={props.options}>
         {(option) => (
           <label>

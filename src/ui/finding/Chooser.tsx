@@ -19,14 +19,18 @@ export function Chooser(props: {
   return (
     <label class="chooser">
       <span class="chooser-label">{props.label}</span>
-      <select onPointerDown={() => setTurnedTo(true)} onFocus={() => setTurnedTo(true)}
+      <select
+        onPointerDown={() => setTurnedTo(true)}
+        onFocus={() => setTurnedTo(true)}
         onChange={(event) => props.choose(event.currentTarget.value)}>
         <For each={shown()}>
           {(group) => (
             <optgroup label={group.heading}>
               <For each={group.cells}>
                 {(cell) => (
-                  <option value={cell.name} selected={cell.name === props.chosen}>{cell.label}</option>
+                  <option value={cell.name} selected={cell.name === props.chosen}>
+                    {cell.label}
+                  </option>
                 )}
               </For>
             </optgroup>

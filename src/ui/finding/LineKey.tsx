@@ -21,18 +21,30 @@ interface LineKeyProps {
 export function LineKey(props: LineKeyProps): JSX.Element {
   return (
     <>
-      <Show when={props.figures}><p class="line-figures">{props.figures}</p></Show>
+      <Show when={props.figures}>
+        <p class="line-figures">{props.figures}</p>
+      </Show>
       <ol class="line-key">
         <For each={props.lines}>
           {(line, place) => (
             <li classList={{ leading: line.leading }}>
               <span class="line-number">{place() + 1}</span>
               <svg viewBox="0 0 44 8" width="44" height="8" aria-hidden="true">
-                <line x1="0" y1="4" x2="44" y2="4" stroke="currentColor" stroke-width={line.leading ? 3 : 1.75}
-                  stroke-dasharray={dashes[place() % dashes.length]!.join(' ')} />
+                <line
+                  x1="0"
+                  y1="4"
+                  x2="44"
+                  y2="4"
+                  stroke="currentColor"
+                  stroke-width={line.leading ? 3 : 1.75}
+                  stroke-dasharray={dashes[place() % dashes.length]!.join(' ')}
+                />
               </svg>
               <Link onPress={() => line.goTo()}>{line.label}</Link>
-              <Show when={line.figure}><span class="leader" aria-hidden="true" /><span class="figure">{line.figure}</span></Show>
+              <Show when={line.figure}>
+                <span class="leader" aria-hidden="true" />
+                <span class="figure">{line.figure}</span>
+              </Show>
             </li>
           )}
         </For>

@@ -45,7 +45,9 @@ export function LinesChart(props: LinesChartProps): JSX.Element {
   });
   return (
     <figure class="curve">
-      <figcaption class="key"><span class="key-what">{props.caption}</span></figcaption>
+      <figcaption class="key">
+        <span class="key-what">{props.caption}</span>
+      </figcaption>
       <ChartCanvas easel={easel} label={props.label} open={openLines} picture={picture()} />
       {props.children}
     </figure>

@@ -20,7 +20,14 @@ export function Part(props: PartProps): JSX.Element {
     <section class={`part ${props.class ?? ''}`} aria-labelledby={props.id} ref={section}>
       <h3 id={props.id}>{props.heading}</h3>
       <Show when={seen()} fallback={<p class="wait" />}>
-        <Suspense fallback={<p class="quiet wait" role="status">One moment …</p>}>{props.children(inSight)}</Suspense>
+        <Suspense
+          fallback={
+            <p class="quiet wait" role="status">
+              One moment …
+            </p>
+          }>
+          {props.children(inSight)}
+        </Suspense>
       </Show>
     </section>
   );

@@ -5,7 +5,11 @@ import type { Phrase } from './phrase';
 export function Sentence(props: { phrase: Phrase }): JSX.Element {
   return (
     <Index each={props.phrase}>
-      {(part) => <Show when={part().strong} fallback={<span>{part().text}</span>}><b>{part().text}</b></Show>}
+      {(part) => (
+        <Show when={part().strong} fallback={<span>{part().text}</span>}>
+          <b>{part().text}</b>
+        </Show>
+      )}
     </Index>
   );
 }

@@ -11,7 +11,8 @@ export interface Worked<Ask, Found> {
 
 /** Steps through better and better answers; each is shown once, and the last once more as the last. */
 export function answering<Found>(
-  answers: Iterator<Found | undefined, void>, show: (found: Found, done: boolean) => void,
+  answers: Iterator<Found | undefined, void>,
+  show: (found: Found, done: boolean) => void,
 ): Stage {
   let latest: { readonly found: Found } | undefined;
   let isNew = false;

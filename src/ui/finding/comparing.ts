@@ -5,7 +5,10 @@ import type { Live } from '../live';
 
 /** A result of one plan, or of a plan less another, ready for studies; undefined where a plan is not there. */
 export function questionOf(
-  live: Pick<Live, 'model' | 'values'>, result: Cell, plan: number, against: number | undefined,
+  live: Pick<Live, 'model' | 'values'>,
+  result: Cell,
+  plan: number,
+  against: number | undefined,
 ): Question | undefined {
   const model = live.model();
   const values = live.values();
@@ -17,8 +20,6 @@ export function questionOf(
 }
 
 /** Why a result has no value today, in the first of some plans that has none. */
-export function errorIn(
-  live: Pick<Live, 'values'>, result: Cell, plans: readonly number[],
-): CellError | undefined {
+export function errorIn(live: Pick<Live, 'values'>, result: Cell, plans: readonly number[]): CellError | undefined {
   return plans.flatMap((plan) => live.values()[plan]?.errors.get(result.id) ?? [])[0];
 }

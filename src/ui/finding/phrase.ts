@@ -24,7 +24,9 @@ export function plainly(text: string): Phrase {
 
 /** Sentences one after the other. */
 export function sentences(...phrases: readonly Phrase[]): Phrase {
-  return phrases.filter(({ length }) => length > 0).flatMap((phrase, i) => (i === 0 ? phrase : [...plainly(' '), ...phrase]));
+  return phrases
+    .filter(({ length }) => length > 0)
+    .flatMap((phrase, i) => (i === 0 ? phrase : [...plainly(' '), ...phrase]));
 }
 
 /** A list in words: `a`, `a and b`, `a, b and c`; beyond the limit `a, b and 3 more`. */

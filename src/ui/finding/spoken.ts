@@ -5,7 +5,13 @@ import { printedUnit } from '../printedUnit';
 
 /** How a unit under the stroke is said. */
 const under: Readonly<Record<string, string>> = {
-  s: 'per second', min: 'per minute', h: 'an hour', day: 'a day', week: 'a week', month: 'a month', year: 'a year',
+  s: 'per second',
+  min: 'per minute',
+  h: 'an hour',
+  day: 'a day',
+  week: 'a week',
+  month: 'a month',
+  year: 'a year',
 };
 /** Names of units that are signs rather than words, though they look like words. */
 const signs: ReadonlySet<string> = new Set(['min', 'gal', 'kWh', 'thousand']);

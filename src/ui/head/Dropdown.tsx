@@ -29,9 +29,16 @@ export function Dropdown(props: DropdownProps): JSX.Element {
     if (event.target instanceof Element && event.target.closest('button') !== null) close();
   };
   return (
-    <details class={`dropdown ${props.class}`} ref={(element) => { details = element; }} onKeyDown={onKeyDown}>
+    <details
+      class={`dropdown ${props.class}`}
+      ref={(element) => {
+        details = element;
+      }}
+      onKeyDown={onKeyDown}>
       <summary>{props.summary}</summary>
-      <div class="dropdown-panel" onClick={onClick}>{props.children}</div>
+      <div class="dropdown-panel" onClick={onClick}>
+        {props.children}
+      </div>
     </details>
   );
 }

@@ -19,7 +19,12 @@ export function Headlines(): JSX.Element {
     if (element !== undefined) covered.follow(element);
   });
   return (
-    <section class="headlines" ref={(section) => { element = section; }} aria-label="Headlines"
+    <section
+      class="headlines"
+      ref={(section) => {
+        element = section;
+      }}
+      aria-label="Headlines"
       classList={{ 'two-plans': compared.columns().length > 1, bare: headlines().length === 0 }}>
       <Show when={headlines().length > 0}>
         <ul class="headline-list">
@@ -64,7 +69,9 @@ function HeadlineValue(props: { cell: Cell; plan: number; letter: string }): JSX
   return (
     <div class="headline-value" data-letter={props.letter}>
       <Show when={props.letter}>
-        <span class="plan-letter" aria-hidden="true">{props.letter}</span>
+        <span class="plan-letter" aria-hidden="true">
+          {props.letter}
+        </span>
         <span class="heard">{planName()}: </span>
       </Show>
       <LoneNumber text={text()} />
@@ -83,7 +90,10 @@ function HeadlineDifference(props: { cell: Cell; columns: readonly number[] }): 
   });
   return (
     <div class="headline-value difference">
-      <span class="plan-letter" aria-hidden="true">B − A</span><span class="heard">difference: </span>
+      <span class="plan-letter" aria-hidden="true">
+        B − A
+      </span>
+      <span class="heard">difference: </span>
       <LoneNumber text={text()} />
       <Change from={lessFirst(before())} to={lessFirst(now())} cell={props.cell} />
     </div>
@@ -101,7 +111,12 @@ function lessFirst([a = unknownNumber, b = unknownNumber]: readonly Decimal[]): 
  */
 function Change(props: { from: Decimal; to: Decimal; cell: Cell }): JSX.Element {
   const [heard, number] = [document.createTextNode(''), document.createTextNode('')];
-  const element = <span class="change"><span class="heard">{heard}</span>{number}</span> as HTMLElement;
+  const element = (
+    <span class="change">
+      <span class="heard">{heard}</span>
+      {number}
+    </span>
+  ) as HTMLElement;
   createRenderEffect<string>((before) => {
     const isChanged = !props.from.isNaN() && !props.to.isNaN() && !props.from.eq(props.to);
     const way = !isChanged ? 'none' : props.to.gt(props.from) ? 'up' : 'down';
@@ -119,8 +134,11 @@ function sameFailing(a: readonly Failing[], b: readonly Failing[]): boolean {
 
 function FailingChecks(): JSX.Element {
   const { live, compared, spot } = useWork();
-  const failing = createMemo<readonly Failing[]>(() => failingChecks(live.shape().cells, compared.columns(),
-    (plan, { id }) => live.shown(plan, id).number), [], { equals: sameFailing });
+  const failing = createMemo<readonly Failing[]>(
+    () => failingChecks(live.shape().cells, compared.columns(), (plan, { id }) => live.shown(plan, id).number),
+    [],
+    { equals: sameFailing },
+  );
   return (
     <div class="failing" role="status">
       <For each={failing()}>

@@ -12,7 +12,13 @@ export function News(props: { desk: Desk; onUndo: () => void }): JSX.Element {
             <p class="news-line">
               {message().text}{' '}
               <Show when={message().undoable()}>
-                <Link onPress={() => { props.onUndo(); props.desk.dismiss(); }}>Undo it</Link>{' '}
+                <Link
+                  onPress={() => {
+                    props.onUndo();
+                    props.desk.dismiss();
+                  }}>
+                  Undo it
+                </Link>{' '}
               </Show>
               <Link onPress={() => props.desk.dismiss()}>Close</Link>
             </p>
@@ -44,7 +50,9 @@ export function News(props: { desk: Desk; onUndo: () => void }): JSX.Element {
             <div class="refusal">
               <h2>{refusal().name} was not opened</h2>
               <p class="message fault">{refusal().problem.message}</p>
-              <p>The model that was open is untouched. <Link onPress={() => props.desk.dismiss()}>Close</Link></p>
+              <p>
+                The model that was open is untouched. <Link onPress={() => props.desk.dismiss()}>Close</Link>
+              </p>
             </div>
           )}
         </Show>

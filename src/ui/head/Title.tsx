@@ -23,7 +23,12 @@ export function Title(): JSX.Element {
         <Show when={parts()[1]}>{(rest) => <span class="subtitle"> {rest()}</span>}</Show>
       </h1>
       <Show when={about()}>
-        {(text) => <details class="about" open={isRoomy}><summary>About this model</summary><p>{text()}</p></details>}
+        {(text) => (
+          <details class="about" open={isRoomy}>
+            <summary>About this model</summary>
+            <p>{text()}</p>
+          </details>
+        )}
       </Show>
     </div>
   );

@@ -26,7 +26,11 @@ export function TopBar(props: TopBarProps): JSX.Element {
       <p class="wordmark">Raftmargin</p>
       <Steps />
       <FaultList />
-      <button type="button" class="word menu-word" aria-expanded={open()} aria-controls="commands"
+      <button
+        type="button"
+        class="word menu-word"
+        aria-expanded={open()}
+        aria-controls="commands"
         onClick={() => setOpen(!open())}>
         Menu
       </button>
@@ -48,9 +52,20 @@ function FileCommands(props: TopBarProps): JSX.Element {
   };
   return (
     <div class="file-commands">
-      <button type="button" class="word" onClick={() => picker?.click()}>Open a file</button>
-      <input type="file" class="heard" tabindex="-1" aria-hidden="true" accept=".csv,text/csv,text/plain"
-        ref={(input) => { picker = input; }} onChange={pick} />
+      <button type="button" class="word" onClick={() => picker?.click()}>
+        Open a file
+      </button>
+      <input
+        type="file"
+        class="heard"
+        tabindex="-1"
+        aria-hidden="true"
+        accept=".csv,text/csv,text/plain"
+        ref={(input) => {
+          picker = input;
+        }}
+        onChange={pick}
+      />
       <Dropdown class="models" summary="Models">
         <p class="quiet">Each answers a question on an invented farm.</p>
         <For each={shippedModels}>
@@ -62,8 +77,12 @@ function FileCommands(props: TopBarProps): JSX.Element {
           )}
         </For>
       </Dropdown>
-      <button type="button" class="word" onClick={() => props.onSave()}>Save a file</button>
-      <button type="button" class="word" onClick={() => props.onLink()}>Copy a link</button>
+      <button type="button" class="word" onClick={() => props.onSave()}>
+        Save a file
+      </button>
+      <button type="button" class="word" onClick={() => props.onLink()}>
+        Copy a link
+      </button>
       <Show when={props.onStartOver}>{(startOver) => <StartOver onStartOver={startOver()} />}</Show>
     </div>
   );
@@ -83,17 +102,38 @@ function StartOver(props: { onStartOver: () => void }): JSX.Element {
     if (yes) props.onStartOver();
   };
   const word = (
-    <button type="button" class="word" ref={(button) => { start = button; }} onClick={ask}>Start over</button>
+    <button
+      type="button"
+      class="word"
+      ref={(button) => {
+        start = button;
+      }}
+      onClick={ask}>
+      Start over
+    </button>
   );
   return (
     <Show when={asking()} fallback={word}>
-      <span class="confirm" role="group" aria-label="Start over"
-        onKeyDown={(event) => { if (event.key === 'Escape') answer(false); }}>
+      <span
+        class="confirm"
+        role="group"
+        aria-label="Start over"
+        onKeyDown={(event) => {
+          if (event.key === 'Escape') answer(false);
+        }}>
         Put the model’s own numbers back?{' '}
-        <button type="button" class="word" ref={(button) => { confirm = button; }} onClick={() => answer(true)}>
+        <button
+          type="button"
+          class="word"
+          ref={(button) => {
+            confirm = button;
+          }}
+          onClick={() => answer(true)}>
           Yes, start over
         </button>
-        <button type="button" class="word" onClick={() => answer(false)}>Keep mine</button>
+        <button type="button" class="word" onClick={() => answer(false)}>
+          Keep mine
+        </button>
       </span>
     </Show>
   );
@@ -122,8 +162,13 @@ function SchemeChoice(props: { scheme: Scheme; onScheme: (scheme: Scheme) => voi
       <For each={schemes}>
         {(scheme) => (
           <label>
-            <input type="radio" name="scheme" class="heard" checked={props.scheme === scheme}
-              onChange={() => props.onScheme(scheme)} />
+            <input
+              type="radio"
+              name="scheme"
+              class="heard"
+              checked={props.scheme === scheme}
+              onChange={() => props.onScheme(scheme)}
+            />
             <span class="word">{schemeWords[scheme]}</span>
           </label>
         )}
@@ -141,5 +186,9 @@ function KeptNote(props: { kept: Kept }): JSX.Element {
     const time = props.kept.at.toLocaleTimeString(navigator.language, { hour: '2-digit', minute: '2-digit' });
     return `Kept on this machine at ${time}`;
   };
-  return <p class="kept" classList={{ fault: props.kept.state === 'failed' }}>{text()}</p>;
+  return (
+    <p class="kept" classList={{ fault: props.kept.state === 'failed' }}>
+      {text()}
+    </p>
+  );
 }

@@ -34,13 +34,19 @@ interface DrawsProps extends ScreenProps {
 export function Draws(props: DrawsProps): JSX.Element {
   const { settings, client, found } = createDraws(props, () => true);
   const question = createMemo((): Question => ({
-    result: props.result, of: ofWhat(props.live.model(), props.looked), target: settings.target(),
+    result: props.result,
+    of: ofWhat(props.live.model(), props.looked),
+    target: settings.target(),
   }));
   return (
     <>
       <Fields settings={settings} unit={printedUnit(props.result.unitText)} />
-      <Progress shown={client.shown()} draws={settings.draws()}
-        stop={() => client.stop()} again={() => client.again()} />
+      <Progress
+        shown={client.shown()}
+        draws={settings.draws()}
+        stop={() => client.stop()}
+        again={() => client.again()}
+      />
       <Show when={found()}>
         {(known) => <Answers {...props} found={known()} question={question()} settings={settings} client={client} />}
       </Show>
@@ -51,12 +57,24 @@ export function Draws(props: DrawsProps): JSX.Element {
 function Fields(props: { settings: Settings; unit: string }): JSX.Element {
   return (
     <div class="settings">
-      <NumberField label="above" unit={props.unit} text={props.settings.targetText()}
-        onNumber={(text) => props.settings.setTarget(text)} />
-      <WholeField label="draws" number={props.settings.draws()} limits={drawLimits}
-        onNumber={(draws) => props.settings.setDraws(draws)} />
-      <WholeField label="seed" number={props.settings.seed()} limits={seedLimits}
-        onNumber={(seed) => props.settings.setSeed(seed)} />
+      <NumberField
+        label="above"
+        unit={props.unit}
+        text={props.settings.targetText()}
+        onNumber={(text) => props.settings.setTarget(text)}
+      />
+      <WholeField
+        label="draws"
+        number={props.settings.draws()}
+        limits={drawLimits}
+        onNumber={(draws) => props.settings.setDraws(draws)}
+      />
+      <WholeField
+        label="seed"
+        number={props.settings.seed()}
+        limits={seedLimits}
+        onNumber={(seed) => props.settings.setSeed(seed)}
+      />
     </div>
   );
 }
@@ -81,11 +99,25 @@ function Answers(props: AnswersProps): JSX.Element {
       <Show when={props.found.spread} fallback={<NoResults found={props.found} />}>
         {(spread) => (
           <>
-            <Show when={props.remark.length > 0}><p><Sentence phrase={props.remark} /></p></Show>
-            <SpreadView spread={spread()} found={props.found} question={props.question} looked={props.looked}
-              look={props.settings.look()} today={props.today} model={props.live.model()}>
-              <Choices legend="draw it as" options={looks} chosen={props.settings.look()}
-                choose={(look) => props.settings.setLook(look)} />
+            <Show when={props.remark.length > 0}>
+              <p>
+                <Sentence phrase={props.remark} />
+              </p>
+            </Show>
+            <SpreadView
+              spread={spread()}
+              found={props.found}
+              question={props.question}
+              looked={props.looked}
+              look={props.settings.look()}
+              today={props.today}
+              model={props.live.model()}>
+              <Choices
+                legend="draw it as"
+                options={looks}
+                chosen={props.settings.look()}
+                choose={(look) => props.settings.setLook(look)}
+              />
             </SpreadView>
             <Show when={props.found.indices} fallback={<Waiting when={busy()} what="what drives the spread" />}>
               {(indices) => (
@@ -97,8 +129,13 @@ function Answers(props: AnswersProps): JSX.Element {
             </Show>
             <Show when={props.found.details}>
               {(details) => (
-                <Worth details={details()} result={props.result} cells={cells()} choice={props.choice}
-                  goTo={props.goTo} />
+                <Worth
+                  details={details()}
+                  result={props.result}
+                  cells={cells()}
+                  choice={props.choice}
+                  goTo={props.goTo}
+                />
               )}
             </Show>
           </>
@@ -109,13 +146,19 @@ function Answers(props: AnswersProps): JSX.Element {
 }
 
 function Waiting(props: { when: boolean; what: string }): JSX.Element {
-  return <Show when={props.when}><p class="quiet">Still to come: {props.what}.</p></Show>;
+  return (
+    <Show when={props.when}>
+      <p class="quiet">Still to come: {props.what}.</p>
+    </Show>
+  );
 }
 
 function Certain(props: { result: Cell }): JSX.Element {
   return (
     <div class="empty">
-      <p class="finding">No entry with a range touches <b>{props.result.label}</b>, so there is nothing to draw.</p>
+      <p class="finding">
+        No entry with a range touches <b>{props.result.label}</b>, so there is nothing to draw.
+      </p>
       <p>Give an entry that you are not sure of a low and a high: its range then says how far off it may be.</p>
     </div>
   );

@@ -32,15 +32,22 @@ export function Drivers(props: DriversProps): JSX.Element {
     <>
       <Show when={tied()}>
         <div class="said">
-          <p><Sentence phrase={tiedTold(props.indices, props.cells, apart())} /></p>
+          <p>
+            <Sentence phrase={tiedTold(props.indices, props.cells, apart())} />
+          </p>
           <label class="check-choice">
-            <input type="checkbox" checked={apart()}
-              onChange={(event) => props.choice.setSetting(apartKey, event.currentTarget.checked ? 'yes' : '')} />
+            <input
+              type="checkbox"
+              checked={apart()}
+              onChange={(event) => props.choice.setSetting(apartKey, event.currentTarget.checked ? 'yes' : '')}
+            />
             <span>show the shares as if drawn apart</span>
           </label>
         </div>
       </Show>
-      <Show when={!tied() || apart()}><DriverRows {...props} /></Show>
+      <Show when={!tied() || apart()}>
+        <DriverRows {...props} />
+      </Show>
       <HowWorked choice={props.choice} entry="indices" />
     </>
   );
@@ -61,11 +68,23 @@ function DriverRows(props: DriversProps): JSX.Element {
   const remark = createMemo(() => props.remark?.(drivers()) ?? []);
   return (
     <>
-      <p class="finding"><Sentence phrase={driversSentence(drivers())} /></p>
-      <Show when={remark().length > 0}><p><Sentence phrase={remark()} /></p></Show>
+      <p class="finding">
+        <Sentence phrase={driversSentence(drivers())} />
+      </p>
+      <Show when={remark().length > 0}>
+        <p>
+          <Sentence phrase={remark()} />
+        </p>
+      </Show>
       <p class="key">
-        <span><span class="swatch alone" aria-hidden="true" /> alone: the share of the spread that goes away once you know this</span>
-        <span><span class="swatch together" aria-hidden="true" /> with others: the share that stays open as long as you do not</span>
+        <span>
+          <span class="swatch alone" aria-hidden="true" /> alone: the share of the spread that goes away once you know
+          this
+        </span>
+        <span>
+          <span class="swatch together" aria-hidden="true" /> with others: the share that stays open as long as you do
+          not
+        </span>
       </p>
       <ol class="driver-rows">
         <For each={shown()}>{(driver) => <DriverRow driver={driver} goTo={props.goTo} />}</For>
@@ -88,10 +107,18 @@ function DriverRow(props: { driver: Driver; goTo: (cell: number) => void }): JSX
   return (
     <li class="almanac-row">
       <div class="almanac-line">
-        <button type="button" class="link" onClick={() => props.goTo(props.driver.cell.id)}>{props.driver.name}</button>
+        <button type="button" class="link" onClick={() => props.goTo(props.driver.cell.id)}>
+          {props.driver.name}
+        </button>
         <span class="leader" aria-hidden="true" />
-        <span class="figure"><span class="unit">alone</span> {percentText(props.driver.first)} <span class="unit">{give(props.driver.firstError)}</span></span>
-        <span class="figure"><span class="unit">with others</span> {percentText(props.driver.total)} <span class="unit">{give(props.driver.totalError)}</span></span>
+        <span class="figure">
+          <span class="unit">alone</span> {percentText(props.driver.first)}{' '}
+          <span class="unit">{give(props.driver.firstError)}</span>
+        </span>
+        <span class="figure">
+          <span class="unit">with others</span> {percentText(props.driver.total)}{' '}
+          <span class="unit">{give(props.driver.totalError)}</span>
+        </span>
       </div>
       <div class="share-bar" aria-hidden="true">
         <span class="together" style={{ width: width(props.driver.total) }} />

@@ -16,7 +16,9 @@ import './howSure.css';
 export function HowSure(props: ScreenProps): JSX.Element {
   return (
     <section class="question-screen how-sure" aria-labelledby="how-sure">
-      <h2 class="heard" id="how-sure">How sure</h2>
+      <h2 class="heard" id="how-sure">
+        How sure
+      </h2>
       <AskingHead {...props} label="How sure is">
         {(result) => <Answer {...props} result={result()} />}
       </AskingHead>
@@ -36,8 +38,13 @@ function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
       </Match>
       <Match when={question()}>
         {(known) => (
-          <Draws {...props} result={props.result} looked={looked()} today={known().base.toNumber()}
-            remark={todayTold(known(), here)} />
+          <Draws
+            {...props}
+            result={props.result}
+            looked={looked()}
+            today={known().base.toNumber()}
+            remark={todayTold(known(), here)}
+          />
         )}
       </Match>
     </Switch>

@@ -15,15 +15,18 @@ interface ProgressProps {
 export function Progress(props: ProgressProps): JSX.Element {
   const percent = (): number => Math.floor(props.shown.share * 100);
   const made = (): string => here.written(String(props.shown.found?.done ?? 0));
-  const doing = (): string => (props.shown.phase === 'draws'
-    ? `Making ${here.written(String(props.draws))} draws`
-    : 'Looking for what drives the spread');
+  const doing = (): string =>
+    props.shown.phase === 'draws'
+      ? `Making ${here.written(String(props.draws))} draws`
+      : 'Looking for what drives the spread';
   return (
     <div class="draw-progress">
       <Switch>
         <Match when={props.shown.state === 'busy'}>
           <progress max="100" value={percent()} aria-label={doing()} />
-          <span>{doing()}, {percent()} %</span>
+          <span>
+            {doing()}, {percent()} %
+          </span>
           <Link onPress={() => props.stop()}>Stop</Link>
         </Match>
         <Match when={props.shown.state === 'done'}>
@@ -34,7 +37,9 @@ export function Progress(props: ProgressProps): JSX.Element {
           <Link onPress={() => props.again()}>Start again</Link>
         </Match>
         <Match when={props.shown.state === 'failed'}>
-          <span class="message fault" role="alert">The draws could not be made: {props.shown.reason}</span>
+          <span class="message fault" role="alert">
+            The draws could not be made: {props.shown.reason}
+          </span>
           <Link onPress={() => props.again()}>Try again</Link>
         </Match>
       </Switch>

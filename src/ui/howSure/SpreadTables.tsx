@@ -21,10 +21,20 @@ export function SpreadTables(props: SpreadTablesProps): JSX.Element {
   const caption = (): string => [props.question.result.label, unit()].filter(Boolean).join(', ');
   return (
     <Behind summary="The same numbers as tables">
-      <Numbers label="Figures of the draws" caption={caption()} first="" names={props.names}
-        rows={figureRows(props.spread, target(), here)} />
-      <Numbers label="How often" caption="Share of the draws in each bin, per cent" first="from – to" names={props.names}
-        rows={binRows(props.spread, here)} />
+      <Numbers
+        label="Figures of the draws"
+        caption={caption()}
+        first=""
+        names={props.names}
+        rows={figureRows(props.spread, target(), here)}
+      />
+      <Numbers
+        label="How often"
+        caption="Share of the draws in each bin, per cent"
+        first="from – to"
+        names={props.names}
+        rows={binRows(props.spread, here)}
+      />
     </Behind>
   );
 }
@@ -44,13 +54,20 @@ function Numbers(props: NumbersProps): JSX.Element {
         <caption>{props.caption}</caption>
         <thead>
           <tr>
-            <Show when={props.first} fallback={<td />}><th scope="col">{props.first}</th></Show>
+            <Show when={props.first} fallback={<td />}>
+              <th scope="col">{props.first}</th>
+            </Show>
             <For each={props.names}>{(name) => <th scope="col">{name}</th>}</For>
           </tr>
         </thead>
         <tbody>
           <For each={props.rows}>
-            {(row) => <tr><th scope="row">{row.what}</th><For each={row.numbers}>{(text) => <td>{text}</td>}</For></tr>}
+            {(row) => (
+              <tr>
+                <th scope="row">{row.what}</th>
+                <For each={row.numbers}>{(text) => <td>{text}</td>}</For>
+              </tr>
+            )}
           </For>
         </tbody>
       </table>

@@ -33,7 +33,10 @@ function setsOf({ looked, model, question }: SpreadViewProps): { letter: Letter 
   const name = (plan: number): string => model.plans[plan]?.name ?? '';
   const { letter, plan, beside } = looked;
   if (beside === undefined) return [{ letter, name: question.of.kind === 'difference' ? 'difference' : name(plan) }];
-  return [{ letter, name: name(plan) }, { letter: letter === 'A' ? 'B' : 'A', name: name(beside) }];
+  return [
+    { letter, name: name(plan) },
+    { letter: letter === 'A' ? 'B' : 'A', name: name(beside) },
+  ];
 }
 
 /** The draws: what they say, their picture, and the same numbers as tables. */
@@ -45,13 +48,25 @@ export function SpreadView(props: SpreadViewProps): JSX.Element {
   return (
     <>
       <div class="said" aria-live="polite">
-        <p class="finding"><Sentence phrase={main()} /></p>
-        <p><Sentence phrase={more()} /></p>
-        <Show when={wrong().length > 0}><p class="message fault"><Sentence phrase={wrong()} /></p></Show>
+        <p class="finding">
+          <Sentence phrase={main()} />
+        </p>
+        <p>
+          <Sentence phrase={more()} />
+        </p>
+        <Show when={wrong().length > 0}>
+          <p class="message fault">
+            <Sentence phrase={wrong()} />
+          </p>
+        </Show>
       </div>
       {props.children}
       <SpreadChart {...props} sets={sets()} label={textOf(sentences(main(), more()))} />
-      <SpreadTables spread={props.spread} question={props.question} names={sets().map(({ letter, name }) => `${letter} ${name}`.trim())} />
+      <SpreadTables
+        spread={props.spread}
+        question={props.question}
+        names={sets().map(({ letter, name }) => `${letter} ${name}`.trim())}
+      />
     </>
   );
 }

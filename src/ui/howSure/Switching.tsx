@@ -31,21 +31,28 @@ export function Switching(props: SwitchingProps): JSX.Element {
     subject: { result: props.result.id, plan: props.plans[0], against: props.plans[1] },
     target: '0',
   }));
-  const { answered, broken } = createSwitchClient(() => wanted(), () => props.inSight());
+  const { answered, broken } = createSwitchClient(
+    () => wanted(),
+    () => props.inSight(),
+  );
   const newest = createMemo(() => (answered()?.of === wanted() ? answered()?.reply : undefined));
   const found = createMemo(() => newest() && readSwitches(newest()!, props.live.model().cells));
   return (
     <>
-      <Show when={found()} fallback={
-        <p class="quiet" role="status">
-          {broken()
-            ? 'The search for where the answer flips ended early. Change any number to start it again.'
-            : 'Looking for where the answer flips …'}
-        </p>
-      }>
+      <Show
+        when={found()}
+        fallback={
+          <p class="quiet" role="status">
+            {broken()
+              ? 'The search for where the answer flips ended early. Change any number to start it again.'
+              : 'Looking for where the answer flips …'}
+          </p>
+        }>
         {(all) => (
           <>
-            <p class="finding"><Sentence phrase={switchSentence(all(), here)} /></p>
+            <p class="finding">
+              <Sentence phrase={switchSentence(all(), here)} />
+            </p>
             <Lines found={switchLines(all(), here)} goTo={props.goTo} />
           </>
         )}
@@ -70,15 +77,22 @@ function Lines(props: LinesProps): JSX.Element {
           <caption>Where each entry flips the answer, the others as they stand</caption>
           <thead>
             <tr>
-              <th scope="col">entry</th><th scope="col">today</th><th scope="col">flips at</th><th scope="col">change</th>
+              <th scope="col">entry</th>
+              <th scope="col">today</th>
+              <th scope="col">flips at</th>
+              <th scope="col">change</th>
             </tr>
           </thead>
           <tbody>
             <For each={shown()}>
               {(line) => (
                 <tr>
-                  <th scope="row"><Link onPress={() => props.goTo(line.cell.id)}>{line.cell.label}</Link></th>
-                  <td>{line.today}</td><td>{line.flips}</td><td>{line.change}</td>
+                  <th scope="row">
+                    <Link onPress={() => props.goTo(line.cell.id)}>{line.cell.label}</Link>
+                  </th>
+                  <td>{line.today}</td>
+                  <td>{line.flips}</td>
+                  <td>{line.change}</td>
                 </tr>
               )}
             </For>

@@ -28,13 +28,27 @@ export function WholeField(props: WholeFieldProps): JSX.Element {
     <div class="asked-number">
       <label>
         <span>{props.label}</span>
-        <input type="text" inputmode="numeric" autocomplete="off" value={typed() ?? here.written(String(props.number))}
-          aria-invalid={fault() === '' ? undefined : 'true'} aria-describedby={fault() === '' ? undefined : faultId}
+        <input
+          type="text"
+          inputmode="numeric"
+          autocomplete="off"
+          value={typed() ?? here.written(String(props.number))}
+          aria-invalid={fault() === '' ? undefined : 'true'}
+          aria-describedby={fault() === '' ? undefined : faultId}
           onInput={(event) => input(event.currentTarget.value)}
-          onBlur={() => { if (fault() === '') reset(); }}
-          onKeyDown={(event) => { if (event.key === 'Escape') reset(); }} />
+          onBlur={() => {
+            if (fault() === '') reset();
+          }}
+          onKeyDown={(event) => {
+            if (event.key === 'Escape') reset();
+          }}
+        />
       </label>
-      <Show when={fault()}><p class="message fault" id={faultId}>{fault()}</p></Show>
+      <Show when={fault()}>
+        <p class="message fault" id={faultId}>
+          {fault()}
+        </p>
+      </Show>
     </div>
   );
 }

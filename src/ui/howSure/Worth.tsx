@@ -25,13 +25,17 @@ export function Worth(props: WorthProps): JSX.Element {
   return (
     <section class="part" aria-labelledby="worth">
       <h3 id="worth">What is worth measuring</h3>
-      <p class="finding"><Sentence phrase={worthSentence(props.details, knowing(), props.result, here)} /></p>
+      <p class="finding">
+        <Sentence phrase={worthSentence(props.details, knowing(), props.result, here)} />
+      </p>
       <Show when={props.details.knowingAll.value > 0}>
         <ol class="driver-rows">
           <For each={rows()}>
             {({ cell, value, error }) => (
               <WorthRow value={shown(value)} error={error} share={value / props.details.knowingAll.value}>
-                <button type="button" class="link" onClick={() => props.goTo(cell.id)}>{cell.label}</button>
+                <button type="button" class="link" onClick={() => props.goTo(cell.id)}>
+                  {cell.label}
+                </button>
               </WorthRow>
             )}
           </For>
@@ -57,9 +61,13 @@ function WorthRow(props: { value: string; error: number; share: number; children
       <div class="almanac-line">
         {props.children}
         <span class="leader" aria-hidden="true" />
-        <span class="figure">{props.value} <span class="unit">± {errorText(props.error, here)}</span></span>
+        <span class="figure">
+          {props.value} <span class="unit">± {errorText(props.error, here)}</span>
+        </span>
       </div>
-      <div class="share-bar" aria-hidden="true"><span class="alone" style={{ width: `${Math.min(1, props.share) * 100}%` }} /></div>
+      <div class="share-bar" aria-hidden="true">
+        <span class="alone" style={{ width: `${Math.min(1, props.share) * 100}%` }} />
+      </div>
     </li>
   );
 }

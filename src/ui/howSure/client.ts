@@ -32,7 +32,13 @@ export interface RiskClient {
 const endedTwice = 'the worker that makes the draws ended twice.';
 
 const start: Shown = {
-  state: 'busy', phase: 'draws', share: 0, found: undefined, of: undefined, reason: '', restarted: false,
+  state: 'busy',
+  phase: 'draws',
+  share: 0,
+  found: undefined,
+  of: undefined,
+  reason: '',
+  restarted: false,
 };
 
 /** What is known after a report of the question under way. */

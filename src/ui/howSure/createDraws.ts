@@ -24,8 +24,13 @@ export interface Draws {
 }
 
 function sameSubject(a: Ask, b: Ask): boolean {
-  return a.subject.result === b.subject.result && a.subject.plan === b.subject.plan
-    && a.subject.against === b.subject.against && a.beside === b.beside && a.target === b.target;
+  return (
+    a.subject.result === b.subject.result &&
+    a.subject.plan === b.subject.plan &&
+    a.subject.against === b.subject.against &&
+    a.beside === b.beside &&
+    a.target === b.target
+  );
 }
 
 /**
@@ -33,8 +38,10 @@ function sameSubject(a: Ask, b: Ask): boolean {
  * @param wake whether anyone looks: what nobody looks at is not drawn
  */
 export function createDraws(of: DrawsOf, wake: Accessor<boolean>): Draws {
-  const settings = createSettings(() => of.choice, () =>
-    `${of.result.name}${of.looked.less === undefined ? '' : ' difference'}`);
+  const settings = createSettings(
+    () => of.choice,
+    () => `${of.result.name}${of.looked.less === undefined ? '' : ' difference'}`,
+  );
   const wanted = createMemo((): Ask => ({
     sheet: of.live.model().sheet,
     subject: { result: of.result.id, plan: of.looked.plan, against: of.looked.less },

@@ -58,7 +58,8 @@ export function tiedTold({ tied }: Indices, cells: readonly Cell[], apart: boole
   const rest = tied.length - shown.length;
   const all = [...shown, ...(rest > 0 ? [plainly(`${rest} more`)] : [])];
   const pairs = all.flatMap((pair, i): Phrase =>
-    (i === 0 ? pair : [...plainly(i === all.length - 1 ? ' and ' : ', '), ...pair]));
+    i === 0 ? pair : [...plainly(i === all.length - 1 ? ' and ' : ', '), ...pair],
+  );
   return apart
     ? say`The file ties ${pairs}; these shares treat them as apart.`
     : say`The spread cannot be shared out among the entries: the file ties ${pairs}, so what one of two explains the other explains too.`;

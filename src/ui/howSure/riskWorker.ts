@@ -1,7 +1,10 @@
 import type { Reply, Sent } from './reply';
 import { RiskServer } from './server';
 
-const server = new RiskServer((reply: Reply) => postMessage(reply), () => performance.now());
+const server = new RiskServer(
+  (reply: Reply) => postMessage(reply),
+  () => performance.now(),
+);
 // A timer of 0 waits some milliseconds when it is set again and again; a message does not.
 const turn = new MessageChannel();
 let turning = false;

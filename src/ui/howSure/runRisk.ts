@@ -50,7 +50,10 @@ class Drawing {
 function detailsOf({ failures, outside, knowingAll, knowingEach }: Risk): Details {
   return {
     failures: failures.map(({ cell, message, share, inputs }) => ({
-      cell: cell.id, message, share, inputs: inputs.map((lever) => lever.cell.id),
+      cell: cell.id,
+      message,
+      share,
+      inputs: inputs.map((lever) => lever.cell.id),
     })),
     outside: outside.map(({ lever, count }) => ({ cell: lever.cell.id, count })),
     knowingAll,
@@ -92,7 +95,11 @@ function* draw(model: RiskModel, beside: RiskModel | undefined, asked: Asked): G
 
 function* drivers(model: RiskModel, { draws, seed }: Asked): Generator<Report, Indices> {
   const design = designFor(draws, seed);
-  const steps = sobolIndices(blockModel(model), model.inputs.map(({ distribution }) => distribution), design);
+  const steps = sobolIndices(
+    blockModel(model),
+    model.inputs.map(({ distribution }) => distribution),
+    design,
+  );
   for (;;) {
     const step = steps.next();
     if (step.done === true) {
@@ -105,7 +112,12 @@ function* drivers(model: RiskModel, { draws, seed }: Asked): Generator<Report, I
 }
 
 const certain: Found = {
-  done: 0, failed: 0, spread: undefined, certain: true, details: undefined, indices: undefined,
+  done: 0,
+  failed: 0,
+  spread: undefined,
+  certain: true,
+  details: undefined,
+  indices: undefined,
 };
 
 /**
@@ -120,9 +132,10 @@ export function* runRisk(model: Model, asked: Asked): Generator<Report, void> {
     yield { phase: 'draws', share: 1, found: certain };
     return;
   }
-  const other = asked.beside === undefined
-    ? undefined
-    : viewOf(model, { result: asked.subject.result, plan: asked.beside, against: undefined });
+  const other =
+    asked.beside === undefined
+      ? undefined
+      : viewOf(model, { result: asked.subject.result, plan: asked.beside, against: undefined });
   const found = yield* draw(ready, other && riskModel(other), asked);
   yield { phase: 'drivers', share: 0, found };
   const indices = yield* drivers(ready, asked);

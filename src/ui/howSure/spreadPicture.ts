@@ -37,7 +37,11 @@ function summaries({ main, beside }: Spread): Summary[] {
 
 /** A column of the histogram, its foot on the axis. */
 function column(
-  plot: Plot, { from, width }: Histogram, bin: number, share: number, fill: string | CanvasPattern,
+  plot: Plot,
+  { from, width }: Histogram,
+  bin: number,
+  share: number,
+  fill: string | CanvasPattern,
 ): void {
   const [left, right] = [plot.x(from + bin * width), plot.x(from + (bin + 1) * width)];
   const high = plot.y(share * 100);
@@ -127,7 +131,10 @@ function tallest({ shares }: Histogram): number {
 
 /** The drawing of a spread. */
 export function spreadPicture(
-  drawing: SpreadDrawing, ink: ChartInk, room: { readonly width: number; readonly height: number }, format: Format,
+  drawing: SpreadDrawing,
+  ink: ChartInk,
+  room: { readonly width: number; readonly height: number },
+  format: Format,
 ): LinesPicture {
   const { spread, look, letters } = drawing;
   const { histogram } = spread;
@@ -139,10 +146,15 @@ export function spreadPicture(
     ink,
     padding: { left: 0, right: 12, top: top + boxRow * sets.length + 4, bottom: 0 },
     x: {
-      min: histogram.from, max: histogram.from + bins * histogram.width, title: drawing.xTitle, tick: format.tick,
+      min: histogram.from,
+      max: histogram.from + bins * histogram.width,
+      title: drawing.xTitle,
+      tick: format.tick,
     },
     y: {
-      min: 0, max: isCurve ? 100 : tallest(histogram) * 1.04, title: '',
+      min: 0,
+      max: isCurve ? 100 : tallest(histogram) * 1.04,
+      title: '',
       tick: (value, step) => `${format.tick(value, step)} %`,
     },
     lines: isCurve ? curves(drawing, ink) : [],
@@ -150,7 +162,9 @@ export function spreadPicture(
       if (!isCurve) columns(plot, drawing, ink);
     },
     over: (plot) => {
-      sets.forEach((summary, row) => box(plot, summary, row, letters[row] ?? '', colourOf(letters[row] ?? '', ink), ink));
+      sets.forEach((summary, row) =>
+        box(plot, summary, row, letters[row] ?? '', colourOf(letters[row] ?? '', ink), ink),
+      );
       uprights(plot, drawing, ink);
     },
   };

@@ -32,7 +32,6 @@ export interface Spread {
   readonly histogram: Histogram;
 }
 
-
 /** @param sorted ascending, not empty */
 export function summaryOf(sorted: Float64Array, target: number): Summary {
   const { mean, sd } = momentsOf(sorted);

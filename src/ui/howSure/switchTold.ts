@@ -43,7 +43,8 @@ export function switchSentence(found: readonly Switch[], format: Format): Phrase
   const [first] = found;
   const flipping = found.filter(({ value }) => value !== undefined).length;
   if (first === undefined) return say`No entry can flip the answer: the plan has no input.`;
-  if (first.value === undefined) return say`No entry by itself can flip the answer, however wrong it is within the range looked at.`;
+  if (first.value === undefined)
+    return say`No entry by itself can flip the answer, however wrong it is within the range looked at.`;
   const at = spoken(first.value, first.cell.unit, format);
   const by = first.change === undefined ? [] : say`, ${changeText(first.change, format)} from today`;
   const cannot = found.length - flipping;

@@ -29,8 +29,14 @@ export function figureRows(spread: Spread, target: string, format: Format): Tabl
   return [
     { what: 'draws that could be computed', numbers: each(({ count }) => format.written(String(count))) },
     { what: 'mean', numbers: each(({ mean }) => inSteps(mean, step, format)) },
-    { what: 'standard error of the mean', numbers: each(({ meanError }) => known(meanError, errorText(meanError, format))) },
-    { what: 'standard deviation', numbers: each(({ sd }) => (Number.isNaN(sd) ? 'unknown' : inSteps(sd, step, format))) },
+    {
+      what: 'standard error of the mean',
+      numbers: each(({ meanError }) => known(meanError, errorText(meanError, format))),
+    },
+    {
+      what: 'standard deviation',
+      numbers: each(({ sd }) => (Number.isNaN(sd) ? 'unknown' : inSteps(sd, step, format))),
+    },
     ...told.map((share, k) => ({
       what: share === 50 ? 'middle draw (50 % are below)' : `${share} % are below`,
       numbers: each(({ percentiles }) => inSteps(percentiles[k]!, step, format)),

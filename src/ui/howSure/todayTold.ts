@@ -18,7 +18,8 @@ type Ranged = Lever & { readonly range: NonNullable<Lever['range']> };
 /** The inputs that the draws draw. */
 function drawn(question: Question): Ranged[] {
   return uncertain(question.view).flatMap((lever) =>
-    (lever.range !== undefined && question.response([lever]).depends ? [{ ...lever, range: lever.range }] : []));
+    lever.range !== undefined && question.response([lever]).depends ? [{ ...lever, range: lever.range }] : [],
+  );
 }
 
 function isOutside({ base, range }: Ranged): boolean {
@@ -35,9 +36,12 @@ function isElsewhere(lever: Ranged): boolean {
 
 function outside(levers: readonly Ranged[], name: (lever: Lever) => string): Phrase {
   if (levers.length === 0) return [];
-  const end = levers.length === 1
-    ? plainly(' stands outside its range today, and the draws keep to the range: they are not about today’s number.')
-    : plainly(' stand outside their ranges today, and the draws keep to the ranges: they are not about today’s numbers.');
+  const end =
+    levers.length === 1
+      ? plainly(' stands outside its range today, and the draws keep to the range: they are not about today’s number.')
+      : plainly(
+          ' stand outside their ranges today, and the draws keep to the ranges: they are not about today’s numbers.',
+        );
   return [...listed(levers.map(name), mostNames), ...end];
 }
 
@@ -49,7 +53,10 @@ function elsewhere(levers: readonly Ranged[], name: (lever: Lever) => string, fo
   const lead = say`${name(first)} is drawn round ${spoken(middle, cell.unit, format)}, not round today’s ${endText(base, cell, format)}, for so its range is shaped`;
   const others = listed(rest.map(name), mostNames);
   if (rest.length === 0) return [...lead, ...plainly('.')];
-  return [...lead, ...(rest.length === 1 ? say`; so is ${others}, round another.` : say`; so are ${others}, round others.`)];
+  return [
+    ...lead,
+    ...(rest.length === 1 ? say`; so is ${others}, round another.` : say`; so are ${others}, round others.`),
+  ];
 }
 
 /** Where the draws are not about today's numbers. */

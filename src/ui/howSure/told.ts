@@ -26,7 +26,10 @@ function odds(question: Question, { above, equal }: Summary, format: Format): Ph
   const { result, of, target } = question;
   const often = ofHundred(above);
   const at = decimal(target);
-  const ties = equal >= 0.005 ? say` and ${target === 0 && of.kind === 'difference' ? plainly('both are equal') : plainly('meets it')} in ${ofHundred(equal)}` : [];
+  const ties =
+    equal >= 0.005
+      ? say` and ${target === 0 && of.kind === 'difference' ? plainly('both are equal') : plainly('meets it')} in ${ofHundred(equal)}`
+      : [];
   if (of.kind === 'difference' && target === 0) {
     const claim = differenceClaim({ result, target: at, plan: of.plan, against: of.against }, format);
     return say`${claim.above} in ${often}${ties}`;
@@ -60,7 +63,10 @@ function failed({ details, failed: count, done }: Found, cells: readonly Cell[])
   if (count === 0) return [];
   const share = ofHundred(count / done);
   const why = (details?.failures ?? []).slice(0, 2).map(({ cell, message, inputs }): Phrase => {
-    const names = listed(inputs.map((id) => cells[id]?.label ?? ''), 3);
+    const names = listed(
+      inputs.map((id) => cells[id]?.label ?? ''),
+      3,
+    );
     const by = inputs.length > 0 ? say` It comes from ${names}.` : [];
     return say`In ${cells[cell]?.label ?? ''}: ${plainly(message)}${by}`;
   });
@@ -68,8 +74,10 @@ function failed({ details, failed: count, done }: Found, cells: readonly Cell[])
 }
 
 function outside(details: Details | undefined, done: number, cells: readonly Cell[]): Phrase {
-  const each = (details?.outside ?? []).map(({ cell, count }) =>
-    say`${cells[cell]?.label ?? ''} was drawn outside 0 to 100 % in ${ofHundred(count / done)}: its range reaches too far.`);
+  const each = (details?.outside ?? []).map(
+    ({ cell, count }) =>
+      say`${cells[cell]?.label ?? ''} was drawn outside 0 to 100 % in ${ofHundred(count / done)}: its range reaches too far.`,
+  );
   return sentences(...each);
 }
 

@@ -19,7 +19,9 @@ export function keptWhole(text: string, { least, most }: Limits, fallback: numbe
 
 /** A whole number as a person types it, or what is wrong with it. */
 export function typedWhole(
-  typed: string, { least, most }: Limits, format: Format,
+  typed: string,
+  { least, most }: Limits,
+  format: Format,
 ): { readonly number: number } | { readonly fault: string } {
   const read = typedNumber(typed, format);
   if (!('text' in read)) return { fault: read.message };

@@ -36,7 +36,10 @@ export function worthText(value: number, result: Cell, format: Format): string {
 
 /** What to measure first, in words. */
 export function worthSentence(
-  { knowingAll }: Details, knowing: readonly Knowing[], result: Cell, format: Format,
+  { knowingAll }: Details,
+  knowing: readonly Knowing[],
+  result: Cell,
+  format: Format,
 ): Phrase {
   const [first, ...rest] = clear(knowing);
   if (!(knowingAll.value > 0)) return say`Nothing is worth measuring for this choice: no draw would change it.`;
@@ -48,6 +51,10 @@ export function worthSentence(
   const before = rest.length === 0 ? [] : say` before ${listed(rest.slice(0, 2).map(({ cell }) => cell.label))}`;
   return sentences(
     say`Find out ${first.cell.label}${before}: knowing it before you choose is worth up to ${worthText(first.value, result, format)}.`,
-    [...plainly('Knowing everything would be worth '), ...say`${all}`, ...plainly('; a trial that costs more does not pay.')],
+    [
+      ...plainly('Knowing everything would be worth '),
+      ...say`${all}`,
+      ...plainly('; a trial that costs more does not pay.'),
+    ],
   );
 }

@@ -16,7 +16,11 @@ export function FigureTable(props: FigureTableProps): JSX.Element {
       <table>
         <Show when={several()}>
           <thead>
-            <tr><td /><For each={props.plans}>{(plan) => <th scope="col">{plan}</th>}</For><td /></tr>
+            <tr>
+              <td />
+              <For each={props.plans}>{(plan) => <th scope="col">{plan}</th>}</For>
+              <td />
+            </tr>
           </thead>
         </Show>
         <tbody>

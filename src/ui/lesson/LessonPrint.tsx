@@ -18,8 +18,12 @@ export function LessonPrint(): JSX.Element {
     <Show when={lesson()}>
       {(found) => (
         <p class="lesson-print">
-          <button type="button" class="word" onClick={() => print('questions')}>Print the sheet without answers</button>
-          <button type="button" class="word" onClick={() => print('answers')}>Print the answer sheet</button>
+          <button type="button" class="word" onClick={() => print('questions')}>
+            Print the sheet without answers
+          </button>
+          <button type="button" class="word" onClick={() => print('answers')}>
+            Print the answer sheet
+          </button>
           <Show when={sheet()}>
             {(kind) => (
               <Portal>

@@ -31,7 +31,9 @@ export function LessonSheet(props: LessonSheetProps): JSX.Element {
         <h1>{parts()[0]}</h1>
         <p class="sheet-subtitle">{isAnswers() ? `Answers. ${parts()[1]}` : parts()[1]}</p>
         <Show when={!isAnswers()}>
-          <p class="sheet-who"><span>Name</span> <span>Date</span></p>
+          <p class="sheet-who">
+            <span>Name</span> <span>Date</span>
+          </p>
         </Show>
       </header>
       <p>{props.lesson.about}</p>
@@ -42,7 +44,9 @@ export function LessonSheet(props: LessonSheetProps): JSX.Element {
           {(step) => (
             <li>
               <p class="sheet-question">{step.question}</p>
-              <Show when={isAnswers()} fallback={<Ruled />}><p>{step.answer}</p></Show>
+              <Show when={isAnswers()} fallback={<Ruled />}>
+                <p>{step.answer}</p>
+              </Show>
             </li>
           )}
         </For>
@@ -68,5 +72,10 @@ function Ruled(): JSX.Element {
 }
 
 function Aside(props: LessonStep): JSX.Element {
-  return <section><h2>{props.question}</h2><p>{props.answer}</p></section>;
+  return (
+    <section>
+      <h2>{props.question}</h2>
+      <p>{props.answer}</p>
+    </section>
+  );
 }

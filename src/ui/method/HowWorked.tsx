@@ -14,7 +14,10 @@ interface HowWorkedProps {
 export function HowWorked(props: HowWorkedProps): JSX.Element {
   return (
     <p class="how-worked">
-      <button type="button" class="link" data-method={linkAttribute(props.entry)}
+      <button
+        type="button"
+        class="link"
+        data-method={linkAttribute(props.entry)}
         onClick={() => openMethod(props.choice, props.entry)}>
         {props.children ?? 'How this is worked out'}
       </button>

@@ -31,8 +31,12 @@ export function Method(props: { choice: Choice }): JSX.Element {
   });
   return (
     <section class="method" aria-labelledby="method" ref={page}>
-      <p class="method-back"><Link onPress={() => leaveMethod(props.choice)}>Back to {from()}</Link></p>
-      <h2 id="method" tabindex="-1" ref={top}>How it is worked out</h2>
+      <p class="method-back">
+        <Link onPress={() => leaveMethod(props.choice)}>Back to {from()}</Link>
+      </p>
+      <h2 id="method" tabindex="-1" ref={top}>
+        How it is worked out
+      </h2>
       <p>
         Every figure in Raftmargin, by the way it is made: the formula, the source, how it is searched or drawn, and
         what it cannot do. It is no financial advice.
@@ -44,7 +48,11 @@ export function Method(props: { choice: Choice }): JSX.Element {
               <h3>{heading}</h3>
               <ul>
                 <For each={entries}>
-                  {({ id, what }) => <li><Link onPress={() => goTo(id)}>{what}</Link></li>}
+                  {({ id, what }) => (
+                    <li>
+                      <Link onPress={() => goTo(id)}>{what}</Link>
+                    </li>
+                  )}
                 </For>
               </ul>
             </div>
@@ -59,7 +67,9 @@ export function Method(props: { choice: Choice }): JSX.Element {
           </section>
         )}
       </For>
-      <p class="method-back"><Link onPress={() => leaveMethod(props.choice)}>Back to {from()}</Link></p>
+      <p class="method-back">
+        <Link onPress={() => leaveMethod(props.choice)}>Back to {from()}</Link>
+      </p>
     </section>
   );
 }
@@ -67,18 +77,34 @@ export function Method(props: { choice: Choice }): JSX.Element {
 function Told(props: Entry): JSX.Element {
   return (
     <article>
-      <h4 id={anchorOf(props.id)} tabindex="-1">{props.what}</h4>
+      <h4 id={anchorOf(props.id)} tabindex="-1">
+        {props.what}
+      </h4>
       <p>{props.how}</p>
       <Show when={props.formulas}>
         {(lines) => (
-          <ul class="method-formulas"><For each={lines()}>{(line) => <li><Formula line={line} /></li>}</For></ul>
+          <ul class="method-formulas">
+            <For each={lines()}>
+              {(line) => (
+                <li>
+                  <Formula line={line} />
+                </li>
+              )}
+            </For>
+          </ul>
         )}
       </Show>
       <dl>
-        <Show when={props.design}><dt>Made with</dt><dd>{props.design}</dd></Show>
-        <dt>Source</dt><dd>{props.source}</dd>
-        <dt>Limits</dt><dd>{props.limits}</dd>
-        <dt>Where</dt><dd>{props.where}</dd>
+        <Show when={props.design}>
+          <dt>Made with</dt>
+          <dd>{props.design}</dd>
+        </Show>
+        <dt>Source</dt>
+        <dd>{props.source}</dd>
+        <dt>Limits</dt>
+        <dd>{props.limits}</dd>
+        <dt>Where</dt>
+        <dd>{props.where}</dd>
       </dl>
     </article>
   );
@@ -89,9 +115,15 @@ function Formula(props: { line: string }): JSX.Element {
     <For each={formulaPieces(props.line)}>
       {({ kind, text }) => (
         <Switch fallback={text}>
-          <Match when={kind === 'quantity'}><var>{text}</var></Match>
-          <Match when={kind === 'low'}><sub>{text}</sub></Match>
-          <Match when={kind === 'high'}><sup>{text}</sup></Match>
+          <Match when={kind === 'quantity'}>
+            <var>{text}</var>
+          </Match>
+          <Match when={kind === 'low'}>
+            <sub>{text}</sub>
+          </Match>
+          <Match when={kind === 'high'}>
+            <sup>{text}</sup>
+          </Match>
         </Switch>
       )}
     </For>

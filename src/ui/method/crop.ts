@@ -13,9 +13,11 @@ export const crop: Chapter = {
         'boards of stage *i*: *b*_{i} = *B* × *e*_{i} *w*_{i} / *d*_{i} ÷ Σ_{k} *e*_{k} *w*_{k} / *d*_{k}, where *e*_{i} = Π_{j<i} *s*_{j}',
         'boards set by hand: *F* = the least over the stages of *b*_{i} *d*_{i} / *w*_{i} × Π_{j≥i} *s*_{j}',
       ],
-      design: 'B boards, w weeks with the turnaround, d plants on a board, s the share that leaves a stage alive. A stage without time is skipped, its losses with it.',
+      design:
+        'B boards, w weeks with the turnaround, d plants on a board, s the share that leaves a stage alive. A stage without time is skipped, its losses with it.',
       source: 'Little’s law: Little, Operations Research 9 (1961) 383–387; tested stage by stage against a simulation.',
-      limits: 'It splits boards into parts and sows at every instant, so it is a ceiling that whole boards do not reach.',
+      limits:
+        'It splits boards into parts and sows at every instant, so it is a ceiling that whole boards do not reach.',
       where: 'Beds.',
     },
     {
@@ -39,16 +41,19 @@ export const crop: Chapter = {
         'batches in it at the instant *φ*: ⌊(*φ* − *o*_{i}) / *I*⌋ − ⌊(*φ* − *o*_{i} − *w*_{i}) / *I*⌋',
         'finished plants a week: *n* × Π *s*_{j} × 7 days / *I*',
       ],
-      design: 'Only the instants at which a batch enters or leaves a stage are looked at: in between nothing changes. I is the interval, o the days from sowing to a stage.',
+      design:
+        'Only the instants at which a batch enters or leaves a stage are looked at: in between nothing changes. I is the interval, o the days from sowing to a stage.',
       source: 'Counting; checked against the calendar, which follows each batch by itself.',
-      limits: 'The same batch every time. What it loses against stages that keep pace is split into part-empty boards, boards that wait for the next batch, and free ones.',
+      limits:
+        'The same batch every time. What it loses against stages that keep pace is split into part-empty boards, boards that wait for the next batch, and free ones.',
       where: 'Beds, and the formula whole_batch.',
     },
     {
       id: 'calendar',
       what: 'The year in whole boards',
       how: 'Every batch is followed from its sowing to its harvest, day by day from an empty bed, through the times of the month in which it enters each stage and round the closed days. A batch whose move falls in a closed time waits where it is.',
-      design: '365 days unless told otherwise. Instants within a billionth of a day are one. In a last week of fewer days the staff’s hours count in proportion.',
+      design:
+        '365 days unless told otherwise. Instants within a billionth of a day are one. In a last week of fewer days the staff’s hours count in proportion.',
       source: 'Simulation; the balanced flow and whole boards are tested against it.',
       limits: 'Times by month change at a stage’s entry, not within it. No weather, no chance.',
       where: 'Beds.',
@@ -62,7 +67,8 @@ export const crop: Chapter = {
         'distance: √(*A*/*d*) in a square, √(2*A* / (√3 *d*)) where rows are shifted by half a place',
         'kept: the larger of 0 and 1 − days crowded × loss a day',
       ],
-      source: 'Spacing: Greenhouse Product News, Grower 101: Calculations Part IV, Spacing Containers. Logistic curve: Verhulst 1838, from memory.',
+      source:
+        'Spacing: Greenhouse Product News, Grower 101: Calculations Part IV, Spacing Containers. Logistic curve: Verhulst 1838, from memory.',
       limits: 'Light, season and cultivar move the curve: measure your own. A straight loss a day is a rule of thumb.',
       where: 'Beds, where a model has these entries.',
     },
@@ -71,17 +77,21 @@ export const crop: Chapter = {
       what: 'Closer or wider, without a move',
       how: 'A line through two trials: one over the mass of a plant rises straight with the plants on an area. From it the mass of a plant, and of all on a board, at today’s density.',
       formulas: ['1 / *w* = *a* + *b* *d*, and *d* / (*a* + *b* *d*) for the area'],
-      source: 'Shinozaki and Kira, as used for lettuce by Scaife and Jones, Journal of Agricultural Science (1976), 10.1017/S002185960006500X.',
-      limits: 'For plants that stand at one density from first to last, not for a crop that is moved wider. Two trials leave no room to see an error.',
+      source:
+        'Shinozaki and Kira, as used for lettuce by Scaife and Jones, Journal of Agricultural Science (1976), 10.1017/S002185960006500X.',
+      limits:
+        'For plants that stand at one density from first to last, not for a crop that is moved wider. Two trials leave no room to see an error.',
       where: 'Beds, for a plan of one stage.',
     },
     {
       id: 'best weeks',
       what: 'Best weeks',
       how: 'The result at every pair of a time and a density of an early stage. A day more there is a day less in the next stage, unless the next stage’s time is held. The best pair is told, those as good, and how far one may stray before the result is 2 % worse.',
-      design: 'Up to 61 × 61 pairs in float64: times by the entry’s step, else half days, densities by its step, else whole plants, from half of today’s to half as much again, or as far as its range. Pairs within a billionth of the best are as good.',
+      design:
+        'Up to 61 × 61 pairs in float64: times by the entry’s step, else half days, densities by its step, else whole plants, from half of today’s to half as much again, or as far as its range. Pairs within a billionth of the best are as good.',
       source: 'Every pair is tried: nothing is left to a search.',
-      limits: 'What the model does not make crowding cost, it does not see: a best at the edge says so. Everything else stays as it is today.',
+      limits:
+        'What the model does not make crowding cost, it does not see: a best at the edge says so. Everything else stays as it is today.',
       where: 'Beds.',
     },
   ],

@@ -8,9 +8,12 @@ export const draws: Chapter = {
       what: 'Draws',
       how: 'Every entry with a range is drawn by its shape, all at once, and the result is worked out for each draw. An entry that both plans share is drawn once for both. Each entry has its own stream of random numbers, known by the seed and the entry, so the same seed gives the same draws on any machine.',
       formulas: ['*x* = *Q*(*u*), *u* even between 0 and 1, *Q* the quantile of the shape'],
-      design: '100,000 draws unless told otherwise, up to 10,000,000. Plain Monte Carlo. Chances are odd multiples of 2⁻⁵³. Seed 0 is a seed like any other.',
-      source: 'xoshiro128** 1.1: Blackman & Vigna, ACM Transactions on Mathematical Software 47 (2021) 36; seeding by splitmix64: Steele, Lea & Flood, OOPSLA 2014.',
-      limits: 'The draws are as good as the ranges: an entry without a range counts as certain. The numbers are float64. Draws that cannot be computed are counted and left out; the first 100 of them are looked into for the reason.',
+      design:
+        '100,000 draws unless told otherwise, up to 10,000,000. Plain Monte Carlo. Chances are odd multiples of 2⁻⁵³. Seed 0 is a seed like any other.',
+      source:
+        'xoshiro128** 1.1: Blackman & Vigna, ACM Transactions on Mathematical Software 47 (2021) 36; seeding by splitmix64: Steele, Lea & Flood, OOPSLA 2014.',
+      limits:
+        'The draws are as good as the ranges: an entry without a range counts as certain. The numbers are float64. Draws that cannot be computed are counted and left out; the first 100 of them are looked into for the reason.',
       where: 'How sure.',
     },
     {
@@ -22,7 +25,8 @@ export const draws: Chapter = {
         'PERT: a beta with shapes 1 + 4 (*mode* − *low*) / *span* and 1 + 4 (*high* − *mode*) / *span*',
         'normal: mean (*low* + *high*) / 2, standard deviation (*high* − *low*) / 3.2897; lognormal: the same of the logarithms',
       ],
-      source: 'Kotz & van Dorp, Beyond Beta (2004); PERT: Malcolm and others, Operations Research 7 (1959) 646–669, with the exact variance; normal quantile: Wichura, Applied Statistics 37 (1988) 477–484.',
+      source:
+        'Kotz & van Dorp, Beyond Beta (2004); PERT: Malcolm and others, Operations Research 7 (1959) 646–669, with the exact variance; normal quantile: Wichura, Applied Statistics 37 (1988) 477–484.',
       limits: 'Shares drawn below 0 or above 100 % are counted and said, not cut off.',
       where: 'How sure.',
     },
@@ -40,7 +44,8 @@ export const draws: Chapter = {
       what: 'Mean and its error',
       how: 'The sum of the results divided by their number. Its standard error tells what more draws would settle.',
       formulas: ['error = *sd* / √*n*, with *sd*² = Σ (*x* − mean)² / (*n* − 1)'],
-      source: 'Two passes, the second corrected: Chan, Golub & LeVeque, The American Statistician 37 (1983) 242–247; sums in pairs: Higham, SIAM Journal on Scientific Computing 14 (1993) 783–799.',
+      source:
+        'Two passes, the second corrected: Chan, Golub & LeVeque, The American Statistician 37 (1983) 242–247; sums in pairs: Higham, SIAM Journal on Scientific Computing 14 (1993) 783–799.',
       limits: 'It does not tell what better ranges would settle.',
       where: 'How sure.',
     },
@@ -49,7 +54,8 @@ export const draws: Chapter = {
       what: 'Percentiles and the picture',
       how: 'The results in order; between two neighbours in proportion. The picture has bins of 1, 2 or 5 times a power of ten.',
       formulas: ['at the place 1 + (*n* − 1) *p* of the ordered results (definition 7)'],
-      design: 'About 60 bins, common to both plans; half a per cent of the draws at either end may lie beyond the picture.',
+      design:
+        'About 60 bins, common to both plans; half a per cent of the draws at either end may lie beyond the picture.',
       source: 'Hyndman & Fan, The American Statistician 50 (1996) 361–365.',
       limits: 'With few draws the outer percentiles are rough.',
       where: 'How sure.',

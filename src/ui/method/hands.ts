@@ -25,7 +25,8 @@ export const hands: Chapter = {
         'allowance as a share of the day: *T* = mean × rating / (1 − *a*)',
       ],
       source: 'International Labour Office, Introduction to Work Study, from memory.',
-      limits: 'The two allowances are not the same: 15 % of the day is 17.6 % of the job. The shipped models use the first and say so at the entry.',
+      limits:
+        'The two allowances are not the same: 15 % of the day is 17.6 % of the job. The shipped models use the first and say so at the entry.',
       where: 'Timing; Numbers, in the models’ formulas.',
     },
     {

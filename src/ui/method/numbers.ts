@@ -10,9 +10,12 @@ export const numbers: Chapter = {
       formulas: [
         '| *exact* − *float64* | ≤ 10^{−12} × the larger of | *exact* | and the largest number met on the way',
       ],
-      design: 'Tested at thousands of random points of every shipped model. Exponentials, logarithms, powers and sines in draws are the app’s own, so that every machine gives the same digits.',
-      source: 'Decimals: the decimal128 format of IEEE 754-2019. Exponential and logarithm: Tang, ACM Transactions on Mathematical Software 15 (1989) 144–157 and 16 (1990) 378–400.',
-      limits: 'A sum that nearly cancels keeps the error of its parts. Functions such as roots are rounded at the last digit.',
+      design:
+        'Tested at thousands of random points of every shipped model. Exponentials, logarithms, powers and sines in draws are the app’s own, so that every machine gives the same digits.',
+      source:
+        'Decimals: the decimal128 format of IEEE 754-2019. Exponential and logarithm: Tang, ACM Transactions on Mathematical Software 15 (1989) 144–157 and 16 (1990) 378–400.',
+      limits:
+        'A sum that nearly cancels keeps the error of its parts. Functions such as roots are rounded at the last digit.',
       where: 'Everywhere.',
     },
     {
@@ -27,11 +30,11 @@ export const numbers: Chapter = {
       id: 'budget',
       what: 'What changes in a year',
       how: 'Of every return and cost, the number in one plan less that in the other. What brings money stands on one side, what takes it on the other, each thing once.',
-      formulas: [
-        '*net change* = added returns + reduced costs − added costs − reduced returns',
-      ],
-      source: 'North Dakota State University, Introduction to Partial Budgeting; New Mexico State University, Guide Z-123 (2021).',
-      limits: 'It says nothing of what stays the same, so nothing of whether either plan earns its keep. A line that cannot be computed makes the net change unknown.',
+      formulas: ['*net change* = added returns + reduced costs − added costs − reduced returns'],
+      source:
+        'North Dakota State University, Introduction to Partial Budgeting; New Mexico State University, Guide Z-123 (2021).',
+      limits:
+        'It says nothing of what stays the same, so nothing of whether either plan earns its keep. A line that cannot be computed makes the net change unknown.',
       where: 'Numbers, and the command line.',
     },
   ],

@@ -29,17 +29,29 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
   const work = useWork();
   const { spot } = work;
   let row: HTMLLIElement | undefined;
-  const inSight = createSight(() => row, () => props.near);
+  const inSight = createSight(
+    () => row,
+    () => props.near,
+  );
   const [inHand, setInHand] = createSignal(false);
   const live = createFollowing(work.live, () => inSight() || inHand() || work.printing(), work.calm);
   const shownColumns = createMemo(() => (props.varies ? props.columns : props.columns.slice(0, 1)));
   const isAsked = (): boolean => spot.isAsked(props.cell.row);
   const panel = (): string => `${rowId(props.cell.row)}-asked`;
   return (
-    <li class="entry" ref={row} id={rowId(props.cell.row)} classList={{ single: !props.varies, asked: isAsked() }}
-      onFocusIn={() => setInHand(true)} onFocusOut={() => setInHand(false)}>
+    <li
+      class="entry"
+      ref={row}
+      id={rowId(props.cell.row)}
+      classList={{ single: !props.varies, asked: isAsked() }}
+      onFocusIn={() => setInHand(true)}
+      onFocusOut={() => setInHand(false)}>
       <div class="entry-label">
-        <button type="button" class="ask" aria-expanded={isAsked()} aria-controls={isAsked() ? panel() : undefined}
+        <button
+          type="button"
+          class="ask"
+          aria-expanded={isAsked()}
+          aria-controls={isAsked() ? panel() : undefined}
           onClick={() => spot.setAsked(props.cell.row, !isAsked())}>
           {props.cell.label}
         </button>
@@ -48,8 +60,13 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
       <WorkContext.Provider value={{ ...work, live }}>
         <For each={shownColumns()}>
           {(plan, column) => (
-            <EntryColumn cell={props.cell} plan={plan} column={column()} columns={props.columns}
-              varies={props.varies} />
+            <EntryColumn
+              cell={props.cell}
+              plan={plan}
+              column={column()}
+              columns={props.columns}
+              varies={props.varies}
+            />
           )}
         </For>
         <span class="unit">{printedUnit(props.cell.unitText)}</span>
@@ -82,7 +99,9 @@ function EntryColumn(props: EntryColumnProps): JSX.Element {
   return (
     <div class="value" classList={{ 'of-a': letter() === 'A', 'of-b': letter() === 'B' }}>
       <Show when={letter()}>
-        <span class="letter" aria-hidden="true">{letter()}</span>
+        <span class="letter" aria-hidden="true">
+          {letter()}
+        </span>
         <span class="heard">{planName()}: </span>
       </Show>
       <EntryValue cell={props.cell} plan={props.plan} remark={remark()} />
@@ -102,7 +121,12 @@ function Difference(props: { cell: Cell; columns: readonly number[]; varies: boo
   return (
     <div class="difference">
       <Show when={text() !== 'same' && text()} fallback={<span class="same">{text()}</span>}>
-        {(difference) => <><span class="heard">difference: </span><NumberText text={difference()} /></>}
+        {(difference) => (
+          <>
+            <span class="heard">difference: </span>
+            <NumberText text={difference()} />
+          </>
+        )}
       </Show>
     </div>
   );
@@ -137,7 +161,12 @@ function RemarkText(props: { remark: Remark }): JSX.Element {
     <p class={`remark ${props.remark.kind}`} classList={{ message: props.remark.kind === 'fault' }}>
       <PlanLetter letter={props.remark.letter} />
       <Show when={props.remark.cell} fallback={props.remark.text}>
-        {(cell) => <>{beforeName[props.remark.kind]}<Link onPress={() => spot.goTo(cell().id)}>{cell().label}</Link></>}
+        {(cell) => (
+          <>
+            {beforeName[props.remark.kind]}
+            <Link onPress={() => spot.goTo(cell().id)}>{cell().label}</Link>
+          </>
+        )}
       </Show>
     </p>
   );

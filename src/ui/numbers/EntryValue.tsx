@@ -33,9 +33,7 @@ export function EntryValue(props: EntryValueProps): JSX.Element {
   return (
     <Switch>
       <Match when={input()}>
-        {(content) => (
-          <InputValue cell={props.cell} plan={props.plan} content={content()} remark={props.remark} />
-        )}
+        {(content) => <InputValue cell={props.cell} plan={props.plan} content={content()} remark={props.remark} />}
       </Match>
       <Match when={kind() === 'number'}>
         <NumberText text={here.value(shown().number, props.cell.unit)} />

@@ -35,8 +35,12 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
   const rows = (lines: readonly Line[]): JSX.Element => (
     <For each={lines}>
       {(line) => (
-        <Row line={line} varied={props.varied} faults={props.faults.get(line.row) ?? none}
-          near={props.group.name === '' || inSight()} />
+        <Row
+          line={line}
+          varied={props.varied}
+          faults={props.faults.get(line.row) ?? none}
+          near={props.group.name === '' || inSight()}
+        />
       )}
     </For>
   );
@@ -55,7 +59,10 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
   );
   return (
     <Show when={props.group.name} fallback={list}>
-      <details class="group" ref={group} open={spot.isOpen(props.group.name) || forced()}
+      <details
+        class="group"
+        ref={group}
+        open={spot.isOpen(props.group.name) || forced()}
         onToggle={(event) => {
           if (!forced()) spot.setOpen(props.group.name, event.currentTarget.open);
         }}>
@@ -89,8 +96,13 @@ function Row(props: RowProps): JSX.Element {
   return (
     <Show when={cell()} fallback={<OtherRow line={props.line} faults={faults()} />}>
       {(one) => (
-        <EntryRow cell={one()} columns={compared.columns()} varies={props.varied.has(one().id)} faults={faults()}
-          near={props.near} />
+        <EntryRow
+          cell={one()}
+          columns={compared.columns()}
+          varies={props.varied.has(one().id)}
+          faults={faults()}
+          near={props.near}
+        />
       )}
     </Show>
   );
@@ -103,17 +115,24 @@ function OtherRow(props: { line: Line; faults: readonly Problem[] }): JSX.Elemen
   const note = (): string => (props.line.kind === 'text' ? props.line.note : '');
   const label = (): string => (props.line.kind === 'cell' ? '' : props.line.label);
   return (
-    <Show when={props.line.kind === 'refused' ? props.line : undefined} fallback={
-      <li class="text-row" id={rowId(props.line.row)} tabindex="-1">
-        <Show when={note()} fallback={<p>{label()}</p>}>
-          <details><summary>{label()}</summary><p>{note()}</p></details>
-        </Show>
-        {messages()}
-      </li>
-    }>
+    <Show
+      when={props.line.kind === 'refused' ? props.line : undefined}
+      fallback={
+        <li class="text-row" id={rowId(props.line.row)} tabindex="-1">
+          <Show when={note()} fallback={<p>{label()}</p>}>
+            <details>
+              <summary>{label()}</summary>
+              <p>{note()}</p>
+            </details>
+          </Show>
+          {messages()}
+        </li>
+      }>
       {(line) => (
         <li class="entry refused" id={rowId(line().row)} tabindex="-1">
-          <div class="entry-label">{line().label || line().name} <span class="quiet">not among the entries</span></div>
+          <div class="entry-label">
+            {line().label || line().name} <span class="quiet">not among the entries</span>
+          </div>
           <div class="remarks">{messages()}</div>
         </li>
       )}

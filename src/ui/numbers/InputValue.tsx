@@ -31,32 +31,51 @@ export function InputValue(props: InputValueProps): JSX.Element {
   const target = createMemo(() => editIn(live.shape(), live.shape().plans[props.plan]!, props.cell.id, ''));
   const commit = (text: string): void => live.edit({ ...target(), text });
   const field = createField({
-    live, drafts, commit,
+    live,
+    drafts,
+    commit,
     key: target,
     committed: () => props.content.text,
     show: (text) => here.written(text),
     read: (typed) => typedNumber(typed, here),
   });
   const place = createMemo(() => decimalsOf(field.text()));
-  const name = (): string => [props.cell.label, printedUnit(props.cell.unitText), props.remark].filter(Boolean).join(', ');
+  const name = (): string =>
+    [props.cell.label, printedUnit(props.cell.unitText), props.remark].filter(Boolean).join(', ');
   // A keypad of digits has no minus sign on some phones.
   const keypad = (): 'text' | 'decimal' =>
     props.content.number.isNegative() || props.cell.range?.low.isNegative() === true ? 'text' : 'decimal';
   const range = createMemo(() => (props.content.own ? undefined : props.cell.range));
   return (
     <div class="input-value" classList={{ ranged: range() !== undefined }}>
-      <input class="number-field" type="text" inputmode={keypad()} autocomplete="off" spellcheck={false}
-        data-model-field="" aria-label={name()} value={field.text()}
+      <input
+        class="number-field"
+        type="text"
+        inputmode={keypad()}
+        autocomplete="off"
+        spellcheck={false}
+        data-model-field=""
+        aria-label={name()}
+        value={field.text()}
         aria-invalid={field.problem() === undefined ? undefined : 'true'}
         aria-describedby={field.problem() === undefined ? undefined : faultId}
         style={{ '--decimals': place().decimals, '--points': place().points }}
-        onInput={(event) => field.onInput(event)} onFocus={() => field.onFocus()} onBlur={() => field.onBlur()}
-        onKeyDown={(event) => field.onKeyDown(event)} />
+        onInput={(event) => field.onInput(event)}
+        onFocus={() => field.onFocus()}
+        onBlur={() => field.onBlur()}
+        onKeyDown={(event) => field.onKeyDown(event)}
+      />
       <Show when={range()}>
         {(limits) => (
-          <RangeMark label={name()} unit={printedUnit(props.cell.unitText)} range={limits()} step={props.cell.step}
-            value={props.content.number} onMove={(value: Decimal) => commit(numberToText(value))}
-            onRest={() => live.finish()} />
+          <RangeMark
+            label={name()}
+            unit={printedUnit(props.cell.unitText)}
+            range={limits()}
+            step={props.cell.step}
+            value={props.content.number}
+            onMove={(value: Decimal) => commit(numberToText(value))}
+            onRest={() => live.finish()}
+          />
         )}
       </Show>
       <Show when={field.problem()}>

@@ -24,18 +24,27 @@ export function LazyRows(props: LazyRowsProps): JSX.Element {
   });
   const here = (): boolean => near() || wanted() || printing();
   onMount(() => {
-    const watcher = new IntersectionObserver(([entry]) => {
-      if (entry === undefined) return;
-      if (!entry.isIntersecting && near()) setHeight(entry.boundingClientRect.height);
-      setNear(entry.isIntersecting);
-    }, { rootMargin: '1200px 0px' });
+    const watcher = new IntersectionObserver(
+      ([entry]) => {
+        if (entry === undefined) return;
+        if (!entry.isIntersecting && near()) setHeight(entry.boundingClientRect.height);
+        setNear(entry.isIntersecting);
+      },
+      { rootMargin: '1200px 0px' },
+    );
     if (room !== undefined) watcher.observe(room);
     onCleanup(() => watcher.disconnect());
   });
   return (
-    <li class="lazy" ref={(item) => { room = item; }}
+    <li
+      class="lazy"
+      ref={(item) => {
+        room = item;
+      }}
       style={{ 'min-height': here() ? undefined : `${height() || props.count * usualHeight}px` }}>
-      <Show when={here()}><ul class="entries">{props.children}</ul></Show>
+      <Show when={here()}>
+        <ul class="entries">{props.children}</ul>
+      </Show>
     </li>
   );
 }

@@ -21,7 +21,12 @@ function follow(element: HTMLElement, props: NumberProps, put: (text: string) =>
 /** A number split at its decimal mark, so that numbers below one another stand aligned on it. */
 export function NumberText(props: NumberProps): JSX.Element {
   const [whole, part] = [document.createTextNode(''), document.createTextNode('')];
-  const element = <span class="number"><span class="whole">{whole}</span><span class="part">{part}</span></span>;
+  const element = (
+    <span class="number">
+      <span class="whole">{whole}</span>
+      <span class="part">{part}</span>
+    </span>
+  );
   follow(element as HTMLElement, props, (text) => {
     const at = text.indexOf(here.marks.decimal);
     write(whole, at === -1 ? text : text.slice(0, at));

@@ -40,9 +40,14 @@ export function Numbers(): JSX.Element {
   const topics = createMemo(() => cautionTopics(cells()));
   const isLong = createMemo(() => lines().length > manyRows);
   return (
-    <section class="numbers" classList={{ 'two-plans': compared.columns().length > 1 }} aria-labelledby="numbers-heading">
+    <section
+      class="numbers"
+      classList={{ 'two-plans': compared.columns().length > 1 }}
+      aria-labelledby="numbers-heading">
       <div class="numbers-head">
-        <h2 id="numbers-heading" tabindex="-1">Numbers</h2>
+        <h2 id="numbers-heading" tabindex="-1">
+          Numbers
+        </h2>
         <Sieves />
         <p class="hint quiet">Press a label to see where its number comes from and what it feeds.</p>
       </div>
@@ -55,7 +60,9 @@ export function Numbers(): JSX.Element {
           </For>
         </Show>
       </Show>
-      <Show when={topics().length > 0}><Cautions topics={topics()} /></Show>
+      <Show when={topics().length > 0}>
+        <Cautions topics={topics()} />
+      </Show>
     </section>
   );
 }
@@ -66,12 +73,20 @@ function Sieves(): JSX.Element {
     <div class="sieves" role="search">
       <label>
         <span class="heard">Find an entry</span>
-        <input type="search" class="filter" placeholder="Find an entry" value={spot.words()}
-          onInput={(event) => spot.setWords(event.currentTarget.value)} />
+        <input
+          type="search"
+          class="filter"
+          placeholder="Find an entry"
+          value={spot.words()}
+          onInput={(event) => spot.setWords(event.currentTarget.value)}
+        />
       </label>
       <label class="tick">
-        <input type="checkbox" checked={spot.onlyInputs()}
-          onChange={(event) => spot.setOnlyInputs(event.currentTarget.checked)} />
+        <input
+          type="checkbox"
+          checked={spot.onlyInputs()}
+          onChange={(event) => spot.setOnlyInputs(event.currentTarget.checked)}
+        />
         Only inputs
       </label>
     </div>
@@ -82,8 +97,16 @@ function NothingFound(): JSX.Element {
   const { spot } = useWork();
   return (
     <div class="empty">
-      <p>No entry has <q>{spot.words()}</q> in its label or name{spot.onlyInputs() ? ' among the inputs' : ''}.</p>
-      <Link onPress={() => { spot.setWords(''); spot.setOnlyInputs(false); }}>Show all entries</Link>
+      <p>
+        No entry has <q>{spot.words()}</q> in its label or name{spot.onlyInputs() ? ' among the inputs' : ''}.
+      </p>
+      <Link
+        onPress={() => {
+          spot.setWords('');
+          spot.setOnlyInputs(false);
+        }}>
+        Show all entries
+      </Link>
     </div>
   );
 }

@@ -21,7 +21,9 @@ export function PlanHeads(): JSX.Element {
               <div class="plan-head" data-letter={letter()}>
                 <span class="plan-letter">{letter()}</span>
                 <Show when={names().length > 2} fallback={<span class="plan-name">{names()[plan]}</span>}>
-                  <select aria-label={`Plan ${letter()}`} onChange={(event) => choose(column(), event.currentTarget.value)}>
+                  <select
+                    aria-label={`Plan ${letter()}`}
+                    onChange={(event) => choose(column(), event.currentTarget.value)}>
                     <For each={names()}>
                       {(name, p) => (
                         <option value={name} selected={p() === plan} disabled={isElsewhere(p(), plan)}>
@@ -35,7 +37,9 @@ export function PlanHeads(): JSX.Element {
             );
           }}
         </For>
-        <div class="plan-head difference-head"><span class="plan-name">B − A</span></div>
+        <div class="plan-head difference-head">
+          <span class="plan-name">B − A</span>
+        </div>
       </div>
     </Show>
   );

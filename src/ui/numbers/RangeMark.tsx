@@ -65,18 +65,40 @@ export function RangeMark(props: RangeMarkProps): JSX.Element {
   };
   return (
     <div class="range" classList={{ outside: outside() }}>
-      <span class="range-end" aria-hidden="true">{shown(props.range.low)}</span>
-      <div class="range-track" ref={(div) => { track = div; }} onPointerDown={onPointerDown}
-        onPointerMove={follow} onPointerUp={() => props.onRest()} onPointerCancel={() => props.onRest()}>
-        <div class="range-mark" ref={(div) => { mark = div; }} role="slider" tabindex="0"
-          aria-label={`${props.label}, range`} aria-orientation="horizontal"
+      <span class="range-end" aria-hidden="true">
+        {shown(props.range.low)}
+      </span>
+      <div
+        class="range-track"
+        ref={(div) => {
+          track = div;
+        }}
+        onPointerDown={onPointerDown}
+        onPointerMove={follow}
+        onPointerUp={() => props.onRest()}
+        onPointerCancel={() => props.onRest()}>
+        <div
+          class="range-mark"
+          ref={(div) => {
+            mark = div;
+          }}
+          role="slider"
+          tabindex="0"
+          aria-label={`${props.label}, range`}
+          aria-orientation="horizontal"
           aria-valuemin={Math.min(props.range.low.toNumber(), props.value.toNumber())}
           aria-valuemax={Math.max(props.range.high.toNumber(), props.value.toNumber())}
-          aria-valuenow={props.value.toNumber()} aria-valuetext={spoken()}
+          aria-valuenow={props.value.toNumber()}
+          aria-valuetext={spoken()}
           style={{ left: `${share() * 100}%` }}
-          onKeyDown={onKeyDown} onKeyUp={() => props.onRest()} onBlur={() => props.onRest()} />
+          onKeyDown={onKeyDown}
+          onKeyUp={() => props.onRest()}
+          onBlur={() => props.onRest()}
+        />
       </div>
-      <span class="range-end" aria-hidden="true">{shown(props.range.high)}</span>
+      <span class="range-end" aria-hidden="true">
+        {shown(props.range.high)}
+      </span>
     </div>
   );
 }

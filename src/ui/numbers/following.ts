@@ -7,10 +7,16 @@ const pause = 150;
 /** A count that goes up each time nothing has changed for a moment. */
 export function createCalm(version: Accessor<number>): Accessor<number> {
   const [calm, setCalm] = createSignal(0);
-  createEffect(on(version, () => {
-    const timer = setTimeout(() => setCalm((count) => count + 1), pause);
-    onCleanup(() => clearTimeout(timer));
-  }, { defer: true }));
+  createEffect(
+    on(
+      version,
+      () => {
+        const timer = setTimeout(() => setCalm((count) => count + 1), pause);
+        onCleanup(() => clearTimeout(timer));
+      },
+      { defer: true },
+    ),
+  );
   return calm;
 }
 

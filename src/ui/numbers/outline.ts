@@ -42,7 +42,12 @@ function folded(text: string): string {
 export function passes(entry: Pick<Cell, 'label' | 'name'>, isInput: boolean, { words, onlyInputs }: Sieve): boolean {
   const { label, name } = entry;
   const text = folded(`${label} ${name} ${name.replaceAll('_', ' ')}`);
-  return (!onlyInputs || isInput) && folded(words).split(/\s+/).every((word) => text.includes(word));
+  return (
+    (!onlyInputs || isInput) &&
+    folded(words)
+      .split(/\s+/)
+      .every((word) => text.includes(word))
+  );
 }
 
 /** The groups narrowed by a sieve; text rows stand only where nothing is narrowed. */

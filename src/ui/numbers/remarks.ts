@@ -37,7 +37,10 @@ function remarkOf(model: Model, cell: Cell, plan: number, letter: string, shown:
 
 /** The remarks of an entry; one that says the same of every plan is said once. */
 export function remarksOf(
-  model: Model, cell: Cell, columns: readonly number[], shown: readonly Shown[],
+  model: Model,
+  cell: Cell,
+  columns: readonly number[],
+  shown: readonly Shown[],
 ): readonly Remark[] {
   const found = columns.flatMap((plan, column) => {
     const one = shown[column];

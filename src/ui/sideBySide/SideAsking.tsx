@@ -37,19 +37,37 @@ export function SideAsking(props: SideAskingProps): JSX.Element {
     // What nobody looks at is not even made ready.
     return () => askOf(wanted);
   });
-  const worked = createWork(() => ask(), () => props.inSight(), (wanted) => answers(wanted()));
-  const several = (): string => (props.live.shape().plans.length > 1 ? (props.live.shape().plans[props.planIndex]?.name ?? '') : '');
+  const worked = createWork(
+    () => ask(),
+    () => props.inSight(),
+    (wanted) => answers(wanted()),
+  );
+  const several = (): string =>
+    props.live.shape().plans.length > 1 ? (props.live.shape().plans[props.planIndex]?.name ?? '') : '';
   return (
     <>
-      <Which all={props.all} chosen={ones()}
-        choose={(wanted) => props.choice.setSetting(key, wanted.map(({ name }) => name).join(' '))} />
+      <Which
+        all={props.all}
+        chosen={ones()}
+        choose={(wanted) => props.choice.setSetting(key, wanted.map(({ name }) => name).join(' '))}
+      />
       <Show when={input()}>
         {(moved) => (
-          <Chooser label="as this moves" groups={groups()} chosen={moved().name}
-            choose={(name) => props.choice.setInput(name)} />
+          <Chooser
+            label="as this moves"
+            groups={groups()}
+            chosen={moved().name}
+            choose={(name) => props.choice.setInput(name)}
+          />
         )}
       </Show>
-      <Show when={worked()?.found} fallback={<p class="quiet wait" role="status">Working out the lines …</p>}>
+      <Show
+        when={worked()?.found}
+        fallback={
+          <p class="quiet wait" role="status">
+            Working out the lines …
+          </p>
+        }>
         {(known) => <SideView ask={known().side} found={known().lines} plan={several()} goTo={props.goTo} />}
       </Show>
       <HowWorked choice={props.choice} entry="side by side" />

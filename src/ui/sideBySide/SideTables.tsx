@@ -16,13 +16,20 @@ interface SideTablesProps {
 
 /** The lines as numbers, and where another one becomes the lowest. */
 export function SideTables(props: SideTablesProps): JSX.Element {
-  const save = (): void => download('side-by-side.csv',
-    exportTable(sideEntries(props.found.rows, props.cells, props.input, lowestWord(props.cells))));
+  const save = (): void =>
+    download(
+      'side-by-side.csv',
+      exportTable(sideEntries(props.found.rows, props.cells, props.input, lowestWord(props.cells))),
+    );
   return (
     <Behind summary="The same lines as tables">
       <Changes {...props} />
       <Rows {...props} />
-      <p><button type="button" class="word" disabled={!props.found.exact} onClick={save}>Save this table as CSV</button></p>
+      <p>
+        <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
+          Save this table as CSV
+        </button>
+      </p>
     </Behind>
   );
 }
@@ -36,10 +43,27 @@ function Changes(props: SideTablesProps): JSX.Element {
   return (
     <div class="table-room" role="region" aria-label="Where it changes" tabindex="0">
       <table>
-        <caption>Which is {lowestWord(props.cells)}, by {props.input.label}{stillExact(props.found.exact)}</caption>
-        <thead><tr><th scope="col">from – to</th><th scope="col" class="words">{lowestWord(props.cells)}</th></tr></thead>
+        <caption>
+          Which is {lowestWord(props.cells)}, by {props.input.label}
+          {stillExact(props.found.exact)}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">from – to</th>
+            <th scope="col" class="words">
+              {lowestWord(props.cells)}
+            </th>
+          </tr>
+        </thead>
         <tbody>
-          <For each={rows()}>{(row) => <tr><th scope="row">{row.at}</th><td class="words">{row.lowest}</td></tr>}</For>
+          <For each={rows()}>
+            {(row) => (
+              <tr>
+                <th scope="row">{row.at}</th>
+                <td class="words">{row.lowest}</td>
+              </tr>
+            )}
+          </For>
         </tbody>
       </table>
     </div>
@@ -55,14 +79,22 @@ function Rows(props: SideTablesProps): JSX.Element {
           <tr>
             <th scope="col">{withUnit(props.input)}</th>
             <For each={props.cells}>{(cell) => <th scope="col">{withUnit(cell)}</th>}</For>
-            <th scope="col" class="words">{lowestWord(props.cells)}</th>
+            <th scope="col" class="words">
+              {lowestWord(props.cells)}
+            </th>
           </tr>
         </thead>
         <tbody>
           <For each={rows()}>
             {(row) => (
               <tr>
-                <th scope="row">{row.input}<Show when={row.today}> <span class="unit">today</span></Show></th>
+                <th scope="row">
+                  {row.input}
+                  <Show when={row.today}>
+                    {' '}
+                    <span class="unit">today</span>
+                  </Show>
+                </th>
                 <For each={row.values}>{(value) => <td>{value ?? 'cannot be computed'}</td>}</For>
                 <td class="words">{row.lowest}</td>
               </tr>

@@ -33,21 +33,36 @@ export function SideView(props: SideViewProps): JSX.Element {
   const cells = createMemo((): Cell[] => props.ask.results.map(({ cell }) => cell));
   const today = createMemo(() => props.ask.results.map(({ response }) => finite(response.base)));
   const moves = (): boolean => props.ask.results.some(({ response }) => response.depends);
-  const told = createMemo(() => sideTold({
-    lever: props.ask.lever, cells: cells(), today: today(), stretches: moves() ? props.found.stretches : undefined,
-  }, here));
+  const told = createMemo(() =>
+    sideTold(
+      {
+        lever: props.ask.lever,
+        cells: cells(),
+        today: today(),
+        stretches: moves() ? props.found.stretches : undefined,
+      },
+      here,
+    ),
+  );
   const unit = (): string => printedUnit(cells()[0]?.unitText ?? '');
   return (
     <>
-      <p class="finding" aria-live="polite"><Sentence phrase={told()} /></p>
-      <LinesChart drawing={drawingOf(props, today())} label={textOf(told())}
+      <p class="finding" aria-live="polite">
+        <Sentence phrase={told()} />
+      </p>
+      <LinesChart
+        drawing={drawingOf(props, today())}
+        label={textOf(told())}
         caption={[unit(), props.plan].filter(Boolean).join(', in ')}>
-        <LineKey figures={['today', unit()].filter(Boolean).join(', ')} lines={cells().map((cell, place) => ({
-          label: cell.label,
-          leading: place === lowestOf(today()),
-          figure: today()[place]!.isNaN() ? 'unknown' : here.value(today()[place]!, cell.unit),
-          goTo: () => props.goTo(cell.id),
-        }))} />
+        <LineKey
+          figures={['today', unit()].filter(Boolean).join(', ')}
+          lines={cells().map((cell, place) => ({
+            label: cell.label,
+            leading: place === lowestOf(today()),
+            figure: today()[place]!.isNaN() ? 'unknown' : here.value(today()[place]!, cell.unit),
+            goTo: () => props.goTo(cell.id),
+          }))}
+        />
       </LinesChart>
       <SideTables found={props.found} cells={cells()} input={props.ask.lever.cell} />
     </>
@@ -64,15 +79,23 @@ function ringsOf({ found }: SideViewProps): { x: number; y: number }[] {
 }
 
 function drawingOf(props: SideViewProps, today: readonly Decimal[]): LinesDrawing {
-  const { found: { drawn, points }, ask: { lever, results } } = props;
+  const {
+    found: { drawn, points },
+    ask: { lever, results },
+  } = props;
   const leading = lowestOf(today);
   const inside = points.map((line) => line.filter(({ x }) => x >= drawn.from && x <= drawn.to));
   return {
     lines: results.map(({ cell }, place) => ({
-      label: cell.label, leading: place === leading, points: inside[place] ?? [],
+      label: cell.label,
+      leading: place === leading,
+      points: inside[place] ?? [],
     })),
     across: { min: drawn.from, max: drawn.to, title: withUnit(lever.cell), tickAfter: '' },
-    heights: drawnHeights(inside, today.map((value) => value.toNumber()).filter((y) => !Number.isNaN(y))),
+    heights: drawnHeights(
+      inside,
+      today.map((value) => value.toNumber()).filter((y) => !Number.isNaN(y)),
+    ),
     today: { x: lever.base.toNumber(), text: `today${space}${here.value(lever.base, lever.cell.unit)}` },
     levels: [],
     rings: ringsOf(props),

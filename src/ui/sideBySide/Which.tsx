@@ -20,13 +20,19 @@ export function Which(props: WhichProps): JSX.Element {
       <For each={props.all}>
         {(cell) => (
           <label class="check-choice">
-            <input type="checkbox" checked={has(cell)} disabled={isFixed(cell)}
-              onChange={(event) => change(cell, event.currentTarget.checked)} />
+            <input
+              type="checkbox"
+              checked={has(cell)}
+              disabled={isFixed(cell)}
+              onChange={(event) => change(cell, event.currentTarget.checked)}
+            />
             <span>{cell.label}</span>
           </label>
         )}
       </For>
-      <Show when={props.chosen.length >= most}><p class="quiet">No more than {most} can be told apart: leave one out to add another.</p></Show>
+      <Show when={props.chosen.length >= most}>
+        <p class="quiet">No more than {most} can be told apart: leave one out to add another.</p>
+      </Show>
     </fieldset>
   );
 }

@@ -8,8 +8,11 @@ export const most = 6;
 /** Whether a cell is money for each of something counted, such as EUR/plant. */
 function isMoneyForEach({ unit }: Cell): boolean {
   const powers = [...(unit?.dimension ?? [])];
-  return powers.length === 2 && powers.some(([kind, power]) => isCurrency(kind) && power === 1)
-    && powers.some(([kind, power]) => isCounted(kind) && power === -1);
+  return (
+    powers.length === 2 &&
+    powers.some(([kind, power]) => isCurrency(kind) && power === 1) &&
+    powers.some(([kind, power]) => isCounted(kind) && power === -1)
+  );
 }
 
 function grouped(cells: readonly Cell[], by: (cell: Cell) => string): Cell[][] {
@@ -38,8 +41,7 @@ export function candidates({ cells }: Pick<Model, 'cells'>, { contents }: Pick<P
     const content = contents[cell.id];
     return content?.kind === 'calculated' && content.gives === 'number' && isMoneyForEach(cell);
   });
-  const more = (a: Cell[], b: Cell[]): number =>
-    headlines(a).length - headlines(b).length || a.length - b.length;
+  const more = (a: Cell[], b: Cell[]): number => headlines(a).length - headlines(b).length || a.length - b.length;
   const groups = grouped(calculated, ({ unitText }) => unitText);
   return groups.reduce<Cell[]>((best, group) => (more(group, best) > 0 ? group : best), []);
 }

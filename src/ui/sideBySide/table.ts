@@ -24,11 +24,15 @@ export function withUnit({ label, unitText }: Pick<Cell, 'label' | 'unitText'>):
 
 /** Decimals in which the smallest of some results still has the digits that its unit calls for. */
 function decimalsOf(rows: readonly SideRow[], cell: Cell | undefined): number {
-  const sizes = rows.flatMap(({ values }) => values.map((value) => value.abs()))
+  const sizes = rows
+    .flatMap(({ values }) => values.map((value) => value.abs()))
     .filter((size) => !size.isNaN() && !size.isZero());
   const [first, ...rest] = sizes;
   if (first === undefined) return 0;
-  return decimalsFor(rest.reduce((most, size) => (size.gt(most) ? size : most), first), cell?.unit);
+  return decimalsFor(
+    rest.reduce((most, size) => (size.gt(most) ? size : most), first),
+    cell?.unit,
+  );
 }
 
 export function sideRows(rows: readonly SideRow[], cells: readonly Cell[], format: Format): ShownSideRow[] {
@@ -43,7 +47,10 @@ export function sideRows(rows: readonly SideRow[], cells: readonly Cell[], forma
 
 /** Where another result becomes the lowest, as rows of a table. */
 export function changeRows(
-  stretches: readonly LowestStretch[], cells: readonly Cell[], input: Cell, format: Format,
+  stretches: readonly LowestStretch[],
+  cells: readonly Cell[],
+  input: Cell,
+  format: Format,
 ): { readonly at: string; readonly lowest: string }[] {
   const shown = (x: Decimal): string =>
     [format.value(x, input.unit), printedUnit(input.unitText)].filter(Boolean).join(space);
@@ -55,13 +62,18 @@ export function changeRows(
 
 /** The rows for other programs, with all digits; blank where one cannot be computed. */
 export function sideEntries(
-  rows: readonly SideRow[], cells: readonly Cell[], input: Cell, word: string,
+  rows: readonly SideRow[],
+  cells: readonly Cell[],
+  input: Cell,
+  word: string,
 ): TableEntry[][] {
   const number = (value: Decimal): TableEntry => (value.isNaN() ? '' : { number: numberToText(value) });
   return [
     [withUnit(input), ...cells.map(withUnit), word],
     ...rows.map(({ input: x, values }) => [
-      number(x), ...values.map(number), cells[lowestOf(values) ?? -1]?.label ?? '',
+      number(x),
+      ...values.map(number),
+      cells[lowestOf(values) ?? -1]?.label ?? '',
     ]),
   ];
 }

@@ -37,7 +37,10 @@ function nameOf({ cells }: SideMatter, { curve }: LowestStretch): Phrase {
 
 /** Where along the input the lowest changes. */
 function changes(matter: SideMatter, word: string, format: Format): Phrase {
-  const { lever: { cell: input }, stretches } = matter;
+  const {
+    lever: { cell: input },
+    stretches,
+  } = matter;
   const at = (x: Decimal): string => spoken(x, input.unit, format);
   const [first, ...rest] = stretches ?? [];
   if (first === undefined) return say`${input.label} moves none of them.`;

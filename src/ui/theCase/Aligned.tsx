@@ -7,5 +7,10 @@ export function Aligned(props: { text: string }): JSX.Element {
     const found = props.text.indexOf(here.marks.decimal);
     return found === -1 ? props.text.length : found;
   };
-  return <>{props.text.slice(0, at())}<span class="decimals">{props.text.slice(at())}</span></>;
+  return (
+    <>
+      {props.text.slice(0, at())}
+      <span class="decimals">{props.text.slice(at())}</span>
+    </>
+  );
 }

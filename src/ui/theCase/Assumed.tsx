@@ -26,18 +26,23 @@ export function Assumed(props: AssumedProps): JSX.Element {
     <>
       <Show when={decided().length > 0}>
         <div class="in-columns">
-          <ComparedTable caption="What the plans set differently" plans={props.names} goTo={props.goTo}
-            groups={[{ heading: '', rows: decided() }]} />
+          <ComparedTable
+            caption="What the plans set differently"
+            plans={props.names}
+            goTo={props.goTo}
+            groups={[{ heading: '', rows: decided() }]}
+          />
         </div>
       </Show>
-      <Show when={guessed()} fallback={
-        <p class="quiet waiting" role="status">
-          {props.studies.broken() || 'Looking for the guesses that matter most …'}
-        </p>
-      }>
+      <Show
+        when={guessed()}
+        fallback={
+          <p class="quiet waiting" role="status">
+            {props.studies.broken() || 'Looking for the guesses that matter most …'}
+          </p>
+        }>
         {(found) => (
-          <Show when={found().length > 0}
-            fallback={<p>No entry with a range turns the answer by itself.</p>}>
+          <Show when={found().length > 0} fallback={<p>No entry with a range turns the answer by itself.</p>}>
             <Guesses guesses={found()} nameOf={props.beside.nameOf} goTo={props.goTo} />
           </Show>
         )}
@@ -55,7 +60,9 @@ interface GuessesProps {
 function Guesses(props: GuessesProps): JSX.Element {
   return (
     <div class="guesses">
-      <p class="quiet" id="case-guesses">Guesses with a range, the thinnest margin first</p>
+      <p class="quiet" id="case-guesses">
+        Guesses with a range, the thinnest margin first
+      </p>
       <ul aria-labelledby="case-guesses">
         <For each={props.guesses}>
           {({ cell, value, range, from }) => (
@@ -63,9 +70,13 @@ function Guesses(props: GuessesProps): JSX.Element {
               <span class="led">
                 <Link onPress={() => props.goTo(cell.id)}>{props.nameOf(cell)}</Link>
                 <span class="leader" aria-hidden="true" />
-                <span class="guess">{value} <span class="unit">{printedUnit(cell.unitText)}</span></span>
+                <span class="guess">
+                  {value} <span class="unit">{printedUnit(cell.unitText)}</span>
+                </span>
               </span>
-              <span class="from">{range}; {from}</span>
+              <span class="from">
+                {range}; {from}
+              </span>
             </li>
           )}
         </For>

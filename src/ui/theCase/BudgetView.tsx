@@ -21,18 +21,25 @@ export function BudgetView(props: BudgetViewProps): JSX.Element {
   const net = (): string => signedAmount(props.made.netChange, props.made, here);
   return (
     <table class="budget">
-      <caption>
-        Partial budget: what changes, each thing once, in {printedUnit(props.made.unit.text)}
-      </caption>
+      <caption>Partial budget: what changes, each thing once, in {printedUnit(props.made.unit.text)}</caption>
       <thead class="heard">
-        <tr><th scope="col">entry</th><th scope="col">amount</th><th scope="col">sum</th></tr>
+        <tr>
+          <th scope="col">entry</th>
+          <th scope="col">amount</th>
+          <th scope="col">sum</th>
+        </tr>
       </thead>
       <Index each={props.made.sections}>
         {(section) => <Part section={section()} made={props.made} nameOf={props.nameOf} goTo={props.goTo} />}
       </Index>
       <tbody class="net">
         <tr>
-          <th scope="row" colspan="2"><span class="led">Net change<span class="leader" aria-hidden="true" /></span></th>
+          <th scope="row" colspan="2">
+            <span class="led">
+              Net change
+              <span class="leader" aria-hidden="true" />
+            </span>
+          </th>
           <td>{net()}</td>
         </tr>
       </tbody>
@@ -52,8 +59,12 @@ function Part(props: { section: Section } & BudgetViewProps): JSX.Element {
       <tr class="head">
         <th scope="rowgroup" colspan="2">
           <span class="led">
-            <span>{heading().heading} <span class="means">{heading().means}</span></span>
-            <Show when={sum()}><span class="leader" aria-hidden="true" /></Show>
+            <span>
+              {heading().heading} <span class="means">{heading().means}</span>
+            </span>
+            <Show when={sum()}>
+              <span class="leader" aria-hidden="true" />
+            </Show>
           </span>
         </th>
         <td>{sum()}</td>

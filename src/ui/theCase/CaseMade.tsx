@@ -40,15 +40,25 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
   });
   const nameOf = createMemo(() => namesAmong(props.live.shape().cells));
   const beside = createMemo((): SideBySide => ({
-    model: props.live.model(), values: props.live.values(), plans: plans(), nameOf: nameOf(), format: here,
+    model: props.live.model(),
+    values: props.live.values(),
+    plans: plans(),
+    nameOf: nameOf(),
+    format: here,
   }));
   const asks = createMemo(() => asksOf(beside()));
   const asked = createMemo(() => (props.made.unknown.length === 0 ? withNetChange(props.live.model()) : undefined));
   let studied: HTMLDivElement | undefined;
   const inSight = createSight(() => studied);
-  const studies = createStudies(props, () => asked(), () => asked() !== undefined && (inSight() || print.isWaiting()));
-  const print = createPrint(() => asked() === undefined || studies.settled(),
-    () => props.choice.setSetting('question', 'the case'));
+  const studies = createStudies(
+    props,
+    () => asked(),
+    () => asked() !== undefined && (inSight() || print.isWaiting()),
+  );
+  const print = createPrint(
+    () => asked() === undefined || studies.settled(),
+    () => props.choice.setSetting('question', 'the case'),
+  );
   const failing = createMemo(() => {
     const values = props.live.values();
     return failingChecks(props.live.shape().cells, plans(), (plan, { id }) => values[plan]?.numbers[id]);
@@ -56,20 +66,35 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
   return (
     <>
       <Warnings failing={failing()} goTo={props.goTo} />
-      <ToldAndBudget {...props} nameOf={nameOf()} names={names()}
-        words={<OwnWordsView words={ownWords(props.choice, () => props.live.shape().title)} />} />
+      <ToldAndBudget
+        {...props}
+        nameOf={nameOf()}
+        names={names()}
+        words={<OwnWordsView words={ownWords(props.choice, () => props.live.shape().title)} />}
+      />
       <div class="studied" ref={studied}>
-        <Studied {...props} names={names()} beside={beside()} asks={asks()}
-          studies={asked() === undefined ? undefined : studies} />
+        <Studied
+          {...props}
+          names={names()}
+          beside={beside()}
+          asks={asks()}
+          studies={asked() === undefined ? undefined : studies}
+        />
       </div>
       <Limits invented={inventedTold(props.live.shape())} topics={topicsOf(props, asks())} />
       <p class="case-buttons">
-        <button type="button" class="word" onClick={print.start}>Print the case</button>
-        <button type="button" class="word"
+        <button type="button" class="word" onClick={print.start}>
+          Print the case
+        </button>
+        <button
+          type="button"
+          class="word"
           onClick={() => download(tableName(props.live.origin().name), budgetTable(props.made))}>
           Save the budget as a table
         </button>
-        <span class="quiet" role="status">{print.isWaiting() ? 'One moment: the case is being worked out …' : ''}</span>
+        <span class="quiet" role="status">
+          {print.isWaiting() ? 'One moment: the case is being worked out …' : ''}
+        </span>
       </p>
     </>
   );
@@ -106,8 +131,12 @@ function Studied(props: StudiedProps): JSX.Element {
         <section class="part rests-on" aria-labelledby="case-asks">
           <h3 id="case-asks">What it asks of people and space</h3>
           <div class="in-columns">
-            <ComparedTable caption="Headlines, and what differs between the plans" groups={props.asks}
-              plans={props.names} goTo={props.goTo} />
+            <ComparedTable
+              caption="Headlines, and what differs between the plans"
+              groups={props.asks}
+              plans={props.names}
+              goTo={props.goTo}
+            />
           </div>
         </section>
       </Show>

@@ -23,8 +23,11 @@ export function ComparedTable(props: ComparedTableProps): JSX.Element {
           <For each={props.plans}>
             {(name, column) => (
               <th scope="col" data-letter={letters[column()]}>
-                <abbr title={name} class="plan-letter">{letters[column()]}</abbr>
-                <span class="decimals" /><span class="heard"> {name}</span>
+                <abbr title={name} class="plan-letter">
+                  {letters[column()]}
+                </abbr>
+                <span class="decimals" />
+                <span class="heard"> {name}</span>
               </th>
             )}
           </For>
@@ -35,7 +38,11 @@ export function ComparedTable(props: ComparedTableProps): JSX.Element {
         {(group) => (
           <tbody>
             <Show when={group().heading}>
-              <tr class="head"><th scope="rowgroup" colspan="4">{group().heading}</th></tr>
+              <tr class="head">
+                <th scope="rowgroup" colspan="4">
+                  {group().heading}
+                </th>
+              </tr>
             </Show>
             <Index each={group().rows}>{(row) => <Row row={row()} goTo={props.goTo} />}</Index>
           </tbody>
@@ -59,7 +66,11 @@ function Row(props: { row: Compared; goTo: (cell: number) => void }): JSX.Elemen
         <span class="narrow-only unit">{unit()}</span>
       </th>
       <Index each={props.row.values}>
-        {(value) => <td><Aligned text={value()} /></td>}
+        {(value) => (
+          <td>
+            <Aligned text={value()} />
+          </td>
+        )}
       </Index>
       <td class="unit">{unit()}</td>
     </tr>

@@ -26,21 +26,35 @@ export function HangsOn(props: HangsOnProps): JSX.Element {
   const openHowSure = (): void => props.choice.setSetting('question', 'how sure');
   return (
     <>
-      <Show when={hinges()} fallback={
-        <p class="quiet waiting" role="status">{props.studies.broken() || 'Looking for where the answer turns …'}</p>
-      }>
+      <Show
+        when={hinges()}
+        fallback={
+          <p class="quiet waiting" role="status">
+            {props.studies.broken() || 'Looking for where the answer turns …'}
+          </p>
+        }>
         {(found) => (
           <>
-            <p><Sentence phrase={hangsTold(found(), props.made, props.nameOf, here)} /></p>
-            <Show when={found().length > 0}><Hinges hinges={found()} nameOf={props.nameOf} goTo={props.goTo} /></Show>
+            <p>
+              <Sentence phrase={hangsTold(found(), props.made, props.nameOf, here)} />
+            </p>
+            <Show when={found().length > 0}>
+              <Hinges hinges={found()} nameOf={props.nameOf} goTo={props.goTo} />
+            </Show>
           </>
         )}
       </Show>
       <p class="odds">
         <Show when={props.studies.odds()}>
-          {(found) => <><Sentence phrase={oddsTold(found(), props.made, here)} /> </>}
+          {(found) => (
+            <>
+              <Sentence phrase={oddsTold(found(), props.made, here)} />{' '}
+            </>
+          )}
         </Show>
-        <span class="off-paper"><Link onPress={openHowSure}>How sure</Link> tells more.</span>
+        <span class="off-paper">
+          <Link onPress={openHowSure}>How sure</Link> tells more.
+        </span>
       </p>
       <HowWorked choice={props.choice} entry="switching" />
     </>
@@ -59,8 +73,13 @@ function Hinges(props: HingesProps): JSX.Element {
       <caption>The thinnest margins, each entry by itself</caption>
       <thead>
         <tr>
-          <th scope="col">entry</th><th scope="col">today</th><th scope="col">turns at</th>
-          <th scope="col"><span class="heard">unit</span></th><th scope="col">its range</th>
+          <th scope="col">entry</th>
+          <th scope="col">today</th>
+          <th scope="col">turns at</th>
+          <th scope="col">
+            <span class="heard">unit</span>
+          </th>
+          <th scope="col">its range</th>
         </tr>
       </thead>
       <tbody>
@@ -73,7 +92,13 @@ function Hinges(props: HingesProps): JSX.Element {
                   <Link onPress={() => props.goTo(hinge.cell.id)}>{props.nameOf(hinge.cell)}</Link>
                   <span class="narrow-only">{besideLabel(hinge, here)}</span>
                 </th>
-                <td><Aligned text={texts.today} /></td><td><Aligned text={texts.turns} /></td><td class="unit">{texts.unit}</td>
+                <td>
+                  <Aligned text={texts.today} />
+                </td>
+                <td>
+                  <Aligned text={texts.turns} />
+                </td>
+                <td class="unit">{texts.unit}</td>
                 <td class="range-says">{rangeTold(hinge, here)}</td>
               </tr>
             );

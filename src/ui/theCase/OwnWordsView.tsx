@@ -3,7 +3,9 @@ import { here } from '../here';
 import { longest, preparedLine, type OwnWords, type WordPart } from './ownWords';
 
 const lines: readonly { readonly part: WordPart; readonly label: string }[] = [
-  { part: 'by', label: 'Prepared by' }, { part: 'for', label: 'for' }, { part: 'date', label: 'date' },
+  { part: 'by', label: 'Prepared by' },
+  { part: 'for', label: 'for' },
+  { part: 'date', label: 'date' },
 ];
 
 /** A person's own words: fields on the screen, plain text on paper. */
@@ -11,26 +13,39 @@ export function OwnWordsView(props: { words: OwnWords }): JSX.Element {
   const text = (): string => props.words.text('words');
   const written = (length: number): string => here.written(String(length));
   const limit = (): string =>
-    (text() === ''
+    text() === ''
       ? `Printed below the finding. Up to ${written(longest.words)} characters.`
-      : `${written(text().length)} of ${written(longest.words)} characters. Printed below the finding.`);
+      : `${written(text().length)} of ${written(longest.words)} characters. Printed below the finding.`;
   return (
     <div class="own-words">
       <div class="writing">
         <label for="case-words">In your own words</label>
         <div class="grows" data-text={text()}>
-          <textarea id="case-words" rows="2" maxlength={longest.words} aria-describedby="case-words-limit"
-            placeholder="Why now, what it asks of whom, what you ask for" value={text()}
-            onInput={(event) => props.words.write('words', event.currentTarget.value)} />
+          <textarea
+            id="case-words"
+            rows="2"
+            maxlength={longest.words}
+            aria-describedby="case-words-limit"
+            placeholder="Why now, what it asks of whom, what you ask for"
+            value={text()}
+            onInput={(event) => props.words.write('words', event.currentTarget.value)}
+          />
         </div>
-        <p class="quiet" id="case-words-limit">{limit()}</p>
+        <p class="quiet" id="case-words-limit">
+          {limit()}
+        </p>
         <div class="prepared">
           <For each={lines}>
             {({ part, label }) => (
               <label>
                 <span>{label}</span>
-                <input type="text" maxlength={longest[part]} value={props.words.text(part)} autocomplete="off"
-                  onInput={(event) => props.words.write(part, event.currentTarget.value)} />
+                <input
+                  type="text"
+                  maxlength={longest[part]}
+                  value={props.words.text(part)}
+                  autocomplete="off"
+                  onInput={(event) => props.words.write(part, event.currentTarget.value)}
+                />
               </label>
             )}
           </For>

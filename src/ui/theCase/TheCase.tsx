@@ -22,7 +22,9 @@ export function TheCase(props: ScreenProps): JSX.Element {
   };
   return (
     <section class="question-screen the-case" aria-labelledby="the-case">
-      <h2 class="heard" id="the-case">The case</h2>
+      <h2 class="heard" id="the-case">
+        The case
+      </h2>
       <Show when={made()}>{(known) => <CaseMade {...props} made={known()} from={props.against ?? 0} />}</Show>
       <Show when={none()}>{(known) => <NoCase found={known()} goTo={props.goTo} />}</Show>
     </section>

@@ -37,14 +37,21 @@ function headlineOf({ live, plan, from, made }: ToldAndBudgetProps): Phrase {
 export function ToldAndBudget(props: ToldAndBudgetProps): JSX.Element {
   const told = createMemo(() => finding(props.made, { plan: props.names[1], against: props.names[0] }, here));
   const remarks = createMemo(() =>
-    [headlineOf(props), unchangedTold(props.made), roundingTold(props.made, here)].filter(({ length }) => length > 0));
+    [headlineOf(props), unchangedTold(props.made), roundingTold(props.made, here)].filter(({ length }) => length > 0),
+  );
   const nameOf = (plan: number): string => (plan === props.from ? props.names[0] : props.names[1]);
   return (
     <>
       <p class="case-plans">
-        From <PlanLetter letter="A" />{props.names[0]} to <PlanLetter letter="B" />{props.names[1]}
+        From <PlanLetter letter="A" />
+        {props.names[0]} to <PlanLetter letter="B" />
+        {props.names[1]}
       </p>
-      <div class="said" aria-live="polite"><p class="finding"><Sentence phrase={told()} /></p></div>
+      <div class="said" aria-live="polite">
+        <p class="finding">
+          <Sentence phrase={told()} />
+        </p>
+      </div>
       <For each={props.made.unknown}>
         {(unknown) => (
           <p class="message fault">
@@ -58,7 +65,13 @@ export function ToldAndBudget(props: ToldAndBudgetProps): JSX.Element {
       {props.words}
       <BudgetView made={props.made} nameOf={props.nameOf} goTo={props.goTo} />
       <div class="remarks-below">
-        <For each={remarks()}>{(remark) => <p class="quiet"><Sentence phrase={remark} /></p>}</For>
+        <For each={remarks()}>
+          {(remark) => (
+            <p class="quiet">
+              <Sentence phrase={remark} />
+            </p>
+          )}
+        </For>
       </div>
       <HowWorked choice={props.choice} entry="partial budget" />
     </>

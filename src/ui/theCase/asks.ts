@@ -35,9 +35,11 @@ function countsAs(all: Cell | undefined, { unit }: Cell): boolean {
 export function asksOf(beside: SideBySide): Asked[] {
   const { model, plans } = beside;
   const boards = cropParts(model.cells).get('boards');
-  const isCalculated = ({ id }: Cell): boolean => plans.some((plan) => model.plans[plan]?.contents[id]?.kind === 'calculated');
-  const wanted = model.cells.filter((cell) => cell.role === 'headline'
-    || (cell.role !== 'check' && isCalculated(cell) && differs(beside, cell)));
+  const isCalculated = ({ id }: Cell): boolean =>
+    plans.some((plan) => model.plans[plan]?.contents[id]?.kind === 'calculated');
+  const wanted = model.cells.filter(
+    (cell) => cell.role === 'headline' || (cell.role !== 'check' && isCalculated(cell) && differs(beside, cell)),
+  );
   const group = (kind: Asked['kind'], cells: readonly Cell[]): Asked => ({
     kind,
     heading: cells.length > most ? `${headings[kind]}: the first ${most} of ${cells.length}` : headings[kind],
@@ -46,9 +48,15 @@ export function asksOf(beside: SideBySide): Asked[] {
   const isSpace = (cell: Cell): boolean => cell !== boards && countsAs(boards, cell);
   const isOther = (cell: Cell): boolean => isMoney(cell) || isHours(cell) || isSpace(cell);
   const groups = [
-    group('harvest', wanted.filter((cell) => cell.role === 'headline' && !isOther(cell))),
+    group(
+      'harvest',
+      wanted.filter((cell) => cell.role === 'headline' && !isOther(cell)),
+    ),
     group('hours', wanted.filter(isHours)),
-    group('seconds', timeEntries(model.cells, boards).map(({ cell }) => cell)),
+    group(
+      'seconds',
+      timeEntries(model.cells, boards).map(({ cell }) => cell),
+    ),
     group('space', [...(boards === undefined ? [] : [boards]), ...wanted.filter(isSpace)]),
   ];
   return groups.filter(({ rows }) => rows.length > 0);

@@ -36,9 +36,10 @@ export function decisions(beside: SideBySide): Compared[] {
 }
 
 function guessOf({ cell, base }: Switch, format: Format): Guess {
-  const range = cell.range === undefined
-    ? ''
-    : [cell.range.low, cell.range.high].map((end) => endText(end, cell, format)).join(' to ');
+  const range =
+    cell.range === undefined
+      ? ''
+      : [cell.range.low, cell.range.high].map((end) => endText(end, cell, format)).join(' to ');
   return { cell, value: endText(base, cell, format), range, from: cell.source || cell.note || 'no source given' };
 }
 
@@ -49,6 +50,8 @@ function guessOf({ cell, base }: Switch, format: Format): Guess {
 export function guesses(found: readonly Switch[], model: Model, plan: number, format: Format): Guess[] {
   const isGuess = ({ cell }: Switch): boolean =>
     cell.range !== undefined && model.plans[plan]?.contents[cell.id]?.own !== true;
-  return found.filter((each) => isGuess(each) && each.value !== undefined).slice(0, mostGuesses)
+  return found
+    .filter((each) => isGuess(each) && each.value !== undefined)
+    .slice(0, mostGuesses)
     .map((each) => guessOf(each, format));
 }

@@ -57,8 +57,12 @@ export function marked({ cells }: Pick<Model, 'cells'>): Cell[] {
 
 /** Whether amounts in two units can be added up as they stand. */
 export function addsUp(a: Cell, b: Pick<Cell, 'unit'>): boolean {
-  return currencyOf(a) !== undefined && currencyOf(a) === currencyOf(b) && a.unit?.scale.over === b.unit?.scale.over
-    && a.unit?.scale.under === b.unit?.scale.under;
+  return (
+    currencyOf(a) !== undefined &&
+    currencyOf(a) === currencyOf(b) &&
+    a.unit?.scale.over === b.unit?.scale.over &&
+    a.unit?.scale.under === b.unit?.scale.under
+  );
 }
 
 function unknownIn(cells: readonly Cell[], plans: readonly number[], values: readonly Values[]): Unknown[] {
@@ -78,9 +82,7 @@ function unknownIn(cells: readonly Cell[], plans: readonly number[], values: rea
  * @param plan index of the plan that is taken
  * @param against index of the plan that is given up; undefined where the model has one plan
  */
-export function caseOf(
-  model: Model, values: readonly Values[], plan: number, against: number | undefined,
-): Case {
+export function caseOf(model: Model, values: readonly Values[], plan: number, against: number | undefined): Case {
   const [to, from] = [values[plan], against === undefined ? undefined : values[against]];
   if (against === undefined || to === undefined || from === undefined) return { kind: 'one plan' };
   const lines = marked(model);

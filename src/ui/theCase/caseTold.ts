@@ -36,7 +36,8 @@ function period({ unit, currency }: Made): string {
 /** An amount of the budget as a sentence says it, `3,840 EUR a year`. */
 export function spokenAmount(value: Decimal, made: Made, format: Format): string {
   return [money(value, decimalsFor(value, made.unit), made.currency, format), period(made).replaceAll(' ', space)]
-    .filter(Boolean).join(space);
+    .filter(Boolean)
+    .join(space);
 }
 
 /** What it comes to, in one sentence. */
@@ -61,6 +62,9 @@ export function unknownTold({ cell, plans, error }: Unknown, nameOf: (plan: numb
 
 /** Which lines are left out as they do not change. */
 export function unchangedTold({ unchanged }: Made): Phrase {
-  const names = listed(unchanged.map(({ label }) => label), mostNames);
+  const names = listed(
+    unchanged.map(({ label }) => label),
+    mostNames,
+  );
   return unchanged.length === 0 ? [] : say`Left out, as the same in both plans: ${names}.`;
 }

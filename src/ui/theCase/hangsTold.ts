@@ -25,7 +25,10 @@ function todayTold({ cell, base }: Hinge, format: Format): string {
 
 /** Where the answer turns first as one input moves. */
 export function hangsTold(
-  hinges: readonly Hinge[], { netChange }: Made, nameOf: (cell: Cell) => string, format: Format,
+  hinges: readonly Hinge[],
+  { netChange }: Made,
+  nameOf: (cell: Cell) => string,
+  format: Format,
 ): Phrase {
   const [first] = hinges;
   if (first === undefined) {
@@ -57,7 +60,8 @@ export function besideLabel(hinge: Hinge, format: Format): string {
 
 /** Today's number and the one at which the answer turns, as columns show them. */
 export function hingeTexts(
-  { cell, base, value }: Hinge, format: Format,
+  { cell, base, value }: Hinge,
+  format: Format,
 ): { today: string; turns: string; unit: string } {
   const [today, turns] = [endText(base, cell, format), format.value(value, cell.unit)];
   return { today, turns, unit: printedUnit(cell.unitText) };
@@ -70,7 +74,8 @@ export function oddsTold({ spread, failed, done, certain }: Found, { unit }: Mad
   const { above, equal } = spread.main;
   const [low, high] = [percentile(spread.main, 5), percentile(spread.main, 95)];
   const ties = equal >= 0.005 ? say`, comes to the same in ${ofHundred(equal)}` : [];
-  const without = failed === 0 ? [] : say`In ${ofHundred(failed / done)} it cannot be computed; this speaks of the rest.`;
+  const without =
+    failed === 0 ? [] : say`In ${ofHundred(failed / done)} it cannot be computed; this speaks of the rest.`;
   const odds = say`Drawn from all ranges at once, it pays in ${ofHundred(above)}${ties}; `;
   if (low === high) return sentences(say`${odds}the net change is ${spoken(decimal(low), unit, format)}.`, without);
   const step = stepFor(high - low);

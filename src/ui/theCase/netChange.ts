@@ -33,7 +33,9 @@ function freeName(taken: ReadonlyMap<string, number>): string {
 export function withNetChange(model: Model): WithNetChange | undefined {
   const { sheet, cells, ids } = model;
   const names = (budget: string): string[] =>
-    marked(model).filter((cell) => cell.budget === budget).map(({ name }) => name);
+    marked(model)
+      .filter((cell) => cell.budget === budget)
+      .map(({ name }) => name);
   const formula = `${added(names('return'))} - ${added(names('cost'))}`;
   if (formula.length > longestFormula) return undefined;
   const unit = marked(model)[0]?.unitText ?? '';

@@ -22,12 +22,14 @@ export function createPrint(isReady: Accessor<boolean>, stay: () => void): Print
     setWaiting(false);
     printOnly('case');
   };
-  createEffect(on([isWaiting, isReady], ([waiting, ready]) => {
-    if (!waiting) return;
-    clearTimeout(timer);
-    // What has come to be ready is on the page only once all effects are done.
-    timer = setTimeout(go, ready ? 0 : patience);
-  }));
+  createEffect(
+    on([isWaiting, isReady], ([waiting, ready]) => {
+      if (!waiting) return;
+      clearTimeout(timer);
+      // What has come to be ready is on the page only once all effects are done.
+      timer = setTimeout(go, ready ? 0 : patience);
+    }),
+  );
   onCleanup(() => clearTimeout(timer));
   return {
     isWaiting,

@@ -54,15 +54,20 @@ function createOdds(wanted: Accessor<Ask>, wake: Accessor<boolean>): Pick<Studie
  * @param asked undefined where there is nothing to study: nobody looks then
  * @param wake whether anyone looks: what nobody looks at is not searched
  */
-export function createStudies(
-  of: Of, asked: Accessor<WithNetChange | undefined>, wake: Accessor<boolean>,
-): Studies {
-  const settings = createSettings(() => of.choice, () => 'the case');
-  const sought = createMemo((): SwitchAsk => ({
-    sheet: asked()?.sheet ?? of.live.model().sheet,
-    subject: { result: asked()?.result ?? -1, plan: of.plan, against: of.against },
-    target: '0',
-  }), undefined, { equals: sameSwitchAsk });
+export function createStudies(of: Of, asked: Accessor<WithNetChange | undefined>, wake: Accessor<boolean>): Studies {
+  const settings = createSettings(
+    () => of.choice,
+    () => 'the case',
+  );
+  const sought = createMemo(
+    (): SwitchAsk => ({
+      sheet: asked()?.sheet ?? of.live.model().sheet,
+      subject: { result: asked()?.result ?? -1, plan: of.plan, against: of.against },
+      target: '0',
+    }),
+    undefined,
+    { equals: sameSwitchAsk },
+  );
   const search = createSwitchClient(() => sought(), wake);
   const drawn = createMemo((): Ask => ({
     ...sought(),

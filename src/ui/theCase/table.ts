@@ -9,8 +9,12 @@ export function budgetTable(made: Made): string {
   const isKnown = made.unknown.length === 0;
   const rows = made.sections.flatMap(({ kind, lines, total }): TableEntry[][] => {
     const name = headings[kind].heading.toLowerCase();
-    const each = lines.map(({ cell, value }): TableEntry[] =>
-      [name, cell.label, { number: numberToText(value) }, unit]);
+    const each = lines.map(({ cell, value }): TableEntry[] => [
+      name,
+      cell.label,
+      { number: numberToText(value) },
+      unit,
+    ]);
     return isKnown ? [...each, [name, 'sum', { number: numberToText(total) }, unit]] : each;
   });
   const net: TableEntry[][] = isKnown

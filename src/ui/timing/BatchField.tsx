@@ -45,12 +45,18 @@ export function BatchField(props: BatchFieldProps): JSX.Element {
     settle();
   };
   return (
-    <input type="text" class={`batch-field of-${props.kind}`} inputmode={props.kind === 'number' ? 'decimal' : undefined}
-      autocomplete="off" aria-label={props.label} value={typed() ?? shownText(props.text, props.kind)}
+    <input
+      type="text"
+      class={`batch-field of-${props.kind}`}
+      inputmode={props.kind === 'number' ? 'decimal' : undefined}
+      autocomplete="off"
+      aria-label={props.label}
+      value={typed() ?? shownText(props.text, props.kind)}
       aria-invalid={props.faultId === '' ? undefined : 'true'}
       aria-describedby={props.faultId === '' ? undefined : props.faultId}
       onInput={(event) => input(event.currentTarget.value)}
       onBlur={settle}
-      onKeyDown={onKeyDown} />
+      onKeyDown={onKeyDown}
+    />
   );
 }

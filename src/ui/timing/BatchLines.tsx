@@ -44,20 +44,30 @@ export function BatchLines(props: LinesProps): JSX.Element {
     props.kept.putWithWayBack(withoutBatch(props.kept.trials().sheet, props.row().row), told);
   };
   const input = (column: Column): JSX.Element => (
-    <BatchField label={`${headOf(column)}, batch ${props.at + 1}`} kind={column.kind} late={column.name === 'step'}
+    <BatchField
+      label={`${headOf(column)}, batch ${props.at + 1}`}
+      kind={column.kind}
+      late={column.name === 'step'}
       text={props.row().fields.get(column.name) ?? ''}
       faultId={faults().wrong.some(({ where }) => where.column === column.name) ? id : ''}
-      onText={(text) => setText(column.name, text)} />
+      onText={(text) => setText(column.name, text)}
+    />
   );
   return (
     <>
       <tr classList={{ 'not-counted': batch() === undefined }}>
         <th scope="row">{props.at + 1}</th>
         <For each={props.beside}>
-          {(column) => <td class={`of-${column.kind}`} data-column={column.name}>{input(column)}</td>}
+          {(column) => (
+            <td class={`of-${column.kind}`} data-column={column.name}>
+              {input(column)}
+            </td>
+          )}
         </For>
         <td class="of-number own">
-          <Show when={batch()} fallback="–">{(sound) => <>{ownText(ownSeconds(sound()), here)}</>}</Show>
+          <Show when={batch()} fallback="–">
+            {(sound) => <>{ownText(ownSeconds(sound()), here)}</>}
+          </Show>
         </td>
         <td>
           <button type="button" class="link" aria-label={`Take out batch ${props.at + 1}`} onClick={takeOut}>
@@ -71,7 +81,12 @@ export function BatchLines(props: LinesProps): JSX.Element {
             <Show when={props.below.length > 0}>
               <div class="rare-fields">
                 <For each={props.below}>
-                  {(column) => <div><span aria-hidden="true">{headOf(column)}</span>{input(column)}</div>}
+                  {(column) => (
+                    <div>
+                      <span aria-hidden="true">{headOf(column)}</span>
+                      {input(column)}
+                    </div>
+                  )}
                 </For>
               </div>
             </Show>

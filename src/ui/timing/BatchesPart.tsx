@@ -45,26 +45,43 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
         <table class="batches">
           <thead>
             <tr>
-              <th scope="col"><span class="heard">number</span></th>
-              <For each={beside()}>{(column) => <th scope="col" class={`of-${column.kind}`}>{headOf(column)}</th>}</For>
-              <th scope="col" class="of-number own">s each</th>
-              <th scope="col" class="out"><span class="heard">take out</span></th>
+              <th scope="col">
+                <span class="heard">number</span>
+              </th>
+              <For each={beside()}>
+                {(column) => (
+                  <th scope="col" class={`of-${column.kind}`}>
+                    {headOf(column)}
+                  </th>
+                )}
+              </For>
+              <th scope="col" class="of-number own">
+                s each
+              </th>
+              <th scope="col" class="out">
+                <span class="heard">take out</span>
+              </th>
             </tr>
           </thead>
-          <tbody ref={(element) => { body = element; }}>
+          <tbody
+            ref={(element) => {
+              body = element;
+            }}>
             <Index each={rows()}>
-              {(row, at) => (
-                <BatchLines {...props} row={row} at={at} beside={beside()} below={below()} />
-              )}
+              {(row, at) => <BatchLines {...props} row={row} at={at} beside={beside()} below={below()} />}
             </Index>
           </tbody>
         </table>
       </div>
       <div class="timing-buttons">
         <Show when={hidden() > 0}>
-          <button type="button" class="word" onClick={() => setAll(true)}>Show {batchCount(hidden(), here)} more</button>
+          <button type="button" class="word" onClick={() => setAll(true)}>
+            Show {batchCount(hidden(), here)} more
+          </button>
         </Show>
-        <button type="button" class="word" onClick={add}>Add a batch</button>
+        <button type="button" class="word" onClick={add}>
+          Add a batch
+        </button>
         <Show when={folded().length > 0 && !isNameless()}>
           <button type="button" class="word" aria-expanded={unfolded()} onClick={() => setUnfolded(!unfolded())}>
             {unfolded() ? 'Fewer fields' : foldedNames(folded())}

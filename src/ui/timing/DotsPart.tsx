@@ -27,12 +27,17 @@ export function DotsPart(props: DotsProps): JSX.Element {
     const ink = easel.ink();
     if (ink === undefined || easel.width() === 0) return undefined;
     const rows = dotRows(props.study);
-    return dotsPicture({
-      rows,
-      texts: timed().map(({ step, time }) => [stepName(step), intervalText(time!, here)] as const),
-      chosen: rows.findIndex(({ step }) => step === props.chosen),
-      within: props.asked.terms.within.toNumber(),
-    }, ink, easel.width(), here);
+    return dotsPicture(
+      {
+        rows,
+        texts: timed().map(({ step, time }) => [stepName(step), intervalText(time!, here)] as const),
+        chosen: rows.findIndex(({ step }) => step === props.chosen),
+        within: props.asked.terms.within.toNumber(),
+      },
+      ink,
+      easel.width(),
+      here,
+    );
   });
   return (
     <figure class="timing-dots">
@@ -56,7 +61,9 @@ export function DotsPart(props: DotsProps): JSX.Element {
                 <th scope="col">against the mean</th>
               </tr>
             </thead>
-            <tbody><For each={timed()}>{(found) => <BatchRows found={found} />}</For></tbody>
+            <tbody>
+              <For each={timed()}>{(found) => <BatchRows found={found} />}</For>
+            </tbody>
           </table>
         </div>
       </Behind>

@@ -48,9 +48,18 @@ export function IntoModel(props: IntoModelProps): JSX.Element {
   return (
     <section class="timing-model" aria-labelledby="timing-model">
       <h3 id="timing-model">Into the model</h3>
-      <Show when={targets().length > 0} fallback={<p>No input of {planName() || 'this model'} is a time for one plant or board, such as s/plant.</p>}>
-        <Choices legend="Use the" chosen={used()} choose={(use) => props.choice.setSetting('timing use', use)}
-          options={[{ value: 'mean', label: 'mean time' }, { value: 'standard', label: 'standard time' }]} />
+      <Show
+        when={targets().length > 0}
+        fallback={<p>No input of {planName() || 'this model'} is a time for one plant or board, such as s/plant.</p>}>
+        <Choices
+          legend="Use the"
+          chosen={used()}
+          choose={(use) => props.choice.setSetting('timing use', use)}
+          options={[
+            { value: 'mean', label: 'mean time' },
+            { value: 'standard', label: 'standard time' },
+          ]}
+        />
         <p class="quiet">
           {own()
             ? 'This model has an allowance of its own and lengthens every time by it: give it the mean, or rest counts twice.'
@@ -61,16 +70,16 @@ export function IntoModel(props: IntoModelProps): JSX.Element {
             {({ told }) => (
               <p>
                 <Sentence phrase={told} />{' '}
-                <button type="button" class="link" ref={keepFocus} onClick={() => props.live.undo()}>Take it back</button>
+                <button type="button" class="link" ref={keepFocus} onClick={() => props.live.undo()}>
+                  Take it back
+                </button>
               </p>
             )}
           </Show>
         </div>
         <div class="offers">
           <Index each={timed()}>
-            {(found) => (
-              <StepOffer {...props} found={found} targets={targets()} used={used()} put={put} />
-            )}
+            {(found) => <StepOffer {...props} found={found} targets={targets()} used={used()} put={put} />}
           </Index>
         </div>
         <p class="quiet">
@@ -112,10 +121,14 @@ function StepOffer(props: StepOfferProps): JSX.Element {
         <label>
           <span class="heard">Entry for {stepName(step())}</span>
           <select onChange={(event) => props.choice.setSetting(targetKey(step()), event.currentTarget.value)}>
-            <option value={noTarget} selected={target() === undefined}>no entry</option>
+            <option value={noTarget} selected={target() === undefined}>
+              no entry
+            </option>
             <For each={props.targets}>
               {({ cell }) => (
-                <option value={cell.name} selected={cell.name === target()?.cell.name}>{cell.label}</option>
+                <option value={cell.name} selected={cell.name === target()?.cell.name}>
+                  {cell.label}
+                </option>
               )}
             </For>
           </select>
@@ -141,7 +154,9 @@ function OfferLine(props: StepOfferProps & { offer: Offer }): JSX.Element {
       </p>
       <p class="offer-buttons">
         <Show when={!isPut(props.offer, false)} fallback={<span class="quiet">The model has it.</span>}>
-          <button type="button" class="press" onClick={() => props.put(props.offer, false)}>Use {value()}</button>
+          <button type="button" class="press" onClick={() => props.put(props.offer, false)}>
+            Use {value()}
+          </button>
         </Show>
         <Show when={range()} fallback={<span class="quiet">{props.offer.noRange}</span>}>
           {(ends) => (

@@ -32,7 +32,9 @@ export function ResultsPart(props: ResultsProps): JSX.Element {
             <tr>
               <th scope="col">Step</th>
               <th scope="col">Batches</th>
-              <th scope="col" class="whole">s each</th>
+              <th scope="col" class="whole">
+                s each
+              </th>
               <th scope="col">from</th>
               <th scope="col">to</th>
               <th scope="col">Needed in all</th>
@@ -41,15 +43,21 @@ export function ResultsPart(props: ResultsProps): JSX.Element {
               <th scope="col">Lost</th>
             </tr>
           </thead>
-          <tbody><For each={rows()}>{(row) => <Line {...props} row={row} />}</For></tbody>
+          <tbody>
+            <For each={rows()}>{(row) => <Line {...props} row={row} />}</For>
+          </tbody>
         </table>
       </div>
       <p class="quiet">{termsTold(props.asked, here)}</p>
       <div class="timing-buttons">
-        <button type="button" class="word" onClick={save}>Save this table as CSV</button>
+        <button type="button" class="word" onClick={save}>
+          Save this table as CSV
+        </button>
       </div>
       <HowWorked choice={props.choice} entry="timed mean" />
-      <HowWorked choice={props.choice} entry="batches needed">How many batches are needed</HowWorked>
+      <HowWorked choice={props.choice} entry="batches needed">
+        How many batches are needed
+      </HowWorked>
     </section>
   );
 }
@@ -65,7 +73,9 @@ function Line(props: ResultsProps & { row: ResultRow }): JSX.Element {
       </th>
       <td>
         {props.row.batches}
-        <Show when={props.row.leftOut > 0}><span class="left-out">{props.row.leftOut} left out</span></Show>
+        <Show when={props.row.leftOut > 0}>
+          <span class="left-out">{props.row.leftOut} left out</span>
+        </Show>
       </td>
       <td class="main">{props.row.seconds || none}</td>
       <td>{props.row.from || none}</td>

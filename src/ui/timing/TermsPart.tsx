@@ -21,17 +21,27 @@ export function TermsPart(props: { choice: Choice; asked: AskedTerms }): JSX.Ele
         <TermField choice={props.choice} name="confidence" label="confidence" unit="%" />
         <TermField choice={props.choice} name="allowance" label="allowance for rest and waiting" unit="%" />
       </div>
-      <Choices legend="The allowance is a share of" chosen={allowanceOf(props.choice)}
+      <Choices
+        legend="The allowance is a share of"
+        chosen={allowanceOf(props.choice)}
         choose={(of) => props.choice.setSetting('timing allowance of', of)}
-        options={[{ value: 'job', label: `the job (${factor('job')})` }, { value: 'day', label: `the day (${factor('day')})` }]} />
+        options={[
+          { value: 'job', label: `the job (${factor('job')})` },
+          { value: 'day', label: `the day (${factor('day')})` },
+        ]}
+      />
       <p class="quiet">
-        Of the job: so many minutes of rest on top of an hour’s work. Of the day: so many minutes out of each paid
-        hour, which is more. Of the job is usual; say which when you quote a standard time.
+        Of the job: so many minutes of rest on top of an hour’s work. Of the day: so many minutes out of each paid hour,
+        which is more. Of the job is usual; say which when you quote a standard time.
       </p>
       <Show when={!props.asked.hasStandardTime}>
-        <p class="message fault" role="alert">An allowance of the whole day leaves no time to work: stay below 100 %.</p>
+        <p class="message fault" role="alert">
+          An allowance of the whole day leaves no time to work: stay below 100 %.
+        </p>
       </Show>
-      <HowWorked choice={props.choice} entry="standard time">How the allowance counts</HowWorked>
+      <HowWorked choice={props.choice} entry="standard time">
+        How the allowance counts
+      </HowWorked>
     </section>
   );
 }
@@ -40,8 +50,13 @@ export function TermsPart(props: { choice: Choice; asked: AskedTerms }): JSX.Ele
 function TermField(props: { choice: Choice; name: TermName; label: string; unit: string }): JSX.Element {
   const text = (): string => termText(props.choice, props.name);
   return (
-    <NumberField label={props.label} unit={props.unit} text={text()} stands={`${here.written(text())} % stands.`}
+    <NumberField
+      label={props.label}
+      unit={props.unit}
+      text={text()}
+      stands={`${here.written(text())} % stands.`}
       refuse={(typed) => termFault(props.name, decimal(typed), here)}
-      onNumber={(typed) => props.choice.setSetting(`timing ${props.name}`, typed)} />
+      onNumber={(typed) => props.choice.setSetting(`timing ${props.name}`, typed)}
+    />
   );
 }

@@ -32,20 +32,27 @@ export function Timing(props: ScreenProps): JSX.Element {
   const choose = (step: string): void => props.choice.setSetting('timing step', step);
   const names = createMemo(() => {
     const labels = targetsOf(props.live.shape(), props.plan).map(({ cell }) => cell.label);
-    return [...new Set([...study().map(({ step }) => step).filter((step) => step !== ''), ...labels])];
+    return [
+      ...new Set([
+        ...study()
+          .map(({ step }) => step)
+          .filter((step) => step !== ''),
+        ...labels,
+      ]),
+    ];
   });
   return (
     <section class="question-screen timing" aria-labelledby="timing">
-      <h2 class="heard" id="timing">Timing</h2>
+      <h2 class="heard" id="timing">
+        Timing
+      </h2>
       <Show when={chosen()} fallback={<NoTrials choice={props.choice} kept={kept} />}>
         {(found) => <Finding {...props} found={found()} asked={asked()} />}
       </Show>
       <WayBack kept={kept} />
       <WatchPart choice={props.choice} kept={kept} step={chosen()?.step ?? ''} names={names()} choose={choose} />
       <Show when={chosen()}>
-        {(found) => (
-          <Answer {...props} kept={kept} study={study()} asked={asked()} found={found()} choose={choose} />
-        )}
+        {(found) => <Answer {...props} kept={kept} study={study()} asked={asked()} found={found()} choose={choose} />}
       </Show>
       <Fairness />
     </section>
@@ -68,8 +75,14 @@ function Finding(props: FoundProps): JSX.Element {
   const more = createMemo(() => moreTold(props.found, props.asked, here));
   return (
     <div class="said" aria-live="polite">
-      <p class="finding"><Sentence phrase={main()} /></p>
-      <Show when={more().length > 0}><p><Sentence phrase={more()} /></p></Show>
+      <p class="finding">
+        <Sentence phrase={main()} />
+      </p>
+      <Show when={more().length > 0}>
+        <p>
+          <Sentence phrase={more()} />
+        </p>
+      </Show>
     </div>
   );
 }
@@ -81,15 +94,22 @@ interface AnswerProps extends FoundProps {
 }
 
 function Answer(props: AnswerProps): JSX.Element {
-  const label = createMemo(() => textOf(sentences(
-    ...props.study.map((found) => stepTold(found, nounOf(props, found.step), props.asked, here)),
-  )));
+  const label = createMemo(() =>
+    textOf(sentences(...props.study.map((found) => stepTold(found, nounOf(props, found.step), props.asked, here)))),
+  );
   return (
     <>
-      <ResultsPart choice={props.choice} study={props.study} asked={props.asked} chosen={props.found.step}
-        choose={props.choose} />
+      <ResultsPart
+        choice={props.choice}
+        study={props.study}
+        asked={props.asked}
+        chosen={props.found.step}
+        choose={props.choose}
+      />
       <DotsPart study={props.study} asked={props.asked} chosen={props.found.step} label={label()} />
-      <HowWorked choice={props.choice} entry="timed interval">How far the mean may lie off</HowWorked>
+      <HowWorked choice={props.choice} entry="timed interval">
+        How far the mean may lie off
+      </HowWorked>
       <TermsPart choice={props.choice} asked={props.asked} />
       <IntoModel {...props} />
       <BatchesPart kept={props.kept} found={props.found} choose={props.choose} />

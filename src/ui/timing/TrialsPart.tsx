@@ -24,15 +24,32 @@ export function TrialsButtons(props: TrialsProps): JSX.Element {
   };
   return (
     <div class="timing-buttons">
-      <button type="button" class="word" onClick={() => picker?.click()}>Open trials (CSV)</button>
-      <input type="file" class="heard" tabindex="-1" aria-hidden="true" accept=".csv,text/csv,text/plain"
-        data-trials ref={(input) => { picker = input; }} onChange={pick} />
-      <button type="button" class="word" onClick={() => void loadInvented()}>Load invented trials</button>
+      <button type="button" class="word" onClick={() => picker?.click()}>
+        Open trials (CSV)
+      </button>
+      <input
+        type="file"
+        class="heard"
+        tabindex="-1"
+        aria-hidden="true"
+        accept=".csv,text/csv,text/plain"
+        data-trials
+        ref={(input) => {
+          picker = input;
+        }}
+        onChange={pick}
+      />
+      <button type="button" class="word" onClick={() => void loadInvented()}>
+        Load invented trials
+      </button>
       <Show when={props.kept.any()}>
         <button type="button" class="word" onClick={() => download(trialsName(props.choice), props.kept.text())}>
           Save the trials (CSV)
         </button>
-        <button type="button" class="word" onClick={() => props.kept.replace('', usualName, 'All batches were taken out.')}>
+        <button
+          type="button"
+          class="word"
+          onClick={() => props.kept.replace('', usualName, 'All batches were taken out.')}>
           Take out all batches
         </button>
       </Show>

@@ -58,29 +58,44 @@ export function WatchPart(props: WatchProps): JSX.Element {
     props.choose(name);
   };
   return (
-    <section class="timing-watch" aria-labelledby="timing-watch" ref={(element) => { section = element; }}>
+    <section
+      class="timing-watch"
+      aria-labelledby="timing-watch"
+      ref={(element) => {
+        section = element;
+      }}>
       <h3 id="timing-watch">Time a batch</h3>
       <Switch>
         <Match when={watch().state === 'ready'}>
           <div class="watch-line">
             <StepField {...props} step={step()} onText={(text) => props.choice.setSetting(stepKey, text)} />
-            <button type="button" class="press" data-next disabled={isNameless()} onClick={start}>Start the watch</button>
+            <button type="button" class="press" data-next disabled={isNameless()} onClick={start}>
+              Start the watch
+            </button>
             <button type="button" class="word" disabled={isNameless()} onClick={() => enter({})}>
               Enter a batch by hand
             </button>
           </div>
-          <Show when={isNameless()}><p class="hint">Name the step first.</p></Show>
+          <Show when={isNameless()}>
+            <p class="hint">Name the step first.</p>
+          </Show>
         </Match>
         <Match when={running(watch())}>
           {(since) => <Running since={since()} step={step()} onStop={stop} onLetGo={letGo} />}
         </Match>
         <Match when={stopped(watch())}>
           {(run) => (
-            <Stopped {...props} since={run().since} seconds={run().seconds} step={step()} onLetGo={letGo}
+            <Stopped
+              {...props}
+              since={run().since}
+              seconds={run().seconds}
+              step={step()}
+              onLetGo={letGo}
               onPlants={(plants) => {
                 enter({ plants, seconds: run().seconds.toFixed(1) });
                 letGo();
-              }} />
+              }}
+            />
           )}
         </Match>
       </Switch>
@@ -101,9 +116,17 @@ function StepField(props: WatchProps & { onText: (text: string) => void }): JSX.
   return (
     <label class="step-field">
       <span class="chooser-label">Step</span>
-      <input type="text" list={id} autocomplete="off" placeholder="such as transplanting" value={props.step}
-        onInput={(event) => props.onText(event.currentTarget.value)} />
-      <datalist id={id}><For each={props.names}>{(name) => <option value={name} />}</For></datalist>
+      <input
+        type="text"
+        list={id}
+        autocomplete="off"
+        placeholder="such as transplanting"
+        value={props.step}
+        onInput={(event) => props.onText(event.currentTarget.value)}
+      />
+      <datalist id={id}>
+        <For each={props.names}>{(name) => <option value={name} />}</For>
+      </datalist>
     </label>
   );
 }
@@ -119,8 +142,12 @@ function Running(props: { since: number; step: string; onStop: () => void; onLet
         <p class="dial" role="timer" aria-label={`The watch runs for ${props.step}`}>
           {dialText(seconds(), here.marks.decimal)}
         </p>
-        <button type="button" class="press" data-next onClick={() => props.onStop()}>Stop</button>
-        <button type="button" class="word" onClick={() => props.onLetGo()}>Let it go</button>
+        <button type="button" class="press" data-next onClick={() => props.onStop()}>
+          Stop
+        </button>
+        <button type="button" class="word" onClick={() => props.onLetGo()}>
+          Let it go
+        </button>
       </div>
       <p class="quiet">
         Timing {props.step} since {clockText(props.since)}. It runs on while you look elsewhere, and with this page
@@ -156,18 +183,35 @@ function Stopped(props: StoppedProps): JSX.Element {
   return (
     <form onSubmit={add}>
       <p class="dial">{dialText(props.seconds, here.marks.decimal)}</p>
-      <p class="quiet">From {clockText(props.since)} to {clockText(props.since + props.seconds.toNumber() * 1000)}.</p>
+      <p class="quiet">
+        From {clockText(props.since)} to {clockText(props.since + props.seconds.toNumber() * 1000)}.
+      </p>
       <p class="watch-line">
         <label class="asked-number">
           <span>Plants in this batch of {props.step}</span>{' '}
-          <input type="text" inputmode="numeric" autocomplete="off" data-next value={plants()}
-            aria-invalid={fault() === '' ? undefined : 'true'} aria-describedby={fault() === '' ? undefined : faultId}
-            onInput={(event) => props.choice.setSetting(plantsKey, event.currentTarget.value)} />
+          <input
+            type="text"
+            inputmode="numeric"
+            autocomplete="off"
+            data-next
+            value={plants()}
+            aria-invalid={fault() === '' ? undefined : 'true'}
+            aria-describedby={fault() === '' ? undefined : faultId}
+            onInput={(event) => props.choice.setSetting(plantsKey, event.currentTarget.value)}
+          />
         </label>
-        <button type="submit" class="press" disabled={!canAdd()}>Add the batch</button>
-        <button type="button" class="word" onClick={() => props.onLetGo()}>Let it go</button>
+        <button type="submit" class="press" disabled={!canAdd()}>
+          Add the batch
+        </button>
+        <button type="button" class="word" onClick={() => props.onLetGo()}>
+          Let it go
+        </button>
       </p>
-      <Show when={fault()}><p class="message fault" id={faultId}>{fault()}</p></Show>
+      <Show when={fault()}>
+        <p class="message fault" id={faultId}>
+          {fault()}
+        </p>
+      </Show>
       <Show when={doubtOf(props.seconds)}>{(doubt) => <p class="message fault">{doubt()}</p>}</Show>
     </form>
   );

@@ -11,8 +11,7 @@ export function WayBack(props: { kept: KeptTrials }): JSX.Element {
           {(told) => (
             <p>
               {told}{' '}
-              <button type="button" class="link" ref={keepFocus}
-                onClick={() => props.kept.takeBack()}>
+              <button type="button" class="link" ref={keepFocus} onClick={() => props.kept.takeBack()}>
                 Take it back
               </button>
             </p>
@@ -20,7 +19,11 @@ export function WayBack(props: { kept: KeptTrials }): JSX.Element {
         </Show>
       </div>
       <Show when={props.kept.refusal()}>
-        {(refusal) => <p class="message fault" role="alert">{refusal().charAt(0).toUpperCase() + refusal().slice(1)}</p>}
+        {(refusal) => (
+          <p class="message fault" role="alert">
+            {refusal().charAt(0).toUpperCase() + refusal().slice(1)}
+          </p>
+        )}
       </Show>
     </>
   );

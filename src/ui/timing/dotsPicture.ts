@@ -38,7 +38,10 @@ function band(plot: Plot, half: number, y: number, ink: ChartInk): void {
   pen.fillRect(from, y - 10, to - from, 20);
   pen.globalAlpha = 1;
   pen.fillStyle = ink.text;
-  for (const [end, side] of [[ends[0], -1], [ends[1], 1]] as const) {
+  for (const [end, side] of [
+    [ends[0], -1],
+    [ends[1], 1],
+  ] as const) {
     if (end >= left && end <= right) pen.fillRect(end - 0.75, y - 10, 1.5, 20);
     else arrow(pen, side < 0 ? left : right, y, side);
   }
@@ -109,18 +112,21 @@ export function dotsPicture(drawing: DotsDrawing, ink: ChartInk, width: number, 
     ink,
     padding: { left: 2, right: 2, top: 0, bottom: 0 },
     x: {
-      min: -reach, max: reach, title: 'seconds of a batch, against the mean of its step',
+      min: -reach,
+      max: reach,
+      title: 'seconds of a batch, against the mean of its step',
       tick: (value, step) => (value === 0 ? 'mean' : `${value > 0 ? '+' : ''}${format.tick(value, step)} %`),
     },
     rows: drawing.rows.length,
     foot,
     under: (plot) => goal(plot, drawing, ink),
-    over: (plot) => drawing.rows.forEach((row, at) => {
-      const middle = plot.y(at);
-      heading(plot, drawing.texts[at] ?? ['', ''], at === drawing.chosen, middle - 17, ink);
-      if (row.half !== undefined && row.half > 0) band(plot, row.half, middle + down, ink);
-      dots(plot, row, middle + down, ink);
-      mean(plot, middle + down, ink);
-    }),
+    over: (plot) =>
+      drawing.rows.forEach((row, at) => {
+        const middle = plot.y(at);
+        heading(plot, drawing.texts[at] ?? ['', ''], at === drawing.chosen, middle - 17, ink);
+        if (row.half !== undefined && row.half > 0) band(plot, row.half, middle + down, ink);
+        dots(plot, row, middle + down, ink);
+        mean(plot, middle + down, ink);
+      }),
   };
 }

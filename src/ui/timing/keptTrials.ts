@@ -36,8 +36,10 @@ export const usualName = 'trials.csv';
 
 function tooLarge(size: number): string {
   const thousands = Math.ceil(size / 1000);
-  return `too many trials for this screen: ${thousands} kB, ${textLimit / 1000} is the most. Nothing was changed; `
-    + 'the command line takes them: npm run cli -- time FILE.';
+  return (
+    `too many trials for this screen: ${thousands} kB, ${textLimit / 1000} is the most. Nothing was changed; ` +
+    'the command line takes them: npm run cli -- time FILE.'
+  );
 }
 
 interface WayBack {

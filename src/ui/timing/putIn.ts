@@ -34,7 +34,8 @@ function lengthened(seconds: Decimal, used: TimeUsed, { terms }: AskedTerms): De
 
 function whyNoRange({ spread }: StepTime, { sheet }: Model, own: boolean): string {
   if (own) return 'This plan has a number of its own there, which counts as certain.';
-  if (!['low', 'high'].every((column) => sheet.columns.includes(column))) return 'The model’s file has no columns for ranges.';
+  if (!['low', 'high'].every((column) => sheet.columns.includes(column)))
+    return 'The model’s file has no columns for ranges.';
   if (spread === undefined) return 'One batch gives no range.';
   if (spread.standardError.isZero()) return 'Batches that agree give no range.';
   return spread.interval[0].gt(0) ? '' : 'The interval reaches below 0: time more batches before it becomes a range.';
@@ -48,7 +49,12 @@ function whereOf({ plans }: Model, { id }: Cell, own: boolean): Offer['where'] {
 
 /** What a step's time would put into an input; undefined where the plan has no number of its own or shared there. */
 export function offerOf(
-  model: Model, plan: number, cell: Cell, time: StepTime, used: TimeUsed, asked: AskedTerms,
+  model: Model,
+  plan: number,
+  cell: Cell,
+  time: StepTime,
+  used: TimeUsed,
+  asked: AskedTerms,
 ): Offer | undefined {
   const content = model.plans[plan]?.contents[cell.id];
   if (content?.kind !== 'input' || cell.unit === undefined) return undefined;

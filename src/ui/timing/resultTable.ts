@@ -29,7 +29,7 @@ function spreadOf({ time }: StepFound): Spread | undefined {
 export function resultRow(found: StepFound, { hasStandardTime }: AskedTerms, format: Format): ResultRow {
   const { step, rows, batches, time, lostShare } = found;
   const seconds = (value: Decimal | undefined): string =>
-    (time === undefined || value === undefined ? '' : secondsText(value, time, format));
+    time === undefined || value === undefined ? '' : secondsText(value, time, format);
   const spread = spreadOf(found);
   return {
     step,
@@ -47,22 +47,45 @@ export function resultRow(found: StepFound, { hasStandardTime }: AskedTerms, for
 }
 
 const heads = [
-  'step', 'batches', 'left out', 'plants', 'seconds per plant', 'from', 'to', 'confidence %', 'standard time',
-  'allowance %', 'allowance of', 'batches needed', 'within %', 'lost share',
+  'step',
+  'batches',
+  'left out',
+  'plants',
+  'seconds per plant',
+  'from',
+  'to',
+  'confidence %',
+  'standard time',
+  'allowance %',
+  'allowance of',
+  'batches needed',
+  'within %',
+  'lost share',
 ];
 
 /** The result table for other programs: all digits, and the terms in each row. */
 export function exportedResults(study: readonly StepFound[], asked: AskedTerms): TableEntry[][] {
   const { terms, confidence, hasStandardTime } = asked;
-  const number = (value: Decimal | undefined): TableEntry => (value === undefined ? '' : { number: numberToText(value) });
+  const number = (value: Decimal | undefined): TableEntry =>
+    value === undefined ? '' : { number: numberToText(value) };
   const rows = study.map((found): TableEntry[] => {
     const { step, rows: all, batches, time, lostShare } = found;
     const spread = spreadOf(found);
     return [
-      step, { number: String(batches.length) }, { number: String(all.length - batches.length) }, number(time?.plants),
-      number(time?.secondsPerPlant), number(spread?.interval[0]), number(spread?.interval[1]),
-      number(confidence), number(hasStandardTime ? time?.standardTime : undefined), number(terms.allowance),
-      terms.allowanceOf, number(spread?.batchesNeeded), number(terms.within), number(lostShare),
+      step,
+      { number: String(batches.length) },
+      { number: String(all.length - batches.length) },
+      number(time?.plants),
+      number(time?.secondsPerPlant),
+      number(spread?.interval[0]),
+      number(spread?.interval[1]),
+      number(confidence),
+      number(hasStandardTime ? time?.standardTime : undefined),
+      number(terms.allowance),
+      terms.allowanceOf,
+      number(spread?.batchesNeeded),
+      number(terms.within),
+      number(lostShare),
     ];
   });
   return [heads, ...rows];

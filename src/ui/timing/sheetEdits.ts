@@ -2,7 +2,16 @@ import type { Sheet, SheetRow } from '../../model/sheet';
 import { withField, withRow } from '../../model/sheet';
 
 /** The columns that a trials file made here begins with. */
-export const trialsColumns: readonly string[] = ['step', 'plants', 'seconds', 'worker', 'rating', 'date', 'lost', 'note'];
+export const trialsColumns: readonly string[] = [
+  'step',
+  'plants',
+  'seconds',
+  'worker',
+  'rating',
+  'date',
+  'lost',
+  'note',
+];
 
 function withColumns({ columns, rows }: Sheet, wanted: readonly string[]): Sheet {
   if (columns.length === 0) return { columns: trialsColumns, rows };
@@ -19,7 +28,10 @@ export function withText(sheet: Sheet, row: number, column: string, text: string
 export function withBatch(sheet: Sheet, texts: Readonly<Record<string, string>>): Sheet {
   const filled = Object.entries(texts).filter(([, text]) => text !== '');
   const row: SheetRow = { row: (sheet.rows.at(-1)?.row ?? 1) + 1, fields: new Map(filled) };
-  const wide = withColumns(sheet, filled.map(([column]) => column));
+  const wide = withColumns(
+    sheet,
+    filled.map(([column]) => column),
+  );
   return { ...wide, rows: [...sheet.rows, row] };
 }
 

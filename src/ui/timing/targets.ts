@@ -34,7 +34,10 @@ const shared = 4;
 const ending = 3;
 
 function wordsOf(text: string): string[] {
-  return text.toLowerCase().split(/[^\p{L}]+/u).filter((word) => word.length > 2 && !idle.has(word));
+  return text
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .filter((word) => word.length > 2 && !idle.has(word));
 }
 
 /** `set` and `setting`, `wash` and `washing`, `transplant` and `transplanting`. */

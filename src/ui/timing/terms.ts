@@ -48,8 +48,9 @@ export function allowanceOf(choice: Pick<Choice, 'setting'>): AllowanceOf {
 
 /** The terms that are set. */
 export function termsOf(choice: Pick<Choice, 'setting'>): AskedTerms {
-  const [allowance, within, confidence] = (['allowance', 'within', 'confidence'] as const)
-    .map((name) => decimal(termText(choice, name)));
+  const [allowance, within, confidence] = (['allowance', 'within', 'confidence'] as const).map((name) =>
+    decimal(termText(choice, name)),
+  );
   const of = allowanceOf(choice);
   const outside = hundred.minus(confidence!).dividedBy(hundred).toNumber();
   const terms = { allowance: allowance!, allowanceOf: of, within: within!, halfWidths: halfWidths(outside) };
@@ -57,7 +58,10 @@ export function termsOf(choice: Pick<Choice, 'setting'>): AskedTerms {
 }
 
 /** What an allowance does to a time, as a person would key it in: `× 1.15`, `÷ 0.85`. */
-export function allowanceFactor(allowance: Decimal, of: AllowanceOf): { readonly sign: '×' | '÷'; readonly by: Decimal } {
+export function allowanceFactor(
+  allowance: Decimal,
+  of: AllowanceOf,
+): { readonly sign: '×' | '÷'; readonly by: Decimal } {
   const share = allowance.dividedBy(hundred);
   return of === 'job' ? { sign: '×', by: share.plus(1) } : { sign: '÷', by: decimal(1).minus(share) };
 }

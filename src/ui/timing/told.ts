@@ -85,14 +85,20 @@ function wantedTold(time: StepTime, spread: Spread, asked: AskedTerms, format: F
   const goal = percentText(asked.terms.within, format);
   const more = spread.batchesNeeded.minus(time.batches);
   if (more.gt(countless)) return say`to be within ${goal} would take more batches than anyone will time`;
-  if (more.gt(0)) return say`time ${batchCount(more, format).replace(space, `${space}more${space}`)} to be within ${goal}`;
+  if (more.gt(0))
+    return say`time ${batchCount(more, format).replace(space, `${space}more${space}`)} to be within ${goal}`;
   const isWithin = halfShare(time, spread).times(100).lte(asked.terms.within);
   if (isWithin) return say`that is within ${goal}, no more batches are needed`;
   return say`by their spread ${batchCount(spread.batchesNeeded, format)} were enough for ${goal}, so these about do`;
 }
 
 function uncertain(
-  step: string, took: string, time: StepTime, spread: Spread, asked: AskedTerms, format: Format,
+  step: string,
+  took: string,
+  time: StepTime,
+  spread: Spread,
+  asked: AskedTerms,
+  format: Format,
 ): Phrase {
   const [from, to] = spread.interval;
   const ends = [secondsText(from, time, format), secondsText(to, time, format)] as const;
@@ -107,7 +113,12 @@ function uncertain(
 }
 
 function settled(
-  step: string, took: string, time: StepTime, spread: Spread, asked: AskedTerms, format: Format,
+  step: string,
+  took: string,
+  time: StepTime,
+  spread: Spread,
+  asked: AskedTerms,
+  format: Format,
 ): Phrase {
   const [from, to] = spread.interval.map((end) => secondsText(end, time, format));
   const confidence = percentText(asked.confidence, format);

@@ -35,7 +35,8 @@ export function startWatch(choice: Choice, now: number): void {
 
 export function stopWatch(choice: Choice, now: number): void {
   const watch = keptWatch(choice);
-  if (watch.state === 'running') choice.setSetting(key, `${watch.since} ${secondsBetween(watch.since, now).toFixed(1)}`);
+  if (watch.state === 'running')
+    choice.setSetting(key, `${watch.since} ${secondsBetween(watch.since, now).toFixed(1)}`);
 }
 
 export function clearWatch(choice: Choice): void {

@@ -38,7 +38,10 @@ export function HeatChart(props: HeatChartProps): JSX.Element {
   });
   const hasUnknown = createMemo(() => props.drawing.grid.values.flat().some((value) => Number.isNaN(value)));
   const hasWorse = (): boolean => {
-    const { worse, bands: { first, last } } = props.drawing;
+    const {
+      worse,
+      bands: { first, last },
+    } = props.drawing;
     return worse === 'below' ? first < 0 : last >= 0;
   };
   return (
@@ -46,20 +49,32 @@ export function HeatChart(props: HeatChartProps): JSX.Element {
       <figcaption class="key">
         <span class="key-what">{props.what}</span>
         <Scale bands={props.drawing.bands} worse={props.drawing.worse} write={props.write}>
-          <Show when={hasWorse()}><i class="heat-swatch worse" aria-hidden="true" /> {props.worseText}</Show>
+          <Show when={hasWorse()}>
+            <i class="heat-swatch worse" aria-hidden="true" /> {props.worseText}
+          </Show>
         </Scale>
-        <Show when={hasUnknown()}><span><i class="heat-swatch unknown" aria-hidden="true" /> cannot be computed</span></Show>
+        <Show when={hasUnknown()}>
+          <span>
+            <i class="heat-swatch unknown" aria-hidden="true" /> cannot be computed
+          </span>
+        </Show>
       </figcaption>
-      <p class="heat-down"><span aria-hidden="true">↑ </span>{props.downTitle}</p>
+      <p class="heat-down">
+        <span aria-hidden="true">↑ </span>
+        {props.downTitle}
+      </p>
       <ChartCanvas easel={easel} label={props.label} open={openLines} picture={picture()} />
     </figure>
   );
 }
 
 /** The shades in a row, with what the outermost and the middle edges are. */
-function Scale(
-  props: { bands: Bands; worse: 'below' | 'above'; write: (value: number) => string; children: JSX.Element },
-): JSX.Element {
+function Scale(props: {
+  bands: Bands;
+  worse: 'below' | 'above';
+  write: (value: number) => string;
+  children: JSX.Element;
+}): JSX.Element {
   const bands = createMemo(() => listedBands(props.bands));
   const isWorse = (band: number): boolean => band < 0 === (props.worse === 'below');
   const share = (band: number): string => `${(shareOf(props.bands, band) * 100).toFixed(0)}%`;

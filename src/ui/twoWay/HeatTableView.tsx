@@ -30,8 +30,11 @@ const always: Accessor<boolean> = () => true;
 
 /** A result over two inputs in exact numbers, and as a file. */
 export function HeatTableView(props: HeatTableViewProps): JSX.Element {
-  const worked = createWork(() => props.ask, always, ({ surface, across, down }) =>
-    exactRows(surface, across.places, down.places));
+  const worked = createWork(
+    () => props.ask,
+    always,
+    ({ surface, across, down }) => exactRows(surface, across.places, down.places),
+  );
   return (
     <Show when={worked()} fallback={<p role="status">Working it out …</p>}>
       {(found) => <Filled ask={found().of} grid={found().found} done={found().done} />}
@@ -50,17 +53,30 @@ function Filled(props: { ask: TableAsk; grid: Grid<Decimal>; done: boolean }): J
       <div class="table-room" role="region" aria-label={props.ask.caption} tabindex="0">
         <table class="heat-table">
           <caption>
-            {props.ask.caption}; <span class="below-mark" aria-hidden="true">▼</span> {props.ask.worseText}
+            {props.ask.caption};{' '}
+            <span class="below-mark" aria-hidden="true">
+              ▼
+            </span>{' '}
+            {props.ask.worseText}
           </caption>
           <thead>
             <tr>
               <td class="words">{withUnit(props.ask.down.cell)} ↓</td>
-              <th scope="colgroup" colspan={table().across.length} class="words">{withUnit(props.ask.across.cell)} →</th>
+              <th scope="colgroup" colspan={table().across.length} class="words">
+                {withUnit(props.ask.across.cell)} →
+              </th>
             </tr>
             <tr>
               <td />
               <For each={table().across}>
-                {({ text, today }) => <th scope="col">{text}<Show when={today}><span class="today">today</span></Show></th>}
+                {({ text, today }) => (
+                  <th scope="col">
+                    {text}
+                    <Show when={today}>
+                      <span class="today">today</span>
+                    </Show>
+                  </th>
+                )}
               </For>
             </tr>
           </thead>
@@ -68,12 +84,20 @@ function Filled(props: { ask: TableAsk; grid: Grid<Decimal>; done: boolean }): J
             <For each={table().rows}>
               {({ head, cells }) => (
                 <tr>
-                  <th scope="row">{head.text}<Show when={head.today}> <span class="today">today</span></Show></th>
+                  <th scope="row">
+                    {head.text}
+                    <Show when={head.today}>
+                      {' '}
+                      <span class="today">today</span>
+                    </Show>
+                  </th>
                   <For each={cells}>
                     {({ text, worse }) => (
                       <td classList={{ worse }}>
                         <Show when={worse}>
-                          <span class="below-mark" role="img" aria-label={props.ask.worseText}>▼</span>{' '}
+                          <span class="below-mark" role="img" aria-label={props.ask.worseText}>
+                            ▼
+                          </span>{' '}
                         </Show>
                         {text ?? <span class="unknown">cannot be computed</span>}
                       </td>
@@ -85,7 +109,11 @@ function Filled(props: { ask: TableAsk; grid: Grid<Decimal>; done: boolean }): J
           </tbody>
         </table>
       </div>
-      <p><button type="button" class="word" disabled={!props.done} onClick={save}>Save this table as CSV</button></p>
+      <p>
+        <button type="button" class="word" disabled={!props.done} onClick={save}>
+          Save this table as CSV
+        </button>
+      </p>
     </>
   );
 }

@@ -46,23 +46,35 @@ export function TwoWay(props: TwoWayProps): JSX.Element {
   const inSight = createSight(() => section);
   const second = createSecond(props);
   const asked = createMemo(() => askedOf(props, second.chosen()));
-  const worked = createWork(() => asked(), inSight, ({ pair }) => lookInto(pair()));
+  const worked = createWork(
+    () => asked(),
+    inSight,
+    ({ pair }) => lookInto(pair()),
+  );
   const answer = (): ReturnType<typeof worked> =>
-    (second.chosen() !== undefined && worked()?.of.shape === props.live.shape() ? worked() : undefined);
+    second.chosen() !== undefined && worked()?.of.shape === props.live.shape() ? worked() : undefined;
   return (
     <section class="two-way" aria-labelledby="two-way" ref={section}>
       <h3 id="two-way">Two inputs at once</h3>
       <Show when={second.chosen()} fallback={<p>There is no second input that moves {props.result.label}.</p>}>
         {(down) => (
           <div class="asking">
-            <Chooser label={`as ${props.input.label} moves, and with it`} groups={second.groups()}
-              chosen={down().name} choose={(name) => props.choice.setSetting(key, name)} />
+            <Chooser
+              label={`as ${props.input.label} moves, and with it`}
+              groups={second.groups()}
+              chosen={down().name}
+              choose={(name) => props.choice.setSetting(key, name)}
+            />
           </div>
         )}
       </Show>
-      <Show when={answer()} fallback={
-        <p class="heat-wait" role="status"><Show when={second.chosen()}>Working it out …</Show></p>
-      }>
+      <Show
+        when={answer()}
+        fallback={
+          <p class="heat-wait" role="status">
+            <Show when={second.chosen()}>Working it out …</Show>
+          </p>
+        }>
         {(found) => <TwoWayAnswer look={found().found} speech={found().of.speech} file={props.live.origin().name} />}
       </Show>
       <HowWorked choice={props.choice} entry="two at once" />
@@ -84,16 +96,22 @@ function createSecond(props: TwoWayProps): Second {
       .map(({ heading, cells }) => ({ heading, cells: cells.filter(({ id }) => id !== props.input.id) }))
       .filter(({ cells }) => cells.length > 0);
   });
-  const usual = createMemo(on(
-    () => [props.live.shape(), props.result, props.input, props.plan, props.against] as const,
-    ([, result, input, own, against]) => {
-      const question = questionOf(props.live, result, own, against);
-      return question && usualSecond(question, input);
-    },
-  ));
+  const usual = createMemo(
+    on(
+      () => [props.live.shape(), props.result, props.input, props.plan, props.against] as const,
+      ([, result, input, own, against]) => {
+        const question = questionOf(props.live, result, own, against);
+        return question && usualSecond(question, input);
+      },
+    ),
+  );
   const chosen = createMemo((): Cell | undefined => {
     const name = props.choice.setting(key);
-    return groups().flatMap(({ cells }) => cells).find((cell) => cell.name === name) ?? usual();
+    return (
+      groups()
+        .flatMap(({ cells }) => cells)
+        .find((cell) => cell.name === name) ?? usual()
+    );
   });
   return { groups, chosen };
 }
@@ -104,20 +122,31 @@ function askedOf(props: TwoWayProps, second: Cell | undefined): Asked {
   const [own, other] = [props.plan, view === 'alone' ? undefined : props.against];
   const planName = (plan: number | undefined): string => model.plans[plan ?? -1]?.name ?? '';
   const asked = {
-    result, target: targets.plan, plan: planName(own), against: other === undefined ? undefined : planName(other),
+    result,
+    target: targets.plan,
+    plan: planName(own),
+    against: other === undefined ? undefined : planName(other),
   };
   return {
     shape: props.live.shape(),
     pair: () => {
       const question = questionOf({ model: () => model, values: () => values }, result, own, other);
-      return question && second && pairOf(question, input, second, range, targets[other === undefined ? 'plan' : 'difference']);
+      return (
+        question &&
+        second &&
+        pairOf(question, input, second, range, targets[other === undefined ? 'plan' : 'difference'])
+      );
     },
     speech: { claim: claimOf({ asked, view, targets }, here), subject: subjectOf({ asked, view }), result },
   };
 }
 
 function pairOf(
-  question: Question, first: Cell, second: Cell, range: SearchRange | undefined, target: Pair['target'],
+  question: Question,
+  first: Cell,
+  second: Cell,
+  range: SearchRange | undefined,
+  target: Pair['target'],
 ): Pair | undefined {
   const [across, down] = [movingOf(question, first, range), movingOf(question, second)];
   return across && down && { question, across, down, target };

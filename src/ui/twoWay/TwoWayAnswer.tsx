@@ -32,8 +32,11 @@ function drawingOf({ pair, grid, bands, paths }: Look, targetText: string): Heat
 }
 
 function tableAsk(pair: Pair, result: Cell, caption: string, worseText: string, fileName: string): TableAsk {
-  const along = ({ lever: { cell, base }, range }: Moving): TableAsk['across'] =>
-    ({ cell, today: base, places: roundPlaces(range, base) });
+  const along = ({ lever: { cell, base }, range }: Moving): TableAsk['across'] => ({
+    cell,
+    today: base,
+    places: roundPlaces(range, base),
+  });
   return {
     surface: surfaceOf(pair.question, pair.across.lever, pair.down.lever),
     across: along(pair.across),
@@ -60,8 +63,7 @@ export function TwoWayAnswer(props: TwoWayAnswerProps): JSX.Element {
   const pair = createMemo(() => look().pair);
   const result = (): Cell => props.speech.result;
   const words = createMemo(() => told(look(), props.speech, here));
-  const targetText = (): string =>
-    (pair().target.isZero() ? '0' : spoken(pair().target, result().unit, here));
+  const targetText = (): string => (pair().target.isZero() ? '0' : spoken(pair().target, result().unit, here));
   const caption = (): string => withUnit({ label: textOf(capital(props.speech.subject)), unitText: result().unitText });
   const worseText = (): string => `below ${targetText()}`;
   const drawing = createMemo(() => drawingOf(look(), targetText()));
@@ -70,13 +72,26 @@ export function TwoWayAnswer(props: TwoWayAnswerProps): JSX.Element {
   return (
     <>
       <div class="heat-said">
-        <p class="finding"><Sentence phrase={words().main} /></p>
-        <Show when={words().more.length > 0}><p><Sentence phrase={words().more} /></p></Show>
+        <p class="finding">
+          <Sentence phrase={words().main} />
+        </p>
+        <Show when={words().more.length > 0}>
+          <p>
+            <Sentence phrase={words().more} />
+          </p>
+        </Show>
       </div>
-      <HeatChart drawing={drawing()} label={textOf(sentences(words().main, words().more))} what={caption()}
-        downTitle={withUnit(pair().down.lever.cell)} worseText={worseText()}
-        write={(value) => edgeText(look().bands, value, result().unit, here)} />
-      <Behind summary="The same numbers as a table"><HeatTableView ask={table()} /></Behind>
+      <HeatChart
+        drawing={drawing()}
+        label={textOf(sentences(words().main, words().more))}
+        what={caption()}
+        downTitle={withUnit(pair().down.lever.cell)}
+        worseText={worseText()}
+        write={(value) => edgeText(look().bands, value, result().unit, here)}
+      />
+      <Behind summary="The same numbers as a table">
+        <HeatTableView ask={table()} />
+      </Behind>
     </>
   );
 }

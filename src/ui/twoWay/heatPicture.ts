@@ -57,7 +57,10 @@ function inPixels({ x, y }: Plot, spots: readonly Spot[]): Pixels[] {
 
 /** Lines on a rim of the ground's colour, so that they stand out on any shade. */
 function contours({ pen }: Plot, paths: readonly (readonly Pixels[])[], ink: ChartInk): void {
-  for (const { colour, width } of [{ colour: ink.paper, width: 6 }, { colour: ink.text, width: 2.5 }]) {
+  for (const { colour, width } of [
+    { colour: ink.paper, width: 6 },
+    { colour: ink.text, width: 2.5 },
+  ]) {
     pen.strokeStyle = colour;
     pen.lineWidth = width;
     pen.lineJoin = 'round';
@@ -84,7 +87,10 @@ function isInside(plot: Plot, mark: Spot): { x: boolean; y: boolean } {
 
 function crossHair(plot: Plot, mark: Spot, ink: ChartInk): void {
   const inside = isInside(plot, mark);
-  const strokes: Stroke[] = [{ colour: ink.paper, width: 3, dash: [] }, { colour: ink.text, width: 1, dash: [4, 3] }];
+  const strokes: Stroke[] = [
+    { colour: ink.paper, width: 3, dash: [] },
+    { colour: ink.text, width: 1, dash: [4, 3] },
+  ];
   for (const stroke of strokes) {
     if (inside.x) upright(plot, mark.x, stroke);
     if (inside.y) levelLine(plot, mark.y, stroke);
@@ -95,7 +101,12 @@ function square({ pen, x, y }: Plot, mark: Spot, ink: ChartInk): void {
   const [at, up, reach] = [x(mark.x), y(mark.y), 7];
   pen.beginPath();
   pen.moveTo(at, up - reach);
-  for (const [dx, dy] of [[reach, 0], [0, reach], [-reach, 0]] as const) pen.lineTo(at + dx, up + dy);
+  for (const [dx, dy] of [
+    [reach, 0],
+    [0, reach],
+    [-reach, 0],
+  ] as const)
+    pen.lineTo(at + dx, up + dy);
   pen.closePath();
   pen.fillStyle = ink.text;
   pen.fill();
@@ -115,8 +126,11 @@ function sign(plot: Plot, mark: HeatMark, ink: ChartInk): void {
   const onRight = at + plot.pen.measureText(mark.text).width + 14 < plot.right;
   const above = up - plot.top > 24;
   written(plot.pen, mark.text, {
-    x: at + (onRight ? 10 : -10), y: up + (above ? -13 : 14), align: onRight ? 'left' : 'right',
-    colour: ink.text, ground: ink.paper,
+    x: at + (onRight ? 10 : -10),
+    y: up + (above ? -13 : 14),
+    align: onRight ? 'left' : 'right',
+    colour: ink.text,
+    ground: ink.paper,
   });
 }
 
@@ -127,7 +141,11 @@ function ends(nodes: readonly number[]): { min: number; max: number } {
 
 /** The drawing of a result over two inputs. */
 export function heatPicture(
-  drawing: HeatDrawing, ink: ChartInk, shades: Shades, room: { width: number; height: number }, format: Format,
+  drawing: HeatDrawing,
+  ink: ChartInk,
+  shades: Shades,
+  room: { width: number; height: number },
+  format: Format,
 ): LinesPicture {
   return {
     ...room,

@@ -21,7 +21,10 @@ const tried = 200;
  * @param half half of the name's width and height
  */
 export function labelSpot(
-  paths: readonly (readonly Place[])[], marks: readonly Place[], box: Box, half: Place,
+  paths: readonly (readonly Place[])[],
+  marks: readonly Place[],
+  box: Box,
+  half: Place,
 ): Place | undefined {
   const all = paths.flat();
   const some = all.filter((_, k) => k % Math.ceil(all.length / tried) === 0);

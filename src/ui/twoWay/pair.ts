@@ -36,7 +36,9 @@ export function usualSecond(question: Question, first: Cell): Cell | undefined {
   const plans = [view.plan, view.against];
   const moves = (cell: Cell): boolean => reaches(plans, view.result, cell);
   const isOther = (cell: Cell): boolean => cell.id !== first.id && moves(cell);
-  const asked = usualQuestions(view.model, view.plan, moves).map(({ input }) => input).filter(isOther);
+  const asked = usualQuestions(view.model, view.plan, moves)
+    .map(({ input }) => input)
+    .filter(isOther);
   if (asked[0] !== undefined) return asked[0];
   const ranged = uncertain(view).filter(({ cell, inPlan }) => inPlan && isOther(cell));
   const [most] = ranged.map((moved) => ({ moved, far: swing(question, moved) })).sort((a, b) => b.far - a.far);

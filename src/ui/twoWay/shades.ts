@@ -38,7 +38,12 @@ function rgbOf(colour: string): Rgb {
 export function shadesOf(element: Element): Shades {
   const style = getComputedStyle(element);
   const token = (name: string): Rgb => rgbOf(style.getPropertyValue(`--${name}`).trim());
-  return { paper: token('paper'), better: token('heat-better'), worse: token('heat-worse'), hatch: token('heat-hatch') };
+  return {
+    paper: token('paper'),
+    better: token('heat-better'),
+    worse: token('heat-worse'),
+    hatch: token('heat-hatch'),
+  };
 }
 
 function pixelOf([red, green, blue]: Rgb): Pixel {
@@ -56,17 +61,21 @@ function mixed(ground: Rgb, colour: Rgb, share: number): Rgb {
  * @param scale device pixels to a pixel of the page
  */
 export function painter(
-  bands: Bands, worse: 'below' | 'above', { paper, better, worse: bad, hatch }: Shades, scale: number,
+  bands: Bands,
+  worse: 'below' | 'above',
+  { paper, better, worse: bad, hatch }: Shades,
+  scale: number,
 ): (value: number, x: number, y: number) => Pixel {
   const isWorse = (band: number): boolean => band < 0 === (worse === 'below');
   const plain = listedBands(bands).map((band) =>
-    pixelOf(mixed(paper, isWorse(band) ? bad : better, shareOf(bands, band))));
+    pixelOf(mixed(paper, isWorse(band) ? bad : better, shareOf(bands, band))),
+  );
   const [ground, ink] = [pixelOf(paper), pixelOf(hatch)];
   const [apart, width] = [stripe.apart * scale, stripe.width * scale];
   const onStripe = (at: number): boolean => ((at % apart) + apart) % apart < width;
   return (value, x, y) => {
     if (!Number.isFinite(value)) return onStripe(x + y) || onStripe(x - y) ? ink : ground;
     const band = bandAt(bands, value);
-    return isWorse(band) && onStripe(x + y) ? ink : plain[band - bands.first] ?? ground;
+    return isWorse(band) && onStripe(x + y) ? ink : (plain[band - bands.first] ?? ground);
   };
 }

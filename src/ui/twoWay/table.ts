@@ -39,7 +39,9 @@ export function withUnit({ label, unitText }: Pick<Cell, 'label' | 'unitText'>):
 
 /** The exact rows of a table, the highest number of the second input first. */
 export function* exactRows(
-  surface: Surface, across: readonly Decimal[], down: readonly Decimal[],
+  surface: Surface,
+  across: readonly Decimal[],
+  down: readonly Decimal[],
 ): Generator<Grid<Decimal> | undefined, void> {
   const values: Decimal[][] = [];
   const falling = [...down].reverse();
@@ -55,9 +57,17 @@ export function* exactRows(
 }
 
 function decimalsOf(values: readonly (readonly Decimal[])[], { unit }: Cell): number {
-  const sizes = values.flat().filter((value) => value.isFinite()).map((value) => value.abs());
+  const sizes = values
+    .flat()
+    .filter((value) => value.isFinite())
+    .map((value) => value.abs());
   const [first, ...rest] = sizes;
-  return first === undefined ? 0 : decimalsFor(rest.reduce((most, size) => (size.gt(most) ? size : most), first), unit);
+  return first === undefined
+    ? 0
+    : decimalsFor(
+        rest.reduce((most, size) => (size.gt(most) ? size : most), first),
+        unit,
+      );
 }
 
 /** @param isWorse whether a result is on the side that the picture hatches */
@@ -82,12 +92,11 @@ export function heatTable(
 
 /** The same for other programs, with all digits; blank where it cannot be computed. */
 export function tableEntries(
-  { across, down, values }: Grid<Decimal>, along: { readonly across: Along; readonly down: Along }, result: string,
+  { across, down, values }: Grid<Decimal>,
+  along: { readonly across: Along; readonly down: Along },
+  result: string,
 ): TableEntry[][] {
   const number = (value: Decimal): TableEntry => (value.isFinite() ? { number: numberToText(value) } : '');
   const corner = `${result}: ${withUnit(along.down.cell)} down, ${withUnit(along.across.cell)} across`;
-  return [
-    [corner, ...across.map(number)],
-    ...down.map((y, j) => [number(y), ...(values[j] ?? []).map(number)]),
-  ];
+  return [[corner, ...across.map(number)], ...down.map((y, j) => [number(y), ...(values[j] ?? []).map(number)])];
 }

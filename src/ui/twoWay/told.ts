@@ -35,7 +35,10 @@ function spokenAt({ lever: { cell } }: Moving, value: Decimal, format: Format): 
 
 /** `9 and 16 s per plant` */
 function ends(moving: Moving, format: Format): Phrase {
-  const { lever: { cell }, range } = moving;
+  const {
+    lever: { cell },
+    range,
+  } = moving;
   return say`${format.value(range.from, cell.unit)} and ${spokenAt(moving, range.to, format)}`;
 }
 
@@ -64,7 +67,10 @@ function rowTold({ at, isToday }: Row, { pair: { down } }: Look, format: Format)
 
 /** How the answer about one input hangs on the other. */
 function interplay(look: Look, { claim }: Speech, format: Format): Phrase {
-  const { rows, pair: { across, down } } = look;
+  const {
+    rows,
+    pair: { across, down },
+  } = look;
   const wheres = rows.map(({ above }) => whereAbove(above, across, format));
   const [X, Y] = [across.lever.cell.label, down.lever.cell.label];
   if (new Set(wheres.map(textOf)).size === 1) {
@@ -74,7 +80,7 @@ function interplay(look: Look, { claim }: Speech, format: Format): Phrase {
   const listed = rows.flatMap((row, k) => {
     const truth = truthOf(row, claim);
     const isSaid = k > 0 && truth === truthOf(rows[k - 1] ?? row, claim);
-    const where = row.above.length === 0 ? plainly('throughout') : wheres[k] ?? [];
+    const where = row.above.length === 0 ? plainly('throughout') : (wheres[k] ?? []);
     const part = say`${rowTold(row, look, format)}, ${isSaid ? where : say`${truth} ${where}`}`;
     return k === 0 ? part : [...plainly('; '), ...part];
   });

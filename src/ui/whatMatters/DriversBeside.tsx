@@ -20,30 +20,47 @@ interface DriversBesideProps extends ScreenProps {
 export function DriversBeside(props: DriversBesideProps): JSX.Element {
   const order = createMemo(() => props.bars.map(({ lever }) => lever.cell.id));
   const longest = (): Cell | undefined => props.bars.find(({ swing }) => !swing.isNaN())?.lever.cell;
-  const { settings, client, found } = createDraws({
-    get live() {
-      return props.live;
+  const { settings, client, found } = createDraws(
+    {
+      get live() {
+        return props.live;
+      },
+      get choice() {
+        return props.choice;
+      },
+      get result() {
+        return props.result;
+      },
+      get looked() {
+        return { ...props.looked, beside: undefined };
+      },
     },
-    get choice() {
-      return props.choice;
-    },
-    get result() {
-      return props.result;
-    },
-    get looked() {
-      return { ...props.looked, beside: undefined };
-    },
-  }, () => props.inSight());
+    () => props.inSight(),
+  );
   return (
-    <Show when={found()?.indices} fallback={
-      <Show when={found()?.certain !== true} fallback={<p class="quiet">No entry with a range touches it: there is no spread.</p>}>
-        <Progress shown={client.shown()} draws={settings.draws()}
-          stop={() => client.stop()} again={() => client.again()} />
-      </Show>
-    }>
+    <Show
+      when={found()?.indices}
+      fallback={
+        <Show
+          when={found()?.certain !== true}
+          fallback={<p class="quiet">No entry with a range touches it: there is no spread.</p>}>
+          <Progress
+            shown={client.shown()}
+            draws={settings.draws()}
+            stop={() => client.stop()}
+            again={() => client.again()}
+          />
+        </Show>
+      }>
       {(indices) => (
-        <Drivers indices={indices()} cells={props.live.shape().cells} choice={props.choice} order={order()}
-          remark={(drivers) => againstBars(longest(), drivers)} goTo={props.goTo} />
+        <Drivers
+          indices={indices()}
+          cells={props.live.shape().cells}
+          choice={props.choice}
+          order={order()}
+          remark={(drivers) => againstBars(longest(), drivers)}
+          goTo={props.goTo}
+        />
       )}
     </Show>
   );

@@ -45,18 +45,31 @@ function sameRequest(a: Request | undefined, b: Request | undefined): boolean {
 
 /** Spider lines: a result against the change of the inputs with the longest bars, in per cent of today. */
 export function Spider(props: SpiderProps): JSX.Element {
-  const request = createMemo((): Request | undefined => {
-    return props.bars && { question: props.question, asked: props.asked, ...topsOf(props.bars) };
-  }, undefined, { equals: sameRequest });
-  const worked = createWork(() => request(), () => props.inSight(),
-    (ask) => (ask === undefined ? [].values() : spiderLines(ask)));
+  const request = createMemo(
+    (): Request | undefined => {
+      return props.bars && { question: props.question, asked: props.asked, ...topsOf(props.bars) };
+    },
+    undefined,
+    { equals: sameRequest },
+  );
+  const worked = createWork(
+    () => request(),
+    () => props.inSight(),
+    (ask) => (ask === undefined ? [].values() : spiderLines(ask)),
+  );
   const answer = createMemo(() => {
     const known = worked();
     return known?.of === undefined ? undefined : { of: known.of, found: known.found };
   });
   return (
     <>
-      <Show when={answer()} fallback={<p class="quiet wait" role="status">Working out the lines …</p>}>
+      <Show
+        when={answer()}
+        fallback={
+          <p class="quiet wait" role="status">
+            Working out the lines …
+          </p>
+        }>
         {(known) => <Lines request={known().of} found={known().found} goTo={props.goTo} />}
       </Show>
       <HowWorked choice={props.choice} entry="spider" />
@@ -83,18 +96,29 @@ function Lines(props: LinesProps): JSX.Element {
   return (
     <>
       <div class="said" aria-live="polite">
-        <p class="finding"><Sentence phrase={told().main} /></p>
-        <Show when={told().more.length > 0}><p><Sentence phrase={told().more} /></p></Show>
+        <p class="finding">
+          <Sentence phrase={told().main} />
+        </p>
+        <Show when={told().more.length > 0}>
+          <p>
+            <Sentence phrase={told().more} />
+          </p>
+        </Show>
       </div>
       <Show when={lines().length > 0}>
-        <LinesChart drawing={drawingOf(lines(), props.request.asked, nameOf())} caption={caption()}
+        <LinesChart
+          drawing={drawingOf(lines(), props.request.asked, nameOf())}
+          caption={caption()}
           label={textOf(sentences(told().main, told().more))}>
-          <LineKey figures={['for each per cent', unit()].filter(Boolean).join(', ')} lines={lines().map((line, place) => ({
-            label: nameOf()(line.lever.cell),
-            leading: place === 0,
-            figure: slopeText(line, props.request.asked, here),
-            goTo: () => props.goTo(line.lever.cell.id),
-          }))} />
+          <LineKey
+            figures={['for each per cent', unit()].filter(Boolean).join(', ')}
+            lines={lines().map((line, place) => ({
+              label: nameOf()(line.lever.cell),
+              leading: place === 0,
+              figure: slopeText(line, props.request.asked, here),
+              goTo: () => props.goTo(line.lever.cell.id),
+            }))}
+          />
         </LinesChart>
         <SpiderTable {...props} caption={caption()} nameOf={nameOf()} />
       </Show>
@@ -110,7 +134,10 @@ function drawingOf(lines: readonly SpiderLine[], { base, of }: Asked, nameOf: (c
   }));
   const changes = drawn.flatMap(({ points }) => points.map(({ x }) => x));
   const today = base.toNumber();
-  const heights = drawnHeights(drawn.map(({ points }) => points), [today]);
+  const heights = drawnHeights(
+    drawn.map(({ points }) => points),
+    [today],
+  );
   const zero = of.kind === 'difference' && heights.min < 0 && heights.max > 0 ? [0] : [];
   return {
     lines: drawn,
@@ -130,25 +157,39 @@ function SpiderTable(props: LinesProps & { caption: string; nameOf: (cell: Cell)
     <Behind summary="The same lines as a table">
       <div class="table-room" role="region" aria-label="Table of the lines" tabindex="0">
         <table>
-          <caption>{props.caption}{props.found.exact ? '' : ' (being worked out exactly …)'}</caption>
+          <caption>
+            {props.caption}
+            {props.found.exact ? '' : ' (being worked out exactly …)'}
+          </caption>
           <thead>
             <tr>
-              <th scope="col">entry</th><th scope="col">change</th><th scope="col">number</th><th scope="col">result</th>
+              <th scope="col">entry</th>
+              <th scope="col">change</th>
+              <th scope="col">number</th>
+              <th scope="col">result</th>
             </tr>
           </thead>
           <tbody>
             <For each={rows()}>
               {(row) => (
                 <tr>
-                  <th scope="row"><Link onPress={() => props.goTo(row.cell.id)}>{row.name}</Link></th>
-                  <td>{row.change}</td><td>{row.input}</td><td>{row.result ?? 'cannot be computed'}</td>
+                  <th scope="row">
+                    <Link onPress={() => props.goTo(row.cell.id)}>{row.name}</Link>
+                  </th>
+                  <td>{row.change}</td>
+                  <td>{row.input}</td>
+                  <td>{row.result ?? 'cannot be computed'}</td>
                 </tr>
               )}
             </For>
           </tbody>
         </table>
       </div>
-      <p><button type="button" class="word" disabled={!props.found.exact} onClick={save}>Save this table as CSV</button></p>
+      <p>
+        <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
+          Save this table as CSV
+        </button>
+      </p>
     </Behind>
   );
 }

@@ -25,7 +25,8 @@ export function TornadoChart(props: TornadoChartProps): JSX.Element {
   const easel = createEasel();
   const today = (): number => props.asked.base.toNumber();
   const rows = createMemo<readonly Row[]>(
-    (before) => kept(rowsOf(props.bars, props.asked, props.decimals, here), before), [],
+    (before) => kept(rowsOf(props.bars, props.asked, props.decimals, here), before),
+    [],
   );
   const laid = createMemo<Laid | undefined>((before) => {
     const ink = easel.ink();
@@ -40,11 +41,20 @@ export function TornadoChart(props: TornadoChartProps): JSX.Element {
   });
   return (
     <figure class="tornado" data-letter={props.letter ?? ''}>
-      <Key percentiles={rows().some(({ percentiles }) => percentiles)}
-        flips={rows().some(({ flips }) => flips)} unit={resultUnit(props.asked)} />
+      <Key
+        percentiles={rows().some(({ percentiles }) => percentiles)}
+        flips={rows().some(({ flips }) => flips)}
+        unit={resultUnit(props.asked)}
+      />
       <ChartCanvas easel={easel} label={props.label} open={openRows} picture={picture()}>
         <ol class="bars" style={{ '--bar-top': `${heights.top}px`, '--bar-row': `${laid()?.row ?? heights.row}px` }}>
-          <Index each={rows()}>{(row) => <li><BarLine row={row()} goTo={props.goTo} /></li>}</Index>
+          <Index each={rows()}>
+            {(row) => (
+              <li>
+                <BarLine row={row()} goTo={props.goTo} />
+              </li>
+            )}
+          </Index>
         </ol>
       </ChartCanvas>
     </figure>
@@ -55,11 +65,23 @@ export function TornadoChart(props: TornadoChartProps): JSX.Element {
 function Key(props: { percentiles: boolean; flips: boolean; unit: string }): JSX.Element {
   return (
     <figcaption class="key">
-      <span><span class="swatch low" aria-hidden="true" /> entry at its low</span>
-      <span><span class="swatch high" aria-hidden="true" /> at its high</span>
-      <Show when={props.flips}><span><i class="flips">flips</i> on the other side of 0 at an end</span></Show>
-      <Show when={props.percentiles}><span>* low and high are the 5th and 95th percentile</span></Show>
-      <Show when={props.unit}><span class="key-unit">{props.unit}</span></Show>
+      <span>
+        <span class="swatch low" aria-hidden="true" /> entry at its low
+      </span>
+      <span>
+        <span class="swatch high" aria-hidden="true" /> at its high
+      </span>
+      <Show when={props.flips}>
+        <span>
+          <i class="flips">flips</i> on the other side of 0 at an end
+        </span>
+      </Show>
+      <Show when={props.percentiles}>
+        <span>* low and high are the 5th and 95th percentile</span>
+      </Show>
+      <Show when={props.unit}>
+        <span class="key-unit">{props.unit}</span>
+      </Show>
     </figcaption>
   );
 }

@@ -33,8 +33,13 @@ function TableRow(props: { row: Row; goTo: (cell: number) => void }): JSX.Elemen
   return (
     <tr>
       <th scope="row">
-        <button type="button" class="link" onClick={() => props.goTo(props.row.cell.id)}>{props.row.cell.label}</button>
-        <Show when={props.row.percentiles}> <span class="unit">5th and 95th percentile</span></Show>
+        <button type="button" class="link" onClick={() => props.goTo(props.row.cell.id)}>
+          {props.row.cell.label}
+        </button>
+        <Show when={props.row.percentiles}>
+          {' '}
+          <span class="unit">5th and 95th percentile</span>
+        </Show>
       </th>
       <td>{props.row.low.input}</td>
       <td>{props.row.high.input}</td>

@@ -29,24 +29,41 @@ export function TornadoView(props: TornadoViewProps): JSX.Element {
   return (
     <>
       <Show when={props.tornado.share < 1}>
-        <p class="busy" role="status">Looked at {Math.round(props.tornado.share * 100)} % of the entries …</p>
+        <p class="busy" role="status">
+          Looked at {Math.round(props.tornado.share * 100)} % of the entries …
+        </p>
       </Show>
       <Show when={props.tornado.share === 1}>
         <div class="said" aria-live="polite">
-          <p class="finding"><Sentence phrase={found().main} /></p>
-          <Show when={found().more.length > 0}><p><Sentence phrase={found().more} /></p></Show>
+          <p class="finding">
+            <Sentence phrase={found().main} />
+          </p>
+          <Show when={found().more.length > 0}>
+            <p>
+              <Sentence phrase={found().more} />
+            </p>
+          </Show>
         </div>
       </Show>
       <Show when={bars().length > 0}>
-        <TornadoChart bars={inSight()} asked={props.asked} decimals={decimals()} letter={props.letter}
-          label={label()} goTo={props.goTo} />
+        <TornadoChart
+          bars={inSight()}
+          asked={props.asked}
+          decimals={decimals()}
+          letter={props.letter}
+          label={label()}
+          goTo={props.goTo}
+        />
         <Show when={bars().length > few}>
           <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
             {all() ? `Show the first ${few} only` : `Show all ${bars().length}`}
           </button>
         </Show>
-        <TornadoTable rows={rowsOf(bars(), props.asked, decimals(), here)} unit={resultUnit(props.asked)}
-          goTo={props.goTo} />
+        <TornadoTable
+          rows={rowsOf(bars(), props.asked, decimals(), here)}
+          unit={resultUnit(props.asked)}
+          goTo={props.goTo}
+        />
       </Show>
     </>
   );

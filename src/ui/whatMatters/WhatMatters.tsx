@@ -22,7 +22,9 @@ const Switching = lazy(async () => ({ default: (await import('../howSure/Switchi
 export function WhatMatters(props: ScreenProps): JSX.Element {
   return (
     <section class="question-screen what-matters" aria-labelledby="what-matters">
-      <h2 class="heard" id="what-matters">What matters</h2>
+      <h2 class="heard" id="what-matters">
+        What matters
+      </h2>
       <AskingHead {...props} label="What moves">
         {(result) => <Answer {...props} result={result()} />}
       </AskingHead>
@@ -53,21 +55,38 @@ function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
             <Show when={tornado().share < 1 || tornado().bars.length > 0}>
               <Part id="drivers" heading="Which guesses drive the spread">
                 {(inSight) => (
-                  <DriversBeside {...props} result={props.result} looked={looked()} bars={tornado().bars}
-                    inSight={inSight} />
+                  <DriversBeside
+                    {...props}
+                    result={props.result}
+                    looked={looked()}
+                    bars={tornado().bars}
+                    inSight={inSight}
+                  />
                 )}
               </Part>
               <Part id="spider" heading="Per cent for per cent">
                 {(inSight) => (
-                  <Spider question={question()!} asked={known()} goTo={props.goTo} inSight={inSight}
-                    bars={tornado().share === 1 ? tornado().bars : undefined} choice={props.choice} />
+                  <Spider
+                    question={question()!}
+                    asked={known()}
+                    goTo={props.goTo}
+                    inSight={inSight}
+                    bars={tornado().share === 1 ? tornado().bars : undefined}
+                    choice={props.choice}
+                  />
                 )}
               </Part>
             </Show>
             <Part id="switching" class="switching" heading="How wrong a guess may be">
               {(inSight) => (
-                <Switching live={props.live} choice={props.choice} result={props.result} goTo={props.goTo}
-                  plans={[looked().plan, looked().less]} inSight={inSight} />
+                <Switching
+                  live={props.live}
+                  choice={props.choice}
+                  result={props.result}
+                  goTo={props.goTo}
+                  plans={[looked().plan, looked().less]}
+                  inSight={inSight}
+                />
               )}
             </Part>
           </>

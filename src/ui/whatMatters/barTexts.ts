@@ -67,7 +67,11 @@ export interface Laid {
  * @param held the layout before
  */
 export function lay(
-  bars: readonly ShownBar[], rows: readonly Row[], today: number, width: number, measure: (text: string) => number,
+  bars: readonly ShownBar[],
+  rows: readonly Row[],
+  today: number,
+  width: number,
+  measure: (text: string) => number,
   held?: Layout,
 ): Laid {
   const measured = (text: SideText): MeasuredText => {
@@ -79,7 +83,10 @@ export function lay(
     return { left: measured(left), right: measured(right) };
   });
   const beside = texts.map(({ left, right }) => ({
-    left: left.at, leftText: left.width + gap, right: right.at, rightText: right.width + gap,
+    left: left.at,
+    leftText: left.width + gap,
+    right: right.at,
+    rightText: right.width + gap,
   }));
   const layout = fit(beside, today, width, held);
   return { texts, layout, row: layout.below ? heights.rowWithTexts : heights.row };

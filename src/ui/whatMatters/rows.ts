@@ -60,8 +60,14 @@ function sameEnd(a: End, b: End): boolean {
 }
 
 function sameRow(a: Row, b: Row): boolean {
-  return a.cell === b.cell && a.swing === b.swing && a.flips === b.flips && a.percentiles === b.percentiles
-    && sameEnd(a.low, b.low) && sameEnd(a.high, b.high);
+  return (
+    a.cell === b.cell &&
+    a.swing === b.swing &&
+    a.flips === b.flips &&
+    a.percentiles === b.percentiles &&
+    sameEnd(a.low, b.low) &&
+    sameEnd(a.high, b.high)
+  );
 }
 
 /** Rows with those of before in the place of their likes, so that what shows one is not written again. */

@@ -29,9 +29,11 @@ function shownOf({ found, share }: Progress, exact: boolean): ShownTornado {
 function begin(question: Question): { tornado: ShownTornado; rest: Iterator<Progress, void>; done: boolean } {
   const rest = quickBars(question);
   let tornado = nothing;
-  const done = runSlice(stageOf(rest, (progress) => {
-    tornado = shownOf(progress, false);
-  }));
+  const done = runSlice(
+    stageOf(rest, (progress) => {
+      tornado = shownOf(progress, false);
+    }),
+  );
   return { tornado, rest, done };
 }
 

@@ -27,9 +27,10 @@ const near = decimal('1e-20');
 function toldPlaces({ places, bend }: SpiderLine): SpiderPlace[] {
   const [low, high] = [places[0], places.at(-1)];
   if (low === undefined || high === undefined) return [];
-  const middles = bend === undefined
-    ? [low.change.plus(high.change).dividedBy(2)]
-    : [low.change.dividedBy(2), high.change.dividedBy(2), decimal(0), bend.change.negated(), bend.change];
+  const middles =
+    bend === undefined
+      ? [low.change.plus(high.change).dividedBy(2)]
+      : [low.change.dividedBy(2), high.change.dividedBy(2), decimal(0), bend.change.negated(), bend.change];
   const wanted = [low.change, high.change, ...middles];
   return places.filter(({ change }) => wanted.some((one) => one.minus(change).abs().lte(near)));
 }
@@ -45,26 +46,37 @@ function inputText(value: Decimal, cell: Cell, format: Format): string {
 
 /** The lines as rows of a table. */
 export function spiderRows(
-  lines: readonly SpiderLine[], { base, result }: Asked, nameOf: NameOf, format: Format,
+  lines: readonly SpiderLine[],
+  { base, result }: Asked,
+  nameOf: NameOf,
+  format: Format,
 ): SpiderRow[] {
   const sizes = lines.flatMap(({ places }) => places.map((place) => place.result.abs()));
   const results = sizes.filter((size) => !size.isNaN());
   const largest = results.reduce((most, size) => (size.gt(most) ? size : most), base.abs());
   const decimals = decimalsFor(largest, result.unit);
-  return lines.flatMap((line) => toldPlaces(line).map((place) => ({
-    cell: line.lever.cell,
-    name: nameOf(line.lever.cell),
-    change: changeText(place.change, format),
-    input: inputText(place.input, line.lever.cell, format),
-    result: place.result.isNaN() ? undefined : format.fixed(place.result, decimals),
-  })));
+  return lines.flatMap((line) =>
+    toldPlaces(line).map((place) => ({
+      cell: line.lever.cell,
+      name: nameOf(line.lever.cell),
+      change: changeText(place.change, format),
+      input: inputText(place.input, line.lever.cell, format),
+      result: place.result.isNaN() ? undefined : format.fixed(place.result, decimals),
+    })),
+  );
 }
 
 /** Every place of the lines for other programs, with all digits; blank where it cannot be computed. */
 export function spiderEntries(lines: readonly SpiderLine[], nameOf: NameOf, result: string): TableEntry[][] {
   const number = (value: Decimal): TableEntry => (value.isNaN() ? '' : { number: numberToText(value) });
-  const rows = lines.flatMap(({ lever: { cell }, places }) => places.map((place): TableEntry[] => [
-    nameOf(cell), number(place.change), number(place.input), cell.unitText, number(place.result),
-  ]));
+  const rows = lines.flatMap(({ lever: { cell }, places }) =>
+    places.map((place): TableEntry[] => [
+      nameOf(cell),
+      number(place.change),
+      number(place.input),
+      cell.unitText,
+      number(place.result),
+    ]),
+  );
   return [['entry', 'change from today, %', 'number', 'unit', result], ...rows];
 }

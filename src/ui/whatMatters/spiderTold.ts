@@ -47,7 +47,10 @@ function bending(asked: Asked, lines: readonly SpiderLine[], nameOf: NameOf, for
     const known = lines.some(({ bend }) => bend !== undefined);
     return known ? plainly('The lines run nearly straight: a change up does what the same change down undoes.') : [];
   }
-  const { lever, bend: { change, less, more } } = bent;
+  const {
+    lever,
+    bend: { change, less, more },
+  } = bent;
   const by = `${format.fixed(change, 1)}${space}%`;
   return say`${nameOf(lever.cell)} bends most: ${by} less changes it by ${moved(less, asked, format)}, ${by} more by ${moved(more, asked, format)}.`;
 }
@@ -62,7 +65,8 @@ function without(atZero: readonly Lever[], nameOf: NameOf): Phrase {
 
 function outside(lines: readonly SpiderLine[], nameOf: NameOf): Phrase {
   const names = lines.flatMap(({ lever: { cell, base, range } }) =>
-    (range !== undefined && (base.lt(range.low) || base.gt(range.high)) ? [nameOf(cell)] : []));
+    range !== undefined && (base.lt(range.low) || base.gt(range.high)) ? [nameOf(cell)] : [],
+  );
   if (names.length === 0) return [];
   return say`A line shows its range alone, and today’s number lies outside of that for ${listed(names)}.`;
 }
@@ -72,7 +76,11 @@ function outside(lines: readonly SpiderLine[], nameOf: NameOf): Phrase {
  * @param nameOf how an entry is named among all
  */
 export function spiderTold(
-  asked: Asked, lines: readonly SpiderLine[], atZero: readonly Lever[], nameOf: NameOf, format: Format,
+  asked: Asked,
+  lines: readonly SpiderLine[],
+  atZero: readonly Lever[],
+  nameOf: NameOf,
+  format: Format,
 ): { readonly main: Phrase; readonly more: Phrase } {
   const first = lines.find(({ slope }) => !slope.isNaN());
   if (first === undefined) {

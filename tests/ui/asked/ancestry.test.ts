@@ -4,7 +4,9 @@ import { idOf, nursery } from '../nursery';
 
 const { model } = nursery();
 const named = (related: typeof leaves, name: string): string =>
-  related(model, model.plans, idOf(model, name)).map((cell) => cell.name).join(' ');
+  related(model, model.plans, idOf(model, name))
+    .map((cell) => cell.name)
+    .join(' ');
 
 test('an entry is made from inputs, down to the last, of every plan', () => {
   expect(named(leaves, 'margin')).toBe('wage move_time boards heads_straight heads_nursery price');

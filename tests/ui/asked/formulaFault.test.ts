@@ -29,7 +29,8 @@ describe('an edit is tried out before it counts', () => {
 });
 
 test('a fault upstream is none of the edit’s own', () => {
-  const broken = tryEdit(model, idOf(model, 'sales'), { row: 11, column: 'formula', text: 'heads * pric' }).edited.model;
+  const broken = tryEdit(model, idOf(model, 'sales'), { row: 11, column: 'formula', text: 'heads * pric' }).edited
+    .model;
   const id = idOf(broken, 'margin');
   const { fault: found } = tryEdit(broken, id, { row: broken.cells[id]!.row, column: 'formula', text: 'sales + 0' });
   expect(found).toBeUndefined();

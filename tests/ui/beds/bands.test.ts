@@ -8,7 +8,11 @@ const room: Room = { width: 120, height: 120, left: 10, right: 10, top: 10, bott
 
 describe('runs of days', () => {
   it('follow one another', () => {
-    expect(runsOf([3, 4, 5, 9, 11, 12])).toEqual([[3, 6], [9, 10], [11, 13]]);
+    expect(runsOf([3, 4, 5, 9, 11, 12])).toEqual([
+      [3, 6],
+      [9, 10],
+      [11, 13],
+    ]);
     expect(runsOf([])).toEqual([]);
   });
 });

@@ -9,7 +9,10 @@ import { idOf, modelOf, planOf } from '../../model/table';
  * A bed of 100 boards in round numbers, 24 days in all, and a result `r`.
  * @param result a formula of early, late, holes, wide, and of the units one [day] and hole [plant/board]
  */
-export const bed = (result: string, holes = 'holes [plant/board]: 60 | step: 5 | crop: stage 1 density | label: Holes'): string => `
+export const bed = (
+  result: string,
+  holes = 'holes [plant/board]: 60 | step: 5 | crop: stage 1 density | label: Holes',
+): string => `
   boards [board]: 100 | crop: boards
   every [day]: 2 | crop: interval
   plants [plant]: 1

@@ -24,7 +24,12 @@ describe('the best is usually', () => {
 describe('what is asked', () => {
   it('is the first early stage, its times and densities, the total time held', () => {
     const ask = askOf(bed('early / one * unit'));
-    expect([ask.stage, ask.time.cell.name, ask.density.cell.name, ask.giving?.lever.cell.name]).toEqual([1, 'early', 'holes', 'late']);
+    expect([ask.stage, ask.time.cell.name, ask.density.cell.name, ask.giving?.lever.cell.name]).toEqual([
+      1,
+      'early',
+      'holes',
+      'late',
+    ]);
     expect(ask.times.map(numberToText).join(' ')).toBe('5 6 7 8 9 10 11 12 13 14 15');
     expect(ask.densities.map(numberToText).join(' ')).toBe('30 35 40 45 50 55 60 65 70 75 80 85 90');
   });
@@ -34,7 +39,8 @@ describe('what is asked', () => {
   });
 
   it('tells the plants on a board where the entry that moves is the room for one', () => {
-    const room = 'area [cm^2/board]: 6000\n space [cm^2/plant]: 100\n holes [plant/board]: area / space | crop: stage 1 density';
+    const room =
+      'area [cm^2/board]: 6000\n space [cm^2/plant]: 100\n holes [plant/board]: area / space | crop: stage 1 density';
     const ask = askOf(bed('early / one * unit', room), { density: 'space' });
     expect(ask.perBoard(50)).toBeCloseTo(120, 9);
   });

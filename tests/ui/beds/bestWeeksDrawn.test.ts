@@ -17,7 +17,9 @@ describe('the picture of the best weeks', () => {
   });
 
   it('with one mark where they are the same', () => {
-    expect(drawingOf(lookOf(bed(top(10, 60)))).marks).toEqual([{ x: 10, y: 60, text: 'today, the best', kind: 'today' }]);
+    expect(drawingOf(lookOf(bed(top(10, 60)))).marks).toEqual([
+      { x: 10, y: 60, text: 'today, the best', kind: 'today' },
+    ]);
   });
 
   it('hatches what is worse than today: below where the highest is best, above where the lowest is', () => {
@@ -36,7 +38,10 @@ describe('the table of the best weeks', () => {
   const look = lookOf(bed(top(11, 75)));
   const lines = timeLines(look, String);
   const ask = tableAskOf(look, lines, {
-    result: look.ask.question.view.model.cells[0]!, caption: 'Margin', worseText: 'worse', file: 'farm.csv',
+    result: look.ask.question.view.model.cells[0]!,
+    caption: 'Margin',
+    worseText: 'worse',
+    file: 'farm.csv',
   });
 
   it('has today’s numbers, the best ones, and every density that has a line', () => {

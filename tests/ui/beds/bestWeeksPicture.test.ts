@@ -9,5 +9,8 @@ it('results over the times are drawn at the best density, today’s and both end
   expect(timeLines(lookOf(bed(hill)), write).map(({ text }) => text)).toEqual(['at 70', 'at 60', 'at 30', 'at 90']);
   const [line] = timeLines(lookOf(bed('(early / one + holes / hole) * unit')), write);
   expect(line).toMatchObject({ row: 12, text: 'at 90' });
-  expect(line?.points.slice(0, 2)).toEqual([{ x: 5, y: 95 }, { x: 6, y: 96 }]);
+  expect(line?.points.slice(0, 2)).toEqual([
+    { x: 5, y: 95 },
+    { x: 6, y: 96 },
+  ]);
 });

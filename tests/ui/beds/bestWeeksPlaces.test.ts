@@ -26,7 +26,9 @@ describe('the times that are looked at', () => {
 
   it('leave something for the time that gives back', () => {
     const of = leversOf('x [day]: 10\nlate [day]: 3');
-    expect(told(timePlaces(of('x'), { lever: of('late'), each: of('x').base.dividedBy(10) }))).toBe('5 5.5 6 … 12.5, 16');
+    expect(told(timePlaces(of('x'), { lever: of('late'), each: of('x').base.dividedBy(10) }))).toBe(
+      '5 5.5 6 … 12.5, 16',
+    );
   });
 });
 

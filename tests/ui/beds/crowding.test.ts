@@ -20,14 +20,18 @@ describe('when leaves touch', () => {
   it('is told by stage, the plants growing on from one to the next', () => {
     const { stages, kept } = crowdingOf(two, area, entered())!;
     const rounded = stages.map(({ day, crowded }) => [day?.toFixed(2), crowded.toFixed(2)]);
-    expect(rounded).toEqual([['7.21', '2.79'], ['4.19', '10.81']]);
+    expect(rounded).toEqual([
+      ['7.21', '2.79'],
+      ['4.19', '10.81'],
+    ]);
     // 1 - 0.02 × (10 - 7.2096 + 25 - 14.1943)
     expect(kept.toFixed(4)).toBe('0.7281');
   });
 
   it('is later where rows are staggered: each plant has more room to its neighbours', () => {
     const [square, staggered] = (['square', 'staggered'] as const).map((pattern) =>
-      crowdingOf(two, area, { ...entered(), pattern })!.stages[0]!.touching.toNumber());
+      crowdingOf(two, area, { ...entered(), pattern })!.stages[0]!.touching.toNumber(),
+    );
     expect(staggered! / square!).toBeCloseTo(Math.sqrt(2 / Math.sqrt(3)), 12);
   });
 
@@ -44,12 +48,16 @@ describe('when leaves touch', () => {
 
   it('is said in words', () => {
     expect(read(crowdingTold(crowdingOf(two, area, entered())!, names, 'cm', english))).toBe(
-      'On nursery boards the leaves touch after 7.21 days, at a spread of 11.1 cm: 2.79 days crowded. '
-      + 'On finishing boards the leaves touch after 4.19 days, at a spread of 18.8 cm: 10.81 days crowded. '
-      + 'After that 72.8 % is kept.');
-    expect(read(crowdingTold(crowdingOf(two, area, entered({ first: 12, last: 13, loss: NaN }))!, names, 'cm', english))).toBe(
-      'On nursery boards the leaves touch from the start, at a spread of 11.1 cm: 10 days crowded. '
-      + 'On finishing boards the leaves do not touch: they would at a spread of 18.8 cm.');
+      'On nursery boards the leaves touch after 7.21 days, at a spread of 11.1 cm: 2.79 days crowded. ' +
+        'On finishing boards the leaves touch after 4.19 days, at a spread of 18.8 cm: 10.81 days crowded. ' +
+        'After that 72.8 % is kept.',
+    );
+    expect(
+      read(crowdingTold(crowdingOf(two, area, entered({ first: 12, last: 13, loss: NaN }))!, names, 'cm', english)),
+    ).toBe(
+      'On nursery boards the leaves touch from the start, at a spread of 11.1 cm: 10 days crowded. ' +
+        'On finishing boards the leaves do not touch: they would at a spread of 18.8 cm.',
+    );
   });
 });
 
@@ -64,7 +72,8 @@ describe('the reciprocal yield law through two trials', () => {
     const found = yieldOf(trials([10, 30], [250, 125]), decimal(20))!;
     expect([found.mass.toFixed(3), found.perBoard.toFixed(1), found.fits]).toEqual(['166.667', '3333.3', true]);
     expect(read(yieldTold(found, '20 plants', names, english))).toBe(
-      'At today’s 20 plants on a board a plant comes to 167 g, and all of them to 3,333 g.');
+      'At today’s 20 plants on a board a plant comes to 167 g, and all of them to 3,333 g.',
+    );
   });
 
   it('says where the trials do not bend so', () => {

@@ -24,7 +24,8 @@ it.each([
 it('plants and boards are called by the unit of a density', () => {
   const names = namesIn('holes [potted_herb/bench]: 18 | crop: stage 1 density', 1);
   expect([names.plant, names.board]).toEqual([
-    { one: 'potted herb', many: 'potted herbs' }, { one: 'bench', many: 'benches' },
+    { one: 'potted herb', many: 'potted herbs' },
+    { one: 'bench', many: 'benches' },
   ]);
 });
 

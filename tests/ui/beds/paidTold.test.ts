@@ -13,11 +13,21 @@ import { english, read } from './look';
 
 const hire: Staff = { spare: 10, guaranteed: 20, person: 25, beyond: 'overtime' };
 const week = (needed: number, staff: Staff, days = 7): CalendarWeek => ({
-  firstDay: 0, days, finished: 0, hours: { sow: needed, move: 0, harvest: 0, wash: 0 }, needed,
+  firstDay: 0,
+  days,
+  finished: 0,
+  hours: { sow: needed, move: 0, harvest: 0, wash: 0 },
+  needed,
   paid: paidHours(needed, staff),
 });
 const said = (needed: readonly number[], staff: Staff): string =>
-  read(paidTold(needed.map((hours) => week(hours, staff)), staff, english));
+  read(
+    paidTold(
+      needed.map((hours) => week(hours, staff)),
+      staff,
+      english,
+    ),
+  );
 
 describe('hours paid in a year', () => {
   // Beyond 10: 0, 15, 30 h. Paid 20, 20, 30; idle 20, 5, 0; overtime beyond 25: 5.
@@ -27,7 +37,10 @@ describe('hours paid in a year', () => {
         'The work takes 70 hours in the year; the present staff give up to 10 a week, a hire is paid 70 hours, 5 of them as overtime.',
     );
     expect(hoursOfYear([5, 25, 40].map((hours) => week(hours, hire)))).toEqual({
-      needed: 70, paid: 70, idle: 25, overtime: 5,
+      needed: 70,
+      paid: 70,
+      idle: 25,
+      overtime: 5,
     });
   });
 
@@ -50,7 +63,9 @@ describe('hours paid in a year', () => {
   it('count whole weeks only, and idle hours of all', () => {
     const told = (...weeks: CalendarWeek[]): string => read(paidTold(weeks, hire, english));
     expect(told(week(30, hire), week(10, hire, 1))).toMatch(/^The 20 guaranteed hours are used up in every week/);
-    expect(told(week(10, hire), week(10, hire, 1))).toMatch(/^In 1 of 1 weeks the 20 guaranteed hours are not all used: 40 hours/);
+    expect(told(week(10, hire), week(10, hire, 1))).toMatch(
+      /^In 1 of 1 weeks the 20 guaranteed hours are not all used: 40 hours/,
+    );
   });
 });
 
@@ -63,7 +78,9 @@ it('in steady running a hire is paid as much as the model says', () => {
   const steps = workSteps(times, usualTimes(times, 2), allowanceOf(model.cells), values);
   const year = calendar({ schedule: asked.schedule, season: asked.season, start: newYear });
   const staff: Staff = { spare: 48, guaranteed: 20, person: 35, beyond: 'overtime' };
-  const steady = calendarWeeks(year, steps, staff).slice(20, 40).map(({ paid }) => paid.paid);
+  const steady = calendarWeeks(year, steps, staff)
+    .slice(20, 40)
+    .map(({ paid }) => paid.paid);
   const mean = steady.reduce((sum, paid) => sum + paid, 0) / steady.length;
   expect(mean / values.numbers[idOf(model, 'hire_hours')]!.toNumber()).toBeCloseTo(1, 1);
 });

@@ -14,7 +14,9 @@ describe('what whole boards cost', () => {
   // 41 boards carry two batches of 20 boards: one board is free, which is 1 × 20 × 7 / 4 = 35 plants a week.
   it('is said in plants and as a share, and where', () => {
     const loss = lossOf('41 boards every 2 d: 4 d at 20');
-    expect(read(roundingTold(loss, names, english))).toBe('Whole boards cost 35 plants a week, 2.4 % of balanced flow.');
+    expect(read(roundingTold(loss, names, english))).toBe(
+      'Whole boards cost 35 plants a week, 2.4 % of balanced flow.',
+    );
     expect(lossRows(loss, names, english).map(({ boards, plants }) => [boards, plants])).toEqual([
       ['0.0', '0.0'],
       ['0.0', '0.0'],

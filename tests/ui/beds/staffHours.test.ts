@@ -46,7 +46,10 @@ describe('hours of the staff', () => {
   it('without an entry are none, and one person’s have no end', () => {
     const none = { spare: 'none', guaranteed: '', person: 'none' };
     expect(staffOf(entries, none, 'second hire', evaluatePlan(plan))).toEqual({
-      spare: 0, guaranteed: 0, person: Infinity, beyond: 'second hire',
+      spare: 0,
+      guaranteed: 0,
+      person: Infinity,
+      beyond: 'second hire',
     });
   });
 });

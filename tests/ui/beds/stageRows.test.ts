@@ -3,7 +3,9 @@ import { lines, stageRows } from '../../../src/ui/beds/stageRows';
 import { english, lookOn } from './look';
 
 const rows = (text: string): string[] =>
-  stageRows(lookOn(text), english).map(({ label, values }) => `${label}: ${values.join(' ')}`.replaceAll('\u00a0', ' '));
+  stageRows(lookOn(text), english).map(({ label, values }) =>
+    `${label}: ${values.join(' ')}`.replaceAll('\u00a0', ' '),
+  );
 
 // A week at 72 needs 1/72 board for each plant a week, two weeks at 18 need 2/18: the boards go 1 to 8.
 it('stages that keep pace share boards by plants entering × days ÷ plants a board', () => {
@@ -20,7 +22,11 @@ it('stages that keep pace share boards by plants entering × days ÷ plants a bo
 
 it('a skipped stage shows its days only', () => {
   expect(rows('90 boards every 7 d: 0 d at 72; 14 d at 18')[0]).toBe('days: 0 14');
-  expect(rows('90 boards every 7 d: 0 d at 72; 14 d at 18').slice(1).every((row) => / – \S/.test(row))).toBe(true);
+  expect(
+    rows('90 boards every 7 d: 0 d at 72; 14 d at 18')
+      .slice(1)
+      .every((row) => / – \S/.test(row)),
+  ).toBe(true);
 });
 
 it('boards set by hand come with what they could finish and what stands empty', () => {
@@ -33,14 +39,22 @@ it('boards set by hand come with what they could finish and what stands empty', 
 
 it('what has a fault is no number', () => {
   expect(rows('90 boards every 7 d: 7 d at 0').slice(3)).toEqual([
-    'boards, balanced: –', 'boards, whole: –', 'boards of a batch: –', 'plants started: –',
+    'boards, balanced: –',
+    'boards, whole: –',
+    'boards of a batch: –',
+    'plants started: –',
   ]);
 });
 
 it('the beds as a whole', () => {
   const shown = lines(lookOn('41 boards every 2 d: 4 d at 20'), english);
   expect(shown.map(({ label, value }) => `${label} ${value}`)).toEqual([
-    'Finished on whole boards 1,400', 'Finished in balanced flow 1,435', 'Sown each time 400',
-    'From one sowing to the next 2', 'There are in all 41', 'In use on the fullest day 40', 'Free even then 1',
+    'Finished on whole boards 1,400',
+    'Finished in balanced flow 1,435',
+    'Sown each time 400',
+    'From one sowing to the next 2',
+    'There are in all 41',
+    'In use on the fullest day 40',
+    'Free even then 1',
   ]);
 });

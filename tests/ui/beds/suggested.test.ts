@@ -20,7 +20,11 @@ describe('a suggestion in words', () => {
       'Set 62 plants on each nursery board instead of 60',
       'stage 1 density',
     ],
-    [{ kind: 'time', stage: 2, to: decimal(14) }, 'Keep plants 14 days on finishing boards instead of 15', 'stage 2 time'],
+    [
+      { kind: 'time', stage: 2, to: decimal(14) },
+      'Keep plants 14 days on finishing boards instead of 15',
+      'stage 2 time',
+    ],
     [
       { kind: 'shift', stage: 1, to: decimal(13.5), from: 2, left: decimal(11.5) },
       'Keep plants 13.5 days on nursery boards and 11.5 days on finishing boards, as long in all as now',

@@ -34,13 +34,16 @@ describe('what the beds finish', () => {
 
   it('names both stages where they finish as few', () => {
     const [, more] = said('40 boards every 10 d: 10 d at 60, 10 boards; 10 d at 20, 30 boards');
-    expect(more).toContain('The nursery boards (stage 1) and finishing boards (stage 2) are the bottleneck as set by hand: 420 plants a week.');
+    expect(more).toContain(
+      'The nursery boards (stage 1) and finishing boards (stage 2) are the bottleneck as set by hand: 420 plants a week.',
+    );
     expect(more).not.toContain('empty');
   });
 
   it('is nothing where no batch fits', () => {
     expect(said('2 boards every 2 d: 10 d at 20', 'Crowded')).toEqual([
-      'Crowded: no batch fits on the boards there are, so nothing finishes.', '',
+      'Crowded: no batch fits on the boards there are, so nothing finishes.',
+      '',
     ]);
   });
 

@@ -32,16 +32,22 @@ const written = (moves: readonly Move[] | undefined): string[] | undefined =>
 
 describe('a change is put', () => {
   it.each<[string, Change, string[]]>([
-    ['in this plan’s column where another plan follows the number', { kind: 'interval', to: decimal(2.5) }, [
-      'every plan: Crowded 2.5',
-    ]],
-    ['in the input behind an entry, in its own unit', { kind: 'time', stage: 1, to: decimal(17.5) }, [
-      'crowded formula 2.5',
-    ]],
+    [
+      'in this plan’s column where another plan follows the number',
+      { kind: 'interval', to: decimal(2.5) },
+      ['every plan: Crowded 2.5'],
+    ],
+    [
+      'in the input behind an entry, in its own unit',
+      { kind: 'time', stage: 1, to: decimal(17.5) },
+      ['crowded formula 2.5'],
+    ],
     ['in all plans rather than instead of a range', { kind: 'time', stage: 2, to: decimal(14) }, ['then formula 14']],
-    ['in two inputs', { kind: 'shift', stage: 2, to: decimal(18.5), from: 1, left: decimal(10.5) }, [
-      'then formula 18.5', 'crowded formula 1.5',
-    ]],
+    [
+      'in two inputs',
+      { kind: 'shift', stage: 2, to: decimal(18.5), from: 1, left: decimal(10.5) },
+      ['then formula 18.5', 'crowded formula 1.5'],
+    ],
   ])('%s', (_claim, change, edits) => {
     expect(written(found(change))).toEqual(edits);
   });
@@ -79,10 +85,12 @@ function after(before: Model, moves: readonly Move[]): Model {
 /** The headlines of all plans but one. */
 function headlinesBeside({ cells, plans }: Model, index: number): string[] {
   const headlines = cells.filter(({ role }) => role === 'headline');
-  return plans.filter((_plan, i) => i !== index).map((plan) => {
-    const { numbers } = evaluatePlan(plan);
-    return headlines.map(({ id }) => numbers[id]?.toString()).join(' ');
-  });
+  return plans
+    .filter((_plan, i) => i !== index)
+    .map((plan) => {
+      const { numbers } = evaluatePlan(plan);
+      return headlines.map(({ id }) => numbers[id]?.toString()).join(' ');
+    });
 }
 
 const shipped = ['transplant-hire', 'density-lesson', 'three-stage', 'channel-or-bench'].flatMap((file) => {

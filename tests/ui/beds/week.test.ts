@@ -54,8 +54,11 @@ describe('a week’s work', () => {
     expect(others).toEqual([]);
     expect(only?.day).toBe(newYear + 21);
     expect(only?.tasks.map((task) => taskTold(task, names))).toEqual([
-      'Harvest off finishing boards', 'Wash nursery boards', 'Wash finishing boards',
-      'Move from nursery to finishing boards', 'Sow on nursery boards',
+      'Harvest off finishing boards',
+      'Wash nursery boards',
+      'Wash finishing boards',
+      'Move from nursery to finishing boards',
+      'Sow on nursery boards',
     ]);
   });
 });
@@ -67,7 +70,10 @@ describe('files of the work', () => {
 
   it('name each task of a plan once, the same at every writing, whatever the plan is called', () => {
     const list = workList(run('30 boards every 2 d: 5 d at 50; 6 d at 20; 7 d at 10'), steps, newYear + 28);
-    const uids = [...list.map((task) => uidOf(task, 'a.csv', 'Näher, dran')), ...list.map((task) => uidOf(task, 'a.csv', 'B'))];
+    const uids = [
+      ...list.map((task) => uidOf(task, 'a.csv', 'Näher, dran')),
+      ...list.map((task) => uidOf(task, 'a.csv', 'B')),
+    ];
     expect(new Set(uids).size).toBe(2 * list.length);
     expect(uidOf(list[0]!, 'a.csv', 'B')).toBe(uidOf({ ...list[0]!, plants: 1 }, 'a.csv', 'B'));
     expect(uids.every((name) => /^[\x21-\x7e]+$/.test(name))).toBe(true);

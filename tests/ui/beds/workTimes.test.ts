@@ -26,7 +26,11 @@ const entries = timeEntries(farm.cells, farm.cells[idOf(farm, 'boards')]);
 describe('the times that make hours', () => {
   it('are entries in clock time per plant or board, hours a week and wages not among them', () => {
     expect(entries.map(({ cell, per }) => `${cell.name} per ${per}`)).toEqual([
-      'setting per plant', 'shift per plant', 'cut per plant', 'clean per board', 'rest per plant',
+      'setting per plant',
+      'shift per plant',
+      'cut per plant',
+      'clean per board',
+      'rest per plant',
     ]);
   });
 
@@ -56,7 +60,13 @@ describe('the times that make hours', () => {
   });
 
   it('can be chosen by stage where there are several moves', () => {
-    expect(countedOptions(namesOf(new Map(), 2)).map(({ value }) => value)).toEqual(['none', 'sow', 'move', 'harvest', 'wash']);
+    expect(countedOptions(namesOf(new Map(), 2)).map(({ value }) => value)).toEqual([
+      'none',
+      'sow',
+      'move',
+      'harvest',
+      'wash',
+    ]);
     expect(countedOptions(namesOf(new Map(), 3)).map(({ value }) => value)).toContain('move 3');
   });
 });
@@ -71,7 +81,9 @@ it.each(['Straight to finishing', 'Nursery first'])('hours of the calendar are t
   const year = calendar({ schedule: asked.schedule, season: asked.season, start: newYear });
   const nobody = { spare: 0, guaranteed: 0, person: 0, beyond: 'overtime' } as const;
   // Two weeks hold seven sowings, one every second day.
-  const [one, two] = calendarWeeks(year, steps, nobody).slice(20, 22).map(({ needed }) => needed);
+  const [one, two] = calendarWeeks(year, steps, nobody)
+    .slice(20, 22)
+    .map(({ needed }) => needed);
   const itself = values.numbers[idOf(model, 'hours_needed')]!.toNumber();
   expect(((one ?? NaN) + (two ?? NaN)) / 2 / itself).toBeCloseTo(1, 2);
 });

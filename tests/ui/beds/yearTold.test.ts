@@ -34,5 +34,7 @@ it('sowings left out in closed times are counted', () => {
 });
 
 it('a year too short for a harvest says so', () => {
-  expect(said(run('11 boards every 5 d: 10 d at 10', { days: 8 }), 11)).toContain('nothing is harvested within the year.');
+  expect(said(run('11 boards every 5 d: 10 d at 10', { days: 8 }), 11)).toContain(
+    'nothing is harvested within the year.',
+  );
 });

@@ -13,7 +13,11 @@ import { idOf, modelOf } from '../../model/table';
 export function linesIn(model: Model, input = 'x'): Lines {
   const last = model.plans.length - 1;
   const subject = { result: idOf(model, 'r'), plan: last, against: last === 0 ? undefined : 0 };
-  const lines = ready(model, model.plans.map((plan) => evaluatePlan(plan)), subject)?.lines(idOf(model, input));
+  const lines = ready(
+    model,
+    model.plans.map((plan) => evaluatePlan(plan)),
+    subject,
+  )?.lines(idOf(model, input));
   if (lines === undefined) throw new Error(`${input} is no input`);
   return lines;
 }
@@ -36,16 +40,21 @@ export function ask(text: string, { view, target = '0', from, to }: Case = {}): 
   const range = { from: end(from, usual.from), to: end(to, usual.to) };
   const at = decimal(target);
   const targets: Targets = { plan: at, against: at, difference: looked === 'both' ? decimal(0) : at };
-  const found = Object.fromEntries(lineNames.flatMap((name) => {
-    const line = lines[name];
-    return line === undefined ? [] : [[name, breakeven(line, range, targets[name], [lines.lever.base])] as const];
-  }));
+  const found = Object.fromEntries(
+    lineNames.flatMap((name) => {
+      const line = lines[name];
+      return line === undefined ? [] : [[name, breakeven(line, range, targets[name], [lines.lever.base])] as const];
+    }),
+  );
   const quick = quickStudy(lines, range, targets, lookedAtIn(looked), undefined, fullCount);
   const [first, last] = [model.plans[0]!.name, model.plans.at(-1)!.name];
   const matter: Matter = {
     asked: { result: model.cells[idOf(model, 'r')]!, target: at, plan: last, against: lines.against && first },
     moved: { cell: lines.lever.cell, today: lines.lever.base, range: lines.lever.range },
-    view: looked, lines, targets, found,
+    view: looked,
+    lines,
+    targets,
+    found,
   };
   return { matter, quick };
 }
@@ -54,7 +63,9 @@ export function ask(text: string, { view, target = '0', from, to }: Case = {}): 
 export function said({ crossings, breaks, holds }: Breakeven, digits = 10): string {
   const parts = [
     ...crossings.map(({ value, direction }) => `${value.toSignificantDigits(digits).toString()} ${direction}`),
-    ...(breaks.length > 0 ? [`breaks ${breaks.map((value) => value.toSignificantDigits(digits).toString()).join(' ')}`] : []),
+    ...(breaks.length > 0
+      ? [`breaks ${breaks.map((value) => value.toSignificantDigits(digits).toString()).join(' ')}`]
+      : []),
     ...(holds === null ? [] : [holds]),
   ];
   return parts.join(', ');

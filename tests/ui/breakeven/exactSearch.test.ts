@@ -11,8 +11,15 @@ const model = modelOf(text);
 
 function request(sheet: SearchRequest['sheet'], changes: Partial<SearchRequest> = {}): SearchRequest {
   return {
-    id: 7, sheet, subject: { result: idOf(model, 'r'), plan: 1, against: 0 }, input: idOf(model, 'x'),
-    from: '0', to: '20', target: '0', differenceTarget: '-6', ...changes,
+    id: 7,
+    sheet,
+    subject: { result: idOf(model, 'r'), plan: 1, against: 0 },
+    input: idOf(model, 'x'),
+    from: '0',
+    to: '20',
+    target: '0',
+    differenceTarget: '-6',
+    ...changes,
   };
 }
 
@@ -26,7 +33,11 @@ function found(search: ExactSearch, asked: SearchRequest): Record<string, string
 
 describe('an exact search beside the page', () => {
   it('answers for both plans and their difference', () => {
-    expect(found(new ExactSearch(), request({ whole: model.sheet }))).toEqual({ plan: '4 down', against: '12 down', difference: '3 down' });
+    expect(found(new ExactSearch(), request({ whole: model.sheet }))).toEqual({
+      plan: '4 down',
+      against: '12 down',
+      difference: '3 down',
+    });
   });
   it('follows an edit of which it is told no more than the row', () => {
     const search = new ExactSearch();
@@ -44,7 +55,10 @@ describe('an exact search beside the page', () => {
   });
   it('answers for a model with one plan', () => {
     const alone = modelOf('x: 2\nr: 1 - 3 * x');
-    const asked = request({ whole: alone.sheet }, { subject: { result: idOf(alone, 'r'), plan: 0, against: undefined }, input: idOf(alone, 'x') });
+    const asked = request(
+      { whole: alone.sheet },
+      { subject: { result: idOf(alone, 'r'), plan: 0, against: undefined }, input: idOf(alone, 'x') },
+    );
     expect(found(new ExactSearch(), asked)).toEqual({ plan: '0.333333333333333333 down' });
   });
   it('answers nothing about what is no input', () => {

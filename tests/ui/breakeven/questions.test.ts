@@ -5,36 +5,48 @@ import { shippedModels } from '../../model/shippedModels';
 
 function told(text: string, moves: (name: string) => boolean = () => true): string[] {
   const model = modelOf(text);
-  return usualQuestions(model, planOf(model), ({ name }) => moves(name)).map((question) => `${question.text} ${question.input.name}`);
+  return usualQuestions(model, planOf(model), ({ name }) => moves(name)).map(
+    (question) => `${question.text} ${question.input.name}`,
+  );
 }
 
 const plants = 'p [plant]: 1\nq [plug]: 1';
 
 describe('the usual questions', () => {
   it('are asked of what each is about', () => {
-    expect(told(`
+    expect(
+      told(`
       ${plants}
       setting [s/plant]: 4 | label: Set a plug
       moving [s/plant]: 12 | label: Move a plant
       wage [EUR/h]: 15
       price [EUR/plant]: 0.8 | group: Selling
       plug_price [EUR/plug]: 0.05
-    `)).toEqual([
-      'How slow may transplanting be? moving', 'How dear may an hour be? wage',
-      'How low may the price fall? price', 'What may a plug cost? plug_price',
+    `),
+    ).toEqual([
+      'How slow may transplanting be? moving',
+      'How dear may an hour be? wage',
+      'How low may the price fall? price',
+      'What may a plug cost? plug_price',
     ]);
   });
   it('are asked in the words and units of another place', () => {
-    expect(told('n [head]: 1\nt [min/head]: 0.2 | label: Transplanting\npay [USD/h]: 20 | label: Hourly pay\ngate [USD/head]: 1 | label: Price at the gate'))
-      .toEqual(['How slow may transplanting be? t', 'How dear may an hour be? pay', 'How low may the price fall? gate']);
+    expect(
+      told(
+        'n [head]: 1\nt [min/head]: 0.2 | label: Transplanting\npay [USD/h]: 20 | label: Hourly pay\ngate [USD/head]: 1 | label: Price at the gate',
+      ),
+    ).toEqual(['How slow may transplanting be? t', 'How dear may an hour be? pay', 'How low may the price fall? gate']);
   });
   it('are not asked where there is no such input', () => expect(told('a: 1\nprice [EUR/kg]: 2')).toEqual([]));
   it('are not asked of what is calculated', () => {
     expect(told('base [EUR/h]: 10\nwage [EUR/h]: base * 2')).toEqual([]);
   });
   it('are not asked of what only has the unit', () => {
-    expect(told(`${plants}\npacking [EUR/plant]: 0.1 | label: Packing price | group: Selling\nseed [EUR/plug]: 0.03 | label: Seed for one plug\nidle [EUR/h]: 0 | label: What an idle hour is worth`))
-      .toEqual([]);
+    expect(
+      told(
+        `${plants}\npacking [EUR/plant]: 0.1 | label: Packing price | group: Selling\nseed [EUR/plug]: 0.03 | label: Seed for one plug\nidle [EUR/h]: 0 | label: What an idle hour is worth`,
+      ),
+    ).toEqual([]);
   });
   it('prefer the entry that moves the result', () => {
     const text = `${plants}\nfirst_plug [EUR/plug]: 0.05 | label: One-use plug: price\nsecond_plug [EUR/plug]: 0.3 | label: Reusable plug: price`;

@@ -13,18 +13,23 @@ import { said } from './asking';
 const model = shippedModels.find(([file]) => file === 'transplant-hire.csv')![1];
 const zero = decimal(0);
 const targets: Targets = { plan: zero, against: zero, difference: zero };
-const prepared = ready(model, model.plans.map((plan) => evaluatePlan(plan)), { result: idOf(model, 'margin'), plan: 1, against: 0 })!;
+const prepared = ready(
+  model,
+  model.plans.map((plan) => evaluatePlan(plan)),
+  { result: idOf(model, 'margin'), plan: 1, against: 0 },
+)!;
 
 describe('in the shipped model a quick study finds what the exact search finds, as this moves:', () => {
-  it.each([
-    'transplant_time', 'wage', 'price', 'one_use_price', 'market_limit', 'staff_hours', 'house_cost',
-  ])('%s', (name) => {
-    const lines = prepared.lines(idOf(model, name))!;
-    const range = defaultRange(lines.lever);
-    const { found } = quickStudy(lines, range, targets, lookedAtIn('both'), undefined, fullCount);
-    const exact = breakeven(lines.difference!, range, zero, [lines.lever.base]);
-    expect(said(found.difference!, 8)).toBe(said(exact, 8));
-  });
+  it.each(['transplant_time', 'wage', 'price', 'one_use_price', 'market_limit', 'staff_hours', 'house_cost'])(
+    '%s',
+    (name) => {
+      const lines = prepared.lines(idOf(model, name))!;
+      const range = defaultRange(lines.lever);
+      const { found } = quickStudy(lines, range, targets, lookedAtIn('both'), undefined, fullCount);
+      const exact = breakeven(lines.difference!, range, zero, [lines.lever.base]);
+      expect(said(found.difference!, 8)).toBe(said(exact, 8));
+    },
+  );
 });
 
 it('on whole boards the crossing stands right at the jump', () => {
@@ -40,7 +45,8 @@ it('on whole boards the crossing stands right at the jump', () => {
 
 describe('a study', () => {
   const lines = prepared.lines(idOf(model, 'wage'))!;
-  const study = (count: number) => quickStudy(lines, defaultRange(lines.lever), targets, lookedAtIn('both'), undefined, count);
+  const study = (count: number) =>
+    quickStudy(lines, defaultRange(lines.lever), targets, lookedAtIn('both'), undefined, count);
   it('looks at about as many places as it may', () => {
     expect(study(120).points.plan!.length).toBeLessThanOrEqual(130);
     expect(study(fullCount).points.plan!.length).toBeGreaterThan(300);

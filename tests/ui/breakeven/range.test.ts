@@ -13,11 +13,24 @@ describe('the range that is looked at', () => {
     ['is the usual one', '', '', '0 to 50'],
     ['has an own end', '', '20', '0 to 20, own'],
     ['has both ends of its own', '-5', '7.5', '-5 to 7.5, own'],
-    ['stays the usual one where the ends are the wrong way round', '60', '5',
-      '0 to 50, own: range without width: from 60 to 5. Enter a “from” below the “to”.'],
-    ['and where they are the same', '5', '5', '0 to 50, own: range without width: from 5 to 5. Enter a “from” below the “to”.'],
-    ['and where an own end passes the usual other one', '60', '',
-      '0 to 50, own: range without width: from 60 to 50. Enter a “from” below the “to”.'],
+    [
+      'stays the usual one where the ends are the wrong way round',
+      '60',
+      '5',
+      '0 to 50, own: range without width: from 60 to 5. Enter a “from” below the “to”.',
+    ],
+    [
+      'and where they are the same',
+      '5',
+      '5',
+      '0 to 50, own: range without width: from 5 to 5. Enter a “from” below the “to”.',
+    ],
+    [
+      'and where an own end passes the usual other one',
+      '60',
+      '',
+      '0 to 50, own: range without width: from 60 to 50. Enter a “from” below the “to”.',
+    ],
   ])('%s', (_claim, from, to, said) => expect(look(from, to)).toBe(said));
 });
 

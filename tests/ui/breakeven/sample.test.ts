@@ -29,7 +29,10 @@ it('what is not finite is a gap', () => {
 describe('a jump', () => {
   const stretch = { from: 0, to: 10 };
   const step = { float: (x: number) => (x < Math.PI ? 0 : 100) };
-  const coarse = sample(step, Array.from({ length: 41 }, (_, k) => k / 4));
+  const coarse = sample(
+    step,
+    Array.from({ length: 41 }, (_, k) => k / 4),
+  );
   const widthOfRise = (points: readonly Point[]): number => {
     const i = points.findIndex(({ y }) => y === 100);
     return points[i]!.x - points[i - 1]!.x;
@@ -50,15 +53,26 @@ describe('a jump', () => {
   });
   it('takes no more places than it may', () => {
     let calls = 0;
-    const counted = { float: (x: number) => { calls += 1; return Math.floor(x * 4) * 10; } };
-    const points = sample(counted, Array.from({ length: 41 }, (_, k) => k / 4));
+    const counted = {
+      float: (x: number) => {
+        calls += 1;
+        return Math.floor(x * 4) * 10;
+      },
+    };
+    const points = sample(
+      counted,
+      Array.from({ length: 41 }, (_, k) => k / 4),
+    );
     calls = 0;
     sharpened(counted, points, stretch, 40);
     expect(calls).toBeLessThanOrEqual(40);
   });
   it('and a smooth line is left as it is', () => {
     const smooth = { float: (x: number) => 3 * x };
-    const points = sample(smooth, Array.from({ length: 101 }, (_, k) => k / 10));
+    const points = sample(
+      smooth,
+      Array.from({ length: 101 }, (_, k) => k / 10),
+    );
     expect(sharpened(smooth, points, stretch, 100)).toEqual(points);
   });
 });

@@ -8,8 +8,9 @@ const english = createFormat('en-GB');
 
 function turns(text: string, given: Case = {}): string[] {
   const { matter } = ask(text, given);
-  return turnRows(matter, lookedAtIn(matter.view), english)
-    .map(({ value, what, change }) => `${value}: ${what}; ${change}`.replaceAll('\u00a0', ' '));
+  return turnRows(matter, lookedAtIn(matter.view), english).map(({ value, what, change }) =>
+    `${value}: ${what}; ${change}`.replaceAll('\u00a0', ' '),
+  );
 }
 
 const two = 'x [day]: 10 | range: 8 12\nk [1/day]: 1 | in A: 1 | in B: 3\nr: 24 - k * x + 2 * k * one\none [day]: 1';
@@ -27,7 +28,8 @@ describe('the table of crossings', () => {
   });
   it('has breaks and touches too, with as many digits as are sure', () => {
     expect(turns('x: 10 | range: 8 12\nr: (x - 17) ^ 2 / (x - 3)')).toEqual([
-      '3: r changes side without meeting 0; −7 (−70 %)', '17: r touches 0; +7 (70 %)',
+      '3: r changes side without meeting 0; −7 (−70 %)',
+      '17: r touches 0; +7 (70 %)',
     ]);
     expect(turns('x: 1 | range: 0 2\nr: 3 * x - 1')[0]).toMatch(/^0\.333333333333: r rises to 0/);
   });

@@ -18,7 +18,7 @@ describe('the numbers on an axis', () => {
 
   it('are never more than asked for, and at least two wherever five may stand', () => {
     for (let i = 1; i < 2000; i += 1) {
-      const [min, span, most] = [Math.sin(i) * 10 ** (i % 9 - 4), (1 + (i % 97)) * 10 ** (i % 7 - 3), 2 + (i % 6)];
+      const [min, span, most] = [Math.sin(i) * 10 ** ((i % 9) - 4), (1 + (i % 97)) * 10 ** ((i % 7) - 3), 2 + (i % 6)];
       const { values } = ticksOf(min, min + span, most);
       expect(values.length).toBeLessThanOrEqual(most);
       if (most >= 5) expect(values.length).toBeGreaterThanOrEqual(2);

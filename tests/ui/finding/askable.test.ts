@@ -11,13 +11,15 @@ const model = modelOf(`
   twice: lone * 2 | in A: 7 | in B: 8
 `);
 
-const told = (groups: readonly Group[]): string[] => groups.map(({ heading, cells }) => `${heading}: ${cells.map(({ name }) => name).join()}`);
+const told = (groups: readonly Group[]): string[] =>
+  groups.map(({ heading, cells }) => `${heading}: ${cells.map(({ name }) => name).join()}`);
 
 describe('what can be asked about', () => {
   it('is every number that one of the plans calculates, headlines first', () => {
     expect(told(results(model, [0, 1]))).toEqual(['Headlines: margin', 'Selling: fee']);
   });
-  it('and not what the plan looked at has as an input', () => expect(told(results(model, [0]))).toEqual(['Headlines: margin']));
+  it('and not what the plan looked at has as an input', () =>
+    expect(told(results(model, [0]))).toEqual(['Headlines: margin']));
   it('is nothing where nothing is calculated', () => expect(results(modelOf('a: 1'), [0])).toEqual([]));
 });
 

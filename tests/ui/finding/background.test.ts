@@ -33,13 +33,21 @@ describe('a slice of work', () => {
 
   it('takes one step even where each is longer than a slice', () => {
     const seen: number[] = [];
-    runSlice(stageOf(numbers(3), (latest) => seen.push(latest)), clock(1000));
+    runSlice(
+      stageOf(numbers(3), (latest) => seen.push(latest)),
+      clock(1000),
+    );
     expect(seen).toEqual([1]);
   });
 
   it('of nothing shows nothing', () => {
     const seen: number[] = [];
-    expect(runSlice(stageOf(numbers(0), (latest) => seen.push(latest)), clock(1))).toBe(true);
+    expect(
+      runSlice(
+        stageOf(numbers(0), (latest) => seen.push(latest)),
+        clock(1),
+      ),
+    ).toBe(true);
     expect(seen).toEqual([]);
   });
 });

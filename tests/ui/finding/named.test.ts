@@ -3,9 +3,13 @@ import { namesAmong } from '../../../src/ui/finding/named';
 import { modelOf } from '../../model/table';
 
 describe('an entry is named', () => {
-  const { cells } = modelOf([
-    'a: 1 | label: List price | group: Foam', 'b: 1 | label: List price | group: Peat', 'c: 1 | label: Wage | group: Peat',
-  ].join('\n'));
+  const { cells } = modelOf(
+    [
+      'a: 1 | label: List price | group: Foam',
+      'b: 1 | label: List price | group: Peat',
+      'c: 1 | label: Wage | group: Peat',
+    ].join('\n'),
+  );
   it('by its label, with its heading where another has the same label', () => {
     expect(cells.map(namesAmong(cells))).toEqual(['List price (Foam)', 'List price (Peat)', 'Wage']);
   });

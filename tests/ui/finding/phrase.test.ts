@@ -6,9 +6,12 @@ const starred = (phrase: ReturnType<typeof say>): string =>
   phrase.map(({ text, strong }) => (strong ? `*${text}*` : text)).join('');
 
 describe('a phrase', () => {
-  it('lets what is put in stand out', () => expect(starred(say`${'Price'} moves ${'Margin'}.`)).toBe('*Price* moves *Margin*.'));
+  it('lets what is put in stand out', () =>
+    expect(starred(say`${'Price'} moves ${'Margin'}.`)).toBe('*Price* moves *Margin*.'));
   it('keeps a phrase that is put in as it is', () => {
-    expect(starred(say`${say`the difference in ${'Margin'}`} is ${plainly('small')}`)).toBe('the difference in *Margin* is small');
+    expect(starred(say`${say`the difference in ${'Margin'}`} is ${plainly('small')}`)).toBe(
+      'the difference in *Margin* is small',
+    );
   });
   it('leaves out what is blank', () => expect(say`${''}a${[]}`).toEqual([{ text: 'a', strong: false }]));
   it('reads as a text', () => expect(textOf(say`${'Price'} moves`)).toBe('Price moves'));

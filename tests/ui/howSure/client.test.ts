@@ -22,7 +22,12 @@ function start(): { client: RiskClient; opened: Opened[]; dispose: () => void } 
     const client = createRiskClient((hear, die) => {
       const one: Opened = { sent: [], hear, die, closed: false };
       opened.push(one);
-      return { post: (message) => one.sent.push(message), close: () => { one.closed = true; } };
+      return {
+        post: (message) => one.sent.push(message),
+        close: () => {
+          one.closed = true;
+        },
+      };
     });
     return { client, opened, dispose };
   });
@@ -32,8 +37,12 @@ function asks({ sent }: Opened): Sent[] {
   return sent.filter((message) => message !== 'stop');
 }
 
-beforeEach(() => { vi.useFakeTimers(); });
-afterEach(() => { vi.useRealTimers(); });
+beforeEach(() => {
+  vi.useFakeTimers();
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
 
 describe('the client of draws', () => {
   it('asks the first question at once and a later one after a pause, without sending the model again', () => {

@@ -14,11 +14,21 @@ describe('numbers of draws are told', () => {
     expect(inSteps(-250, { exponent: 2 }, english)).toBe('\u2212300');
   });
   it('with errors of one digit, or two from a 1', () => {
-    expect([32.4, 0.0191, 3e-7, 0, NaN].map((error) => errorText(error, english))).toEqual(['30', '0.019', '0.0000003', '0', '0']);
+    expect([32.4, 0.0191, 3e-7, 0, NaN].map((error) => errorText(error, english))).toEqual([
+      '30',
+      '0.019',
+      '0.0000003',
+      '0',
+      '0',
+    ]);
   });
   it('as so many of 100, never rounded to none or all', () => {
     expect([0, 0.001, 0.374, 0.9999, 1].map(ofHundred)).toEqual([
-      'no draw', 'fewer than 1 of 100 draws', '37 of 100 draws', 'more than 99 of 100 draws', 'every draw',
+      'no draw',
+      'fewer than 1 of 100 draws',
+      '37 of 100 draws',
+      'more than 99 of 100 draws',
+      'every draw',
     ]);
   });
   it('as per cent, small ones by name', () => {

@@ -26,7 +26,9 @@ describe('draws of a result', () => {
     expect(first!.details).toBeUndefined();
   });
   it('are pictured as their number doubles, but no more once there are a million', () => {
-    const done = reports('x: 1 | range: 0 2 uniform\nr: x', { draws: 3_000_000 }).all.flatMap(({ found }) => found?.done ?? []);
+    const done = reports('x: 1 | range: 0 2 uniform\nr: x', { draws: 3_000_000 }).all.flatMap(
+      ({ found }) => found?.done ?? [],
+    );
     const [before, last] = [done.filter((count) => count < 3_000_000), done.at(-1)];
     before.slice(1).forEach((count, i) => expect(count).toBeGreaterThanOrEqual(2 * before[i]!));
     expect(before.at(-1)).toBeGreaterThan(400_000);

@@ -11,7 +11,13 @@ const { sheet } = model;
 function serve(): { server: RiskServer; replies: Reply[] } {
   const replies: Reply[] = [];
   let time = 0;
-  const server = new RiskServer((reply) => replies.push(reply), () => { time += 10; return time; });
+  const server = new RiskServer(
+    (reply) => replies.push(reply),
+    () => {
+      time += 10;
+      return time;
+    },
+  );
   return { server, replies };
 }
 

@@ -34,19 +34,25 @@ describe('switching values', () => {
   it('are told with the change, and plainly where an entry cannot flip it', () => {
     const lines = switchLines(search(stand), english);
     expect(lines.map(({ flips, change }) => `${flips} ${change}`.replaceAll('\u00a0', ' ').trim())).toEqual([
-      '1.5 EUR/plant \u221225 %', '75 plant \u221225 %', '200 EUR +33 %', 'cannot flip it',
+      '1.5 EUR/plant \u221225 %',
+      '75 plant \u221225 %',
+      '200 EUR +33 %',
+      'cannot flip it',
     ]);
   });
   it('are summed up by the thinnest', () => {
     expect(plain(switchSentence(search(stand), english))).toBe(
-      'Price has the thinnest margin: at 1.50 EUR per plant, \u221225 % from today, the answer flips. 1 of 4 entries cannot flip it.');
+      'Price has the thinnest margin: at 1.50 EUR per plant, \u221225 % from today, the answer flips. 1 of 4 entries cannot flip it.',
+    );
   });
   it('may not exist', () => {
-    expect(plain(switchSentence(search('a: 3\nr: a * a + 1'), english))).toMatch(/^No entry by itself can flip the answer/);
+    expect(plain(switchSentence(search('a: 3\nr: a * a + 1'), english))).toMatch(
+      /^No entry by itself can flip the answer/,
+    );
   });
   it('never round a change to nothing', () => {
-    expect(['0.02', '-3.14', '12.6', '0'].map((text) => changeText(decimal(text), english).replaceAll('\u00a0', ' '))).toEqual([
-      'less than 0.1 %', '\u22123.1 %', '+13 %', '0.0 %',
-    ]);
+    expect(
+      ['0.02', '-3.14', '12.6', '0'].map((text) => changeText(decimal(text), english).replaceAll('\u00a0', ' ')),
+    ).toEqual(['less than 0.1 %', '\u22123.1 %', '+13 %', '0.0 %']);
   });
 });

@@ -8,7 +8,15 @@ const even = Float64Array.from({ length: 1001 }, (_, i) => i / 10);
 
 describe('the tables of draws', () => {
   it('have the figures, a column for each set', () => {
-    const rows = figureRows(spreadOf(even, even.map((x) => x + 1), 50)!, '50', english);
+    const rows = figureRows(
+      spreadOf(
+        even,
+        even.map((x) => x + 1),
+        50,
+      )!,
+      '50',
+      english,
+    );
     expect(rows[0]).toEqual({ what: 'draws that could be computed', numbers: ['1,001', '1,001'] });
     expect(rows.find(({ what }) => what === 'mean')!.numbers).toEqual(['50.00', '51.00']);
     expect(rows.find(({ what }) => what === '5 % are below')!.numbers).toEqual(['5.00', '6.00']);

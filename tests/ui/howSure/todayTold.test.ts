@@ -12,15 +12,31 @@ describe('where draws are not about today', () => {
     ['nothing is said while they are', 'a: 2 | range: 1 4\nb: 3 | range: 1 5 normal\nr: a + b', ''],
     ['nothing is said of an input that does not touch the result', 'a: 9 | range: 1 4\nr: 5', ''],
     ['nothing is said of a median a hair away', 'a: 1.8 | range: 1.1 3 lognormal\nr: a', ''],
-    ['a number outside its range is named', 'a: 9 | range: 1 4 | label: Wage\nr: a',
-      'Wage stands outside its range today, and the draws keep to the range: they are not about today’s number.'],
-    ['several are', 'a: 9 | range: 1 4 | label: Wage\nb: 0 | range: 1 2 | label: Price\nr: a + b',
-      'Wage and Price stand outside their ranges today'],
-    ['a shape spread round another number is named', 'a [h]: 2 | range: 1 9 uniform | label: Wage\nr: a',
-      'Wage is drawn round 5 h, not round today’s 2, for so its range is shaped.'],
-    ['and so is the middle of two values', 'a: 1 | range: 1 2 either\nr: a', 'a is drawn round 1.5, not round today’s 1'],
-    ['the rest is listed', 'a: 2 | range: 1 9 normal\nb: 2 | range: 1 9 uniform | label: Price\nr: a + b',
-      'for so its range is shaped; so is Price, round another.'],
+    [
+      'a number outside its range is named',
+      'a: 9 | range: 1 4 | label: Wage\nr: a',
+      'Wage stands outside its range today, and the draws keep to the range: they are not about today’s number.',
+    ],
+    [
+      'several are',
+      'a: 9 | range: 1 4 | label: Wage\nb: 0 | range: 1 2 | label: Price\nr: a + b',
+      'Wage and Price stand outside their ranges today',
+    ],
+    [
+      'a shape spread round another number is named',
+      'a [h]: 2 | range: 1 9 uniform | label: Wage\nr: a',
+      'Wage is drawn round 5 h, not round today’s 2, for so its range is shaped.',
+    ],
+    [
+      'and so is the middle of two values',
+      'a: 1 | range: 1 2 either\nr: a',
+      'a is drawn round 1.5, not round today’s 1',
+    ],
+    [
+      'the rest is listed',
+      'a: 2 | range: 1 9 normal\nb: 2 | range: 1 9 uniform | label: Price\nr: a + b',
+      'for so its range is shaped; so is Price, round another.',
+    ],
   ])('%s', (_claim, text, expected) => {
     if (expected === '') expect(said(text)).toBe('');
     else expect(said(text)).toContain(expected);

@@ -11,9 +11,13 @@ describe('a whole number', () => {
   });
   it('is refused beyond its limits, with what would do', () => {
     for (const text of ['0', '10000001', '2.5', '-3']) {
-      expect(typedWhole(text, drawLimits, english)).toEqual({ fault: `no whole number from 1 to 10,000,000: ${text}. Enter one.` });
+      expect(typedWhole(text, drawLimits, english)).toEqual({
+        fault: `no whole number from 1 to 10,000,000: ${text}. Enter one.`,
+      });
     }
-    expect(typedWhole('many', drawLimits, english)).toEqual({ fault: 'not a number: many. Write digits, as in 1,234.5.' });
+    expect(typedWhole('many', drawLimits, english)).toEqual({
+      fault: 'not a number: many. Write digits, as in 1,234.5.',
+    });
   });
   it('is kept, or falls back', () => {
     expect(['7', '', 'x', '0', '99999999'].map((text) => keptWhole(text, drawLimits, 5))).toEqual([7, 5, 5, 5, 5]);

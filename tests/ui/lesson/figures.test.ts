@@ -20,12 +20,17 @@ const written = (figures: readonly Figure[]): string[] =>
 
 it('what is given stands as it was typed, for each plan', () => {
   expect(written(givenFigures(model, values, english))).toEqual([
-    'Boards: 1,250, 1,250 board', 'Weeks: 3, 2.50 week', 'Room: 16, 16 in²/plant', 'Need: 450, 450 board/week',
+    'Boards: 1,250, 1,250 board',
+    'Weeks: 3, 2.50 week',
+    'Room: 16, 16 in²/plant',
+    'Need: 450, 450 board/week',
   ]);
 });
 
 it('results are those of the values, a check in words, and what cannot be has no value', () => {
   expect(written(resultFigures(model, values, english))).toEqual([
-    'Flow: 416.7, 500 board/week', 'Too slow: warning, all right', 'Broken: no value, no value week',
+    'Flow: 416.7, 500 board/week',
+    'Too slow: warning, all right',
+    'Broken: no value, no value week',
   ]);
 });

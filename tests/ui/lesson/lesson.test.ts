@@ -39,7 +39,10 @@ describe('a lesson', () => {
   });
 
   it.each([
-    ['density-lesson', 11], ['transplant-hire', undefined], ['plug-media', undefined], ['three-stage', undefined],
+    ['density-lesson', 11],
+    ['transplant-hire', undefined],
+    ['plug-media', undefined],
+    ['three-stage', undefined],
     ['channel-or-bench', undefined],
   ])('%s has %s steps', (file, count) => {
     const { model } = readModelText(readFileSync(`models/${file}.csv`, 'utf8'));

@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { chapters } from '../../../src/ui/method/chapters';
 import { formulaPieces } from '../../../src/ui/method/formulaPieces';
 
-const read = (formula: string): string => formulaPieces(formula).map(({ kind, text }) => `${kind}:${text}`).join('|');
+const read = (formula: string): string =>
+  formulaPieces(formula)
+    .map(({ kind, text }) => `${kind}:${text}`)
+    .join('|');
 
 describe('a formula in pieces', () => {
   it.each([
@@ -15,6 +18,11 @@ describe('a formula in pieces', () => {
   it('leaves no mark in any formula of the page', () => {
     const all = chapters.flatMap(({ entries }) => entries.flatMap(({ formulas }) => formulas ?? []));
     expect(all.length).toBeGreaterThan(20);
-    for (const formula of all) expect(formulaPieces(formula).map(({ text }) => text).join('')).not.toMatch(/[*_^{}]/);
+    for (const formula of all)
+      expect(
+        formulaPieces(formula)
+          .map(({ text }) => text)
+          .join(''),
+      ).not.toMatch(/[*_^{}]/);
   });
 });

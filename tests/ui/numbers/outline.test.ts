@@ -5,10 +5,11 @@ import { nursery, text } from '../nursery';
 const { model } = nursery();
 const groups = outline(model.lines, model.cells);
 
-const names = (shown: readonly Group[]): string[] => shown.map(({ name, lines }) => {
-  const texts = lines.map((line) => (line.kind === 'cell' ? model.cells[line.cell]!.name : `(${line.label})`));
-  return `${name}: ${texts.join(' ')}`;
-});
+const names = (shown: readonly Group[]): string[] =>
+  shown.map(({ name, lines }) => {
+    const texts = lines.map((line) => (line.kind === 'cell' ? model.cells[line.cell]!.name : `(${line.label})`));
+    return `${name}: ${texts.join(' ')}`;
+  });
 
 test('entries stand under their headings, text and refused rows where they are, the title not', () => {
   expect(names(groups)).toEqual([
@@ -29,9 +30,7 @@ describe('the list narrows', () => {
     ['to a word of a label', 'NURSERY', false, ['Hands: boards', 'Plants: heads_straight heads_nursery']],
     ['to a word of a name', 'move_t', false, ['Hands: move_time']],
     ['to several words in any order', 'year heads', false, ['Plants: heads']],
-    ['to inputs', '', true, [
-      'Hands: wage move_time boards', 'Plants: heads_straight heads_nursery', 'Money: price',
-    ]],
+    ['to inputs', '', true, ['Hands: wage move_time boards', 'Plants: heads_straight heads_nursery', 'Money: price']],
     ['to nothing', 'tractor', false, []],
   ])('%s', (_claim, words, onlyInputs, expected) => {
     expect(names(sifted(groups, model, { words, onlyInputs }))).toEqual(expected);

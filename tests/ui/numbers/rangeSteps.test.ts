@@ -32,15 +32,23 @@ test('a key moves by exact steps and stops at the ends', () => {
 test('a place on the line is the nearest whole step, the ends themselves', () => {
   const odd = range('1.3', '7.9');
   const step = decimal('0.5');
-  expect([-1, 0, 0.5, 0.51, 1, 2].map((share) => valueAt(odd, step, share).toString())).toEqual(
-    ['1.3', '1.3', '4.5', '4.5', '7.9', '7.9'],
-  );
+  expect([-1, 0, 0.5, 0.51, 1, 2].map((share) => valueAt(odd, step, share).toString())).toEqual([
+    '1.3',
+    '1.3',
+    '4.5',
+    '4.5',
+    '7.9',
+    '7.9',
+  ]);
 });
 
 test('a value stands at its share of the range, one outside at the nearer end', () => {
   expect(['1', '2', '3', '5', '0'].map((value) => shareOf(range('1', '3'), decimal(value)))).toEqual([0, 0.5, 1, 1, 0]);
   expect(shareOf(range('4', '4'), decimal('4'))).toBe(0.5);
-  expect(['0', '1', '3', '3.1'].map((value) => isOutside(range('1', '3'), decimal(value)))).toEqual(
-    [true, false, false, true],
-  );
+  expect(['0', '1', '3', '3.1'].map((value) => isOutside(range('1', '3'), decimal(value)))).toEqual([
+    true,
+    false,
+    false,
+    true,
+  ]);
 });

@@ -4,7 +4,10 @@ import { nursery } from '../nursery';
 
 const { model } = nursery();
 const names = (columns: readonly number[]): string =>
-  [...varying(model, columns)].map((id) => model.cells[id]!.name).sort().join(' ');
+  [...varying(model, columns)]
+    .map((id) => model.cells[id]!.name)
+    .sort()
+    .join(' ');
 
 test('plans can differ in what they fill by themselves and in all that this feeds', () => {
   expect(names([0, 1])).toBe('boards hands heads margin sales');

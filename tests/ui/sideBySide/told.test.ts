@@ -31,7 +31,8 @@ function asked(text: string, input = 'foam'): SideAsk {
   const values = evaluatePlan(plan);
   const moved = lever({ model, result: 0, plan, against: undefined }, idOf(model, input))!;
   const results = candidates(model, plan).map((cell) => ({
-    cell, response: question({ model, result: cell.id, plan, against: undefined }, values, undefined).response([moved]),
+    cell,
+    response: question({ model, result: cell.id, plan, against: undefined }, values, undefined).response([moved]),
   }));
   return { lever: moved, results };
 }
@@ -44,8 +45,10 @@ function said(ask: SideAsk): string {
   const { stretches } = found(ask).at(-1)!;
   const moves = ask.results.some(({ response }) => response.depends);
   const matter = {
-    lever: ask.lever, cells: ask.results.map(({ cell }) => cell),
-    today: ask.results.map(({ response }) => response.base), stretches: moves ? stretches : undefined,
+    lever: ask.lever,
+    cells: ask.results.map(({ cell }) => cell),
+    today: ask.results.map(({ response }) => response.base),
+    stretches: moves ? stretches : undefined,
   };
   return textOf(sideTold(matter, english)).replaceAll('\u00a0', ' ');
 }
@@ -59,7 +62,8 @@ describe('what can stand side by side', () => {
     expect(names(plugs)).toEqual(['foam_cost', 'holder_cost', 'wick_cost']);
   });
   it('is of the unit with the most headlines', () => {
-    const each = 'a [GBP/plug]: b\nb [GBP/plug]: c\nc [GBP/plug]: 1\nd [GBP/plant]: 2 * e | role: headline\ne [GBP/plant]: 1';
+    const each =
+      'a [GBP/plug]: b\nb [GBP/plug]: c\nc [GBP/plug]: 1\nd [GBP/plant]: 2 * e | role: headline\ne [GBP/plant]: 1';
     expect(names(each)).toEqual(['d']);
     expect(names(each.replace(' | role: headline', ''))).toEqual(['a', 'b']);
   });
@@ -76,7 +80,9 @@ describe('what can stand side by side', () => {
     expect(chosenOnes(all, all.map(({ name }) => name).join(' '))).toHaveLength(most);
   });
   it('begins with the headlines where there are two', () => {
-    const all = cells(['x [GBP/plant]: 1', ...many.map((line, k) => (k % 3 === 0 ? `${line} | role: headline` : line))].join('\n'));
+    const all = cells(
+      ['x [GBP/plant]: 1', ...many.map((line, k) => (k % 3 === 0 ? `${line} | role: headline` : line))].join('\n'),
+    );
     expect(chosenOnes(all, '').map(({ name }) => name)).toEqual(['r0', 'r3', 'r6']);
     expect(chosenOnes(all, 'r4 gone').map(({ name }) => name)).toEqual(['r4']);
   });
@@ -85,15 +91,20 @@ describe('what can stand side by side', () => {
 describe('the sentence says', () => {
   // Three foams cost as much as a foam and 0.02 at 0.01; foam and 0.02 meet the holder's 0.08 at 0.06.
   it('which is the cheapest today, and where another one is', () => {
-    expect(said(asked(plugs))).toBe('Foam: cost is cheapest today, at 0.0600 GBP per plant. '
-      + 'As Foam price rises, Wick: cost is cheapest below 0.0100 GBP per plug, then Foam: cost up to 0.0600 GBP per plug, then Holder: cost.');
+    expect(said(asked(plugs))).toBe(
+      'Foam: cost is cheapest today, at 0.0600 GBP per plant. ' +
+        'As Foam price rises, Wick: cost is cheapest below 0.0100 GBP per plug, then Foam: cost up to 0.0600 GBP per plug, then Holder: cost.',
+    );
   });
   it('how far it stays so', () => {
     expect(said(asked(plugs.replace('* 3', '* 300').replace('0.02 0.06', '0.03 0.06')))).toMatch(
-      /As Foam price rises it stays so up to 0\.0600 GBP per plug, then Holder: cost\.$/);
+      /As Foam price rises it stays so up to 0\.0600 GBP per plug, then Holder: cost\.$/,
+    );
   });
   it('that it stays so throughout', () => {
-    expect(said(asked(plugs.replace('hands * 4', 'hands * 40').replace('need * 3', 'need + hands * 2')))).toMatch(/It stays so as Foam price moves from .+ to .+ GBP per plug\.$/);
+    expect(said(asked(plugs.replace('hands * 4', 'hands * 40').replace('need * 3', 'need + hands * 2')))).toMatch(
+      /It stays so as Foam price moves from .+ to .+ GBP per plug\.$/,
+    );
   });
   it('that the input moves none', () => {
     expect(said(asked(plugs, 'year'))).toMatch(/year moves none of them\.$/);
@@ -126,9 +137,20 @@ describe('the numbers', () => {
   });
   it('of the file have all digits', () => {
     const [head, ...rows] = sideEntries(exact!.rows, cells, ask.lever.cell, 'cheapest');
-    expect(head).toEqual(['Foam price, GBP/plug', 'Foam: cost, GBP/plant', 'Holder: cost, GBP/plant', 'Wick: cost, GBP/plant', 'cheapest']);
+    expect(head).toEqual([
+      'Foam price, GBP/plug',
+      'Foam: cost, GBP/plant',
+      'Holder: cost, GBP/plant',
+      'Wick: cost, GBP/plant',
+      'cheapest',
+    ]);
     expect(rows).toHaveLength(exact!.rows.length);
-    expect(rows.find(([x]) => typeof x === 'object' && x.number === '0.04')).toEqual(
-      [{ number: '0.04' }, { number: '0.06' }, { number: '0.08' }, { number: '0.12' }, 'Foam: cost']);
+    expect(rows.find(([x]) => typeof x === 'object' && x.number === '0.04')).toEqual([
+      { number: '0.04' },
+      { number: '0.06' },
+      { number: '0.08' },
+      { number: '0.12' },
+      'Foam: cost',
+    ]);
   });
 });

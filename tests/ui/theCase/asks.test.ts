@@ -33,8 +33,10 @@ function beside(text = farm): SideBySide {
 
 describe('what plans ask of people and space', () => {
   it('is what differs, by its kind, the seconds of the work and the boards there are', () => {
-    const told = asksOf(beside()).map(({ heading, rows }) =>
-      [heading, ...rows.map(({ name, values }) => `${name} ${values.join(' | ')}`)]);
+    const told = asksOf(beside()).map(({ heading, rows }) => [
+      heading,
+      ...rows.map(({ name, values }) => `${name} ${values.join(' | ')}`),
+    ]);
     expect(told).toEqual([
       ['Harvest', 'Plants a week 3,000 | 4,000'],
       ['Hours', 'Hours moving 0 | 13.33'],
@@ -63,6 +65,8 @@ describe('what is assumed', () => {
     const subject = { result: idOf(model, 'margin'), plan: 1, against: undefined };
     const found = readSwitches(searchSwitches({ sheet: model.sheet, subject, target: '90000' }), model.cells);
     const told = guesses(found, model, 1, format);
-    expect(told.map(({ cell, value, range, from }) => [cell.name, value, range, from])).toEqual([['price', '0.5', '0.4 to 0.6', 'a guess']]);
+    expect(told.map(({ cell, value, range, from }) => [cell.name, value, range, from])).toEqual([
+      ['price', '0.5', '0.4 to 0.6', 'a guess'],
+    ]);
   });
 });

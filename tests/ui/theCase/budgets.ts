@@ -10,7 +10,12 @@ export const format = createFormat('en-GB');
 export function caseIn(text: string): { model: Model; found: Case } {
   const model = modelOf(text);
   const last = model.plans.length - 1;
-  const found = caseOf(model, model.plans.map((plan) => evaluatePlan(plan)), last, last === 0 ? undefined : 0);
+  const found = caseOf(
+    model,
+    model.plans.map((plan) => evaluatePlan(plan)),
+    last,
+    last === 0 ? undefined : 0,
+  );
   return { model, found };
 }
 

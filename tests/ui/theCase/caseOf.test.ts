@@ -4,8 +4,11 @@ import { caseIn, hire, madeIn } from './budgets';
 describe('a case', () => {
   it('has the four parts with their sums, what changes by plan and in all', () => {
     const { sections, netChange, takenIn, spent, currency } = madeIn(hire);
-    const told = sections.map(({ kind, lines, total }) =>
-      [kind, lines.map(({ cell }) => cell.name).join(), total.toString()]);
+    const told = sections.map(({ kind, lines, total }) => [
+      kind,
+      lines.map(({ cell }) => cell.name).join(),
+      total.toString(),
+    ]);
     expect(told).toEqual([
       ['addedReturns', 'sales', '1200'],
       ['reducedCosts', 'rent', '100'],
@@ -22,7 +25,9 @@ describe('a case', () => {
 
   it('keeps the line without a value, in which plan and why', () => {
     const { unknown, netChange } = madeIn(`${hire}\nnone: 0\nseed [EUR/year]: 5 | budget: cost | in B: house / none`);
-    expect(unknown.map(({ cell, plans, error }) => [cell.name, ...plans, error.code])).toEqual([['seed', 1, 'division-by-zero']]);
+    expect(unknown.map(({ cell, plans, error }) => [cell.name, ...plans, error.code])).toEqual([
+      ['seed', 1, 'division-by-zero'],
+    ]);
     expect(netChange.isNaN()).toBe(true);
   });
 
@@ -34,13 +39,22 @@ describe('a case', () => {
   it.each([
     ['of one plan is none', 'sales [EUR/year]: 5 | budget: return', 'one plan'],
     ['without marks is none', 'sales [EUR/year]: 5 | in A: 5 | in B: 6', 'no marks'],
-    ['in two currencies is none', 'a [EUR/year]: 5 | budget: return | in A: 5 | in B: 6\nb [USD/year]: 5 | budget: cost', 'units'],
-    ['by the month and the year is none', 'a [EUR/year]: 5 | budget: return | in A: 5 | in B: 6\nb [EUR/month]: 5 | budget: cost', 'units'],
+    [
+      'in two currencies is none',
+      'a [EUR/year]: 5 | budget: return | in A: 5 | in B: 6\nb [USD/year]: 5 | budget: cost',
+      'units',
+    ],
+    [
+      'by the month and the year is none',
+      'a [EUR/year]: 5 | budget: return | in A: 5 | in B: 6\nb [EUR/month]: 5 | budget: cost',
+      'units',
+    ],
     ['in money as such is none', 'a [EUR]: 5 | budget: return | in A: 5 | in B: 6', 'units'],
   ])('%s', (_claim, text, kind) => expect(caseIn(text).found.kind).toBe(kind));
 
   it('takes units that are the same though written otherwise', () => {
-    const text = 'a [EUR/year]: 5 | budget: return | in A: 5 | in B: 6\nb [EUR / year]: 5 | budget: cost | in A: 5 | in B: 7';
+    const text =
+      'a [EUR/year]: 5 | budget: return | in A: 5 | in B: 6\nb [EUR / year]: 5 | budget: cost | in A: 5 | in B: 7';
     expect(madeIn(text).netChange.toString()).toBe('-1');
   });
 });

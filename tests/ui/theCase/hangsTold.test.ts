@@ -33,39 +33,58 @@ const told = (netChange: number, ...found: Switch[]): string =>
 describe('the closest turning points', () => {
   it('are five at most, without those that cannot turn it', () => {
     const many = Array.from({ length: 7 }, (_, i) => at('wage', 12, 13 + i));
-    expect(hinges(at('boards', 7, undefined), ...many).map(({ value }) => value.toNumber())).toEqual([13, 14, 15, 16, 17]);
+    expect(hinges(at('boards', 7, undefined), ...many).map(({ value }) => value.toNumber())).toEqual([
+      13, 14, 15, 16, 17,
+    ]);
   });
 
   it('lie in their range or not, ends included; a plan’s own number has none', () => {
     const found = hinges(at('wage', 12, 16), at('move', 12, 13.1), at('boards', 7, 8), at('own', 8, 9));
     expect(found.map(({ inRange }) => inRange)).toEqual([true, false, undefined, undefined]);
-    expect(found.slice(1, 3).map((hinge) => besideLabel(hinge, format))).toEqual(['outside 9 to 13 s/plant', 'board, no range']);
-    expect(found.map((hinge) => rangeTold(hinge, format))).toEqual(['within 9 to 16', 'outside 9 to 13', 'no range', 'no range']);
+    expect(found.slice(1, 3).map((hinge) => besideLabel(hinge, format))).toEqual([
+      'outside 9 to 13 s/plant',
+      'board, no range',
+    ]);
+    expect(found.map((hinge) => rangeTold(hinge, format))).toEqual([
+      'within 9 to 16',
+      'outside 9 to 13',
+      'no range',
+      'no range',
+    ]);
   });
 });
 
 describe('what it hangs on', () => {
   it('is said of a gain, with which way and today', () => {
     expect(told(600, at('move', 12, 14.2))).toBe(
-      'It stops paying when Move rises above 14.2 s per plant; today it is 12 s per plant. None of those below does so within its own range.');
+      'It stops paying when Move rises above 14.2 s per plant; today it is 12 s per plant. None of those below does so within its own range.',
+    );
   });
 
   it('is said of a loss', () => {
     expect(told(-600, at('wage', 12, 10), at('move', 12, 9.5))).toBe(
-      'It starts to pay when Wage falls below 10.00 EUR an hour; today it is 12 EUR an hour. Two of those below do so within their own range.');
+      'It starts to pay when Wage falls below 10.00 EUR an hour; today it is 12 EUR an hour. Two of those below do so within their own range.',
+    );
   });
 
   it('speaks of no range where none has one', () => {
-    expect(told(600, at('boards', 7, 9))).toBe('It stops paying when Boards rises above 9 boards; today it is 7 boards.');
+    expect(told(600, at('boards', 7, 9))).toBe(
+      'It stops paying when Boards rises above 9 boards; today it is 7 boards.',
+    );
   });
 
-  it('may be nothing', () => expect(told(600, at('boards', 7, undefined))).toMatch(/^No entry by itself can turn the answer/));
+  it('may be nothing', () =>
+    expect(told(600, at('boards', 7, undefined))).toMatch(/^No entry by itself can turn the answer/));
 });
 
 describe('how sure it is', () => {
   const found = (results: readonly number[], failed = 0): Found => ({
-    done: results.length + failed, failed, spread: spreadOf(Float64Array.from(results).sort(), undefined, 0),
-    certain: false, details: undefined, indices: undefined,
+    done: results.length + failed,
+    failed,
+    spread: spreadOf(Float64Array.from(results).sort(), undefined, 0),
+    certain: false,
+    details: undefined,
+    indices: undefined,
   });
   const odds = (results: readonly number[], failed = 0): string =>
     plain(oddsTold(found(results, failed), madeIn(hire), format));
@@ -73,7 +92,8 @@ describe('how sure it is', () => {
   it('counts draws above 0 and says where most lie', () => {
     const results = Array.from({ length: 101 }, (_, i) => (i - 38.5) * 100);
     expect(odds(results)).toBe(
-      'Drawn from all ranges at once, it pays in 61 of 100 draws; in 90 of 100 the net change lies between −3,350 and 5,650 EUR a year.');
+      'Drawn from all ranges at once, it pays in 61 of 100 draws; in 90 of 100 the net change lies between −3,350 and 5,650 EUR a year.',
+    );
   });
 
   it('says how often it comes to the same', () => {

@@ -16,8 +16,10 @@ describe('the headline beside the budget', () => {
   it('agrees but for rounding on the way', () => expect(told('600.0000000001')).toBe('Margin changes by the same.'));
   it('may be a cost', () => expect(told('-600')).toBe('Margin changes by the same, the other way round.'));
   it('may be more, and why', () => {
-    expect(told('950.5')).toBe('Margin changes by +950.50 EUR a year, 350.50 EUR a year more than this budget: '
-      + 'it counts entries without a mark in the model’s budget column, or leaves out some that have one.');
+    expect(told('950.5')).toBe(
+      'Margin changes by +950.50 EUR a year, 350.50 EUR a year more than this budget: ' +
+        'it counts entries without a mark in the model’s budget column, or leaves out some that have one.',
+    );
   });
   it('may be less', () => expect(told('0')).toContain('Margin changes by 0 EUR a year, 600.00 EUR a year less than'));
   it('is not spoken of where it has no value', () => expect(told('NaN')).toBe(''));

@@ -7,14 +7,21 @@ import { modelOf } from '../../model/table';
 describe('invented figures', () => {
   it('are told of every shipped model', () => {
     for (const name of readdirSync('models').filter((file) => file.endsWith('.csv'))) {
-      expect(inventedTold(readModelText(readFileSync(`models/${name}`, 'utf8')).model), name).toMatch(/^Figures of an invented farm/);
+      expect(inventedTold(readModelText(readFileSync(`models/${name}`, 'utf8')).model), name).toMatch(
+        /^Figures of an invented farm/,
+      );
     }
   });
 
   it('are told by their sources where the title says nothing', () => {
-    expect(inventedTold(modelOf('- My farm\na: 1 | source: invented\nb: 2 | note: measured'))).toMatch(/^One entry says/);
-    expect(inventedTold(modelOf('- My farm\na: 1 | source: invented\nb: 2 | note: invented'))).toMatch(/^2 entries say/);
+    expect(inventedTold(modelOf('- My farm\na: 1 | source: invented\nb: 2 | note: measured'))).toMatch(
+      /^One entry says/,
+    );
+    expect(inventedTold(modelOf('- My farm\na: 1 | source: invented\nb: 2 | note: invented'))).toMatch(
+      /^2 entries say/,
+    );
   });
 
-  it('are not told where nothing says so', () => expect(inventedTold(modelOf('- My farm\na: 1 | source: measured'))).toBe(''));
+  it('are not told where nothing says so', () =>
+    expect(inventedTold(modelOf('- My farm\na: 1 | source: measured'))).toBe(''));
 });

@@ -49,7 +49,10 @@ describe('a model with its net change as an entry', () => {
       fees [EUR/year]: 0 | budget: cost | in A: 0 | in B: 2 * fee`;
     const { model } = caseIn(text);
     const { sheet, result } = withNetChange(model)!;
-    const found = readSwitches(searchSwitches({ sheet, subject: { result, plan: 1, against: 0 }, target: '0' }), model.cells);
+    const found = readSwitches(
+      searchSwitches({ sheet, subject: { result, plan: 1, against: 0 }, target: '0' }),
+      model.cells,
+    );
     const fee = found.find(({ cell }) => cell.name === 'fee');
     expect([fee?.base, fee?.value].map(String)).toEqual(['5', '300']);
   });

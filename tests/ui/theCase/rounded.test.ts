@@ -33,7 +33,8 @@ describe('rounding', () => {
 
   it('says where lines do not add up to their sum', () => {
     expect(told(returns(['1.004', '2.004']))).toBe(
-      'Each amount is rounded by itself. The lines of added returns as shown add up to 3.00, their exact sum rounds to 3.01.');
+      'Each amount is rounded by itself. The lines of added returns as shown add up to 3.00, their exact sum rounds to 3.01.',
+    );
   });
 
   it('says where the sums do not add up to the net change', () => {
@@ -41,6 +42,7 @@ describe('rounding', () => {
     expect(told(text)).toBe('');
     const off = `${returns(['10.004'])}\nc [EUR/year]: 0 | budget: cost | in A: 0 | in B: 2.995`;
     expect(told(off)).toBe(
-      'Each amount is rounded by itself. The four sums as shown come to +7.00, the exact net change rounds to +7.01.');
+      'Each amount is rounded by itself. The four sums as shown come to +7.00, the exact net change rounds to +7.01.',
+    );
   });
 });

@@ -20,7 +20,12 @@ function difference(model: Model, cell: number): Decimal {
 }
 
 function netChange(model: Model): Decimal | string {
-  const found = caseOf(model, model.plans.map((plan) => evaluatePlan(plan)), model.plans.length - 1, 0);
+  const found = caseOf(
+    model,
+    model.plans.map((plan) => evaluatePlan(plan)),
+    model.plans.length - 1,
+    0,
+  );
   return found.kind === 'made' ? found.netChange : found.kind;
 }
 

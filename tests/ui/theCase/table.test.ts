@@ -4,7 +4,9 @@ import { hire, madeIn } from './budgets';
 
 describe('the budget as a table', () => {
   it('has each line, the sums and the net change in exact numbers', () => {
-    const thirds = hire.replace('in B: 6200', 'in B: third').concat('\nbase [EUR/year]: 1000\nthird [EUR/year]: base * 19 / 3');
+    const thirds = hire
+      .replace('in B: 6200', 'in B: third')
+      .concat('\nbase [EUR/year]: 1000\nthird [EUR/year]: base * 19 / 3');
     expect(budgetTable(madeIn(thirds)).split('\r\n')).toEqual([
       'kind,entry,amount,unit',
       'added returns,Sales,1333.333333333333333333333333333333,EUR/year',
@@ -24,12 +26,19 @@ describe('the budget as a table', () => {
   });
 
   it('has no sums beside a line without a value', () => {
-    const text = budgetTable(madeIn(`${hire}\nnone: 0\nseed [EUR/year]: 5 | label: Seed | budget: cost | in B: house / none`));
+    const text = budgetTable(
+      madeIn(`${hire}\nnone: 0\nseed [EUR/year]: 5 | label: Seed | budget: cost | in B: house / none`),
+    );
     expect(text).toContain('no value,Seed,,EUR/year');
     expect(text).not.toMatch(/sum|net change/);
   });
 
   it('is named after the model’s file', () => {
-    expect(['hire.csv', 'a.b.csv', 'hire', '.csv'].map(tableName)).toEqual(['hire-case.csv', 'a.b-case.csv', 'hire-case.csv', 'model-case.csv']);
+    expect(['hire.csv', 'a.b.csv', 'hire', '.csv'].map(tableName)).toEqual([
+      'hire-case.csv',
+      'a.b-case.csv',
+      'hire-case.csv',
+      'model-case.csv',
+    ]);
   });
 });

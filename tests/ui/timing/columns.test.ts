@@ -7,5 +7,10 @@ it.each([
   ['half of a screen', 575, 'plants seconds rating lost'],
   ['a wide table', 900, 'plants seconds rating lost worker date step note'],
 ])('columns side by side on %s', (_where, width, names) => {
-  expect(fieldColumns.slice(0, columnsBeside(width)).map(({ name }) => name).join(' ')).toBe(names);
+  expect(
+    fieldColumns
+      .slice(0, columnsBeside(width))
+      .map(({ name }) => name)
+      .join(' '),
+  ).toBe(names);
 });

@@ -12,7 +12,13 @@ const hire = readModelText(readFileSync('models/transplant-hire.csv', 'utf8')).m
 /** Mean 12, from 10.7008 to 13.2992. */
 const batches = '10 110; 10 120; 10 130; 10 120';
 
-function offer(model: Model, name: string, text = batches, used: TimeUsed = 'mean', plan = model.plans.length - 1): Offer {
+function offer(
+  model: Model,
+  name: string,
+  text = batches,
+  used: TimeUsed = 'mean',
+  plan = model.plans.length - 1,
+): Offer {
   return offerOf(model, plan, model.cells[model.ids.get(name)!]!, only(text).time!, used, asked())!;
 }
 
@@ -50,9 +56,12 @@ describe('a timed step for an input', () => {
     const model = modelOf('plants [plant]: 5\nmove [s/plant]: 10 | in Quick: | in Slow: 20');
     const found = offer(model, 'move');
     expect(found.noRange).toBe('This plan has a number of its own there, which counts as certain.');
-    expect(read(textOf(putTold(found, false, english))))
-      .toBe('move: 12 s per plant instead of 20 s per plant, in Slow only.');
-    expect(editsOf(found, model, model.plans.length - 1, true)).toEqual([{ row: found.cell.row, column: 'plan: Slow', text: '12' }]);
+    expect(read(textOf(putTold(found, false, english)))).toBe(
+      'move: 12 s per plant instead of 20 s per plant, in Slow only.',
+    );
+    expect(editsOf(found, model, model.plans.length - 1, true)).toEqual([
+      { row: found.cell.row, column: 'plan: Slow', text: '12' },
+    ]);
   });
 });
 
@@ -71,15 +80,19 @@ describe('what is put into a model', () => {
   });
 
   it('is told', () => {
-    expect(read(textOf(putTold(offer(hire, 'harvest_time'), true, english))))
-      .toBe('Cut, trim and pack a head: 12 s per plant instead of 30 s per plant, range 10.7 to 13.3, in every plan.');
-    expect(read(textOf(putTold(offer(hire, 'harvest_time'), false, english)))).toContain('30 s per plant, outside its range of 24 to 36, in every plan.');
+    expect(read(textOf(putTold(offer(hire, 'harvest_time'), true, english)))).toBe(
+      'Cut, trim and pack a head: 12 s per plant instead of 30 s per plant, range 10.7 to 13.3, in every plan.',
+    );
+    expect(read(textOf(putTold(offer(hire, 'harvest_time'), false, english)))).toContain(
+      '30 s per plant, outside its range of 24 to 36, in every plan.',
+    );
   });
 
   it('is told to count only where no plan has a number of its own', () => {
     const model = modelOf('plants [plant]: 5\nmove [s/plant]: 10 | in Slow: 20 | in Quick:');
     const quick = model.plans.findIndex(({ name }) => name === 'Quick');
-    expect(read(textOf(putTold(offer(model, 'move', batches, 'mean', quick), false, english))))
-      .toBe('move: 12 s per plant instead of 10 s per plant, in every plan that has no number of its own there.');
+    expect(read(textOf(putTold(offer(model, 'move', batches, 'mean', quick), false, english)))).toBe(
+      'move: 12 s per plant instead of 10 s per plant, in every plan that has no number of its own there.',
+    );
   });
 });

@@ -7,8 +7,17 @@ describe('the table of results', () => {
   it('has a line for each step with the digits of its spread', () => {
     const row = resultRow(only('10 110; 10 120; 10 130; 10 120; 10 x'), asked(), english);
     expect(row).toEqual({
-      step: 'moving', name: 'moving', batches: '4', leftOut: 1, plants: '40', seconds: '12.0', from: '10.7', to: '13.3',
-      standard: '13.8', needed: '8', lost: '',
+      step: 'moving',
+      name: 'moving',
+      batches: '4',
+      leftOut: 1,
+      plants: '40',
+      seconds: '12.0',
+      from: '10.7',
+      to: '13.3',
+      standard: '13.8',
+      needed: '8',
+      lost: '',
     });
   });
 
@@ -17,19 +26,41 @@ describe('the table of results', () => {
     expect([alone.from, alone.to, alone.needed]).toEqual(['', '', '']);
     const alike = resultRow(only('10 120; 10 120'), asked(), english);
     expect([alike.from, alike.to, alike.needed]).toEqual(['', '', '']);
-    expect(resultRow(only('x 120'), { ...asked(), hasStandardTime: false }, english)).toMatchObject({ seconds: '', standard: '' });
+    expect(resultRow(only('x 120'), { ...asked(), hasStandardTime: false }, english)).toMatchObject({
+      seconds: '',
+      standard: '',
+    });
   });
 
   it('shows losses with two digits', () => {
-    expect(study(shipped).map((found) => read(resultRow(found, asked(), english).lost))).toEqual(['0.25 %', '0.82 %', '1.4 %', '']);
+    expect(study(shipped).map((found) => read(resultRow(found, asked(), english).lost))).toEqual([
+      '0.25 %',
+      '0.82 %',
+      '1.4 %',
+      '',
+    ]);
   });
 
   it('is exported with all digits and guarded texts', () => {
     const found = study('step,plants,seconds\n+moving,3,100\n');
     const [, line] = exportTable(exportedResults(found, asked())).split('\r\n');
-    expect(line).toBe([
-      '"\'+moving"', '1', '0', '3', '33.33333333333333333333333333333333', '', '', '95',
-      '38.33333333333333333333333333333333', '15', 'job', '', '5', '',
-    ].join(','));
+    expect(line).toBe(
+      [
+        '"\'+moving"',
+        '1',
+        '0',
+        '3',
+        '33.33333333333333333333333333333333',
+        '',
+        '',
+        '95',
+        '38.33333333333333333333333333333333',
+        '15',
+        'job',
+        '',
+        '5',
+        '',
+      ].join(','),
+    );
   });
 });

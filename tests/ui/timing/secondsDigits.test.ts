@@ -10,7 +10,9 @@ it.each<[string, string, number]>([
   ['one batch has three digits', '60 756', 1],
   ['batches that agree have three digits', '10 1200; 10 1200', 0],
   ['a narrow interval has more', '1000 12000; 1000 12010; 1000 12004', 3],
-])('decimals of seconds: %s', (_claim, batches, decimals) => expect(secondsDecimals(only(batches).time!)).toBe(decimals));
+])('decimals of seconds: %s', (_claim, batches, decimals) =>
+  expect(secondsDecimals(only(batches).time!)).toBe(decimals),
+);
 
 it('what is put into a model has four digits, half away from zero', () => {
   expect(toPut(decimal('12.345')).toString()).toBe('12.35');

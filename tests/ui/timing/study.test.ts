@@ -5,9 +5,17 @@ import { only, shipped, study } from './trials';
 describe('the study of trials', () => {
   it('has the steps in file order, with those that have no sound row', () => {
     const found = study('step,plants,seconds\nb,10,100\na,x,5\nb,10,y\n,5,50\n');
-    const counts = found.map(({ step, rows, batches, time }) =>
-      [step, rows.length, batches.length, time !== undefined]);
-    expect(counts).toEqual([['b', 2, 1, true], ['a', 1, 0, false], ['', 1, 0, false]]);
+    const counts = found.map(({ step, rows, batches, time }) => [
+      step,
+      rows.length,
+      batches.length,
+      time !== undefined,
+    ]);
+    expect(counts).toEqual([
+      ['b', 2, 1, true],
+      ['a', 1, 0, false],
+      ['', 1, 0, false],
+    ]);
   });
 
   it('shares losses among the batches in which someone counted', () => {

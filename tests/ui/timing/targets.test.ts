@@ -11,7 +11,10 @@ const targets = targetsOf(hire, 1);
 describe('the inputs that a timed step can fill', () => {
   it('are those in time for one of something', () => {
     expect(targets.map(({ cell, noun }) => `${cell.name} ${noun}`)).toEqual([
-      'setting_time plant', 'transplant_time plant', 'harvest_time plant', 'washing_time board',
+      'setting_time plant',
+      'transplant_time plant',
+      'harvest_time plant',
+      'washing_time board',
     ]);
   });
 
@@ -28,7 +31,10 @@ describe('the inputs that a timed step can fill', () => {
 
   it('are guessed by words in common, for every step of the shipped trials', () => {
     expect(study(shipped).map(({ step }) => guessedTarget(step, targets)?.cell.name)).toEqual([
-      'setting_time', 'transplant_time', 'harvest_time', 'washing_time',
+      'setting_time',
+      'transplant_time',
+      'harvest_time',
+      'washing_time',
     ]);
   });
 

@@ -16,16 +16,22 @@ describe('the terms of a time study', () => {
   });
 
   it('are kept', () => {
-    const { terms, confidence } = termsOf(choice({ allowance: '12.5', 'allowance of': 'day', within: '3', confidence: '90' }));
+    const { terms, confidence } = termsOf(
+      choice({ allowance: '12.5', 'allowance of': 'day', within: '3', confidence: '90' }),
+    );
     expect([terms.allowance, terms.within, confidence].map(String)).toEqual(['12.5', '3', '90']);
     expect(terms.allowanceOf).toBe('day');
   });
 
-  it.each([['allowance', '-1'], ['within', '0'], ['confidence', '0'], ['confidence', '100'], ['within', 'x']] as const)(
-    'give way to the usual one where kept badly: %s %s', (name, text) => {
-      expect(termText(choice({ [name]: text }), name)).toBe({ allowance: '15', within: '5', confidence: '95' }[name]);
-    },
-  );
+  it.each([
+    ['allowance', '-1'],
+    ['within', '0'],
+    ['confidence', '0'],
+    ['confidence', '100'],
+    ['within', 'x'],
+  ] as const)('give way to the usual one where kept badly: %s %s', (name, text) => {
+    expect(termText(choice({ [name]: text }), name)).toBe({ allowance: '15', within: '5', confidence: '95' }[name]);
+  });
 
   it('have no standard time where the allowance is the whole day, and do where it is as much on top of the job', () => {
     expect(termsOf(choice({ allowance: '100', 'allowance of': 'day' })).hasStandardTime).toBe(false);
@@ -33,7 +39,9 @@ describe('the terms of a time study', () => {
   });
 
   it('have finite half-widths at the highest confidence', () => {
-    const { terms: { halfWidths } } = termsOf(choice({ confidence: '99.9999' }));
+    const {
+      terms: { halfWidths },
+    } = termsOf(choice({ confidence: '99.9999' }));
     expect(halfWidths.z).toBeCloseTo(4.8916, 3);
     expect(Number.isFinite(halfWidths.t(1))).toBe(true);
   });

@@ -12,7 +12,11 @@ export const shipped = readFileSync('models/trials/transplant-trials.csv', 'utf8
 /** The usual terms, with others in their place. */
 export function asked(others: Partial<AskedTerms['terms']> = {}): AskedTerms {
   const terms = {
-    allowance: decimal(15), allowanceOf: 'job' as const, within: decimal(5), halfWidths: halfWidths(0.05), ...others,
+    allowance: decimal(15),
+    allowanceOf: 'job' as const,
+    within: decimal(5),
+    halfWidths: halfWidths(0.05),
+    ...others,
   };
   return { terms, confidence: decimal(95), hasStandardTime: true };
 }

@@ -2,7 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../src/core/number';
 import type { Choice } from '../../../src/ui/screen';
 import {
-  clearWatch, dialText, doubtOf, keptWatch, localDay, secondsBetween, startWatch, stopWatch, watchOf,
+  clearWatch,
+  dialText,
+  doubtOf,
+  keptWatch,
+  localDay,
+  secondsBetween,
+  startWatch,
+  stopWatch,
+  watchOf,
 } from '../../../src/ui/timing/watch';
 
 function memory(): Choice {
@@ -44,9 +52,13 @@ describe('the watch', () => {
 
   it('rounds to the tenth', () => expect(secondsBetween(0, 1250).toString()).toBe('1.3'));
 
-  it.each([['9.4', '0:09.4'], ['725', '12:05.0'], ['3723.4', '1:02:03.4'], ['-3', '0:00.0'], ['59.96', '1:00.0']])(
-    'shows %s s as %s', (seconds, dial) => expect(dialText(decimal(seconds), '.')).toBe(dial),
-  );
+  it.each([
+    ['9.4', '0:09.4'],
+    ['725', '12:05.0'],
+    ['3723.4', '1:02:03.4'],
+    ['-3', '0:00.0'],
+    ['59.96', '1:00.0'],
+  ])('shows %s s as %s', (seconds, dial) => expect(dialText(decimal(seconds), '.')).toBe(dial));
 
   it('writes a day as the clock on the wall has it', () => {
     expect(localDay(new Date(2031, 2, 9, 23, 59))).toBe('2031-03-09');

@@ -16,7 +16,11 @@ describe('the name of a line stands', () => {
   });
 
   it('wholly inside', () => {
-    const corner = [{ x: 5, y: 5 }, { x: 31, y: 12 }, { x: 2, y: 40 }];
+    const corner = [
+      { x: 5, y: 5 },
+      { x: 31, y: 12 },
+      { x: 2, y: 40 },
+    ];
     expect(labelSpot([corner], [], box, half)).toEqual({ x: 31, y: 12 });
   });
 

@@ -18,7 +18,10 @@ function last(formula: string, down?: string): Look {
 
 describe('two inputs are looked at', () => {
   it('coarsely, then finely', () => {
-    expect(looks('x - y').map(({ grid }) => [grid.across.length, grid.down.length])).toEqual([[16, 16], [60, 60]]);
+    expect(looks('x - y').map(({ grid }) => [grid.across.length, grid.down.length])).toEqual([
+      [16, 16],
+      [60, 60],
+    ]);
   });
 
   it('with the line where the target is met', () => {
@@ -29,9 +32,16 @@ describe('two inputs are looked at', () => {
   });
 
   it('along three numbers of the second: its ends and today’s', () => {
-    const starts = last('x - y').rows.map(({ at, isToday, above }) =>
-      [numberToText(at), isToday, above.map(({ from }) => Number(from.toPrecision(9)))]);
-    expect(starts).toEqual([['1', false, [1]], ['3', true, [3]], ['5', false, [5]]]);
+    const starts = last('x - y').rows.map(({ at, isToday, above }) => [
+      numberToText(at),
+      isToday,
+      above.map(({ from }) => Number(from.toPrecision(9))),
+    ]);
+    expect(starts).toEqual([
+      ['1', false, [1]],
+      ['3', true, [3]],
+      ['5', false, [5]],
+    ]);
   });
 
   it('along its ends alone where today is one of them, or outside', () => {

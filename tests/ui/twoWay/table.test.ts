@@ -33,14 +33,26 @@ describe('the table of two inputs', () => {
 
   it('has the highest number of the second input on top, today’s marked, and the worse side signed', () => {
     const table = heatTable(exact(), along, cellOf('r'), (value) => value.lt(0), createFormat('en-GB'));
-    expect(table.across).toEqual([{ text: '10', today: true }, { text: '20', today: false }]);
-    expect(table.rows.map(({ head, cells }) => [head.text, head.today, ...cells.map(({ text, worse }) => `${text ?? '–'} ${worse}`)]))
-      .toEqual([['3', true, '3.33 false', '−26.67 true'], ['2', false, '– false', '– false']]);
+    expect(table.across).toEqual([
+      { text: '10', today: true },
+      { text: '20', today: false },
+    ]);
+    expect(
+      table.rows.map(({ head, cells }) => [
+        head.text,
+        head.today,
+        ...cells.map(({ text, worse }) => `${text ?? '–'} ${worse}`),
+      ]),
+    ).toEqual([
+      ['3', true, '3.33 false', '−26.67 true'],
+      ['2', false, '– false', '– false'],
+    ]);
   });
 
   it('as CSV has all digits, and nothing where it cannot be computed', () => {
     expect(exportTable(tableEntries(exact(), along, 'Left, EUR'))).toBe(
-      '"Left, EUR: Hours, h down, Wage, EUR/h across",10,20\r\n'
-      + '3,3.33333333333333333333333333333333,-26.66666666666666666666666666666667\r\n2,,\r\n');
+      '"Left, EUR: Hours, h down, Wage, EUR/h across",10,20\r\n' +
+        '3,3.33333333333333333333333333333333,-26.66666666666666666666666666666667\r\n2,,\r\n',
+    );
   });
 });

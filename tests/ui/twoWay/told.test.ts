@@ -47,36 +47,50 @@ const alone = (formula: string): string => `
 
 describe('in words, two inputs at once are', () => {
   it('how far one may go at three numbers of the other', () => {
-    expect(say(alone('sales - x * y').replace('2000', '1900'))[0]).toBe('How far Wage may go depends on Hours: '
-      + 'at 50 h, Left is 0 or more throughout; at today’s 100 h, up to 19.00 EUR an hour; at 200 h, Left is below 0 throughout.');
-    expect(say(alone('sales - x * y'), '200')[0]).toBe('How far Wage may go depends on Hours: at 50 h, Left is at least 200.00 EUR throughout; '
-      + 'at today’s 100 h, up to 18.00 EUR an hour; at 200 h, Left is less than 200.00 EUR throughout.');
-    expect(say(alone('x * y - sales'), '0')[0]).toContain('at 50 h, Left is below 0 throughout; '
-      + 'at today’s 100 h, Left is 0 or more from 20.00 EUR an hour up; at 200 h, throughout.');
+    expect(say(alone('sales - x * y').replace('2000', '1900'))[0]).toBe(
+      'How far Wage may go depends on Hours: ' +
+        'at 50 h, Left is 0 or more throughout; at today’s 100 h, up to 19.00 EUR an hour; at 200 h, Left is below 0 throughout.',
+    );
+    expect(say(alone('sales - x * y'), '200')[0]).toBe(
+      'How far Wage may go depends on Hours: at 50 h, Left is at least 200.00 EUR throughout; ' +
+        'at today’s 100 h, up to 18.00 EUR an hour; at 200 h, Left is less than 200.00 EUR throughout.',
+    );
+    expect(say(alone('x * y - sales'), '0')[0]).toContain(
+      'at 50 h, Left is below 0 throughout; ' +
+        'at today’s 100 h, Left is 0 or more from 20.00 EUR an hour up; at 200 h, throughout.',
+    );
   });
 
   it('a stretch between two crossings, or two stretches', () => {
     const formula = '(x - low) * (high - x) * one / unit + y * 0 * unit';
-    expect(say(alone(formula))[0]).toContain('Hours hardly moves the answer: between 50 and 200 h, '
-      + 'Left is 0 or more between 12.00 and 18.00 EUR an hour as Wage goes.');
-    expect(say(alone(`-1 * (${formula})`))[0]).toContain('up to 12.00 EUR an hour and from 18.00 EUR an hour up as Wage goes.');
+    expect(say(alone(formula))[0]).toContain(
+      'Hours hardly moves the answer: between 50 and 200 h, ' +
+        'Left is 0 or more between 12.00 and 18.00 EUR an hour as Wage goes.',
+    );
+    expect(say(alone(`-1 * (${formula})`))[0]).toContain(
+      'up to 12.00 EUR an hour and from 18.00 EUR an hour up as Wage goes.',
+    );
   });
 
   it('that the other one decides alone', () => {
-    expect(say(alone('sales * 0.7 - 14 * unit * y + x * one * 0'))[0]).toBe('It is Hours that decides: at 50 h, Left is 0 or more throughout; '
-      + 'at today’s 100 h, throughout; at 200 h, Left is below 0 throughout.');
+    expect(say(alone('sales * 0.7 - 14 * unit * y + x * one * 0'))[0]).toBe(
+      'It is Hours that decides: at 50 h, Left is 0 or more throughout; ' +
+        'at today’s 100 h, throughout; at 200 h, Left is below 0 throughout.',
+    );
   });
 
   it('plainly all or none', () => {
-    expect(say(alone('3 * sales - x * y'))[0])
-      .toBe('Left is 0 or more anywhere in this picture: Wage between 10.00 and 20.00 EUR an hour, Hours between 50 and 200 h.');
+    expect(say(alone('3 * sales - x * y'))[0]).toBe(
+      'Left is 0 or more anywhere in this picture: Wage between 10.00 and 20.00 EUR an hour, Hours between 50 and 200 h.',
+    );
     expect(say(alone('x * y - 3 * sales'))[0]).toMatch(/^Left is below 0 anywhere in this picture/);
   });
 
   it('today’s point, and that it lies outside', () => {
     expect(say(alone('sales - x * y'))[1]).toBe('Today, at 15.00 EUR an hour and 100 h, Left is 500.00 EUR.');
-    expect(say(alone('sales - x * y'), '0', { from: decimal(20), to: decimal(30) })[1])
-      .toBe('Today, at 15.00 EUR an hour and 100 h, Left is 500.00 EUR. That point lies outside the picture.');
+    expect(say(alone('sales - x * y'), '0', { from: decimal(20), to: decimal(30) })[1]).toBe(
+      'Today, at 15.00 EUR an hour and 100 h, Left is 500.00 EUR. That point lies outside the picture.',
+    );
   });
 
   it('the part that cannot be computed', () => {
@@ -90,7 +104,9 @@ describe('in words, two inputs at once are', () => {
   });
 
   it('of a difference: which plan pays', () => {
-    const text = alone('sales - x * y').replace('2000', '2000 | in A: 1000 | in B: 2000').replace('100 |', '100 | in A: 10 | in B: 100 |')
+    const text = alone('sales - x * y')
+      .replace('2000', '2000 | in A: 1000 | in B: 2000')
+      .replace('100 |', '100 | in A: 10 | in B: 100 |')
       .replaceAll('Left', 'Margin');
     expect(say(text)[0]).toContain('B pays');
   });

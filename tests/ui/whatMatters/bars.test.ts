@@ -50,7 +50,10 @@ describe('a tornado in steps', () => {
 });
 
 describe('bars stand in order', () => {
-  const { bars } = look('a: 1 | range: 0 2\nb: 1 | range: 0 3\nc: 1 | range: 0 3\nd: 1 | range: 0 2\nr: a + b + c + 1 / d', 'alone');
+  const { bars } = look(
+    'a: 1 | range: 0 2\nb: 1 | range: 0 3\nc: 1 | range: 0 3\nd: 1 | range: 0 2\nr: a + b + c + 1 / d',
+    'alone',
+  );
   it('largest first, ties as in the file, an unknown one last', () => {
     expect(names(bars)).toBe('b c a d');
     expect(names(inOrder([...bars].reverse()))).toBe('b c a d');

@@ -20,8 +20,9 @@ export function look(text: string, of: 'alone' | 'difference' | 'B'): Looked {
   const model = modelOf(text);
   const question = asked(model, 'r', of === 'alone' ? undefined : 'B', of === 'difference' ? 'A' : undefined);
   const result = model.cells[idOf(model, 'r')]!;
-  const whose: Asked['of'] = of === 'difference'
-    ? { kind: 'difference', plan: 'B', against: 'A' }
-    : { kind: 'plan', plan: 'B', alone: of === 'alone' };
+  const whose: Asked['of'] =
+    of === 'difference'
+      ? { kind: 'difference', plan: 'B', against: 'A' }
+      : { kind: 'plan', plan: 'B', alone: of === 'alone' };
   return { question, asked: { result, of: whose, base: question.base }, bars: lastBars(exactBars(question)) };
 }

@@ -28,8 +28,13 @@ describe('a tornado says', () => {
     expect(main).toBe('Price moves Margin in B most: 2,000 EUR a year between 0.68 and 0.88 EUR per plant.');
   });
   it('that it is the difference which moves', () => {
-    const { main } = told([price, 'plants [plant/year]: 1 | in A: 1000 | in B: 2000', margin('price * plants')].join('\n'), 'difference');
-    expect(main).toBe('Price moves the difference in Margin most: 200.00 EUR a year between 0.68 and 0.88 EUR per plant.');
+    const { main } = told(
+      [price, 'plants [plant/year]: 1 | in A: 1000 | in B: 2000', margin('price * plants')].join('\n'),
+      'difference',
+    );
+    expect(main).toBe(
+      'Price moves the difference in Margin most: 200.00 EUR a year between 0.68 and 0.88 EUR per plant.',
+    );
   });
   it('that nothing touches the result', () => {
     expect(told([price, 'a [EUR/year]: 2', margin('a')].join('\n')).main).toBe('No entry with a range touches Margin.');
@@ -41,24 +46,35 @@ describe('a tornado says', () => {
 });
 
 describe('whether the answer flips:', () => {
-  const model = (cost: string): string => [price, wage, plants, hours, margin(`price * plants - wage * hours - ${cost}`), 'cost [EUR/year]: 5000'].join('\n');
+  const model = (cost: string): string =>
+    [price, wage, plants, hours, margin(`price * plants - wage * hours - ${cost}`), 'cost [EUR/year]: 5000'].join('\n');
   it('not by one entry', () => {
-    expect(told(model('cost')).more).toBe('No entry by itself changes its sign: Margin stays above 0 at both ends of each.');
+    expect(told(model('cost')).more).toBe(
+      'No entry by itself changes its sign: Margin stays above 0 at both ends of each.',
+    );
   });
   it('by one entry', () => {
     expect(told(model('cost * 1.1')).more).toBe('Margin changes sign between the ends of one entry: Price.');
   });
   it('by more', () => {
-    expect(told(model('cost * 1.25')).more).toBe('Margin changes sign between the ends of 2 entries, each by itself: Price and Wage.');
+    expect(told(model('cost * 1.25')).more).toBe(
+      'Margin changes sign between the ends of 2 entries, each by itself: Price and Wage.',
+    );
   });
   it('from below 0 as well', () => {
-    expect(told(model('cost * 1.27')).more).toBe('Margin changes sign between the ends of 2 entries, each by itself: Price and Wage.');
+    expect(told(model('cost * 1.27')).more).toBe(
+      'Margin changes sign between the ends of 2 entries, each by itself: Price and Wage.',
+    );
   });
   it('not while it stays below 0', () => {
-    expect(told(model('cost * 2')).more).toBe('No entry by itself changes its sign: Margin stays below 0 at both ends of each.');
+    expect(told(model('cost * 2')).more).toBe(
+      'No entry by itself changes its sign: Margin stays below 0 at both ends of each.',
+    );
   });
   it('not where it only comes to 0', () => {
-    expect(told('a: 2 | range: 1 3\nr: a - 1').more).toBe('No entry by itself changes its sign: r stays at or above 0 at both ends of each.');
+    expect(told('a: 2 | range: 1 3\nr: a - 1').more).toBe(
+      'No entry by itself changes its sign: r stays at or above 0 at both ends of each.',
+    );
   });
   it('as the answer, of a difference', () => {
     const text = `${price}\nplants [plant/year]: 1 | in A: 1000 | in B: 2000\nfee [EUR/year]: 0 | in B: 700\n${margin('price * plants - fee')}`;
@@ -66,7 +82,9 @@ describe('whether the answer flips:', () => {
   });
   it('and not, of a difference', () => {
     const text = `${price}\nplants [plant/year]: 1 | in A: 1000 | in B: 2000\n${margin('price * plants')}`;
-    expect(told(text, 'difference').more).toBe('No entry by itself flips the answer: the difference stays above 0 at both ends of each.');
+    expect(told(text, 'difference').more).toBe(
+      'No entry by itself flips the answer: the difference stays above 0 at both ends of each.',
+    );
   });
 });
 
@@ -74,7 +92,9 @@ describe('an end that cannot be computed', () => {
   it('is said, beside the rest', () => {
     const { main, more } = told('a: 2 | range: 0 3 | label: Life\nb: 5 | range: 4 7 | label: Loss\nr: b / a');
     expect(main).toBe('Loss moves r most: 1.5 between 4 and 7.');
-    expect(more).toBe('No entry by itself changes its sign: r stays above 0 at both ends of each. At an end of Life it cannot be computed.');
+    expect(more).toBe(
+      'No entry by itself changes its sign: r stays above 0 at both ends of each. At an end of Life it cannot be computed.',
+    );
   });
   it('is all there is to say where no bar is whole', () => {
     expect(told('a: 2 | range: 0 3 | label: Life\nr: 1 / a').main).toBe('At an end of Life it cannot be computed.');

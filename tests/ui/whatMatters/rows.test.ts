@@ -8,7 +8,8 @@ function rows(text: string, locale = 'en-GB'): Row[] {
   return rowsOf(bars, asked, commonDecimals(bars, asked), createFormat(locale));
 }
 
-const model = 'price [EUR/plant]: 0.78 | range: 0.68 0.88 normal\nplants [plant/year]: 10000 | range: 9000 11000\nfee [EUR/year]: 7000\nr [EUR/year]: price * plants - fee';
+const model =
+  'price [EUR/plant]: 0.78 | range: 0.68 0.88 normal\nplants [plant/year]: 10000 | range: 9000 11000\nfee [EUR/year]: 7000\nr [EUR/year]: price * plants - fee';
 
 describe('a bar is shown', () => {
   const [first, second] = rows(model);
@@ -21,7 +22,8 @@ describe('a bar is shown', () => {
     expect(second?.low.result).toBe('20');
   });
   it('as one that flips, or not', () => expect([first?.flips, second?.flips]).toEqual([true, false]));
-  it('as one whose ends are percentiles, by its shape', () => expect([first?.percentiles, second?.percentiles]).toEqual([true, false]));
+  it('as one whose ends are percentiles, by its shape', () =>
+    expect([first?.percentiles, second?.percentiles]).toEqual([true, false]));
   it('in the marks of the locale', () => {
     const [german] = rows(model, 'de-DE');
     expect(german?.low.input).toBe('0,68\u00a0EUR/plant');

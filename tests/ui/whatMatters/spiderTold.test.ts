@@ -25,14 +25,18 @@ const said = (text: string): { main: string; more: string } => {
 };
 
 const two = [
-  'a [h]: 20 | range: 15 30 | label: Wage', 'b: 10 | range: 5 20 | label: Price', 'one [h]: 1',
+  'a [h]: 20 | range: 15 30 | label: Wage',
+  'b: 10 | range: 5 20 | label: Price',
+  'one [h]: 1',
   'r: a * 10 / one + b ^ 2 | label: Margin',
 ].join('\n');
 
 describe('lines', () => {
   it('are those of the five longest bars that are not 0 today', () => {
     const inputs = Array.from({ length: 7 }, (_, k) => `x${k}: ${k === 5 ? 0 : 1} | range: -${k} 2`);
-    const { levers, atZero } = topsOf(look(`${inputs.join('\n')}\nr: ${inputs.map((_, k) => `x${k}`).join(' + ')}`, 'alone').bars);
+    const { levers, atZero } = topsOf(
+      look(`${inputs.join('\n')}\nr: ${inputs.map((_, k) => `x${k}`).join(' + ')}`, 'alone').bars,
+    );
     expect(levers.map(({ cell }) => cell.name)).toEqual(['x6', 'x4', 'x3', 'x2', 'x1']);
     expect(atZero.map(({ cell }) => cell.name)).toEqual(['x5']);
   });
@@ -52,7 +56,8 @@ describe('the sentence', () => {
   it('says which is steepest per cent for per cent', () => {
     // From 25 to 400 over 150 %.
     expect(said(two).main).toBe(
-      'Per cent for per cent, Price moves Margin most: 2.5 for each per cent, on average over its range.');
+      'Per cent for per cent, Price moves Margin most: 2.5 for each per cent, on average over its range.',
+    );
   });
   it('says which bends, by equal changes', () => {
     expect(said(two).more).toBe('Price bends most: 50.0 % less changes it by −75, 50.0 % more by +125.');
@@ -61,11 +66,17 @@ describe('the sentence', () => {
     expect(said('a: 20 | range: 15 30\nr: a * 10').more).toContain('run nearly straight');
   });
   it.each([
-    ['an input that is 0 today', 'a: 0 | range: -1 1 | label: Frost\nb: 1 | range: 0 2\nr: a * 9 + b', 'Frost is 0 today'],
+    [
+      'an input that is 0 today',
+      'a: 0 | range: -1 1 | label: Frost\nb: 1 | range: 0 2\nr: a * 9 + b',
+      'Frost is 0 today',
+    ],
     ['an input outside its range', 'a: 1 | range: 2 4 | label: Wage\nr: a', 'lies outside of that for Wage.'],
   ])('names %s', (_claim, text, expected) => expect(said(text).more).toContain(expected));
   it('says that there is no line', () => {
-    expect(said('a: 0 | range: -1 1\nr: a | label: Margin').main).toBe('No change in per cent can be shown for Margin.');
+    expect(said('a: 0 | range: -1 1\nr: a | label: Margin').main).toBe(
+      'No change in per cent can be shown for Margin.',
+    );
   });
 });
 
@@ -76,9 +87,9 @@ describe('the numbers', () => {
   });
   it('in the table are those of the sentence', () => {
     const rows = spiderRows(lines, asked, ({ label }) => label, english).filter(({ cell }) => cell.name === 'b');
-    expect(rows.map(({ change, input, result }) => `${change} ${input} ${result ?? ''}`.replaceAll('\u00a0', ' '))).toEqual([
-      '−50.0 % 5 225', '−25.0 % 7.5 256', 'today 10 300', '+50.0 % 15 425', '+100.0 % 20 600',
-    ]);
+    expect(
+      rows.map(({ change, input, result }) => `${change} ${input} ${result ?? ''}`.replaceAll('\u00a0', ' ')),
+    ).toEqual(['−50.0 % 5 225', '−25.0 % 7.5 256', 'today 10 300', '+50.0 % 15 425', '+100.0 % 20 600']);
   });
   it('in the file are all places with all digits', () => {
     const [head, first, ...rest] = spiderEntries(lines, ({ label }) => label, 'Margin');
