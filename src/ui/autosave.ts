@@ -41,31 +41,36 @@ export function createAutosave(parts: Parts, keep: Keep, first: Kept = { state: 
   const [kept, setKept] = createSignal<Kept>(first);
   let timer: ReturnType<typeof setTimeout> | undefined;
   let written = parts.live.origin();
+  /** Changes so far, and how many of them the storage has confirmed. */
+  let [changes, confirmed] = [0, 0];
 
   const write = (): void => {
     clearTimeout(timer);
     timer = undefined;
     written = parts.live.origin();
-    const at = new Date();
+    const [at, until] = [new Date(), changes];
     keep.write(sessionOf(parts, at.getTime())).then(
-      () => setKept({ state: 'kept', at }),
+      () => {
+        confirmed = until;
+        setKept({ state: 'kept', at });
+      },
       (reason: unknown) => setKept({ state: 'failed', reason: reasonText(reason) }),
     );
   };
   const flush = (): void => {
     if (timer !== undefined) write();
   };
-  // A page that is left may be gone before the slower storage has answered.
+  // A page that is left may be gone before the slower storage has answered, also to what was written before.
   const leave = (): void => {
-    if (timer === undefined) return;
-    keep.writeLast(JSON.stringify(progressOf(parts, Date.now())));
-    write();
+    if (confirmed < changes) keep.writeLast(JSON.stringify(progressOf(parts, Date.now())));
+    flush();
   };
 
   createEffect(
     on(
       () => [parts.live.version(), parts.drafts.all(), parts.choice.kept()],
       () => {
+        changes += 1;
         clearTimeout(timer);
         timer = setTimeout(write, pause);
         if (parts.live.origin() !== written) write();

@@ -1,4 +1,4 @@
-import { createStore, delMany, entries, get, setMany, type UseStore } from 'idb-keyval';
+import { createStore, delMany, entries, get, promisifyRequest, type UseStore } from 'idb-keyval';
 
 /** The work last written in any tab of the browser: what a new tab begins with. */
 const newest = 'session';
@@ -80,13 +80,13 @@ export const keep: Keep = {
     return get<unknown>(newest, opened());
   },
   write: async (value) =>
-    setMany(
-      [
-        [ownKey(), value],
-        [newest, value],
-      ],
-      opened(),
-    ),
+    opened()('readwrite', (kept) => {
+      kept.put(value, ownKey());
+      kept.put(value, newest);
+      // Asked for here, it is done even if the page is gone by then.
+      kept.transaction.commit();
+      return promisifyRequest(kept.transaction);
+    }),
   writeLast: (text) => writeText('sessionStorage', lastKey, text) && writeText('localStorage', lastKey, text),
   readLast: () => readText('sessionStorage', lastKey) ?? '',
 };

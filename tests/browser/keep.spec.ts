@@ -28,6 +28,22 @@ test('what was typed just before the page is left is not lost', async ({ page })
   await expect(fieldOf(page, 'Wage')).toHaveValue('16.25');
 });
 
+test('nor is a file that was opened just before', async ({ page }) => {
+  await openApp(page);
+  await page.evaluate(() => {
+    const watcher = new MutationObserver(() => {
+      if (document.querySelector('h1')?.textContent.startsWith('Does a nursery pay?') !== true) return;
+      watcher.disconnect();
+      location.reload();
+    });
+    watcher.observe(document.body, { childList: true, characterData: true, subtree: true });
+  });
+  const left = page.waitForEvent('load');
+  await chooseFile(page, csvFile('nursery.csv', nursery));
+  await left;
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Does a nursery pay?');
+});
+
 test('two tabs keep their work apart, and a new one goes on with the newest', async ({ page, context }) => {
   await openNursery(page);
   await fieldOf(page, 'Wage').fill('16.25');

@@ -14,11 +14,12 @@ class Storage implements Keep {
   readonly written: Session[] = [];
   last = '';
   broken = false;
+  slow = false;
   read = () => Promise.resolve(this.written.at(-1));
   write = (value: unknown) => {
     if (this.broken) return Promise.reject(new Error('the disk is full'));
     this.written.push(value as Session);
-    return Promise.resolve();
+    return this.slow ? new Promise<void>(() => undefined) : Promise.resolve();
   };
   writeLast = (text: string) => {
     this.last = text;
@@ -78,6 +79,26 @@ test('what was typed just before the page is left is written at once', () => {
   live.edit(wage('16'));
   dispatchEvent(new Event('pagehide'));
   expect(JSON.parse(storage.last)).toMatchObject({ opened: 1, changes: [[3, 'formula', '16']] });
+});
+
+test('and so is what the storage has been given and not confirmed yet', async () => {
+  const storage = new Storage();
+  storage.slow = true;
+  const { live } = start(storage);
+  live.edit(wage('16'));
+  await vi.advanceTimersByTimeAsync(1000);
+  expect(storage.written.at(-1)!.changes).toEqual([[3, 'formula', '16']]);
+  dispatchEvent(new Event('pagehide'));
+  expect(JSON.parse(storage.last)).toMatchObject({ opened: 1, changes: [[3, 'formula', '16']] });
+});
+
+test('a page that is left with all confirmed writes nothing more', async () => {
+  const { live, storage } = start();
+  live.edit(wage('16'));
+  await vi.advanceTimersByTimeAsync(1000);
+  const { length } = storage.written;
+  dispatchEvent(new Event('pagehide'));
+  expect([storage.last, storage.written.length]).toEqual(['', length]);
 });
 
 test('a storage that fails is said, and one that works again too', async () => {

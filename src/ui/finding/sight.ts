@@ -2,7 +2,7 @@ import { batch, createEffect, createSignal, onCleanup, type Accessor } from 'sol
 
 const always = (): boolean => true;
 
-/** Who is told whether an element is in sight. */
+/** Who is told whether an element is in sight: one for each element. */
 const told = new Map<Element, (inSight: boolean) => void>();
 
 /** One for all elements: the browser looks at the page once a frame and not once for each of them. */
