@@ -2,6 +2,8 @@ import { openApp } from './page';
 import { expect, test } from './quietPage';
 
 const keystrokes = 160;
+/** And outside the input's range, where a message moves as well. */
+const outside = 60;
 /** The first keystrokes, while the browser is still compiling what they run, are told apart. */
 const first = 20;
 
@@ -17,7 +19,7 @@ interface Times {
  * is timed, not the wait for one. Between keystrokes a fixed loop is timed too: how much its times differ is the
  * machine's own doing, and no frame is steadier than that.
  */
-async function timeKeystrokes(count: number): Promise<Times> {
+async function timeKeystrokes([from, count]: readonly [from: number, count: number]): Promise<Times> {
   const field = document.activeElement as HTMLInputElement;
   const rest = (ms: number): Promise<unknown> => new Promise((over) => setTimeout(over, ms));
   const frame = (): Promise<unknown> => new Promise((begins) => requestAnimationFrame(begins));
@@ -44,7 +46,7 @@ async function timeKeystrokes(count: number): Promise<Times> {
     await frame();
     frames.push(
       await timed(() => {
-        field.value = (10 + i / 10).toFixed(1);
+        field.value = (from + (i % 60) / 10).toFixed(1);
         field.dispatchEvent(new InputEvent('input', { bubbles: true }));
         return painted();
       }),
@@ -64,10 +66,11 @@ test('a keystroke moves headlines, rows and the chart; how soon they are drawn i
   await expect(page.getByText('Drawing')).toHaveCount(0);
   await page.getByRole('textbox', { name: /^Move a plant/ }).focus();
   const before = await page.locator('.headlines').innerText();
-  const { frames, loops } = await page.evaluate(timeKeystrokes, keystrokes);
+  const { frames, loops } = await page.evaluate(timeKeystrokes, [10, keystrokes] as const);
+  const beyond = await page.evaluate(timeKeystrokes, [17, outside] as const);
   const told =
-    `a frame with a keystroke: ${spread(frames.slice(first))}; the first ${first}: ${spread(frames.slice(0, first))}` +
-    ` (one frame is 16.7 ms); a fixed loop between them: ${spread(loops)}`;
+    `a frame with a keystroke: ${spread(frames.slice(first))}; the first ${first}: ${spread(frames.slice(0, first))};` +
+    ` outside the range: ${spread(beyond.frames)} (one frame is 16.7 ms); a fixed loop between them: ${spread(loops)}`;
   info.annotations.push({ type: 'speed', description: told });
   console.log(told);
   expect(await page.locator('.headlines').innerText()).not.toBe(before);

@@ -38,7 +38,7 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
         <Row
           line={line}
           varied={props.varied}
-          faults={props.faults.get(line.row) ?? none}
+          faults={props.faults(line.row)}
           near={props.group.name === '' || inSight()}
         />
       )}

@@ -1,4 +1,4 @@
-import { createMemo, For, Show, type JSX } from 'solid-js';
+import { createMemo, createSelector, For, Show, type JSX } from 'solid-js';
 import type { Problem } from '../../core/problem';
 import { Cautions } from '../beds/Cautions';
 import { LessonPrint } from '../lesson/LessonPrint';
@@ -13,10 +13,12 @@ import { varying } from './varying';
 /** Rows from which on only those near the screen are put on the page. */
 const manyRows = 400;
 
-/** The faults by the row that they stand in. */
-export type RowFaults = ReadonlyMap<number, readonly Problem[]>;
+/** The faults of a row; wakes its reader only if the row has or had any. */
+export type RowFaults = (row: number) => readonly Problem[];
 
-function byRow(faults: readonly Problem[]): RowFaults {
+const none: readonly Problem[] = [];
+
+function byRow(faults: readonly Problem[]): ReadonlyMap<number, readonly Problem[]> {
   const rows = new Map<number, Problem[]>();
   for (const fault of faults) rows.set(fault.where.row, [...(rows.get(fault.where.row) ?? []), fault]);
   return rows;
@@ -37,6 +39,8 @@ export function Numbers(): JSX.Element {
     equals: (a, b) => a.size === b.size && [...a].every((id) => b.has(id)),
   });
   const faultsByRow = createMemo(() => byRow(live.faults()));
+  const isFaulty = createSelector(faultsByRow, (row: number, faulty) => faulty.has(row));
+  const faults = (row: number): readonly Problem[] => (isFaulty(row) ? (faultsByRow().get(row) ?? none) : none);
   const topics = createMemo(() => cautionTopics(cells()));
   const isLong = createMemo(() => lines().length > manyRows);
   return (
@@ -56,7 +60,7 @@ export function Numbers(): JSX.Element {
       <Show when={lines().some((line) => line.kind !== 'text')} fallback={<NoEntries />}>
         <Show when={shown().length > 0} fallback={<NothingFound />}>
           <For each={shown()}>
-            {(group) => <GroupOfRows group={group} varied={varied()} faults={faultsByRow()} lazy={isLong()} />}
+            {(group) => <GroupOfRows group={group} varied={varied()} faults={faults} lazy={isLong()} />}
           </For>
         </Show>
       </Show>
