@@ -1,7 +1,7 @@
 import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { readIsoDate } from '../../trade/civilDate';
 import { Choices, type Option } from '../finding/Choices';
-import { Sentence } from '../finding/Sentence';
+import { FindingText } from '../finding/FindingText';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
@@ -104,14 +104,7 @@ function Answer(props: AnswerProps): JSX.Element {
   return (
     <>
       <div class="said" aria-live="polite">
-        <p class="finding">
-          <Sentence phrase={found().main} />
-        </p>
-        <Show when={found().more.length > 0}>
-          <p>
-            <Sentence phrase={found().more} />
-          </p>
-        </Show>
+        <FindingText main={found().main} more={found().more} />
       </div>
       <Faults faults={look().faults} cells={props.asked.cells} quiet={false} goTo={props.goTo} />
       <StageTable look={look()} goTo={props.goTo} />

@@ -3,7 +3,7 @@ import { numberToText } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { Choices } from '../finding/Choices';
 import { sentences, textOf } from '../finding/phrase';
-import { Sentence } from '../finding/Sentence';
+import { FindingText } from '../finding/FindingText';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
 import { printedUnit } from '../printedUnit';
@@ -64,14 +64,7 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
   return (
     <>
       <div class="said" aria-live="polite">
-        <p class="finding">
-          <Sentence phrase={words().main} />
-        </p>
-        <Show when={words().more.length > 0}>
-          <p>
-            <Sentence phrase={words().more} />
-          </p>
-        </Show>
+        <FindingText main={words().main} more={words().more} />
       </div>
       <Show when={settings.view() !== 'alone'}>
         <Choices legend="Draw" options={views} chosen={settings.view()} choose={(view) => settings.setView(view)} />

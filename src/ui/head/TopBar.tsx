@@ -1,5 +1,6 @@
 import { createSignal, For, Show, type JSX } from 'solid-js';
 import type { Kept } from '../autosave';
+import { FilePicker } from '../FilePicker';
 import { schemes, type Scheme } from '../scheme';
 import { shippedModels, type ShippedModel } from '../shippedModels';
 import { useWork } from '../work';
@@ -44,28 +45,9 @@ export function TopBar(props: TopBarProps): JSX.Element {
 }
 
 function FileCommands(props: TopBarProps): JSX.Element {
-  let picker: HTMLInputElement | undefined;
-  const pick = (): void => {
-    const file = picker?.files?.[0];
-    if (file !== undefined) props.onFile(file);
-    if (picker !== undefined) picker.value = '';
-  };
   return (
     <div class="file-commands">
-      <button type="button" class="word" onClick={() => picker?.click()}>
-        Open a file
-      </button>
-      <input
-        type="file"
-        class="heard"
-        tabindex="-1"
-        aria-hidden="true"
-        accept=".csv,text/csv,text/plain"
-        ref={(input) => {
-          picker = input;
-        }}
-        onChange={pick}
-      />
+      <FilePicker label="Open a file" onFile={props.onFile} />
       <Dropdown class="models" summary="Models">
         <p class="quiet">Each answers a question on an invented farm.</p>
         <For each={shippedModels}>

@@ -1,6 +1,7 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import type { Phrase } from '../finding/phrase';
+import { FindingText } from '../finding/FindingText';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
@@ -68,14 +69,7 @@ function DriverRows(props: DriversProps): JSX.Element {
   const remark = createMemo(() => props.remark?.(drivers()) ?? []);
   return (
     <>
-      <p class="finding">
-        <Sentence phrase={driversSentence(drivers())} />
-      </p>
-      <Show when={remark().length > 0}>
-        <p>
-          <Sentence phrase={remark()} />
-        </p>
-      </Show>
+      <FindingText main={driversSentence(drivers())} more={remark()} />
       <p class="key">
         <span>
           <span class="swatch alone" aria-hidden="true" /> alone: the share of the spread that goes away once you know

@@ -38,7 +38,7 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
         <Row
           line={line}
           varied={props.varied}
-          faults={props.faults(line.row)}
+          faults={props.faults(line.row) ?? none}
           near={props.group.name === '' || inSight()}
         />
       )}

@@ -13,10 +13,8 @@ import { varying } from './varying';
 /** Rows from which on only those near the screen are put on the page. */
 const manyRows = 400;
 
-/** The faults of a row; wakes its reader only if the row has or had any. */
-export type RowFaults = (row: number) => readonly Problem[];
-
-const none: readonly Problem[] = [];
+/** The faults of a row, if any; wakes its reader only if the row has or had any. */
+export type RowFaults = (row: number) => readonly Problem[] | undefined;
 
 function byRow(faults: readonly Problem[]): ReadonlyMap<number, readonly Problem[]> {
   const rows = new Map<number, Problem[]>();
@@ -40,7 +38,7 @@ export function Numbers(): JSX.Element {
   });
   const faultsByRow = createMemo(() => byRow(live.faults()));
   const isFaulty = createSelector(faultsByRow, (row: number, faulty) => faulty.has(row));
-  const faults = (row: number): readonly Problem[] => (isFaulty(row) ? (faultsByRow().get(row) ?? none) : none);
+  const faults: RowFaults = (row) => (isFaulty(row) ? faultsByRow().get(row) : undefined);
   const topics = createMemo(() => cautionTopics(cells()));
   const isLong = createMemo(() => lines().length > manyRows);
   return (

@@ -1,6 +1,6 @@
 import { createMemo, Show, type JSX } from 'solid-js';
 import { sentences, textOf } from '../finding/phrase';
-import { Sentence } from '../finding/Sentence';
+import { FindingText } from '../finding/FindingText';
 import { Cautions } from '../beds/Cautions';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
@@ -75,14 +75,7 @@ function Finding(props: FoundProps): JSX.Element {
   const more = createMemo(() => moreTold(props.found, props.asked, here));
   return (
     <div class="said" aria-live="polite">
-      <p class="finding">
-        <Sentence phrase={main()} />
-      </p>
-      <Show when={more().length > 0}>
-        <p>
-          <Sentence phrase={more()} />
-        </p>
-      </Show>
+      <FindingText main={main()} more={more()} />
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { Show, type JSX } from 'solid-js';
+import { FilePicker } from '../FilePicker';
 import { download } from '../saving';
 import type { Choice } from '../screen';
 import { trialsName, usualName, type KeptTrials } from './keptTrials';
@@ -12,33 +13,13 @@ const invented = 'transplant-trials.csv';
 
 /** Opens, loads and saves trials. */
 export function TrialsButtons(props: TrialsProps): JSX.Element {
-  let picker: HTMLInputElement | undefined;
-  const pick = (): void => {
-    const file = picker?.files?.[0];
-    if (file !== undefined) void props.kept.open(file);
-    if (picker !== undefined) picker.value = '';
-  };
   const loadInvented = async (): Promise<void> => {
     const { default: text } = await import('../../../models/trials/transplant-trials.csv?raw');
     props.kept.replace(text, invented, 'The invented trials of Tern Sluice are open.');
   };
   return (
     <div class="timing-buttons">
-      <button type="button" class="word" onClick={() => picker?.click()}>
-        Open trials (CSV)
-      </button>
-      <input
-        type="file"
-        class="heard"
-        tabindex="-1"
-        aria-hidden="true"
-        accept=".csv,text/csv,text/plain"
-        data-trials
-        ref={(input) => {
-          picker = input;
-        }}
-        onChange={pick}
-      />
+      <FilePicker label="Open trials (CSV)" onFile={(file) => void props.kept.open(file)} />
       <button type="button" class="word" onClick={() => void loadInvented()}>
         Load invented trials
       </button>

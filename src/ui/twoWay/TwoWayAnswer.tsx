@@ -1,10 +1,10 @@
-import { createMemo, Show, type JSX } from 'solid-js';
+import { createMemo, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { surfaceOf } from '../../study/grid';
 import { capital } from '../breakeven/answer';
 import { Behind } from '../finding/Behind';
 import { sentences, textOf } from '../finding/phrase';
-import { Sentence } from '../finding/Sentence';
+import { FindingText } from '../finding/FindingText';
 import { spoken } from '../finding/spoken';
 import { here } from '../here';
 import { edgeText } from './edgeText';
@@ -72,14 +72,7 @@ export function TwoWayAnswer(props: TwoWayAnswerProps): JSX.Element {
   return (
     <>
       <div class="heat-said">
-        <p class="finding">
-          <Sentence phrase={words().main} />
-        </p>
-        <Show when={words().more.length > 0}>
-          <p>
-            <Sentence phrase={words().more} />
-          </p>
-        </Show>
+        <FindingText main={words().main} more={words().more} />
       </div>
       <HeatChart
         drawing={drawing()}

@@ -11,7 +11,7 @@ import { LineKey } from '../finding/LineKey';
 import { LinesChart } from '../finding/LinesChart';
 import { namesAmong } from '../finding/named';
 import { sentences, textOf } from '../finding/phrase';
-import { Sentence } from '../finding/Sentence';
+import { FindingText } from '../finding/FindingText';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
 import { printedUnit } from '../printedUnit';
@@ -96,14 +96,7 @@ function Lines(props: LinesProps): JSX.Element {
   return (
     <>
       <div class="said" aria-live="polite">
-        <p class="finding">
-          <Sentence phrase={told().main} />
-        </p>
-        <Show when={told().more.length > 0}>
-          <p>
-            <Sentence phrase={told().more} />
-          </p>
-        </Show>
+        <FindingText main={told().main} more={told().more} />
       </div>
       <Show when={lines().length > 0}>
         <LinesChart

@@ -1,6 +1,6 @@
 import { createMemo, createSignal, Show, type JSX } from 'solid-js';
 import { sentences, textOf } from '../finding/phrase';
-import { Sentence } from '../finding/Sentence';
+import { FindingText } from '../finding/FindingText';
 import { here } from '../here';
 import { finding, type Asked } from './finding';
 import { commonDecimals, resultUnit, rowsOf } from './rows';
@@ -35,14 +35,7 @@ export function TornadoView(props: TornadoViewProps): JSX.Element {
       </Show>
       <Show when={props.tornado.share === 1}>
         <div class="said" aria-live="polite">
-          <p class="finding">
-            <Sentence phrase={found().main} />
-          </p>
-          <Show when={found().more.length > 0}>
-            <p>
-              <Sentence phrase={found().more} />
-            </p>
-          </Show>
+          <FindingText main={found().main} more={found().more} />
         </div>
       </Show>
       <Show when={bars().length > 0}>
