@@ -110,7 +110,8 @@ test('many bars show the first eight until all are asked for', async ({ page }) 
   await screen(page)
     .getByRole('button', { name: /^Show all/ })
     .click();
-  expect(await bars(page).count()).toBeGreaterThan(20);
+  // The bars are worked out in slices, of which a busy machine needs more than one.
+  await expect.poll(() => bars(page).count()).toBeGreaterThan(20);
   await screen(page).getByRole('button', { name: 'Show the first 8 only' }).click();
   await expect(bars(page)).toHaveCount(8);
 });

@@ -39,8 +39,8 @@ export function runSlice(stage: Stage, now: () => number = () => performance.now
 
 /** Work between frames, of which the newest counts: it ends with the component that asks for it. */
 export interface Background {
-  /** Runs stages one after the other, slice by slice, after a short pause. */
-  start(stages: readonly Stage[]): void;
+  /** Runs stages one after the other, slice by slice, after a wait in milliseconds: a short pause unless told. */
+  start(stages: readonly Stage[], wait?: number): void;
   stop(): void;
 }
 
@@ -55,9 +55,9 @@ export function createBackground(): Background {
   };
   onCleanup(stop);
   return {
-    start: (stages) => {
+    start: (stages, wait = pause) => {
       stop();
-      later(stages, pause);
+      later(stages, wait);
     },
     stop,
   };

@@ -1,6 +1,7 @@
 import { createEffect, createMemo, createSignal, type Accessor } from 'solid-js';
 import type { Question } from '../../model/response';
 import { createBackground, runSlice, stageOf } from '../finding/background';
+import { pause } from '../finding/pause';
 import { exactBars, inOrder, quickBars, type Progress, type ShownBar } from './bars';
 
 /** A tornado as far as it has come. */
@@ -13,8 +14,8 @@ export interface ShownTornado {
   readonly exact: boolean;
 }
 
-/** Something that was worked out later, with the question it was worked out for. */
-interface Later {
+/** A tornado with the question that it answers. */
+interface Answer {
   readonly of: Question | undefined;
   readonly tornado: ShownTornado;
 }
@@ -37,31 +38,56 @@ function begin(question: Question): { tornado: ShownTornado; rest: Iterator<Prog
   return { tornado, rest, done };
 }
 
+/** Whether two questions ask for the same result of the same plans: the numbers it is made from may differ. */
+function asksForSame({ view: a }: Question, { view: b }: Question): boolean {
+  return (
+    a.model.cells[a.result] === b.model.cells[b.result] &&
+    a.plan.name === b.plan.name &&
+    a.against?.name === b.against?.name
+  );
+}
+
 /**
  * The tornado of a question: in float64 in the turn in which the question changes, as far as one slice goes; the rest
- * and the exact numbers follow in the background.
+ * follows at once, and the exact numbers in the background. While the rest is missing, the last whole tornado of the
+ * same result stands: a machine that is busy for a moment would have bars vanish and come back.
  */
 export function createTornado(ask: Accessor<Question | undefined>): Accessor<ShownTornado> {
   const first = createMemo(() => {
     const of = ask();
     return { of, begun: of && begin(of) };
   });
-  const [later, setLater] = createSignal<Later>();
+  const [later, setLater] = createSignal<Answer>();
   const background = createBackground();
   createEffect(() => {
     const { of, begun } = first();
     background.stop();
     if (of === undefined || begun === undefined) return;
-    const quick = stageOf(begun.rest, (progress) => setLater({ of, tornado: shownOf(progress, false) }));
     const exact = stageOf(exactBars(of), (progress, done) => {
       if (done) setLater({ of, tornado: shownOf(progress, true) });
     });
-    background.start(begun.done ? [exact] : [quick, exact]);
+    if (begun.done) {
+      background.start([exact]);
+      return;
+    }
+    const toldFrom = performance.now() + pause;
+    const quick = stageOf(begun.rest, (progress, done) => {
+      if (done || performance.now() >= toldFrom) setLater({ of, tornado: shownOf(progress, false) });
+      if (done) background.start([exact]);
+    });
+    background.start([quick], 0);
   });
-  const shown = createMemo(() => {
-    const { of, begun } = first();
-    const followed = later();
-    return followed !== undefined && followed.of === of ? followed.tornado : (begun?.tornado ?? nothing);
-  });
-  return shown;
+  const shown = createMemo<Answer>(
+    (before) => {
+      const { of, begun } = first();
+      const followed = later();
+      if (followed !== undefined && followed.of === of) return followed;
+      if (of === undefined || begun === undefined) return { of, tornado: nothing };
+      const stands = before.tornado.share === 1 && before.of !== undefined && asksForSame(before.of, of);
+      return !begun.done && stands ? before : { of, tornado: begun.tornado };
+    },
+    { of: undefined, tornado: nothing },
+  );
+  const tornado = createMemo(() => shown().tornado);
+  return tornado;
 }
