@@ -159,17 +159,18 @@ function SchemeChoice(props: { scheme: Scheme; onScheme: (scheme: Scheme) => voi
   );
 }
 
+/** When the work was kept. Its place is held before the first time, so that the page does not move then. */
 function KeptNote(props: { kept: Kept }): JSX.Element {
   const text = (): string => {
     if (props.kept.state === 'failed') {
       return `Not kept on this machine: ${props.kept.reason}. Save a file before you leave.`;
     }
-    if (props.kept.state === 'not yet') return '';
-    const time = props.kept.at.toLocaleTimeString(navigator.language, { hour: '2-digit', minute: '2-digit' });
+    const at = props.kept.state === 'kept' ? props.kept.at : new Date();
+    const time = at.toLocaleTimeString(navigator.language, { hour: '2-digit', minute: '2-digit' });
     return `Kept on this machine at ${time}`;
   };
   return (
-    <p class="kept" classList={{ fault: props.kept.state === 'failed' }}>
+    <p class="kept" data-state={props.kept.state}>
       {text()}
     </p>
   );
