@@ -39,11 +39,6 @@ export default defineConfig(
       'no-restricted-syntax': ['error', { selector: 'ExportDefaultDeclaration', message: 'Named exports only.' }],
     },
   },
-  {
-    // Markup takes a line for each attribute.
-    files: ['src/**/*.tsx'],
-    rules: { 'max-lines-per-function': ['error', { max: 80, skipBlankLines: true, skipComments: true }] },
-  },
   { files: ['src/{core,formula,model,trade,study,files,ui}/**/*.{ts,tsx}'], rules: { 'no-console': 'error' } },
   {
     files: ['src/main.tsx', 'src/ui/**/*.{ts,tsx}', 'tests/ui/**/*.tsx'],

@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, Show, type Accessor, type JSX } from 'solid-js';
 import { createAutosave } from './autosave';
 import type { Beginning } from './begin';
 import { createChoice, type KeptChoice } from './choice';
@@ -23,7 +23,7 @@ import { createScheme } from './scheme';
 import { listenForLinks } from './sharedLink';
 import { Side } from './Side';
 import { listenForSteps } from './shortcuts';
-import { WorkContext, type Work } from './work';
+import { useWork, WorkContext, type Work } from './work';
 
 /** Brings back what was kept beside the model itself. */
 function restore({ session }: Beginning, drafts: Drafts, choice: KeptChoice): void {
@@ -87,6 +87,18 @@ function createParts(beginning: Beginning): Parts {
   return { work, desk: createDesk(live, drafts), question, setQuestion };
 }
 
+/** The question that stands beside the numbers, or would: the one asked last. */
+function createSide({ choice }: Work, question: Accessor<Question>): Accessor<Question> {
+  const [side, setSide] = createSignal<Question>(question() === 'numbers' ? usualSide : question());
+  createEffect(() => {
+    const shown = question();
+    if (shown === 'numbers') return;
+    setSide(shown);
+    if (shown !== 'method') choice.setSetting('side', shown);
+  });
+  return side;
+}
+
 /** The page once there is a model: title, headlines, numbers and the question beside them. */
 export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element {
   // A page begins once.
@@ -98,14 +110,8 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
   const wide = createScreenMedia(roomForBoth);
   const hovering = listenForDrop((file) => void desk.open(file));
   listenForLinks(desk.openLink);
-  const [side, setSide] = createSignal<Question>(question() === 'numbers' ? usualSide : question());
+  const side = createSide(work, question);
   const asked = createMemo(() => questionsFor(work.live.shape()));
-  createEffect(() => {
-    const shown = question();
-    if (shown === 'numbers') return;
-    setSide(shown);
-    if (shown !== 'method') work.choice.setSetting('side', shown);
-  });
   listenForSteps(work.live);
   createEffect(() => {
     const { title } = work.live.shape();
@@ -130,19 +136,7 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
       <main>
         <Title />
         <Headlines />
-        <div class="halves">
-          <div class="numbers-half" classList={{ off: !wide() && question() !== 'numbers' }}>
-            <Numbers />
-          </div>
-          <Show when={wide() || question() !== 'numbers'}>
-            <div class="side-half" style={{ '--covered': `${work.covered.height()}px` }}>
-              <Show when={wide()}>
-                <Questions chosen={side()} among={asked().filter((key) => key !== 'numbers')} onChoose={setQuestion} />
-              </Show>
-              <Side question={wide() ? side() : question()} />
-            </div>
-          </Show>
-        </div>
+        <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
         <footer class="foot">
           <HowWorked choice={work.choice} entry="">
             How everything is worked out
@@ -152,19 +146,57 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
       <Show when={!wide()}>
         <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
       </Show>
-      <Show when={work.spot.wayBack.to()} keyed>
-        {(label) => (
-          <button type="button" class="word way-back" onClick={() => work.spot.wayBack.go()}>
-            Back to {label}
-          </button>
-        )}
-      </Show>
+      <WayBack />
       <Show when={hovering()}>
         <div class="drop-here" aria-hidden="true">
           <p>Drop the file to open it</p>
         </div>
       </Show>
     </WorkContext.Provider>
+  );
+}
+
+interface HalvesProps {
+  /** Whether there is room for both halves. */
+  readonly wide: boolean;
+  readonly question: Question;
+  readonly side: Question;
+  readonly among: readonly Question[];
+  readonly onChoose: (question: Question) => void;
+}
+
+/** The numbers and the question beside them, or one of the two. */
+function Halves(props: HalvesProps): JSX.Element {
+  const { covered } = useWork();
+  const beside = (): readonly Question[] => props.among.filter((key) => key !== 'numbers');
+  return (
+    <div class="halves">
+      <div class="numbers-half" classList={{ off: !props.wide && props.question !== 'numbers' }}>
+        <Numbers />
+      </div>
+      <Show when={props.wide || props.question !== 'numbers'}>
+        <div class="side-half" style={{ '--covered': `${covered.height()}px` }}>
+          <Show when={props.wide}>
+            <Questions chosen={props.side} among={beside()} onChoose={props.onChoose} />
+          </Show>
+          <Side question={props.wide ? props.side : props.question} />
+        </div>
+      </Show>
+    </div>
+  );
+}
+
+/** Back to where somebody came from by a link. */
+function WayBack(): JSX.Element {
+  const { wayBack } = useWork().spot;
+  return (
+    <Show when={wayBack.to()} keyed>
+      {(label) => (
+        <button type="button" class="word way-back" onClick={() => wayBack.go()}>
+          Back to {label}
+        </button>
+      )}
+    </Show>
   );
 }
 

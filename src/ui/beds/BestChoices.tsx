@@ -34,30 +34,7 @@ export function BestChoices(props: BestChoicesProps): JSX.Element {
   ];
   return (
     <>
-      <div class="asking">
-        <Chooser
-          label="Result"
-          groups={props.groups}
-          chosen={props.result.name}
-          choose={(name) => props.choice.setResult(name)}
-        />
-        <Show when={props.picked.option.times.length > 1}>
-          <Chooser
-            label="Time by"
-            groups={[{ heading: 'Time', cells: props.picked.option.times.map(({ cell }) => cell) }]}
-            chosen={props.picked.time.cell.name}
-            choose={(name) => set('time', name)}
-          />
-        </Show>
-        <Show when={props.picked.option.densities.length > 1}>
-          <Chooser
-            label="Density by"
-            groups={[{ heading: 'Density', cells: props.picked.option.densities }]}
-            chosen={props.picked.density.name}
-            choose={(name) => set('density', name)}
-          />
-        </Show>
-      </div>
+      <BestEntries {...props} set={set} />
       <Show when={props.canCompare}>
         <Choices
           legend="Look at"
@@ -95,5 +72,35 @@ export function BestChoices(props: BestChoicesProps): JSX.Element {
         choose={(way) => set(`way ${props.result.name}`, way)}
       />
     </>
+  );
+}
+
+/** Of which result, and by which entries where there are several. */
+function BestEntries(props: BestChoicesProps & { set: (key: string, text: string) => void }): JSX.Element {
+  return (
+    <div class="asking">
+      <Chooser
+        label="Result"
+        groups={props.groups}
+        chosen={props.result.name}
+        choose={(name) => props.choice.setResult(name)}
+      />
+      <Show when={props.picked.option.times.length > 1}>
+        <Chooser
+          label="Time by"
+          groups={[{ heading: 'Time', cells: props.picked.option.times.map(({ cell }) => cell) }]}
+          chosen={props.picked.time.cell.name}
+          choose={(name) => props.set('time', name)}
+        />
+      </Show>
+      <Show when={props.picked.option.densities.length > 1}>
+        <Chooser
+          label="Density by"
+          groups={[{ heading: 'Density', cells: props.picked.option.densities }]}
+          chosen={props.picked.density.name}
+          choose={(name) => props.set('density', name)}
+        />
+      </Show>
+    </div>
   );
 }

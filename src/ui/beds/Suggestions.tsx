@@ -48,18 +48,7 @@ export function Suggestions(props: SuggestionsProps): JSX.Element {
     <>
       <div class="tried" role="status">
         <Show when={standing()} keyed>
-          {({ told }) => (
-            <p>
-              <Sentence phrase={told} />{' '}
-              <button
-                type="button"
-                class="link"
-                ref={(button) => queueMicrotask(() => button.focus())}
-                onClick={() => props.live.undo()}>
-                Take it back
-              </button>
-            </p>
-          )}
+          {({ told }) => <TriedTold told={told} onTakeBack={() => props.live.undo()} />}
         </Show>
       </div>
       <Show
@@ -86,6 +75,22 @@ export function Suggestions(props: SuggestionsProps): JSX.Element {
         </p>
       </Show>
     </>
+  );
+}
+
+/** What was tried, and the way back, which has the focus. */
+function TriedTold(props: { told: Phrase; onTakeBack: () => void }): JSX.Element {
+  return (
+    <p>
+      <Sentence phrase={props.told} />{' '}
+      <button
+        type="button"
+        class="link"
+        ref={(button) => queueMicrotask(() => button.focus())}
+        onClick={() => props.onTakeBack()}>
+        Take it back
+      </button>
+    </p>
   );
 }
 

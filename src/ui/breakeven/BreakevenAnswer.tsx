@@ -14,6 +14,7 @@ import { BreakevenTables } from './BreakevenTables';
 import type { Lines, Subject } from './lines';
 import { NumberField } from './NumberField';
 import { RangeFields } from './RangeFields';
+import type { Stretch } from './sample';
 import { createSettings } from './settings';
 import { createStudy, type StudyOf } from './shownStudy';
 import { told, type Matter } from './told';
@@ -75,20 +76,7 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
         looked={settings.looked()}
         label={textOf(sentences(words().main, words().more))}
       />
-      <div class="settings">
-        <NumberField
-          label="target"
-          unit={printedUnit(props.result.unitText)}
-          text={numberToText(settings.target())}
-          onNumber={(text) => settings.setTarget(text)}
-        />
-        <RangeFields
-          lookedAt={settings.range()}
-          unit={printedUnit(props.input.unitText)}
-          drawn={study.quick().drawn}
-          onEnd={(end, text) => settings.setEnd(end, text)}
-        />
-      </div>
+      <BreakevenSettings {...props} settings={settings} drawn={study.quick().drawn} />
       <BreakevenTables matter={matter()} quick={study.quick()} looked={settings.looked()} exact={study.exact()} />
       <HowWorked choice={props.choice} entry="breakeven" />
       <TwoWay
@@ -98,5 +86,31 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
         range={settings.range().own ? settings.range().range : undefined}
       />
     </>
+  );
+}
+
+interface SettingsProps extends BreakevenAnswerProps {
+  readonly settings: ReturnType<typeof createSettings>;
+  /** The part that is drawn. */
+  readonly drawn: Stretch;
+}
+
+/** The target, and the ends between which the input is drawn. */
+function BreakevenSettings(props: SettingsProps): JSX.Element {
+  return (
+    <div class="settings">
+      <NumberField
+        label="target"
+        unit={printedUnit(props.result.unitText)}
+        text={numberToText(props.settings.target())}
+        onNumber={(text) => props.settings.setTarget(text)}
+      />
+      <RangeFields
+        lookedAt={props.settings.range()}
+        unit={printedUnit(props.input.unitText)}
+        drawn={props.drawn}
+        onEnd={(end, text) => props.settings.setEnd(end, text)}
+      />
+    </div>
   );
 }

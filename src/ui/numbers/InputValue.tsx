@@ -79,12 +79,17 @@ export function InputValue(props: InputValueProps): JSX.Element {
         )}
       </Show>
       <Show when={field.problem()}>
-        {(problem) => (
-          <p class="message fault" id={faultId}>
-            {problem().message} <span class="stands">{here.written(props.content.text)} stands.</span>
-          </p>
-        )}
+        {(problem) => <TypedFault id={faultId} message={problem().message} stands={props.content.text} />}
       </Show>
     </div>
+  );
+}
+
+/** What is wrong with a typed text, and the number that stands. */
+function TypedFault(props: { id: string; message: string; stands: string }): JSX.Element {
+  return (
+    <p class="message fault" id={props.id}>
+      {props.message} <span class="stands">{here.written(props.stands)} stands.</span>
+    </p>
   );
 }

@@ -37,13 +37,8 @@ export function RangeMark(props: RangeMarkProps): JSX.Element {
   let track: HTMLDivElement | undefined;
   let mark: HTMLDivElement | undefined;
   const step = createMemo(() => stepOf(props.range, props.step));
-  const share = createMemo(() => shareOf(props.range, props.value));
   const outside = createMemo(() => isOutside(props.range, props.value));
-  const shown = (value: Decimal): string => here.written(numberToText(value));
-  const spoken = (): string => {
-    const remark = outside() ? ', outside its range' : '';
-    return `${shown(props.value)} ${props.unit}`.trim() + remark;
-  };
+  const end = (value: Decimal): string => here.written(numberToText(value));
   const follow = (event: PointerEvent): void => {
     if (track === undefined || mark?.hasPointerCapture(event.pointerId) !== true) return;
     const value = valueAt(props.range, step(), shareUnder(event, track));
@@ -56,49 +51,62 @@ export function RangeMark(props: RangeMarkProps): JSX.Element {
     mark?.setPointerCapture(event.pointerId);
     follow(event);
   };
-  const onKeyDown = (event: KeyboardEvent): void => {
-    const move = event.ctrlKey || event.metaKey || event.altKey ? undefined : keys[event.key];
-    if (move === undefined) return;
-    event.preventDefault();
-    const value = move(props.range, props.value, step());
-    if (!value.eq(props.value)) props.onMove(value);
-  };
   return (
     <div class="range" classList={{ outside: outside() }}>
       <span class="range-end" aria-hidden="true">
-        {shown(props.range.low)}
+        {end(props.range.low)}
       </span>
       <div
         class="range-track"
-        ref={(div) => {
-          track = div;
-        }}
+        ref={track}
         onPointerDown={onPointerDown}
         onPointerMove={follow}
         onPointerUp={() => props.onRest()}
         onPointerCancel={() => props.onRest()}>
-        <div
-          class="range-mark"
-          ref={(div) => {
-            mark = div;
-          }}
-          role="slider"
-          tabindex="0"
-          aria-label={`${props.label}, range`}
-          aria-orientation="horizontal"
-          aria-valuemin={Math.min(props.range.low.toNumber(), props.value.toNumber())}
-          aria-valuemax={Math.max(props.range.high.toNumber(), props.value.toNumber())}
-          aria-valuenow={props.value.toNumber()}
-          aria-valuetext={spoken()}
-          style={{ left: `${share() * 100}%` }}
-          onKeyDown={onKeyDown}
-          onKeyUp={() => props.onRest()}
-          onBlur={() => props.onRest()}
-        />
+        <Mark {...props} ref={mark} step={step()} outside={outside()} />
       </div>
       <span class="range-end" aria-hidden="true">
-        {shown(props.range.high)}
+        {end(props.range.high)}
       </span>
     </div>
+  );
+}
+
+interface MarkProps extends Omit<RangeMarkProps, 'step'> {
+  readonly ref: HTMLDivElement | undefined;
+  readonly step: Decimal;
+  readonly outside: boolean;
+}
+
+/** The mark on the hairline, which keys move. */
+function Mark(props: MarkProps): JSX.Element {
+  const spoken = (): string => {
+    const remark = props.outside ? ', outside its range' : '';
+    return `${here.written(numberToText(props.value))} ${props.unit}`.trim() + remark;
+  };
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const move = event.ctrlKey || event.metaKey || event.altKey ? undefined : keys[event.key];
+    if (move === undefined) return;
+    event.preventDefault();
+    const value = move(props.range, props.value, props.step);
+    if (!value.eq(props.value)) props.onMove(value);
+  };
+  return (
+    <div
+      class="range-mark"
+      ref={props.ref}
+      role="slider"
+      tabindex="0"
+      aria-label={`${props.label}, range`}
+      aria-orientation="horizontal"
+      aria-valuemin={Math.min(props.range.low.toNumber(), props.value.toNumber())}
+      aria-valuemax={Math.max(props.range.high.toNumber(), props.value.toNumber())}
+      aria-valuenow={props.value.toNumber()}
+      aria-valuetext={spoken()}
+      style={{ left: `${shareOf(props.range, props.value) * 100}%` }}
+      onKeyDown={onKeyDown}
+      onKeyUp={() => props.onRest()}
+      onBlur={() => props.onRest()}
+    />
   );
 }

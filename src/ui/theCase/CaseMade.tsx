@@ -82,21 +82,27 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
         />
       </div>
       <Limits invented={inventedTold(props.live.shape())} topics={topicsOf(props, asks())} />
-      <p class="case-buttons">
-        <button type="button" class="word" onClick={print.start}>
-          Print the case
-        </button>
-        <button
-          type="button"
-          class="word"
-          onClick={() => download(tableName(props.live.origin().name), budgetTable(props.made))}>
-          Save the budget as a table
-        </button>
-        <span class="quiet" role="status">
-          {print.isWaiting() ? 'One moment: the case is being worked out …' : ''}
-        </span>
-      </p>
+      <CaseButtons {...props} print={print} />
     </>
+  );
+}
+
+function CaseButtons(props: CaseMadeProps & { print: ReturnType<typeof createPrint> }): JSX.Element {
+  return (
+    <p class="case-buttons">
+      <button type="button" class="word" onClick={() => props.print.start()}>
+        Print the case
+      </button>
+      <button
+        type="button"
+        class="word"
+        onClick={() => download(tableName(props.live.origin().name), budgetTable(props.made))}>
+        Save the budget as a table
+      </button>
+      <span class="quiet" role="status">
+        {props.print.isWaiting() ? 'One moment: the case is being worked out …' : ''}
+      </span>
+    </p>
   );
 }
 

@@ -64,11 +64,7 @@ export function BatchLines(props: LinesProps): JSX.Element {
             </td>
           )}
         </For>
-        <td class="of-number own">
-          <Show when={batch()} fallback="–">
-            {(sound) => <>{ownText(ownSeconds(sound()), here)}</>}
-          </Show>
-        </td>
+        <td class="of-number own">{ownOf(batch())}</td>
         <td>
           <button type="button" class="link" aria-label={`Take out batch ${props.at + 1}`} onClick={takeOut}>
             take out
@@ -78,23 +74,35 @@ export function BatchLines(props: LinesProps): JSX.Element {
       <Show when={faults().wrong.length > 0 || faults().blank.length > 0 || props.below.length > 0}>
         <tr class="batch-below">
           <td colspan={props.beside.length + 3}>
-            <Show when={props.below.length > 0}>
-              <div class="rare-fields">
-                <For each={props.below}>
-                  {(column) => (
-                    <div>
-                      <span aria-hidden="true">{headOf(column)}</span>
-                      {input(column)}
-                    </div>
-                  )}
-                </For>
-              </div>
-            </Show>
+            <RareFields columns={props.below} input={input} />
             <FaultLines id={id} faults={faults()} />
           </td>
         </tr>
       </Show>
     </>
+  );
+}
+
+/** The seconds of one plant; a dash for a batch that is not counted. */
+function ownOf(batch: Batch | undefined): string {
+  return batch === undefined ? '–' : ownText(ownSeconds(batch), here);
+}
+
+/** The fields for which there is no room in the row. */
+function RareFields(props: { columns: readonly Column[]; input: (column: Column) => JSX.Element }): JSX.Element {
+  return (
+    <Show when={props.columns.length > 0}>
+      <div class="rare-fields">
+        <For each={props.columns}>
+          {(column) => (
+            <div>
+              <span aria-hidden="true">{headOf(column)}</span>
+              {props.input(column)}
+            </div>
+          )}
+        </For>
+      </div>
+    </Show>
   );
 }
 

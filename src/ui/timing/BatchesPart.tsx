@@ -43,26 +43,7 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
       <h3 id="timing-batches">Batches of {stepName(props.found.step)}</h3>
       <div ref={(element) => easel.hold(element)}>
         <table class="batches">
-          <thead>
-            <tr>
-              <th scope="col">
-                <span class="heard">number</span>
-              </th>
-              <For each={beside()}>
-                {(column) => (
-                  <th scope="col" class={`of-${column.kind}`}>
-                    {headOf(column)}
-                  </th>
-                )}
-              </For>
-              <th scope="col" class="of-number own">
-                s each
-              </th>
-              <th scope="col" class="out">
-                <span class="heard">take out</span>
-              </th>
-            </tr>
-          </thead>
+          <BatchesHead beside={beside()} />
           <tbody
             ref={(element) => {
               body = element;
@@ -93,6 +74,31 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
         is not counted. A batch that cannot be read is kept and left out.
       </p>
     </section>
+  );
+}
+
+function BatchesHead(props: { beside: readonly Column[] }): JSX.Element {
+  return (
+    <thead>
+      <tr>
+        <th scope="col">
+          <span class="heard">number</span>
+        </th>
+        <For each={props.beside}>
+          {(column) => (
+            <th scope="col" class={`of-${column.kind}`}>
+              {headOf(column)}
+            </th>
+          )}
+        </For>
+        <th scope="col" class="of-number own">
+          s each
+        </th>
+        <th scope="col" class="out">
+          <span class="heard">take out</span>
+        </th>
+      </tr>
+    </thead>
   );
 }
 

@@ -34,7 +34,6 @@ function clockText(at: number): string {
 export function WatchPart(props: WatchProps): JSX.Element {
   const watch = (): ReturnType<typeof keptWatch> => keptWatch(props.choice);
   const step = (): string => props.choice.setting(stepKey) || props.step;
-  const isNameless = (): boolean => step().trim() === '';
   const moved = (): void => queueMicrotask(() => section?.querySelector<HTMLElement>('[data-next]')?.focus());
   let section: HTMLElement | undefined;
   const start = (): void => {
@@ -58,27 +57,11 @@ export function WatchPart(props: WatchProps): JSX.Element {
     props.choose(name);
   };
   return (
-    <section
-      class="timing-watch"
-      aria-labelledby="timing-watch"
-      ref={(element) => {
-        section = element;
-      }}>
+    <section class="timing-watch" aria-labelledby="timing-watch" ref={section}>
       <h3 id="timing-watch">Time a batch</h3>
       <Switch>
         <Match when={watch().state === 'ready'}>
-          <div class="watch-line">
-            <StepField {...props} step={step()} onText={(text) => props.choice.setSetting(stepKey, text)} />
-            <button type="button" class="press" data-next disabled={isNameless()} onClick={start}>
-              Start the watch
-            </button>
-            <button type="button" class="word" disabled={isNameless()} onClick={() => enter({})}>
-              Enter a batch by hand
-            </button>
-          </div>
-          <Show when={isNameless()}>
-            <p class="hint">Name the step first.</p>
-          </Show>
+          <Ready {...props} step={step()} onStart={start} onEnter={() => enter({})} />
         </Match>
         <Match when={running(watch())}>
           {(since) => <Running since={since()} step={step()} onStop={stop} onLetGo={letGo} />}
@@ -109,6 +92,27 @@ function running(watch: ReturnType<typeof keptWatch>): number | undefined {
 
 function stopped(watch: ReturnType<typeof keptWatch>): Extract<typeof watch, { state: 'stopped' }> | undefined {
   return watch.state === 'stopped' ? watch : undefined;
+}
+
+/** Before a batch: which step, and how it is timed. */
+function Ready(props: WatchProps & { onStart: () => void; onEnter: () => void }): JSX.Element {
+  const isNameless = (): boolean => props.step.trim() === '';
+  return (
+    <>
+      <div class="watch-line">
+        <StepField {...props} onText={(text) => props.choice.setSetting(stepKey, text)} />
+        <button type="button" class="press" data-next disabled={isNameless()} onClick={() => props.onStart()}>
+          Start the watch
+        </button>
+        <button type="button" class="word" disabled={isNameless()} onClick={() => props.onEnter()}>
+          Enter a batch by hand
+        </button>
+      </div>
+      <Show when={isNameless()}>
+        <p class="hint">Name the step first.</p>
+      </Show>
+    </>
+  );
 }
 
 function StepField(props: WatchProps & { onText: (text: string) => void }): JSX.Element {

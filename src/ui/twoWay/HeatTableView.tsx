@@ -5,7 +5,7 @@ import type { Cell } from '../../model/cell';
 import type { Grid, Surface } from '../../study/grid';
 import { here } from '../here';
 import { download } from '../saving';
-import { exactRows, heatTable, tableEntries, withUnit, type Along } from './table';
+import { exactRows, heatTable, tableEntries, withUnit, type Along, type HeatTable } from './table';
 import { createWork } from '../finding/betterAnswers';
 
 /** All that a table of a result over two inputs is made from. */
@@ -59,53 +59,9 @@ function Filled(props: { ask: TableAsk; grid: Grid<Decimal>; done: boolean }): J
             </span>{' '}
             {props.ask.worseText}
           </caption>
-          <thead>
-            <tr>
-              <td class="words">{withUnit(props.ask.down.cell)} ↓</td>
-              <th scope="colgroup" colspan={table().across.length} class="words">
-                {withUnit(props.ask.across.cell)} →
-              </th>
-            </tr>
-            <tr>
-              <td />
-              <For each={table().across}>
-                {({ text, today }) => (
-                  <th scope="col">
-                    {text}
-                    <Show when={today}>
-                      <span class="today">today</span>
-                    </Show>
-                  </th>
-                )}
-              </For>
-            </tr>
-          </thead>
+          <HeatHead ask={props.ask} across={table().across} />
           <tbody>
-            <For each={table().rows}>
-              {({ head, cells }) => (
-                <tr>
-                  <th scope="row">
-                    {head.text}
-                    <Show when={head.today}>
-                      {' '}
-                      <span class="today">today</span>
-                    </Show>
-                  </th>
-                  <For each={cells}>
-                    {({ text, worse }) => (
-                      <td classList={{ worse }}>
-                        <Show when={worse}>
-                          <span class="below-mark" role="img" aria-label={props.ask.worseText}>
-                            ▼
-                          </span>{' '}
-                        </Show>
-                        {text ?? <span class="unknown">cannot be computed</span>}
-                      </td>
-                    )}
-                  </For>
-                </tr>
-              )}
-            </For>
+            <For each={table().rows}>{(row) => <HeatRow row={row} worseText={props.ask.worseText} />}</For>
           </tbody>
         </table>
       </div>
@@ -115,5 +71,57 @@ function Filled(props: { ask: TableAsk; grid: Grid<Decimal>; done: boolean }): J
         </button>
       </p>
     </>
+  );
+}
+
+function HeatHead(props: { ask: TableAsk; across: HeatTable['across'] }): JSX.Element {
+  return (
+    <thead>
+      <tr>
+        <td class="words">{withUnit(props.ask.down.cell)} ↓</td>
+        <th scope="colgroup" colspan={props.across.length} class="words">
+          {withUnit(props.ask.across.cell)} →
+        </th>
+      </tr>
+      <tr>
+        <td />
+        <For each={props.across}>
+          {({ text, today }) => (
+            <th scope="col">
+              {text}
+              <Show when={today}>
+                <span class="today">today</span>
+              </Show>
+            </th>
+          )}
+        </For>
+      </tr>
+    </thead>
+  );
+}
+
+function HeatRow(props: { row: HeatTable['rows'][number]; worseText: string }): JSX.Element {
+  return (
+    <tr>
+      <th scope="row">
+        {props.row.head.text}
+        <Show when={props.row.head.today}>
+          {' '}
+          <span class="today">today</span>
+        </Show>
+      </th>
+      <For each={props.row.cells}>
+        {({ text, worse }) => (
+          <td classList={{ worse }}>
+            <Show when={worse}>
+              <span class="below-mark" role="img" aria-label={props.worseText}>
+                ▼
+              </span>{' '}
+            </Show>
+            {text ?? <span class="unknown">cannot be computed</span>}
+          </td>
+        )}
+      </For>
+    </tr>
   );
 }

@@ -1,15 +1,16 @@
 import { createMemo, lazy, Match, Show, Switch, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
+import type { Question } from '../../model/response';
 import { AskingHead } from '../finding/AskingHead';
 import { CannotCompute } from '../finding/CannotCompute';
 import { createAsked } from '../finding/createAsked';
-import { ofWhat } from '../finding/looked';
+import { ofWhat, type Looked } from '../finding/looked';
 import { Part } from '../finding/Part';
 import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
 import { SideBySide } from '../sideBySide/SideBySide';
 import type { Asked } from './finding';
-import { createTornado } from './shownTornado';
+import { createTornado, type ShownTornado } from './shownTornado';
 import { TornadoView } from './TornadoView';
 import '../finding/finding.css';
 import './whatMatters.css';
@@ -52,31 +53,7 @@ function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
           <>
             <TornadoView tornado={tornado()} asked={known()} letter={looked().letter || undefined} goTo={props.goTo} />
             <HowWorked choice={props.choice} entry="tornado" />
-            <Show when={tornado().share < 1 || tornado().bars.length > 0}>
-              <Part id="drivers" heading="Which guesses drive the spread">
-                {(inSight) => (
-                  <DriversBeside
-                    {...props}
-                    result={props.result}
-                    looked={looked()}
-                    bars={tornado().bars}
-                    inSight={inSight}
-                  />
-                )}
-              </Part>
-              <Part id="spider" heading="Per cent for per cent">
-                {(inSight) => (
-                  <Spider
-                    question={question()!}
-                    asked={known()}
-                    goTo={props.goTo}
-                    inSight={inSight}
-                    bars={tornado().share === 1 ? tornado().bars : undefined}
-                    choice={props.choice}
-                  />
-                )}
-              </Part>
-            </Show>
+            <BesideBars {...props} asked={known()} tornado={tornado()} looked={looked()} question={question()!} />
             <Part id="switching" class="switching" heading="How wrong a guess may be">
               {(inSight) => (
                 <Switching
@@ -93,5 +70,44 @@ function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
         )}
       </Match>
     </Switch>
+  );
+}
+
+interface BesideBarsProps extends ScreenProps {
+  readonly result: Cell;
+  readonly asked: Asked;
+  readonly tornado: ShownTornado;
+  readonly looked: Looked;
+  readonly question: Question;
+}
+
+/** What a bar for each entry by itself does not tell: all of them at once, and the way between the ends. */
+function BesideBars(props: BesideBarsProps): JSX.Element {
+  return (
+    <Show when={props.tornado.share < 1 || props.tornado.bars.length > 0}>
+      <Part id="drivers" heading="Which guesses drive the spread">
+        {(inSight) => (
+          <DriversBeside
+            {...props}
+            result={props.result}
+            looked={props.looked}
+            bars={props.tornado.bars}
+            inSight={inSight}
+          />
+        )}
+      </Part>
+      <Part id="spider" heading="Per cent for per cent">
+        {(inSight) => (
+          <Spider
+            question={props.question}
+            asked={props.asked}
+            goTo={props.goTo}
+            inSight={inSight}
+            bars={props.tornado.share === 1 ? props.tornado.bars : undefined}
+            choice={props.choice}
+          />
+        )}
+      </Part>
+    </Show>
   );
 }
