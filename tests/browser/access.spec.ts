@@ -90,3 +90,17 @@ test('what has the focus is not hidden below the headlines', async ({ page }) =>
   ]);
   expect(top).toBeGreaterThanOrEqual(covered);
 });
+
+test('a finding that changes is busy until it stands, so that it is not read out at each key', async ({ page }) => {
+  await openNursery(page);
+  const said = page.locator('.said').first();
+  await expect(said).toHaveAttribute('aria-live', 'polite');
+  await expect(said).toHaveAttribute('aria-busy', 'false');
+  const atOnce = await fieldOf(page, 'Wage').evaluate((field: HTMLInputElement) => {
+    field.value = '15';
+    field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    return document.querySelector('.said')!.getAttribute('aria-busy');
+  });
+  expect(atOnce).toBe('true');
+  await expect(said).toHaveAttribute('aria-busy', 'false');
+});

@@ -2,6 +2,7 @@ import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { readIsoDate } from '../../trade/civilDate';
 import { Choices, type Option } from '../finding/Choices';
 import { FindingText } from '../finding/FindingText';
+import { Said } from '../finding/Said';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
@@ -103,9 +104,9 @@ function Answer(props: AnswerProps): JSX.Element {
   };
   return (
     <>
-      <div class="said" aria-live="polite">
+      <Said>
         <FindingText main={found().main} more={found().more} />
-      </div>
+      </Said>
       <Faults faults={look().faults} cells={props.asked.cells} quiet={false} goTo={props.goTo} />
       <StageTable look={look()} goTo={props.goTo} />
       <HowWorked choice={props.choice} entry="balanced" />

@@ -4,6 +4,7 @@ import type { Cell } from '../../model/cell';
 import { Choices } from '../finding/Choices';
 import { sentences, textOf } from '../finding/phrase';
 import { FindingText } from '../finding/FindingText';
+import { Said } from '../finding/Said';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
 import { printedUnit } from '../printedUnit';
@@ -64,9 +65,9 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
   const words = createMemo(() => told(matter(), study.quick(), here));
   return (
     <>
-      <div class="said" aria-live="polite">
+      <Said>
         <FindingText main={words().main} more={words().more} />
-      </div>
+      </Said>
       <Show when={settings.view() !== 'alone'}>
         <Choices legend="Draw" options={views} chosen={settings.view()} choose={(view) => settings.setView(view)} />
       </Show>

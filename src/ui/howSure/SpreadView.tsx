@@ -5,6 +5,7 @@ import { ChartCanvas } from '../chart/ChartCanvas';
 import { createEasel } from '../chart/easel';
 import { openLines, type LinesPicture } from '../chart/lines';
 import { sentences, textOf } from '../finding/phrase';
+import { Said } from '../finding/Said';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
 import { printedUnit } from '../printedUnit';
@@ -47,7 +48,7 @@ export function SpreadView(props: SpreadViewProps): JSX.Element {
   const wrong = createMemo(() => remarks(props.found, props.model.cells));
   return (
     <>
-      <div class="said" aria-live="polite">
+      <Said>
         <p class="finding">
           <Sentence phrase={main()} />
         </p>
@@ -59,7 +60,7 @@ export function SpreadView(props: SpreadViewProps): JSX.Element {
             <Sentence phrase={wrong()} />
           </p>
         </Show>
-      </div>
+      </Said>
       {props.children}
       <SpreadChart {...props} sets={sets()} label={textOf(sentences(main(), more()))} />
       <SpreadTables

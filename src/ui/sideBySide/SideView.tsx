@@ -7,6 +7,7 @@ import type { LinesDrawing } from '../chart/labelledLines';
 import { LineKey } from '../finding/LineKey';
 import { LinesChart } from '../finding/LinesChart';
 import { textOf } from '../finding/phrase';
+import { Said } from '../finding/Said';
 import { Sentence } from '../finding/Sentence';
 import { space } from '../format';
 import { here } from '../here';
@@ -47,9 +48,11 @@ export function SideView(props: SideViewProps): JSX.Element {
   const unit = (): string => printedUnit(cells()[0]?.unitText ?? '');
   return (
     <>
-      <p class="finding" aria-live="polite">
-        <Sentence phrase={told()} />
-      </p>
+      <Said>
+        <p class="finding">
+          <Sentence phrase={told()} />
+        </p>
+      </Said>
       <LinesChart
         drawing={drawingOf(props, today())}
         label={textOf(told())}

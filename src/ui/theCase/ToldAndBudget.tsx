@@ -2,6 +2,7 @@ import { createMemo, For, type JSX } from 'solid-js';
 import { decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { usualResult } from '../choice';
+import { Said } from '../finding/Said';
 import { Sentence } from '../finding/Sentence';
 import type { Phrase } from '../finding/phrase';
 import { here } from '../here';
@@ -47,11 +48,11 @@ export function ToldAndBudget(props: ToldAndBudgetProps): JSX.Element {
         {props.names[0]} to <PlanLetter letter="B" />
         {props.names[1]}
       </p>
-      <div class="said" aria-live="polite">
+      <Said>
         <p class="finding">
           <Sentence phrase={told()} />
         </p>
-      </div>
+      </Said>
       <For each={props.made.unknown}>
         {(unknown) => (
           <p class="message fault">

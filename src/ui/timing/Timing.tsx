@@ -2,6 +2,7 @@ import { createMemo, Show, type JSX } from 'solid-js';
 import { sentences, textOf } from '../finding/phrase';
 import { FindingText } from '../finding/FindingText';
 import { Cautions } from '../beds/Cautions';
+import { Said } from '../finding/Said';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
@@ -74,9 +75,9 @@ function Finding(props: FoundProps): JSX.Element {
   const main = createMemo(() => stepTold(props.found, nounOf(props, props.found.step), props.asked, here));
   const more = createMemo(() => moreTold(props.found, props.asked, here));
   return (
-    <div class="said" aria-live="polite">
+    <Said>
       <FindingText main={main()} more={more()} />
-    </div>
+    </Said>
   );
 }
 

@@ -12,6 +12,7 @@ import { LinesChart } from '../finding/LinesChart';
 import { namesAmong } from '../finding/named';
 import { sentences, textOf } from '../finding/phrase';
 import { FindingText } from '../finding/FindingText';
+import { Said } from '../finding/Said';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
 import { printedUnit } from '../printedUnit';
@@ -95,9 +96,9 @@ function Lines(props: LinesProps): JSX.Element {
   };
   return (
     <>
-      <div class="said" aria-live="polite">
+      <Said>
         <FindingText main={told().main} more={told().more} />
-      </div>
+      </Said>
       <Show when={lines().length > 0}>
         <LinesChart
           drawing={drawingOf(lines(), props.request.asked, nameOf())}

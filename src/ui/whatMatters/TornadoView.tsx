@@ -1,6 +1,7 @@
 import { createMemo, createSignal, Show, type JSX } from 'solid-js';
 import { sentences, textOf } from '../finding/phrase';
 import { FindingText } from '../finding/FindingText';
+import { Said } from '../finding/Said';
 import { here } from '../here';
 import { finding, type Asked } from './finding';
 import { commonDecimals, resultUnit, rowsOf } from './rows';
@@ -34,9 +35,9 @@ export function TornadoView(props: TornadoViewProps): JSX.Element {
         </p>
       </Show>
       <Show when={props.tornado.share === 1}>
-        <div class="said" aria-live="polite">
+        <Said>
           <FindingText main={found().main} more={found().more} />
-        </div>
+        </Said>
       </Show>
       <Show when={bars().length > 0}>
         <TornadoChart
