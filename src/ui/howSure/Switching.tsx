@@ -1,5 +1,6 @@
 import { createMemo, createSignal, For, Show, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
+import { namesAmong } from '../finding/named';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
 import type { Live } from '../live';
@@ -37,6 +38,7 @@ export function Switching(props: SwitchingProps): JSX.Element {
   );
   const newest = createMemo(() => (answered()?.of === wanted() ? answered()?.reply : undefined));
   const found = createMemo(() => newest() && readSwitches(newest()!, props.live.model().cells));
+  const nameOf = createMemo(() => namesAmong(props.live.shape().cells));
   return (
     <>
       <Show
@@ -51,9 +53,9 @@ export function Switching(props: SwitchingProps): JSX.Element {
         {(all) => (
           <>
             <p class="finding">
-              <Sentence phrase={switchSentence(all(), here)} />
+              <Sentence phrase={switchSentence(all(), nameOf(), here)} />
             </p>
-            <Lines found={switchLines(all(), here)} goTo={props.goTo} />
+            <Lines found={switchLines(all(), nameOf(), here)} goTo={props.goTo} />
           </>
         )}
       </Show>
@@ -88,7 +90,7 @@ function Lines(props: LinesProps): JSX.Element {
               {(line) => (
                 <tr>
                   <th scope="row">
-                    <Link onPress={() => props.goTo(line.cell.id)}>{line.cell.label}</Link>
+                    <Link onPress={() => props.goTo(line.cell.id)}>{line.name}</Link>
                   </th>
                   <td>{line.today}</td>
                   <td>{line.flips}</td>

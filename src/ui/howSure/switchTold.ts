@@ -9,6 +9,7 @@ import type { Switch } from './switchSearch';
 /** One input as its line is shown. */
 export interface SwitchLine {
   readonly cell: Switch['cell'];
+  readonly name: string;
   readonly today: string;
   readonly flips: string;
   readonly change: string;
@@ -23,14 +24,17 @@ export function changeText(change: Decimal, format: Format): string {
   return `${change.gt(0) ? '+' : ''}${text}${space}%`;
 }
 
+type NameOf = (cell: Switch['cell']) => string;
+
 /** Lines in the order of the search: the thinnest margin first. */
-export function switchLines(found: readonly Switch[], format: Format): SwitchLine[] {
+export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Format): SwitchLine[] {
   return found.map(({ cell, base, value, change, count }) => {
     const unit = printedUnit(cell.unitText);
     const withUnit = (text: string): string => [text, unit].filter(Boolean).join(space);
     const more = count > 1 ? ` (${count - 1} more)` : '';
     return {
       cell,
+      name: nameOf(cell),
       today: withUnit(endText(base, cell, format)),
       flips: value === undefined ? 'cannot flip it' : withUnit(endText(value, cell, format)) + more,
       change: change === undefined ? '' : changeText(change, format),
@@ -39,7 +43,7 @@ export function switchLines(found: readonly Switch[], format: Format): SwitchLin
 }
 
 /** Which guess may be wrong least before the answer flips. */
-export function switchSentence(found: readonly Switch[], format: Format): Phrase {
+export function switchSentence(found: readonly Switch[], nameOf: NameOf, format: Format): Phrase {
   const [first] = found;
   const flipping = found.filter(({ value }) => value !== undefined).length;
   if (first === undefined) return say`No entry can flip the answer: the plan has no input.`;
@@ -49,7 +53,7 @@ export function switchSentence(found: readonly Switch[], format: Format): Phrase
   const by = first.change === undefined ? [] : say`, ${changeText(first.change, format)} from today`;
   const cannot = found.length - flipping;
   return sentences(
-    say`${first.cell.label} has the thinnest margin: at ${at}${by}, the answer flips.`,
+    say`${nameOf(first.cell)} has the thinnest margin: at ${at}${by}, the answer flips.`,
     cannot === 0 ? [] : plainly(`${cannot} of ${found.length} entries cannot flip it.`),
   );
 }

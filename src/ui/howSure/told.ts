@@ -35,7 +35,7 @@ function odds(question: Question, { above, equal }: Summary, format: Format): Ph
     return say`${claim.above} in ${often}${ties}`;
   }
   const level = target === 0 ? '0' : spoken(at, result.unit, format);
-  return say`${subject({ result, of, base: at })} is above ${level} in ${often}${ties}`;
+  return say`${subject({ result, of })} is above ${level} in ${often}${ties}`;
 }
 
 /** What the draws say, in one sentence. */

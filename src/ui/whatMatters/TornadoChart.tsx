@@ -91,7 +91,7 @@ function BarLine(props: { row: Row; goTo: (cell: number) => void }): JSX.Element
   return (
     <button type="button" class="bar" onClick={() => props.goTo(props.row.cell.id)}>
       <span class="bar-label">
-        {props.row.cell.label}
+        {props.row.name}
         <span aria-hidden="true">{props.row.percentiles ? '*' : ''}</span>
       </span>
       <span class="flips">{props.row.flips ? 'flips' : ''}</span>

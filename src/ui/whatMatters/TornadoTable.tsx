@@ -34,7 +34,7 @@ function TableRow(props: { row: Row; goTo: (cell: number) => void }): JSX.Elemen
     <tr>
       <th scope="row">
         <button type="button" class="link" onClick={() => props.goTo(props.row.cell.id)}>
-          {props.row.cell.label}
+          {props.row.name}
         </button>
         <Show when={props.row.percentiles}>
           {' '}

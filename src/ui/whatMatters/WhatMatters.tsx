@@ -5,6 +5,7 @@ import { AskingHead } from '../finding/AskingHead';
 import { CannotCompute } from '../finding/CannotCompute';
 import { createAsked } from '../finding/createAsked';
 import { ofWhat, type Looked } from '../finding/looked';
+import { namesAmong } from '../finding/named';
 import { Part } from '../finding/Part';
 import { HowWorked } from '../method/HowWorked';
 import type { ScreenProps } from '../screen';
@@ -37,9 +38,10 @@ export function WhatMatters(props: ScreenProps): JSX.Element {
 function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
   const { looked, error, question } = createAsked(props);
   const tornado = createTornado(() => question());
+  const nameOf = createMemo(() => namesAmong(props.live.shape().cells));
   const asked = createMemo((): Asked | undefined => {
     const base = question()?.base;
-    return base && { result: props.result, of: ofWhat(props.live.model(), looked()), base };
+    return base && { result: props.result, of: ofWhat(props.live.model(), looked()), base, nameOf: nameOf() };
   });
   return (
     <Switch>

@@ -18,13 +18,15 @@ export interface Asked {
   readonly of: Of;
   /** The result today. */
   readonly base: Decimal;
+  /** The name of an entry, which no other has. */
+  readonly nameOf: (cell: Cell) => string;
 }
 
 /** Names in a list before it says how many more there are. */
 const mostNames = 3;
 
 /** What is looked at: `Margin`, `Margin in Nursery first`, `the difference in Margin`. */
-export function subject({ result, of }: Asked): Phrase {
+export function subject({ result, of }: Pick<Asked, 'result' | 'of'>): Phrase {
   if (of.kind === 'difference') return say`the difference in ${result.label}`;
   return of.alone ? say`${result.label}` : say`${result.label} in ${of.plan}`;
 }
@@ -41,7 +43,7 @@ function most(asked: Asked, first: ShownBar, format: Format): Phrase {
   const unit = spokenUnit(cell.unitText, high === '1');
   const swing = spoken(first.swing, asked.result.unit, format);
   const between = [high, unit].filter(Boolean).join(space);
-  return say`${cell.label} moves ${subject(asked)} most: ${swing} between ${low} and ${between}.`;
+  return say`${asked.nameOf(cell)} moves ${subject(asked)} most: ${swing} between ${low} and ${between}.`;
 }
 
 /** On which side of 0 results of one side stand. */
@@ -51,7 +53,7 @@ function sideOf(results: readonly Decimal[]): string {
 }
 
 function flipping(asked: Asked, bars: readonly ShownBar[]): Phrase {
-  const names = bars.filter((bar) => flips(bar, asked.base)).map(({ lever }) => lever.cell.label);
+  const names = bars.filter((bar) => flips(bar, asked.base)).map(({ lever }) => asked.nameOf(lever.cell));
   const isDifference = asked.of.kind === 'difference';
   const what = isDifference ? plainly('The answer flips') : say`${asked.result.label} changes sign`;
   const [only] = names;
@@ -65,8 +67,8 @@ function flipping(asked: Asked, bars: readonly ShownBar[]): Phrase {
   return say`No entry by itself ${plainly(isDifference ? 'flips the answer' : 'changes its sign')}: ${stays} at both ends of each.`;
 }
 
-function unknown(bars: readonly ShownBar[]): Phrase {
-  const names = bars.filter(({ swing }) => swing.isNaN()).map(({ lever }) => lever.cell.label);
+function unknown({ nameOf }: Asked, bars: readonly ShownBar[]): Phrase {
+  const names = bars.filter(({ swing }) => swing.isNaN()).map(({ lever }) => nameOf(lever.cell));
   return names.length === 0 ? [] : say`At an end of ${listed(names, mostNames)} it cannot be computed.`;
 }
 
@@ -81,8 +83,8 @@ export function finding(asked: Asked, bars: readonly ShownBar[], format: Format)
   const [first] = bars;
   if (first === undefined) return { main: say`No entry with a range touches ${subject(asked)}.`, more: [] };
   if (first.swing.isZero()) {
-    return { main: say`No entry with a range moves ${subject(asked)} as things stand.`, more: unknown(bars) };
+    return { main: say`No entry with a range moves ${subject(asked)} as things stand.`, more: unknown(asked, bars) };
   }
-  if (first.swing.isNaN()) return { main: unknown(bars), more: [] };
-  return { main: most(asked, first, format), more: sentences(flipping(asked, bars), unknown(bars)) };
+  if (first.swing.isNaN()) return { main: unknown(asked, bars), more: [] };
+  return { main: most(asked, first, format), more: sentences(flipping(asked, bars), unknown(asked, bars)) };
 }

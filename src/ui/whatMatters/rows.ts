@@ -18,6 +18,7 @@ export interface End {
 /** One bar as it is shown. */
 export interface Row {
   readonly cell: Cell;
+  readonly name: string;
   readonly low: End;
   readonly high: End;
   /** Undefined where an end cannot be computed. */
@@ -46,6 +47,7 @@ export function rowsOf(bars: readonly ShownBar[], asked: Asked, decimals: number
     });
     return {
       cell,
+      name: asked.nameOf(cell),
       low: end(bar.low, bar.atLow),
       high: end(bar.high, bar.atHigh),
       swing: shown(bar.swing),
@@ -62,6 +64,7 @@ function sameEnd(a: End, b: End): boolean {
 function sameRow(a: Row, b: Row): boolean {
   return (
     a.cell === b.cell &&
+    a.name === b.name &&
     a.swing === b.swing &&
     a.flips === b.flips &&
     a.percentiles === b.percentiles &&

@@ -9,6 +9,8 @@ import { idOf, modelOf } from '../../model/table';
 const english = createFormat('en-GB');
 const plain = (phrase: Phrase): string => textOf(phrase).replaceAll('\u00a0', ' ');
 
+const bare = ({ label }: Switch['cell']): string => label;
+
 function search(text: string): Switch[] {
   const model = modelOf(text);
   if (model.faults.length > 0) throw new Error(model.faults[0]!.message);
@@ -32,7 +34,7 @@ describe('switching values', () => {
     expect(found.map(({ value }) => value?.toNumber())).toEqual([1.5, 75, 200, undefined]);
   });
   it('are told with the change, and plainly where an entry cannot flip it', () => {
-    const lines = switchLines(search(stand), english);
+    const lines = switchLines(search(stand), bare, english);
     expect(lines.map(({ flips, change }) => `${flips} ${change}`.replaceAll('\u00a0', ' ').trim())).toEqual([
       '1.5 EUR/plant \u221225 %',
       '75 plant \u221225 %',
@@ -41,12 +43,18 @@ describe('switching values', () => {
     ]);
   });
   it('are summed up by the thinnest', () => {
-    expect(plain(switchSentence(search(stand), english))).toBe(
+    expect(plain(switchSentence(search(stand), bare, english))).toBe(
       'Price has the thinnest margin: at 1.50 EUR per plant, \u221225 % from today, the answer flips. 1 of 4 entries cannot flip it.',
     );
   });
+  it('name an entry apart from another with its label', () => {
+    const found = search('a: 2 | label: Price | group: Foam\nb: 3 | label: Price | group: Peat\nr: a * b - 3');
+    const nameOf = ({ label, group }: Switch['cell']): string => `${label} (${group})`;
+    expect(switchLines(found, nameOf, english).map(({ name }) => name)).toEqual(['Price (Foam)', 'Price (Peat)']);
+    expect(plain(switchSentence(found, nameOf, english))).toMatch(/^Price \(Foam\) has the thinnest margin/);
+  });
   it('may not exist', () => {
-    expect(plain(switchSentence(search('a: 3\nr: a * a + 1'), english))).toMatch(
+    expect(plain(switchSentence(search('a: 3\nr: a * a + 1'), bare, english))).toMatch(
       /^No entry by itself can flip the answer/,
     );
   });

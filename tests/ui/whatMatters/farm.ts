@@ -1,6 +1,7 @@
 import type { Question } from '../../../src/model/response';
 import { exactBars, inOrder, type ShownBar } from '../../../src/ui/whatMatters/bars';
 import type { Asked } from '../../../src/ui/whatMatters/finding';
+import { namesAmong } from '../../../src/ui/finding/named';
 import { asked, idOf, modelOf } from '../../model/table';
 
 /** A question about a written model, with its exact bars. */
@@ -24,5 +25,6 @@ export function look(text: string, of: 'alone' | 'difference' | 'B'): Looked {
     of === 'difference'
       ? { kind: 'difference', plan: 'B', against: 'A' }
       : { kind: 'plan', plan: 'B', alone: of === 'alone' };
-  return { question, asked: { result, of: whose, base: question.base }, bars: lastBars(exactBars(question)) };
+  const nameOf = namesAmong(model.cells);
+  return { question, asked: { result, of: whose, base: question.base, nameOf }, bars: lastBars(exactBars(question)) };
 }

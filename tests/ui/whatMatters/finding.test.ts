@@ -36,6 +36,17 @@ describe('a tornado says', () => {
       'Price moves the difference in Margin most: 200.00 EUR a year between 0.68 and 0.88 EUR per plant.',
     );
   });
+  it('which entry it means where another has the same label', () => {
+    const { main, more } = told(
+      [
+        'a [EUR/year]: 5 | range: 2 8 | label: Rent | group: Nursery',
+        'b [EUR/year]: 4 | range: 3 8 | label: Rent | group: Hall',
+        margin('b - a'),
+      ].join('\n'),
+    );
+    expect(main).toMatch(/^Rent \(Nursery\) moves Margin most: /);
+    expect(more).toContain('2 entries, each by itself: Rent (Nursery) and Rent (Hall)');
+  });
   it('that nothing touches the result', () => {
     expect(told([price, 'a [EUR/year]: 2', margin('a')].join('\n')).main).toBe('No entry with a range touches Margin.');
   });

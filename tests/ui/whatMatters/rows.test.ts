@@ -21,6 +21,10 @@ describe('a bar is shown', () => {
     expect([first?.low.result, first?.high.result, first?.swing]).toEqual(['\u2212200', '1,800', '2,000']);
     expect(second?.low.result).toBe('20');
   });
+  it('under a name that no other has', () => {
+    const twice = rows('a: 1 | range: 0 2 | label: Rent | group: Hall\nb: 1 | range: 0 3 | label: Rent\nr: a + b');
+    expect(twice.map(({ name }) => name)).toEqual(['Rent', 'Rent (Hall)']);
+  });
   it('as one that flips, or not', () => expect([first?.flips, second?.flips]).toEqual([true, false]));
   it('as one whose ends are percentiles, by its shape', () =>
     expect([first?.percentiles, second?.percentiles]).toEqual([true, false]));
