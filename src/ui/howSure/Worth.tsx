@@ -31,10 +31,10 @@ export function Worth(props: WorthProps): JSX.Element {
       <Show when={props.details.knowingAll.value > 0}>
         <ol class="driver-rows">
           <For each={rows()}>
-            {({ cell, value, error }) => (
+            {({ cell, name, value, error }) => (
               <WorthRow value={shown(value)} error={error} share={value / props.details.knowingAll.value}>
                 <button type="button" class="link" onClick={() => props.goTo(cell.id)}>
-                  {cell.label}
+                  {name}
                 </button>
               </WorthRow>
             )}

@@ -1,6 +1,7 @@
 import { decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { differenceClaim } from '../breakeven/claim';
+import { namesAmong } from '../finding/named';
 import { listed, plainly, say, sentences, type Phrase } from '../finding/phrase';
 import { spoken } from '../finding/spoken';
 import type { Format } from '../format';
@@ -59,29 +60,31 @@ export function average({ mean, meanError, count }: Summary, { result }: Questio
   return say`On average it is ${at}, give or take ${errorText(meanError, format)} that more draws would settle.`;
 }
 
-function failed({ details, failed: count, done }: Found, cells: readonly Cell[]): Phrase {
+function failed({ details, failed: count, done }: Found, nameOf: (id: number) => string): Phrase {
   if (count === 0) return [];
   const share = ofHundred(count / done);
   const why = (details?.failures ?? []).slice(0, 2).map(({ cell, message, inputs }): Phrase => {
-    const names = listed(
-      inputs.map((id) => cells[id]?.label ?? ''),
-      3,
-    );
+    const names = listed(inputs.map(nameOf), 3);
     const by = inputs.length > 0 ? say` It comes from ${names}.` : [];
-    return say`In ${cells[cell]?.label ?? ''}: ${plainly(message)}${by}`;
+    return say`In ${nameOf(cell)}: ${plainly(message)}${by}`;
   });
   return sentences(say`In ${share} it cannot be computed; everything here speaks of the rest.`, ...why);
 }
 
-function outside(details: Details | undefined, done: number, cells: readonly Cell[]): Phrase {
+function outside(details: Details | undefined, done: number, nameOf: (id: number) => string): Phrase {
   const each = (details?.outside ?? []).map(
     ({ cell, count }) =>
-      say`${cells[cell]?.label ?? ''} was drawn outside 0 to 100 % in ${ofHundred(count / done)}: its range reaches too far.`,
+      say`${nameOf(cell)} was drawn outside 0 to 100 % in ${ofHundred(count / done)}: its range reaches too far.`,
   );
   return sentences(...each);
 }
 
 /** What went wrong in some draws. */
 export function remarks(found: Found, cells: readonly Cell[]): Phrase {
-  return sentences(failed(found, cells), outside(found.details, found.done, cells));
+  const names = namesAmong(cells);
+  const nameOf = (id: number): string => {
+    const cell = cells[id];
+    return cell === undefined ? '' : names(cell);
+  };
+  return sentences(failed(found, nameOf), outside(found.details, found.done, nameOf));
 }

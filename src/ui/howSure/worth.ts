@@ -1,4 +1,5 @@
 import type { Cell } from '../../model/cell';
+import { namesAmong } from '../finding/named';
 import { listed, plainly, say, sentences, type Phrase } from '../finding/phrase';
 import type { Format } from '../format';
 import type { Details } from './reply';
@@ -7,6 +8,7 @@ import { saidInSteps, stepFor } from './rounding';
 /** What it is worth to know one input before choosing. */
 export interface Knowing {
   readonly cell: Cell;
+  readonly name: string;
   readonly value: number;
   readonly error: number;
 }
@@ -16,10 +18,11 @@ const noise = 2;
 
 /** The most worth knowing first, ties in file order. */
 export function knowingOf({ knowingEach }: Details, cells: readonly Cell[]): Knowing[] {
+  const nameOf = namesAmong(cells);
   return knowingEach
     .flatMap(({ cell: id, value, error }) => {
       const cell = cells[id];
-      return cell === undefined ? [] : [{ cell, value, error }];
+      return cell === undefined ? [] : [{ cell, name: nameOf(cell), value, error }];
     })
     .sort((a, b) => b.value - a.value || a.cell.id - b.cell.id);
 }
@@ -48,9 +51,9 @@ export function worthSentence(
     const none = plainly('No entry is worth measuring by itself, as far as this many draws can tell.');
     return sentences(none, say`Knowing all of them would be worth ${all}.`);
   }
-  const before = rest.length === 0 ? [] : say` before ${listed(rest.slice(0, 2).map(({ cell }) => cell.label))}`;
+  const before = rest.length === 0 ? [] : say` before ${listed(rest.slice(0, 2).map(({ name }) => name))}`;
   return sentences(
-    say`Find out ${first.cell.label}${before}: knowing it before you choose is worth up to ${worthText(first.value, result, format)}.`,
+    say`Find out ${first.name}${before}: knowing it before you choose is worth up to ${worthText(first.value, result, format)}.`,
     [
       ...plainly('Knowing everything would be worth '),
       ...say`${all}`,

@@ -162,6 +162,14 @@ describe('the worth of measuring says', () => {
         'Knowing everything would be worth 2,300 EUR a year; a trial that costs more does not pay.',
     );
   });
+  it('which of two entries with the same label it means', () => {
+    const twice = modelOf('a: 1 | label: Rent | group: Hall\nb: 2 | label: Rent | group: Nursery').cells;
+    const known = { ...details, knowingEach: [{ cell: 1, value: 120, error: 9 }] };
+    expect(knowingOf(known, twice).map(({ name }) => name)).toEqual(['Rent (Nursery)']);
+    expect(plain(worthSentence(known, knowingOf(known, twice), result, english))).toMatch(
+      /^Find out Rent \(Nursery\): /,
+    );
+  });
   it('that a worth within its error is none', () => {
     expect(say([{ cell: 0, value: 12, error: 9 }])).toContain('No entry is worth measuring by itself');
   });
