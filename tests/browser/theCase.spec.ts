@@ -141,9 +141,11 @@ test('on paper it is the case alone: two pages, with the words, what it hangs on
     await screen(page).getByRole('button', { name: 'Print the case' }).click();
     await expect.poll(() => page.evaluate(() => sessionStorage.getItem('printed')), { timeout: 20_000 }).toBe('yes');
   };
-  await print();
-  const pdf = await page.pdf({ format: 'A4', margin: { top: '15mm', bottom: '15mm', left: '15mm', right: '15mm' } });
-  expect(pdf.toString('latin1').match(/\/Type\s*\/Page(?!s)/g)).toHaveLength(2);
+  for (const format of ['A4', 'Letter']) {
+    await print();
+    const pdf = await page.pdf({ format, margin: { top: '15mm', bottom: '15mm', left: '15mm', right: '15mm' } });
+    expect(pdf.toString('latin1').match(/\/Type\s*\/Page(?!s)/g)).toHaveLength(2);
+  }
   await print();
   await page.emulateMedia({ media: 'print' });
   await page.setViewportSize({ width: 680, height: 1000 });
