@@ -30,12 +30,12 @@ function shownOf({ found, share }: Progress, exact: boolean): ShownTornado {
 function begin(question: Question): { tornado: ShownTornado; rest: Iterator<Progress, void>; done: boolean } {
   const rest = quickBars(question);
   let tornado = nothing;
-  const done = runSlice(
+  const ended = runSlice(
     stageOf(rest, (progress) => {
       tornado = shownOf(progress, false);
     }),
   );
-  return { tornado, rest, done };
+  return { tornado, rest, done: ended || tornado.share === 1 };
 }
 
 /** Whether two questions ask for the same result of the same plans: the numbers it is made from may differ. */

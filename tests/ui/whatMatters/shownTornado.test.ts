@@ -102,6 +102,19 @@ describe('a tornado that is shown', () => {
     expect(tornado().exact).toBe(true);
   });
 
+  it('is whole in the same turn where one step looks at all, however busy the machine', () => {
+    const { model, origin } = nursery('name,formula,low,high\na,2,1,3\nb,5,4,6\nr,a * b,,\n');
+    const live = createLive(model, origin);
+    const ask = (): Question => questionOf(live, live.model().cells[idOf(model, 'r')]!, 0, undefined)!;
+    const { tornado, ask: askAgain, slow } = watch(ask());
+    const before = tornado();
+    slow(10);
+    live.edit({ row: 3, column: 'formula', text: '7' });
+    askAgain(ask());
+    expect(tornado()).not.toBe(before);
+    expect(tornado()).toMatchObject({ share: 1, exact: false });
+  });
+
   it('that takes longer than a pause says how far it is', () => {
     const { before, after } = edited();
     const { tornado, ask, slow } = watch(before);
