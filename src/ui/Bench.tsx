@@ -1,6 +1,7 @@
 import { createEffect, createMemo, createSignal, For, Show, type Accessor, type JSX } from 'solid-js';
 import { createAutosave } from './autosave';
 import type { Beginning } from './begin';
+import { createBusy, createCalm } from './calm';
 import { createChoice, type KeptChoice } from './choice';
 import { createCompared, type Compared } from './compared';
 import { createCovered } from './covered';
@@ -15,7 +16,6 @@ import type { Keep } from './keep';
 import { createLive, type Live } from './live';
 import { createMedia, createScreenMedia, roomForBoth } from './media';
 import { HowWorked } from './method/HowWorked';
-import { createCalm } from './numbers/following';
 import { Numbers } from './numbers/Numbers';
 import { createSpot } from './numbers/spot';
 import { questionOf, questions, questionsFor, usualSide, type Question } from './questions';
@@ -82,6 +82,7 @@ function createParts(beginning: Beginning): Parts {
     spot,
     covered: createCovered(),
     calm: createCalm(live.version),
+    busy: createBusy(live.version),
     printing,
   };
   return { work, desk: createDesk(live, drafts), question, setQuestion };

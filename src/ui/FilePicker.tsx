@@ -25,9 +25,7 @@ export function FilePicker(props: FilePickerProps): JSX.Element {
         tabindex="-1"
         aria-hidden="true"
         accept=".csv,text/csv,text/plain"
-        ref={(input) => {
-          picker = input;
-        }}
+        ref={picker}
         onChange={pick}
       />
     </>

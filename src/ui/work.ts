@@ -16,6 +16,8 @@ export interface Work {
   readonly covered: Covered;
   /** Goes up each time nothing has changed for a moment: what is out of sight follows then. */
   readonly calm: Accessor<number>;
+  /** Whether numbers have just changed, as while somebody types: what is read out waits for the end of it. */
+  readonly busy: Accessor<boolean>;
   /** Whether the page is laid out for paper, where everything must stand open. */
   readonly printing: Accessor<boolean>;
 }

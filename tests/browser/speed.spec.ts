@@ -65,12 +65,13 @@ function spread(times: readonly number[]): string {
   return `median ${median} ms, 95th percentile ${high} ms`;
 }
 
+function loopsOf(found: readonly Timed[]): number[] {
+  return found.flatMap(({ before, after }) => [before, after]);
+}
+
 /** Those beside which the loop ran as it does when nobody else wants the machine. */
 function undisturbed(found: readonly Timed[]): Timed[] {
-  const usual = quantile(
-    found.flatMap(({ before, after }) => [before, after]),
-    0.2,
-  );
+  const usual = quantile(loopsOf(found), 0.2);
   return found.filter(({ before, after }) => Math.max(before, after) <= 1.5 * usual);
 }
 
@@ -78,8 +79,7 @@ function told(found: readonly Timed[]): string {
   const quiet = undisturbed(found);
   return (
     `${spread(found.map(({ frame }) => frame))} (${quiet.length} of ${found.length} with the machine undisturbed: ` +
-    `${spread(quiet.map(({ frame }) => frame))}; the loop: ` +
-    `${spread(found.flatMap(({ before, after }) => [before, after]))})`
+    `${spread(quiet.map(({ frame }) => frame))}; the loop: ${spread(loopsOf(found))})`
   );
 }
 

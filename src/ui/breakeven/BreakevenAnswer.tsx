@@ -16,7 +16,7 @@ import type { Lines, Subject } from './lines';
 import { NumberField } from './NumberField';
 import { RangeFields } from './RangeFields';
 import type { Stretch } from './sample';
-import { createSettings } from './settings';
+import { createSettings, type Settings } from './settings';
 import { createStudy, type StudyOf } from './shownStudy';
 import { told, type Matter } from './told';
 
@@ -91,7 +91,7 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
 }
 
 interface SettingsProps extends BreakevenAnswerProps {
-  readonly settings: ReturnType<typeof createSettings>;
+  readonly settings: Settings;
   /** The part that is drawn. */
   readonly drawn: Stretch;
 }

@@ -6,3 +6,9 @@ export function namesAmong(cells: readonly Cell[]): (cell: Cell) => string {
   for (const { label } of cells) counts.set(label, (counts.get(label) ?? 0) + 1);
   return ({ label, group }) => ((counts.get(label) ?? 0) > 1 && group !== '' ? `${label} (${group})` : label);
 }
+
+/** The same by an entry's id; blank for an id that no entry has. */
+export function namesById(cells: readonly Cell[]): (id: number) => string {
+  const nameOf = namesAmong(cells);
+  return (id) => (cells[id] === undefined ? '' : nameOf(cells[id]));
+}

@@ -5,6 +5,7 @@ import { ChartCanvas } from '../chart/ChartCanvas';
 import { createEasel } from '../chart/easel';
 import { openLines, type LinesPicture } from '../chart/lines';
 import { sentences, textOf } from '../finding/phrase';
+import { FindingText } from '../finding/FindingText';
 import { Said } from '../finding/Said';
 import { Sentence } from '../finding/Sentence';
 import { here } from '../here';
@@ -49,12 +50,7 @@ export function SpreadView(props: SpreadViewProps): JSX.Element {
   return (
     <>
       <Said>
-        <p class="finding">
-          <Sentence phrase={main()} />
-        </p>
-        <p>
-          <Sentence phrase={more()} />
-        </p>
+        <FindingText main={main()} more={more()} />
         <Show when={wrong().length > 0}>
           <p class="message fault">
             <Sentence phrase={wrong()} />

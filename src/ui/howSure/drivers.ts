@@ -1,5 +1,5 @@
 import type { Cell } from '../../model/cell';
-import { namesAmong } from '../finding/named';
+import { namesAmong, namesById } from '../finding/named';
 import { plainly, say, type Phrase } from '../finding/phrase';
 import type { Indices } from './reply';
 import { percentText } from './rounding';
@@ -52,8 +52,7 @@ const mostTied = 3;
 /** What the file ties together, and what that means for shares of the spread; blank where nothing is tied. */
 export function tiedTold({ tied }: Indices, cells: readonly Cell[], apart: boolean): Phrase {
   if (tied.length === 0) return [];
-  const nameOf = namesAmong(cells);
-  const name = (id: number): string => (cells[id] === undefined ? '' : nameOf(cells[id]));
+  const name = namesById(cells);
   const shown = tied.slice(0, mostTied).map(([a, b]) => say`${name(a)} with ${name(b)}`);
   const rest = tied.length - shown.length;
   const all = [...shown, ...(rest > 0 ? [plainly(`${rest} more`)] : [])];

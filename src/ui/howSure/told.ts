@@ -1,7 +1,7 @@
 import { decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { differenceClaim } from '../breakeven/claim';
-import { namesAmong } from '../finding/named';
+import { namesById } from '../finding/named';
 import { listed, plainly, say, sentences, type Phrase } from '../finding/phrase';
 import { spoken } from '../finding/spoken';
 import type { Format } from '../format';
@@ -81,10 +81,6 @@ function outside(details: Details | undefined, done: number, nameOf: (id: number
 
 /** What went wrong in some draws. */
 export function remarks(found: Found, cells: readonly Cell[]): Phrase {
-  const names = namesAmong(cells);
-  const nameOf = (id: number): string => {
-    const cell = cells[id];
-    return cell === undefined ? '' : names(cell);
-  };
+  const nameOf = namesById(cells);
   return sentences(failed(found, nameOf), outside(found.details, found.done, nameOf));
 }

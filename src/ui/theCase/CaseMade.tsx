@@ -17,7 +17,7 @@ import { inventedTold } from './inventedTold';
 import { withNetChange } from './netChange';
 import { ownWords } from './ownWords';
 import { OwnWordsView } from './OwnWordsView';
-import { createPrint } from './printCase';
+import { createPrint, type Print } from './printCase';
 import type { SideBySide } from './shownIn';
 import { createStudies, type Studies } from './studies';
 import { budgetTable, tableName } from './table';
@@ -87,7 +87,7 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
   );
 }
 
-function CaseButtons(props: CaseMadeProps & { print: ReturnType<typeof createPrint> }): JSX.Element {
+function CaseButtons(props: CaseMadeProps & { print: Print }): JSX.Element {
   return (
     <p class="case-buttons">
       <button type="button" class="word" onClick={() => props.print.start()}>

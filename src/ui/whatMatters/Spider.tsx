@@ -1,6 +1,5 @@
 import { createMemo, For, Show, type Accessor, type JSX } from 'solid-js';
 import { exportTable } from '../../files/exportTable';
-import type { Cell } from '../../model/cell';
 import type { Question } from '../../model/response';
 import type { SpiderLine } from '../../study/spider';
 import { drawnHeights } from '../breakeven/drawn';
@@ -9,7 +8,6 @@ import { Behind } from '../finding/Behind';
 import { createWork } from '../finding/betterAnswers';
 import { LineKey } from '../finding/LineKey';
 import { LinesChart } from '../finding/LinesChart';
-import { namesAmong } from '../finding/named';
 import { sentences, textOf } from '../finding/phrase';
 import { FindingText } from '../finding/FindingText';
 import { Said } from '../finding/Said';
@@ -86,8 +84,7 @@ interface LinesProps {
 
 function Lines(props: LinesProps): JSX.Element {
   const lines = (): readonly SpiderLine[] => props.found.lines;
-  const nameOf = createMemo(() => namesAmong(props.request.question.view.model.cells));
-  const told = createMemo(() => spiderTold(props.request.asked, lines(), props.request.atZero, nameOf(), here));
+  const told = createMemo(() => spiderTold(props.request.asked, lines(), props.request.atZero, here));
   const unit = (): string => printedUnit(props.request.asked.result.unitText);
   const caption = (): string => {
     const { result, of } = props.request.asked;
@@ -101,26 +98,26 @@ function Lines(props: LinesProps): JSX.Element {
       </Said>
       <Show when={lines().length > 0}>
         <LinesChart
-          drawing={drawingOf(lines(), props.request.asked, nameOf())}
+          drawing={drawingOf(lines(), props.request.asked)}
           caption={caption()}
           label={textOf(sentences(told().main, told().more))}>
           <LineKey
             figures={['for each per cent', unit()].filter(Boolean).join(', ')}
             lines={lines().map((line, place) => ({
-              label: nameOf()(line.lever.cell),
+              label: props.request.asked.nameOf(line.lever.cell),
               leading: place === 0,
               figure: slopeText(line, props.request.asked, here),
               goTo: () => props.goTo(line.lever.cell.id),
             }))}
           />
         </LinesChart>
-        <SpiderTable {...props} caption={caption()} nameOf={nameOf()} />
+        <SpiderTable {...props} caption={caption()} />
       </Show>
     </>
   );
 }
 
-function drawingOf(lines: readonly SpiderLine[], { base, of }: Asked, nameOf: (cell: Cell) => string): LinesDrawing {
+function drawingOf(lines: readonly SpiderLine[], { base, of, nameOf }: Asked): LinesDrawing {
   const drawn = lines.map(({ lever, places }, place) => ({
     label: nameOf(lever.cell),
     leading: place === 0,
@@ -143,10 +140,10 @@ function drawingOf(lines: readonly SpiderLine[], { base, of }: Asked, nameOf: (c
   };
 }
 
-function SpiderTable(props: LinesProps & { caption: string; nameOf: (cell: Cell) => string }): JSX.Element {
-  const rows = createMemo(() => spiderRows(props.found.lines, props.request.asked, props.nameOf, here));
+function SpiderTable(props: LinesProps & { caption: string }): JSX.Element {
+  const rows = createMemo(() => spiderRows(props.found.lines, props.request.asked, here));
   const save = (): void =>
-    download('per-cent.csv', exportTable(spiderEntries(props.found.lines, props.nameOf, props.caption)));
+    download('per-cent.csv', exportTable(spiderEntries(props.found.lines, props.request.asked, props.caption)));
   return (
     <Behind summary="The same lines as a table">
       <div class="table-room" role="region" aria-label="Table of the lines" tabindex="0">

@@ -8,8 +8,6 @@ import { space, type Format } from '../format';
 import { printedUnit } from '../printedUnit';
 import type { Asked } from './finding';
 
-type NameOf = (cell: Cell) => string;
-
 /** One place of a line as a table shows it. */
 export interface SpiderRow {
   readonly cell: Cell;
@@ -45,12 +43,7 @@ function inputText(value: Decimal, cell: Cell, format: Format): string {
 }
 
 /** The lines as rows of a table. */
-export function spiderRows(
-  lines: readonly SpiderLine[],
-  { base, result }: Asked,
-  nameOf: NameOf,
-  format: Format,
-): SpiderRow[] {
+export function spiderRows(lines: readonly SpiderLine[], { base, result, nameOf }: Asked, format: Format): SpiderRow[] {
   const sizes = lines.flatMap(({ places }) => places.map((place) => place.result.abs()));
   const results = sizes.filter((size) => !size.isNaN());
   const largest = results.reduce((most, size) => (size.gt(most) ? size : most), base.abs());
@@ -67,7 +60,7 @@ export function spiderRows(
 }
 
 /** Every place of the lines for other programs, with all digits; blank where it cannot be computed. */
-export function spiderEntries(lines: readonly SpiderLine[], nameOf: NameOf, result: string): TableEntry[][] {
+export function spiderEntries(lines: readonly SpiderLine[], { nameOf }: Asked, result: string): TableEntry[][] {
   const number = (value: Decimal): TableEntry => (value.isNaN() ? '' : { number: numberToText(value) });
   const rows = lines.flatMap(({ lever: { cell }, places }) =>
     places.map((place): TableEntry[] => [

@@ -1,13 +1,10 @@
 import type { Decimal } from '../../core/number';
-import type { Cell } from '../../model/cell';
 import type { Lever } from '../../model/view';
 import type { Bend, SpiderLine } from '../../study/spider';
 import { listed, plainly, say, sentences, type Phrase } from '../finding/phrase';
 import { spoken, spokenUnit } from '../finding/spoken';
 import { space, type Format } from '../format';
 import { subject, type Asked } from './finding';
-
-type NameOf = (cell: Cell) => string;
 
 /** A line whose two sides differ by less than this share of the larger one runs straight for the eye. */
 const slight = 0.1;
@@ -36,12 +33,12 @@ export function slopeText({ slope }: SpiderLine, { result }: Asked, format: Form
   return slope.isNaN() ? 'unknown' : format.signed(slope, result.unit);
 }
 
-function steepest(asked: Asked, { lever, slope }: SpiderLine, nameOf: NameOf, format: Format): Phrase {
+function steepest(asked: Asked, { lever, slope }: SpiderLine, format: Format): Phrase {
   const each = spoken(slope.abs(), asked.result.unit, format);
-  return say`Per cent for per cent, ${nameOf(lever.cell)} moves ${subject(asked)} most: ${each} for each per cent, on average over its range.`;
+  return say`Per cent for per cent, ${asked.nameOf(lever.cell)} moves ${subject(asked)} most: ${each} for each per cent, on average over its range.`;
 }
 
-function bending(asked: Asked, lines: readonly SpiderLine[], nameOf: NameOf, format: Format): Phrase {
+function bending(asked: Asked, lines: readonly SpiderLine[], format: Format): Phrase {
   const bent = mostBent(lines);
   if (bent === undefined) {
     const known = lines.some(({ bend }) => bend !== undefined);
@@ -52,18 +49,18 @@ function bending(asked: Asked, lines: readonly SpiderLine[], nameOf: NameOf, for
     bend: { change, less, more },
   } = bent;
   const by = `${format.fixed(change, 1)}${space}%`;
-  return say`${nameOf(lever.cell)} bends most: ${by} less changes it by ${moved(less, asked, format)}, ${by} more by ${moved(more, asked, format)}.`;
+  return say`${asked.nameOf(lever.cell)} bends most: ${by} less changes it by ${moved(less, asked, format)}, ${by} more by ${moved(more, asked, format)}.`;
 }
 
 /** Names of inputs that have no line, and why. */
-function without(atZero: readonly Lever[], nameOf: NameOf): Phrase {
+function without({ nameOf }: Asked, atZero: readonly Lever[]): Phrase {
   if (atZero.length === 0) return [];
   const names = listed(atZero.map(({ cell }) => nameOf(cell)));
   const be = plainly(atZero.length === 1 ? ' is' : ' are');
   return say`${names}${be} 0 today, so no change is a per cent of that, and there is no line.`;
 }
 
-function outside(lines: readonly SpiderLine[], nameOf: NameOf): Phrase {
+function outside({ nameOf }: Asked, lines: readonly SpiderLine[]): Phrase {
   const names = lines.flatMap(({ lever: { cell, base, range } }) =>
     range !== undefined && (base.lt(range.low) || base.gt(range.high)) ? [nameOf(cell)] : [],
   );
@@ -71,23 +68,19 @@ function outside(lines: readonly SpiderLine[], nameOf: NameOf): Phrase {
   return say`A line shows its range alone, and today’s number lies outside of that for ${listed(names)}.`;
 }
 
-/**
- * What the lines show, in words.
- * @param nameOf how an entry is named among all
- */
+/** What the lines show, in words. */
 export function spiderTold(
   asked: Asked,
   lines: readonly SpiderLine[],
   atZero: readonly Lever[],
-  nameOf: NameOf,
   format: Format,
 ): { readonly main: Phrase; readonly more: Phrase } {
   const first = lines.find(({ slope }) => !slope.isNaN());
   if (first === undefined) {
-    return { main: say`No change in per cent can be shown for ${subject(asked)}.`, more: without(atZero, nameOf) };
+    return { main: say`No change in per cent can be shown for ${subject(asked)}.`, more: without(asked, atZero) };
   }
   return {
-    main: steepest(asked, first, nameOf, format),
-    more: sentences(bending(asked, lines, nameOf, format), outside(lines, nameOf), without(atZero, nameOf)),
+    main: steepest(asked, first, format),
+    more: sentences(bending(asked, lines, format), outside(asked, lines), without(asked, atZero)),
   };
 }

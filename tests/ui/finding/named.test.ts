@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { namesAmong } from '../../../src/ui/finding/named';
+import { namesAmong, namesById } from '../../../src/ui/finding/named';
 import { modelOf } from '../../model/table';
 
 describe('an entry is named', () => {
@@ -16,5 +16,8 @@ describe('an entry is named', () => {
   it('by its label alone where it has no heading', () => {
     const { cells: bare } = modelOf('a: 1 | label: Wage\nb: 2 | label: Wage');
     expect(bare.map(namesAmong(bare))).toEqual(['Wage', 'Wage']);
+  });
+  it('by its id, and by nothing where there is none of that id', () => {
+    expect([1, 9].map(namesById(cells))).toEqual(['List price (Peat)', '']);
   });
 });

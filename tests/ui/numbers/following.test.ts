@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
 import { createMemo, createRoot, createSignal } from 'solid-js';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { createCalm } from '../../../src/ui/calm';
 import { createLive } from '../../../src/ui/live';
-import { createCalm, createFollowing } from '../../../src/ui/numbers/following';
+import { createFollowing } from '../../../src/ui/numbers/following';
 import { idOf, nursery } from '../nursery';
 
 beforeEach(() => {

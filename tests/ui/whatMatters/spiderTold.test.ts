@@ -20,7 +20,7 @@ function drawn(text: string): Drawn {
 
 const said = (text: string): { main: string; more: string } => {
   const { asked, lines, atZero } = drawn(text);
-  const { main, more } = spiderTold(asked, lines, atZero, ({ label }) => label, english);
+  const { main, more } = spiderTold(asked, lines, atZero, english);
   return { main: plain(main), more: plain(more) };
 };
 
@@ -86,13 +86,13 @@ describe('the numbers', () => {
     expect(lines.map((line) => slopeText(line, asked, english))).toEqual(['+2.5', '+2']);
   });
   it('in the table are those of the sentence', () => {
-    const rows = spiderRows(lines, asked, ({ label }) => label, english).filter(({ cell }) => cell.name === 'b');
+    const rows = spiderRows(lines, asked, english).filter(({ cell }) => cell.name === 'b');
     expect(
       rows.map(({ change, input, result }) => `${change} ${input} ${result ?? ''}`.replaceAll('\u00a0', ' ')),
     ).toEqual(['−50.0 % 5 225', '−25.0 % 7.5 256', 'today 10 300', '+50.0 % 15 425', '+100.0 % 20 600']);
   });
   it('in the file are all places with all digits', () => {
-    const [head, first, ...rest] = spiderEntries(lines, ({ label }) => label, 'Margin');
+    const [head, first, ...rest] = spiderEntries(lines, asked, 'Margin');
     expect(head).toEqual(['entry', 'change from today, %', 'number', 'unit', 'Margin']);
     expect(first).toEqual(['Price', { number: '-50' }, { number: '5' }, '', { number: '225' }]);
     expect(rest).toHaveLength(lines.reduce((sum, { places }) => sum + places.length, 0) - 1);
