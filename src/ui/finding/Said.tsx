@@ -1,15 +1,29 @@
-import type { JSX, ParentProps } from 'solid-js';
+import { onCleanup, onMount, type JSX, type ParentProps } from 'solid-js';
 import { useWork } from '../work';
 
 /**
  * Where a finding stands. Who hears the page is told of a new one once it has stood for a moment, not at each key:
  * until then it is said to be busy (WAI-ARIA 1.2, aria-busy).
+ *
+ * Its text stands in a box that is told the text's height: while that stays, the browser lays out the box and not the
+ * page around it.
  */
 export function Said(props: ParentProps): JSX.Element {
   const { busy } = useWork();
+  let box!: HTMLDivElement;
+  let text!: HTMLDivElement;
+  onMount(() => {
+    const watcher = new ResizeObserver(() => box.style.setProperty('--high', `${text.offsetHeight}px`));
+    watcher.observe(text);
+    onCleanup(() => watcher.disconnect());
+  });
   return (
     <div class="said" aria-live="polite" aria-busy={busy()}>
-      {props.children}
+      <div class="said-box" ref={box}>
+        <div class="said-text" ref={text}>
+          {props.children}
+        </div>
+      </div>
     </div>
   );
 }

@@ -2,6 +2,10 @@ import { createRenderEffect, type JSX } from 'solid-js';
 import { here } from '../here';
 import { write } from '../words';
 import { glowSoon } from './glow';
+import { widthOf } from './widthOf';
+
+/** Room for a number that stands by itself, in digits. */
+const leastRoom = 4;
 
 interface NumberProps {
   readonly text: string;
@@ -35,10 +39,17 @@ export function NumberText(props: NumberProps): JSX.Element {
   return element;
 }
 
-/** A number that stands by itself. */
+/** A number that stands by itself, with room for the widest that it has been. */
 export function LoneNumber(props: NumberProps): JSX.Element {
   const number = document.createTextNode('');
-  const element = <span class="number">{number}</span>;
-  follow(element as HTMLElement, props, (text) => write(number, text));
+  const element = (<span class="number">{number}</span>) as HTMLElement;
+  let widest = 0;
+  follow(element, props, (text) => {
+    write(number, text);
+    const width = Math.max(leastRoom, widthOf(text));
+    if (width <= widest) return;
+    widest = width;
+    element.style.setProperty('--wide', String(width));
+  });
   return element;
 }
