@@ -28,8 +28,11 @@ export interface Format {
   fixed(value: Decimal, decimals: number): string;
   /** With a sign in front, + too; no sign at 0. Decimals as `value` has them unless given. */
   signed(value: Decimal, unit: Unit | undefined, decimals?: number): string;
-  /** The difference b − a with a sign, no finer than the two are shown unless it would read 0 then. */
-  difference(a: Decimal, b: Decimal, unit: Unit | undefined): string;
+  /**
+   * The difference b − a with a sign, no finer than the two are shown unless it would read 0 then.
+   * @param decimals that the two are shown with, where they are shown otherwise than `value` shows them
+   */
+  difference(a: Decimal, b: Decimal, unit: Unit | undefined, decimals?: number): string;
   /** All digits. */
   full(value: Decimal): string;
   /** A float64 on an axis whose ticks stand `step` apart. */
@@ -69,11 +72,9 @@ export function createFormat(locale: string): Format {
     withUnit: (value, unit) => [shown(value, unit), printedUnit(unit?.text ?? '')].filter(Boolean).join(space),
     fixed,
     signed,
-    difference: (a, b, unit) => {
+    difference: (a, b, unit, decimals = Math.max(decimalsFor(a, unit), decimalsFor(b, unit))) => {
       const difference = b.minus(a);
-      const asShown = Math.max(decimalsFor(a, unit), decimalsFor(b, unit));
-      const decimals = Math.min(asShown, decimalsFor(difference, unit));
-      const coarse = signed(difference, unit, decimals);
+      const coarse = signed(difference, unit, Math.min(decimals, decimalsFor(difference, unit)));
       return /[1-9]/.test(coarse) || difference.isZero() ? coarse : signed(difference, unit, 1 - difference.e);
     },
     full: (value) => written(needsPower(value) ? value.toString().replace('e+', 'e') : value.toFixed()),

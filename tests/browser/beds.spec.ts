@@ -239,8 +239,9 @@ test('a suggestion is tried by a button, as one step that undo takes back', asyn
   await open(page);
   const rounding = part(page, 'What rounding costs');
   const first = rounding.getByRole('listitem').filter({ hasText: 'each wide board' }).first();
-  const [, holes, flow] =
-    /Set (\d+) plants on each wide board instead of 18: (\d+) plants a week/.exec(await first.innerText()) ?? [];
+  const offered = /Set (\d+) plants on each wide board instead of 18: (\d+) plants a week/;
+  await expect(first).toContainText(offered);
+  const [, holes, flow] = offered.exec(await first.innerText()) ?? [];
   await first.getByRole('button', { name: 'Try it' }).click();
   await expect(rounding.getByRole('status')).toContainText(`Holes wide: ${holes}`);
   await expect(rounding.getByRole('status')).toContainText('in Two spacings only');

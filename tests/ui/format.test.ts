@@ -87,6 +87,13 @@ describe('a difference has a sign and is no finer than what it is between', () =
   });
 });
 
+test('a change of a difference is no finer than what the difference is between', () => {
+  const perPlant = unit('EUR/plant');
+  expect(british.difference(decimal('0.1202'), decimal('0.0591'), perPlant)).toBe('−0.0611');
+  expect(british.difference(decimal('0.1202'), decimal('0.0591'), perPlant, 3)).toBe('−0.061');
+  expect(british.difference(decimal('0.1202'), decimal('0.1201'), perPlant, 3)).toBe('−0.00010');
+});
+
 test('all digits are one press away', () => {
   expect(british.full(decimal(1000).dividedBy(3))).toBe('333.3333333333333333333333333333333');
   expect(german.full(decimal('0.0000000125'))).toBe('0,0000000125');

@@ -3,6 +3,7 @@ import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { unknownNumber } from '../cellSignals';
 import { letterOf } from '../compared';
+import { decimalsFor } from '../digits';
 import { failingChecks, type Failing } from '../failing';
 import { here } from '../here';
 import { LoneNumber } from '../numbers/NumberText';
@@ -84,6 +85,7 @@ function HeadlineDifference(props: { cell: Cell; columns: readonly number[] }): 
   const { live } = useWork();
   const now = createMemo(() => props.columns.map((plan) => live.shown(plan, props.cell.id).number));
   const before = createMemo(() => props.columns.map((plan) => live.before(plan, props.cell.id)));
+  const decimals = createMemo(() => Math.max(...now().map((value) => decimalsFor(value, props.cell.unit))));
   const text = createMemo(() => {
     const [a, b] = now();
     return a === undefined || b === undefined || a.isNaN() || b.isNaN() ? '' : here.difference(a, b, props.cell.unit);
@@ -95,7 +97,7 @@ function HeadlineDifference(props: { cell: Cell; columns: readonly number[] }): 
       </span>
       <span class="heard">difference: </span>
       <LoneNumber text={text()} />
-      <Change from={lessFirst(before())} to={lessFirst(now())} cell={props.cell} />
+      <Change from={lessFirst(before())} to={lessFirst(now())} cell={props.cell} decimals={decimals()} />
     </div>
   );
 }
@@ -109,7 +111,7 @@ function lessFirst([a = unknownNumber, b = unknownNumber]: readonly Decimal[]): 
  * The change since the last edit; blank where there is none, and its line is held free. One computation writes it all,
  * as in NumberText; the arrow is drawn, as its letter would have to be found in another font.
  */
-function Change(props: { from: Decimal; to: Decimal; cell: Cell }): JSX.Element {
+function Change(props: { from: Decimal; to: Decimal; cell: Cell; decimals?: number }): JSX.Element {
   const [heard, number] = [document.createTextNode(''), document.createTextNode('')];
   const element = (
     <span class="change">
@@ -122,7 +124,7 @@ function Change(props: { from: Decimal; to: Decimal; cell: Cell }): JSX.Element 
     const way = !isChanged ? 'none' : props.to.gt(props.from) ? 'up' : 'down';
     if (way !== before) element.dataset.way = way;
     write(heard, isChanged ? ', changed by ' : '');
-    write(number, isChanged ? here.difference(props.from, props.to, props.cell.unit) : '');
+    write(number, isChanged ? here.difference(props.from, props.to, props.cell.unit, props.decimals) : '');
     return way;
   }, '');
   return element;
