@@ -1,4 +1,5 @@
-import { createEffect, createSignal, onCleanup, type Accessor } from 'solid-js';
+import { createEffect, createSignal, type Accessor } from 'solid-js';
+import { watchSize } from './watchSize';
 
 /** How much of the page's top the headlines cover, so that nothing hides below them. */
 export interface Covered {
@@ -14,10 +15,6 @@ export function createCovered(): Covered {
   createEffect(() => document.documentElement.style.setProperty('--covered', `${height()}px`));
   return {
     height,
-    follow: (element) => {
-      const watcher = new ResizeObserver(() => setHeight(element.offsetHeight));
-      watcher.observe(element);
-      onCleanup(() => watcher.disconnect());
-    },
+    follow: (element) => watchSize(element, () => setHeight(element.offsetHeight)),
   };
 }

@@ -4,7 +4,7 @@ import { expect, test } from './quietPage';
 
 /**
  * What the page writes while a field takes on these values: the texts that stand in no box whose size does not follow
- * from them (CSS Containment 2, size and layout), by the classes of what they stand in, and how many texts there were.
+ * from them (CSS Containment 2, size and layout), by the elements they stand in, and how many texts there were.
  */
 async function writtenOutsideBoxes(page: Page, values: readonly string[]): Promise<{ loose: string[]; all: number }> {
   return page.evaluate(async (texts) => {

@@ -1,4 +1,5 @@
 import { createSignal, onCleanup, onMount, type Accessor } from 'solid-js';
+import { watchSize } from '../watchSize';
 import { inkOf, watchInk, type ChartInk } from './ink';
 
 /** The place that a chart is drawn in, which says how wide it is and with what it is drawn. */
@@ -24,8 +25,7 @@ export function createEasel(): Easel {
     const readInk = (): void => {
       setInk(inkOf(held));
     };
-    const watcher = new ResizeObserver(measure);
-    watcher.observe(held);
+    watchSize(held, measure);
     // No resize is told of on the way to paper.
     const paper = matchMedia('print');
     paper.addEventListener('change', measure);
@@ -33,7 +33,6 @@ export function createEasel(): Easel {
     readInk();
     const stop = watchInk(readInk);
     onCleanup(() => {
-      watcher.disconnect();
       paper.removeEventListener('change', measure);
       stop();
     });

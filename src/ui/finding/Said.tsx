@@ -1,4 +1,5 @@
-import { onCleanup, onMount, type JSX, type ParentProps } from 'solid-js';
+import { onMount, type JSX, type ParentProps } from 'solid-js';
+import { watchSize } from '../watchSize';
 import { useWork } from '../work';
 
 /**
@@ -12,11 +13,7 @@ export function Said(props: ParentProps): JSX.Element {
   const { busy } = useWork();
   let box!: HTMLDivElement;
   let text!: HTMLDivElement;
-  onMount(() => {
-    const watcher = new ResizeObserver(() => box.style.setProperty('--high', `${text.offsetHeight}px`));
-    watcher.observe(text);
-    onCleanup(() => watcher.disconnect());
-  });
+  onMount(() => watchSize(text, () => box.style.setProperty('--high', `${text.offsetHeight}px`)));
   return (
     <div class="said" aria-live="polite" aria-busy={busy()}>
       <div class="said-box" ref={box}>

@@ -88,7 +88,8 @@ function HeadlineDifference(props: { cell: Cell; columns: readonly number[] }): 
   const decimals = createMemo(() => Math.max(...now().map((value) => decimalsFor(value, props.cell.unit))));
   const text = createMemo(() => {
     const [a, b] = now();
-    return a === undefined || b === undefined || a.isNaN() || b.isNaN() ? '' : here.difference(a, b, props.cell.unit);
+    if (a === undefined || b === undefined || a.isNaN() || b.isNaN()) return '';
+    return here.difference(a, b, props.cell.unit, decimals());
   });
   return (
     <div class="headline-value difference">
