@@ -16,7 +16,7 @@ test('work of a quarter of a millisecond is measured as 250,000 ns', () => {
     work(() => 0.25),
     { clock, msPerRun: 8, runs: 5 },
   );
-  expect(timing).toEqual({ nsPerCall: 250_000, fastest: 250_000, slowest: 250_000, callsPerRun: 32 });
+  expect(timing).toEqual({ nsPerCall: 250_000, fastest: 250_000, slowest: 250_000, ratio: 1, callsPerRun: 32 });
 });
 
 test('the median of the runs is taken, and one slow run is only seen in the spread', () => {
@@ -27,13 +27,24 @@ test('the median of the runs is taken, and one slow run is only seen in the spre
     work(() => durations[call++]!),
     { clock, msPerRun: 1, runs: 3 },
   );
-  expect(timing).toEqual({ nsPerCall: 2e6, fastest: 1e6, slowest: 9e6, callsPerRun: 1 });
+  expect(timing).toEqual({ nsPerCall: 2e6, fastest: 1e6, slowest: 9e6, ratio: 1, callsPerRun: 1 });
 });
 
 test('kinds of work are timed in turn, each for itself', () => {
   const { clock, work } = fakeTime();
   const { short, long } = measureTogether({ short: work(() => 0.5), long: work(() => 2) }, { clock, runs: 3 });
   expect(long.nsPerCall / short.nsPerCall).toBe(4);
+});
+
+test('the ratio is that within a round: it stays where the machine becomes slower half-way', () => {
+  const { clock, work } = fakeTime();
+  let calls = 0;
+  const pace = (): number => (calls++ < 6 ? 1 : 3);
+  const { long } = measureTogether(
+    { short: work(pace), long: work(() => 2 * pace()) },
+    { clock, msPerRun: 1, runs: 5 },
+  );
+  expect(long).toEqual({ nsPerCall: 6e6, fastest: 2e6, slowest: 6e6, ratio: 2, callsPerRun: 1 });
 });
 
 test.each([

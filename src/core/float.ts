@@ -7,8 +7,8 @@ export function finite(x: number): number {
   return nothing === 0 ? x : nothing;
 }
 
-/** How far two numbers may lie apart and count as equal. */
-function reach(a: number, b: number): number {
+/** How far two numbers may lie apart and count as equal; NaN where one is not known. */
+export function reach(a: number, b: number): number {
   return tieTolerance * Math.max(Math.abs(a), Math.abs(b));
 }
 

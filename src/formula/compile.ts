@@ -1,7 +1,7 @@
 import { float } from '../core/float';
 import type { Checked, Comparison } from './checked';
 import type { FormulaFunction } from './function';
-import { Op, Word, type Call, type Program } from './program';
+import { callOf, headOf, Op, Word, type Call, type Program } from './program';
 import { rowOf, type Sign, type Step } from './row';
 
 const signs: Readonly<Record<Sign, Op>> = {
@@ -79,7 +79,7 @@ export class ProgramWriter {
   }
 
   private emit(op: Op, target: number, a = 0, b = 0, c = 0): number {
-    return this.code.push(op, target, a, b, c) - Word.Count;
+    return this.code.push(headOf(op, target), a, b, c) - Word.Count;
   }
 
   private temporary(): number {
@@ -235,7 +235,12 @@ export class ProgramWriter {
   }
 
   private callRecord(fn: FormulaFunction, args: readonly Checked[], target: number): void {
-    this.calls.push({ fn, args: args.map((arg) => this.register(arg)) });
+    this.calls.push(
+      callOf(
+        fn,
+        args.map((arg) => this.register(arg)),
+      ),
+    );
     this.emit(Op.Call, target, 0, 0, this.calls.length - 1);
   }
 }

@@ -1,4 +1,4 @@
-import { ceilFloat, exceedsFloat, finite, float, floorFloat, powerFloat, tiesFloat } from '../core/float';
+import { ceilFloat, finite, float, floorFloat, powerFloat, reach } from '../core/float';
 import type { FormulaFunction } from './function';
 
 /** Operations of a register program. */
@@ -49,20 +49,38 @@ export const enum Op {
   Call,
 }
 
-/** The words of an instruction. Target, a and b are registers; c is what the operation says. */
+/** The words of an instruction. */
 export const enum Word {
-  Operation,
-  Target,
+  /** The operation in the lowest bits, the target register above them. */
+  Head,
+  /** A register. */
   A,
+  /** A register. */
   B,
+  /** What the operation says. */
   C,
   Count,
 }
 
-/** A call of a function with the registers that hold its arguments. */
+/** Bits of an instruction's head that hold the operation, and what masks them. */
+const operationBits = 6;
+const operationMask = 63;
+
+export function headOf(op: Op, target: number): number {
+  return op | (target << operationBits);
+}
+
+/** A call of a function over float64. */
 export interface Call {
-  readonly fn: FormulaFunction;
-  readonly args: readonly number[];
+  readonly compute: (args: readonly number[]) => number;
+  /** The registers that hold its arguments. */
+  readonly from: readonly number[];
+  /** Scratch for their values; it holds nothing from one call to the next. */
+  readonly values: number[];
+}
+
+export function callOf(fn: FormulaFunction, from: readonly number[]): Call {
+  return { compute: (args) => fn.compute(float, args), from, values: from.map(() => NaN) };
 }
 
 /** A register program over float64: `evaluate`'s results, some hundred times faster. */
@@ -73,80 +91,102 @@ export interface Program {
   registers(): Float64Array;
 }
 
-/** What a comparison of two numbers gives: 1, 0, or NaN where one of them is not known. */
-function truth(holds: boolean, a: number, b: number): number {
-  if (a !== a) return a;
-  if (b !== b) return b;
-  return holds ? 1 : 0;
-}
-
-function call({ fn, args }: Call, r: Float64Array): number {
-  const values = new Array<number>(args.length);
-  for (let i = 0; i < args.length; i += 1) {
-    const value = r[args[i]!]!;
+function call({ compute, from, values }: Call, r: Float64Array): number {
+  for (let i = 0; i < values.length; i += 1) {
+    const value = r[from[i]!]!;
     if (value !== value) return value;
     values[i] = value;
   }
-  return finite(fn.compute(float, values));
+  return finite(compute(values));
+}
+
+/** Runs an instruction that is rare or long, or calls something. */
+function runRare({ code, calls }: Program, r: Float64Array, at: number): void {
+  const head = code[at]!;
+  const target = head >>> operationBits;
+  const a = r[code[at + Word.A]!]!;
+  const b = r[code[at + Word.B]!]!;
+  // eslint-disable-next-line @typescript-eslint/no-unsafe-enum-assignment -- the writer puts only operations here
+  const op: Op = head & operationMask;
+  // prettier-ignore
+  switch (op) {
+    case Op.Power: r[target] = powerFloat(a, b); break;
+    case Op.Exponential: r[target] = finite(Math.exp(a)); break;
+    case Op.Logarithm: r[target] = finite(Math.log(a)); break;
+    case Op.Logarithm10: r[target] = finite(Math.log10(a)); break;
+    case Op.Floor: r[target] = floorFloat(a); break;
+    default: r[target] = call(calls[code[at + Word.C]!]!, r);
+  }
 }
 
 /**
- * Runs the instructions from `start` up to `end` on a set of registers; what cannot be computed is NaN.
+ * Runs instructions from `start` up to `end`, or up to the first that is one of `runRare`; returns where it stopped.
  *
- * Written for the optimiser: a and b are registers in every instruction, so that no read leaves the registers and turns
- * numbers into objects; `| 0` keeps places machine integers.
+ * Written for the optimiser: no call in the loop, and both arrays looked at before it, so that it need not look again
+ * what they are; a and b are registers in every instruction, so that no read leaves the registers and turns numbers
+ * into objects; `| 0` keeps places machine integers; the last word is read only where it is needed.
  */
-export function run({ code, calls }: Program, r: Float64Array, start: number, end: number): void {
+function runCommon(code: Int32Array, r: Float64Array, start: number, end: number): number {
+  if (end > code.length || r.length === 0) return end;
   const stop = end | 0;
   let at = start | 0;
   while (at < stop) {
-    const target = code[(at + Word.Target) | 0]!;
-    const a = r[code[(at + Word.A) | 0]!]!;
-    const b = r[code[(at + Word.B) | 0]!]!;
-    const c = code[(at + Word.C) | 0]!;
-    let next = (at + Word.Count) | 0;
+    const from = at;
+    at = (at + Word.Count) | 0;
+    const head = code[from]!;
+    const target = head >>> operationBits;
+    const a = r[code[(from + Word.A) | 0]!]!;
+    const b = r[code[(from + Word.B) | 0]!]!;
+    const last = (from + Word.C) | 0;
+    let holds: boolean;
     // eslint-disable-next-line @typescript-eslint/no-unsafe-enum-assignment -- the writer puts only operations here
-    const op: Op = code[at]!;
+    const op: Op = head & operationMask;
     // prettier-ignore
     switch (op) {
-      case Op.Move: r[target] = a; break;
-      case Op.Add: r[target] = finite(a + b); break;
-      case Op.Subtract: r[target] = finite(a - b); break;
-      case Op.Multiply: r[target] = finite(a * b); break;
-      case Op.Divide: r[target] = finite(a / b); break;
-      case Op.AddAdd: r[target] = finite(a + b + r[c]!); break;
-      case Op.AddMultiply: r[target] = finite((a + b) * r[c]!); break;
-      case Op.AddDivide: r[target] = finite((a + b) / r[c]!); break;
-      case Op.MultiplyAdd: r[target] = finite(a * b + r[c]!); break;
-      case Op.MultiplyMultiply: r[target] = finite(a * b * r[c]!); break;
-      case Op.MultiplyDivide: r[target] = finite((a * b) / r[c]!); break;
-      case Op.DivideMultiply: r[target] = finite((a / b) * r[c]!); break;
-      case Op.DivideDivide: r[target] = finite(a / b / r[c]!); break;
-      case Op.Power: r[target] = powerFloat(a, b); break;
-      case Op.Square: r[target] = finite(a * a); break;
-      case Op.Negate: r[target] = -a; break;
-      case Op.Not: r[target] = 1 - a; break;
-      case Op.Less: if ((r[target] = truth(exceedsFloat(b, a), a, b)) !== 1) next = c; break;
-      case Op.AtMost: if ((r[target] = truth(!exceedsFloat(a, b), a, b)) !== 1) next = c; break;
-      case Op.Greater: if ((r[target] = truth(exceedsFloat(a, b), a, b)) !== 1) next = c; break;
-      case Op.AtLeast: if ((r[target] = truth(!exceedsFloat(b, a), a, b)) !== 1) next = c; break;
-      case Op.Equal: if ((r[target] = truth(tiesFloat(a, b), a, b)) !== 1) next = c; break;
-      case Op.Unequal: if ((r[target] = truth(!tiesFloat(a, b), a, b)) !== 1) next = c; break;
-      case Op.Jump: next = c; break;
-      case Op.UnlessTrue: if (a !== 1) next = c; break;
-      case Op.UnlessFalse: if (a !== 0) next = c; break;
-      case Op.WhereUnknown: if (a !== a) { r[target] = a; next = c; } break;
-      case Op.Absolute: r[target] = Math.abs(a); break;
-      case Op.Smaller: r[target] = Math.min(a, b); break;
-      case Op.Larger: r[target] = Math.max(a, b); break;
-      case Op.SquareRoot: r[target] = Math.sqrt(a); break;
-      case Op.Exponential: r[target] = finite(Math.exp(a)); break;
-      case Op.Logarithm: r[target] = finite(Math.log(a)); break;
-      case Op.Logarithm10: r[target] = finite(Math.log10(a)); break;
-      case Op.Floor: r[target] = floorFloat(a); break;
-      case Op.Ceil: r[target] = ceilFloat(a); break;
-      case Op.Call: r[target] = call(calls[c]!, r); break;
+      case Op.Move: r[target] = a; continue;
+      case Op.Add: r[target] = finite(a + b); continue;
+      case Op.Subtract: r[target] = finite(a - b); continue;
+      case Op.Multiply: r[target] = finite(a * b); continue;
+      case Op.Divide: r[target] = finite(a / b); continue;
+      case Op.AddAdd: r[target] = finite(a + b + r[code[last]!]!); continue;
+      case Op.AddMultiply: r[target] = finite((a + b) * r[code[last]!]!); continue;
+      case Op.AddDivide: r[target] = finite((a + b) / r[code[last]!]!); continue;
+      case Op.MultiplyAdd: r[target] = finite(a * b + r[code[last]!]!); continue;
+      case Op.MultiplyMultiply: r[target] = finite(a * b * r[code[last]!]!); continue;
+      case Op.MultiplyDivide: r[target] = finite((a * b) / r[code[last]!]!); continue;
+      case Op.DivideMultiply: r[target] = finite((a / b) * r[code[last]!]!); continue;
+      case Op.DivideDivide: r[target] = finite(a / b / r[code[last]!]!); continue;
+      case Op.Square: r[target] = finite(a * a); continue;
+      case Op.Negate: r[target] = -a; continue;
+      case Op.Not: r[target] = 1 - a; continue;
+      case Op.Less: holds = b - a > reach(a, b); break;
+      case Op.AtMost: holds = a - b <= reach(a, b); break;
+      case Op.Greater: holds = a - b > reach(a, b); break;
+      case Op.AtLeast: holds = b - a <= reach(a, b); break;
+      case Op.Equal: holds = Math.abs(a - b) <= reach(a, b); break;
+      case Op.Unequal: holds = Math.abs(a - b) > reach(a, b); break;
+      case Op.Jump: at = code[last]!; continue;
+      case Op.UnlessTrue: if (a !== 1) at = code[last]!; continue;
+      case Op.UnlessFalse: if (a !== 0) at = code[last]!; continue;
+      case Op.WhereUnknown: if (a !== a) { r[target] = a; at = code[last]!; } continue;
+      case Op.Absolute: r[target] = Math.abs(a); continue;
+      case Op.Smaller: r[target] = Math.min(a, b); continue;
+      case Op.Larger: r[target] = Math.max(a, b); continue;
+      case Op.SquareRoot: r[target] = Math.sqrt(a); continue;
+      case Op.Ceil: r[target] = ceilFloat(a); continue;
+      default: return from;
     }
-    at = next;
+    r[target] = holds ? 1 : a - a + (b - b);
+    if (!holds) at = code[last]!;
+  }
+  return at;
+}
+
+/** Runs the instructions from `start` up to `end` on a set of registers; what cannot be computed is NaN. */
+export function run(program: Program, r: Float64Array, start: number, end: number): void {
+  let at = runCommon(program.code, r, start, end);
+  while (at < end) {
+    runRare(program, r, at);
+    at = runCommon(program.code, r, at + Word.Count, end);
   }
 }

@@ -1,6 +1,5 @@
 import type { Arithmetic } from '../core/arithmetic';
-import { float } from '../core/float';
-import { floatBatch, lastThat, mostBoards, runningStages, tooLarge } from './floatBatch';
+import { BatchSearch, lastThat, mostBoards, runningStages, tooLarge } from './batchSearch';
 
 /** Batch in whole boards and what it takes. NaN batch: the schedule is not one. */
 export interface WholeBatch<T> {
@@ -68,8 +67,10 @@ function standingBatches<T>(m: Arithmetic<T>, interval: T, stages: readonly Stag
   });
 }
 
-function scheduleOf<T>(m: Arithmetic<T>, args: readonly T[], running: readonly number[]): Schedule<T> {
-  const stages = stagesAt(m, args, running);
+function scheduleOf<T>(m: Arithmetic<T>, args: readonly T[], inFloat64: readonly number[]): Schedule<T> {
+  const places: number[] = [];
+  const running = runningStages(inFloat64, places);
+  const stages = stagesAt(m, args, places.slice(0, running));
   return { boards: args[0] as T, stages, standing: standingBatches(m, args[1] as T, stages) };
 }
 
@@ -93,20 +94,23 @@ function boardsOf<T>(m: Arithmetic<T>, stages: readonly Stage<T>[], batch: T): n
  * @param args boards, interval, then time, density, survival of each stage, in base units (days, shares)
  */
 export function largestBatch<T>(m: Arithmetic<T>, args: readonly T[]): T {
-  const numbers = inFloat64(m, args);
-  const running = runningStages(numbers);
-  if (running === undefined) return m.whole(NaN);
-  const likely = floatBatch(numbers, running);
-  const batch = isFloat64(m) ? likely : search(m, scheduleOf(m, args, running), likely);
+  const inFloat64 = numbersOf(m, args);
+  const likely = quick.largest(inFloat64);
+  const found = inFloat64 === args && likely < Infinity;
+  const batch = found || !(likely >= 0) ? likely : search(m, scheduleOf(m, args, inFloat64), likely);
   return m.whole(batch < tooLarge ? batch : NaN);
 }
 
-function isFloat64(m: unknown): boolean {
-  return m === float;
+/** Made once: its arrays hold nothing from one call to the next. */
+const quick = new BatchSearch();
+
+/** The same list where the numbers are float64 already. */
+function numbersOf<T>(m: Arithmetic<T>, args: readonly T[]): readonly number[] {
+  return areNumbers(args) ? args : args.map((arg) => m.toNumber(arg));
 }
 
-function inFloat64<T>(m: Arithmetic<T>, args: readonly T[]): readonly number[] {
-  return isFloat64(m) ? (args as readonly unknown[] as readonly number[]) : args.map((arg) => m.toNumber(arg));
+function areNumbers(args: readonly unknown[]): args is readonly number[] {
+  return typeof args[0] === 'number';
 }
 
 /** Searches from a likely batch, so that mostly only it and the next one are looked at. */
@@ -122,9 +126,8 @@ export function wholeBatch<T>(m: Arithmetic<T>, args: readonly T[]): WholeBatch<
   const loads: StageLoad[] = [];
   for (let i = 2; i + 2 < args.length; i += 3) loads.push({ started: 0, boardsEach: 0, boards: 0 });
   const batch = largestBatch(m, args);
-  const running = runningStages(inFloat64(m, args));
-  if (running === undefined || !m.isKnown(batch)) return { batch, boardsUsed: NaN, stages: loads };
-  const { stages, standing } = scheduleOf(m, args, running);
+  if (!m.isKnown(batch)) return { batch, boardsUsed: NaN, stages: loads };
+  const { stages, standing } = scheduleOf(m, args, numbersOf(m, args));
   const each = boardsOf(m, stages, batch);
   stages.forEach((stage, i) => {
     const most = Math.max(...standing.filter((_, at) => at % stages.length === i));

@@ -5,6 +5,8 @@ export interface Timing {
   /** Fastest and slowest run, in nanoseconds for one call: how far to trust the median. */
   fastest: number;
   slowest: number;
+  /** Median over the rounds of this run by the first work's in the same round: holds where the machine changes pace. */
+  ratio: number;
   callsPerRun: number;
 }
 
@@ -34,15 +36,25 @@ function callsToFill(work: Work, msPerRun: number, clock: () => number): number 
   return calls;
 }
 
-function summary(runs: number[], callsPerRun: number): Timing {
-  const sorted = [...runs].sort((a, b) => a - b).map((ms) => (ms * 1e6) / callsPerRun);
-  const [fastest, nsPerCall, slowest] = [0, (sorted.length - 1) / 2, sorted.length - 1].map((at) => sorted[at]!);
-  return { nsPerCall: nsPerCall!, fastest: fastest!, slowest: slowest!, callsPerRun };
+function median(numbers: readonly number[]): number {
+  return [...numbers].sort((a, b) => a - b)[(numbers.length - 1) / 2]!;
+}
+
+/** @param runs,first nanoseconds for one call of this work and of the first, round by round */
+function summary(runs: readonly number[], first: readonly number[], callsPerRun: number): Timing {
+  return {
+    nsPerCall: median(runs),
+    fastest: Math.min(...runs),
+    slowest: Math.max(...runs),
+    ratio: median(runs.map((ns, round) => ns / first[round]!)),
+    callsPerRun,
+  };
 }
 
 /**
- * Times several kinds of work, a run of each in turn, so that a busy moment of the machine hits all of them and their
- * ratios hold. The call itself costs about 1 to 5 ns: work that is shorter than 100 ns belongs into a loop of its own.
+ * Times several kinds of work in rounds, a run of each in turn, so that a busy moment of the machine hits all of them
+ * and their ratios hold. The call itself costs about 1 to 5 ns: work that is shorter than 100 ns belongs into a loop of
+ * its own.
  */
 export function measureTogether<Name extends string>(
   works: Record<Name, Work>,
@@ -55,9 +67,10 @@ export function measureTogether<Name extends string>(
     taken: [] as number[],
   }));
   for (let run = 0; run < runs; run++) {
-    for (const { work, calls, taken } of entries) taken.push(timeCalls(work, calls, clock));
+    for (const { work, calls, taken } of entries) taken.push((timeCalls(work, calls, clock) * 1e6) / calls);
   }
-  return Object.fromEntries(entries.map(({ name, taken, calls }) => [name, summary(taken, calls)])) as Record<
+  const first = entries[0]!.taken;
+  return Object.fromEntries(entries.map(({ name, taken, calls }) => [name, summary(taken, first, calls)])) as Record<
     Name,
     Timing
   >;
@@ -84,12 +97,11 @@ export function duration(ns: number): string {
 /** Prints an aligned table: name, time of one call, spread of the runs, ratio to the first. */
 export function printTable(title: string, timings: Record<string, Timing>): void {
   const rows = Object.entries(timings);
-  const first = rows[0]?.[1].nsPerCall ?? 1;
   const width = Math.max(...rows.map(([name]) => name.length));
   console.log(`\n${title}`);
-  for (const [name, { nsPerCall, fastest, slowest }] of rows) {
+  for (const [name, { nsPerCall, fastest, slowest, ratio }] of rows) {
     const spread = `${duration(fastest)} to ${duration(slowest)}`;
-    const ratio = `${Number((nsPerCall / first).toPrecision(3))} x`;
-    console.log(`  ${name.padEnd(width)} ${duration(nsPerCall).padStart(9)}  (${spread})`.padEnd(width + 38), ratio);
+    const times = `${Number(ratio.toPrecision(3))} x`;
+    console.log(`  ${name.padEnd(width)} ${duration(nsPerCall).padStart(9)}  (${spread})`.padEnd(width + 38), times);
   }
 }
