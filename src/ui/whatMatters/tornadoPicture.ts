@@ -1,6 +1,7 @@
 import { hatch } from '../chart/hatch';
 import { fontOf, type ChartInk } from '../chart/ink';
 import { bar, upright } from '../chart/marks';
+import { measureIn } from '../chart/measure';
 import type { Plot } from '../chart/plot';
 import type { RowsPicture } from '../chart/rows';
 import type { Format } from '../format';
@@ -67,20 +68,21 @@ function texts(plot: Plot, { texts: all, layout }: Laid, ink: ChartInk): void {
   });
 }
 
-/** A text over an upright line, kept within the chart. */
-function heading({ pen, x, width }: Plot, text: string, value: number, colour: string): void {
-  const half = pen.measureText(text).width / 2;
+/** A text over an upright line, kept within the chart; returns half its width. */
+function heading({ pen, x, width }: Plot, text: string, value: number, ink: ChartInk, colour: string): number {
+  const half = measureIn(ink)(text) / 2;
   pen.fillStyle = colour;
   pen.fillText(text, Math.min(Math.max(x(value), half), width - half) - half, 8);
+  return half;
 }
 
 function today(plot: Plot, { today: value, todayText, laid }: Tornado, ink: ChartInk): void {
   upright(plot, value, { colour: ink.text, width: 1.5, dash: [] }, 4);
-  heading(plot, `today ${todayText}`, value, ink.text);
+  const half = heading(plot, `today ${todayText}`, value, ink, ink.text);
   if (laid.layout.min < 0 && laid.layout.max > 0) {
     upright(plot, 0, { colour: ink.fault, width: 1.5, dash: [5, 4] }, 4);
-    const near = Math.abs(plot.x(0) - plot.x(value)) < plot.pen.measureText(`today ${todayText}`).width / 2 + 10;
-    if (!near) heading(plot, '0', 0, ink.fault);
+    const near = Math.abs(plot.x(0) - plot.x(value)) < half + 10;
+    if (!near) heading(plot, '0', 0, ink, ink.fault);
   }
 }
 
