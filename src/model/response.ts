@@ -1,7 +1,6 @@
 import { decimal, floatOf, type Decimal } from '../core/number';
-import { run } from '../formula/program';
 import type { Plan } from './model';
-import type { Sections } from './sections';
+import { runCells } from './sections';
 import { evaluateTouched, type Values } from './values';
 import type { Lever, View } from './view';
 
@@ -19,17 +18,6 @@ export interface Response {
 interface Move {
   readonly cell: number;
   readonly at: number;
-}
-
-/** Where cells' sections start and end in the program, one after the other; neighbours are joined. */
-function stretchesOf({ starts, ends }: Sections, ids: readonly number[]): number[] {
-  const stretches: number[] = [];
-  for (const id of ids) {
-    if (stretches.at(-1) === starts[id]) stretches.pop();
-    else stretches.push(starts[id]!);
-    stretches.push(ends[id]!);
-  }
-  return stretches;
 }
 
 /** One plan's part of a view, with its values in both arithmetics. */
@@ -63,12 +51,11 @@ class Side {
       const float = floatOf(this.base);
       return { base: this.base, depends: false, exact: () => this.base, float: () => float };
     }
-    const stretches = stretchesOf(structure.sections(), route);
     return {
       base: this.base,
       depends: true,
       exact: (xs) => this.exact(moves, xs, route),
-      float: (xs) => this.float(moves, xs, route, stretches),
+      float: (xs) => this.float(moves, xs, route),
     };
   }
 
@@ -77,16 +64,10 @@ class Side {
     return evaluateTouched(this.plan, this.values, route, substitutes).numbers[this.result] as Decimal;
   }
 
-  private float(
-    moves: readonly Move[],
-    xs: readonly number[],
-    route: readonly number[],
-    stretches: readonly number[],
-  ): number {
+  private float(moves: readonly Move[], xs: readonly number[], route: readonly number[]): number {
     const { registers } = this;
-    const { program } = this.plan.structure.sections();
     for (const { cell, at } of moves) registers[cell] = xs[at]!;
-    for (let i = 0; i < stretches.length; i += 2) run(program, registers, stretches[i]!, stretches[i + 1]!);
+    runCells(this.plan.structure.sections(), registers, route);
     const value = registers[this.result]!;
     for (const { cell } of moves) registers[cell] = this.start[cell]!;
     for (const id of route) registers[id] = this.start[id]!;

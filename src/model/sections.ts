@@ -32,10 +32,12 @@ export function loadInputs({ program }: Sections, contents: readonly Content[]):
   return registers;
 }
 
-/** Computes some cells, in the given order, on a set of registers. */
-export function runCells({ program, starts, ends }: Sections, registers: Float64Array, ids: ArrayLike<number>): void {
-  for (let i = 0; i < ids.length; i += 1) {
-    const id = ids[i] as number;
-    run(program, registers, starts[id] as number, ends[id] as number);
+/** Computes some cells, in the given order, on a set of registers; what stands together in the program runs at once. */
+export function runCells({ program, starts, ends }: Sections, registers: Float64Array, ids: readonly number[]): void {
+  for (let i = 0; i < ids.length;) {
+    const start = starts[ids[i]!]!;
+    let end = ends[ids[i]!]!;
+    for (i += 1; i < ids.length && starts[ids[i]!] === end; i += 1) end = ends[ids[i]!]!;
+    run(program, registers, start, end);
   }
 }
