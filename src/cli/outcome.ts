@@ -1,5 +1,5 @@
 import { numberToText, type Decimal } from '../core/number';
-import type { Problem } from '../core/problem';
+import type { Problem, Where } from '../core/problem';
 import { toSignificant } from '../core/rounded';
 
 /** What a run of the program leaves behind. */
@@ -44,7 +44,12 @@ export function jsonText(document: unknown): string {
 
 /** Faults and notices as standard error carries them. */
 export function inLines(problems: readonly Problem[]): string {
-  return problems.map(({ message, where }) => `row ${where.row}: ${message}\n`).join('');
+  return problems.map(({ message, where }) => `${placeOf(where)}: ${message}\n`).join('');
+}
+
+function placeOf({ row, column, cell }: Where): string {
+  if (cell === '') return `row ${row}`;
+  return column === '' ? `row ${row}, ${cell}` : `row ${row}, ${column} of ${cell}`;
 }
 
 /** Rows of text in aligned columns; columns named in `right` are set against their right edge. */

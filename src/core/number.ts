@@ -53,11 +53,12 @@ export function decimal(value: string | number): Decimal {
 /** Float64 values worked out before: the numbers of a plan that an edit does not touch stay the same objects. */
 const floats = new WeakMap<Decimal, number>();
 
-/** The float64 nearest to a number; NaN for NaN. */
+/** The float64 nearest to a number; NaN for NaN and for what float64 does not reach. */
 export function floatOf(value: Decimal): number {
   const known = floats.get(value);
   if (known !== undefined) return known;
-  const float = value.toNumber();
+  const nearest = value.toNumber();
+  const float = Number.isFinite(nearest) ? nearest : NaN;
   floats.set(value, float);
   return float;
 }

@@ -22,21 +22,6 @@ export function runningStages(args: readonly number[], places: number[]): number
   return args[1]! > 0 && args[0] === args[0] ? count : 0;
 }
 
-/**
- * Most boards in use at once, summed over the stages.
- * @param standing batches in each stage, one after the other, at each instant that matters
- * @param each boards of one batch in each stage
- */
-export function mostBoards(standing: readonly number[], each: readonly number[]): number {
-  let most = 0;
-  for (let at = 0; at < standing.length; at += each.length) {
-    let sum = 0;
-    for (let stage = 0; stage < each.length; stage += 1) sum += standing[at + stage]! * each[stage]!;
-    if (sum > most) most = sum;
-  }
-  return most;
-}
-
 /** The last whole number for which a condition holds that, once false, stays false; 0 where it never holds. */
 export function lastThat(holds: (n: number) => boolean, guess: number): number {
   let low = 0;
@@ -58,9 +43,9 @@ export function lastThat(holds: (n: number) => boolean, guess: number): number {
 }
 
 /**
- * `largestBatch` in float64, bit for bit, on plain numbers and in arrays that are made once, to keep pace with the
- * formulas around it. It starts at the balanced batch, which whole boards never beat, and goes down from one batch at
- * which a stage needs a board less to the next, until the boards suffice; that takes two or three steps, mostly.
+ * `largestBatch` in float64, bit for bit as far as it goes, on plain numbers and in arrays that are made once, to keep
+ * pace with the formulas around it. It starts at the balanced batch, which whole boards never beat, and goes down from
+ * one batch at which a stage needs a board less to the next, until the boards suffice; mostly two or three steps.
  */
 export class BatchSearch {
   private readonly places: number[] = [];
@@ -70,7 +55,6 @@ export class BatchSearch {
   private readonly each: number[] = [];
   /** When stages begin and end: one more than there are stages. */
   private readonly instants: number[] = [0];
-  private readonly sowings: number[] = [];
   /** Batches in each stage at each instant, instant by instant. */
   private readonly batches: number[] = [];
   private running = 0;
@@ -81,7 +65,7 @@ export class BatchSearch {
 
   /**
    * @param args boards, interval, then time, density and survival of each stage
-   * @returns NaN for what is no schedule, infinite from `largestQuick` on
+   * @returns NaN for what is no schedule, infinite where the balanced batch is not below `largestQuick`
    */
   largest(args: readonly number[]): number {
     const { places } = this;
@@ -111,22 +95,16 @@ export class BatchSearch {
 
   /** Counts the batches in each stage at each instant; returns the most boards that one plant a batch takes up. */
   private countBatches(interval: number): number {
-    const { running, instants, sowings, batches, entering, density } = this;
-    const wide = running + 1;
+    const { running, instants, batches, entering, density } = this;
     const lead = Math.floor(instants[running]! / interval) + 2;
-    for (let k = 0; k <= running; k += 1) {
-      sowings[k * wide + k] = lead;
-      for (let j = 0; j < k; j += 1) {
-        const apart = (instants[k]! - instants[j]!) / interval;
-        sowings[k * wide + j] = floorFloat(apart + lead);
-        sowings[j * wide + k] = floorFloat(lead - apart);
-      }
-    }
     let most = 0;
     for (let k = 0; k <= running; k += 1) {
       let boards = 0;
+      let begun = k === 0 ? lead : floorFloat(instants[k]! / interval + lead);
       for (let j = 0; j < running; j += 1) {
-        const inStage = sowings[k * wide + j]! - sowings[k * wide + j + 1]!;
+        const next = j + 1 === k ? lead : floorFloat((instants[k]! - instants[j + 1]!) / interval + lead);
+        const inStage = begun - next;
+        begun = next;
         batches[k * running + j] = inStage;
         boards += (inStage * entering[j]!) / density[j]!;
       }

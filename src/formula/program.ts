@@ -122,12 +122,13 @@ function runRare({ code, calls }: Program, r: Float64Array, at: number): void {
 /**
  * Runs instructions from `start` up to `end`, or up to the first that is one of `runRare`; returns where it stopped.
  *
- * Written for the optimiser: no call in the loop, and both arrays looked at before it, so that it need not look again
- * what they are; a and b are registers in every instruction, so that no read leaves the registers and turns numbers
- * into objects; `| 0` keeps places machine integers; the last word is read only where it is needed.
+ * Written for the optimiser: nothing in the loop but what is compiled into it, and both arrays looked at before it, so
+ * that it need not look again what they are; a and b are registers in every instruction, so that no read leaves the
+ * registers and turns numbers into objects; `| 0` keeps places machine integers; the last word is read only where it is
+ * needed.
  */
 function runCommon(code: Int32Array, r: Float64Array, start: number, end: number): number {
-  if (end > code.length || r.length === 0) return end;
+  if (end > code.length || r.length === 0) throw new Error('a section outside its program');
   const stop = end | 0;
   let at = start | 0;
   while (at < stop) {

@@ -1,5 +1,5 @@
 import type { Arithmetic } from '../core/arithmetic';
-import { BatchSearch, lastThat, mostBoards, runningStages, tooLarge } from './batchSearch';
+import { BatchSearch, lastThat, runningStages, tooLarge } from './batchSearch';
 
 /** Batch in whole boards and what it takes. NaN batch: the schedule is not one. */
 export interface WholeBatch<T> {
@@ -113,11 +113,26 @@ function areNumbers(args: readonly unknown[]): args is readonly number[] {
   return typeof args[0] === 'number';
 }
 
+/**
+ * Most boards in use at once, summed over the stages; NaN where they are too many to count.
+ * @param standing batches in each stage, one after the other, at each instant that matters
+ * @param each boards of one batch in each stage
+ */
+function mostBoards(standing: readonly number[], each: readonly number[]): number {
+  let most = 0;
+  for (let at = 0; at < standing.length; at += each.length) {
+    let sum = 0;
+    for (let stage = 0; stage < each.length; stage += 1) sum += standing[at + stage]! * each[stage]!;
+    most = Math.max(most, sum);
+  }
+  return most;
+}
+
 /** Searches from a likely batch, so that mostly only it and the next one are looked at. */
 function search<T>(m: Arithmetic<T>, { boards, stages, standing }: Schedule<T>, likely: number): number {
   return lastThat((n) => {
     const most = mostBoards(standing, boardsOf(m, stages, m.whole(n)));
-    return m.compare(m.whole(most), boards) <= 0;
+    return most < Infinity && m.compare(m.whole(most), boards) <= 0;
   }, likely);
 }
 

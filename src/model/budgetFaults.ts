@@ -35,7 +35,9 @@ function twiceCounted(lines: readonly Cell[], cells: readonly Cell[], { contents
   const ids = new Set(lines.map(({ id }) => id));
   const reads = contents.map((content) => (content.kind === 'input' ? [] : content.reads));
   return lines.flatMap((line) => {
-    const above = [...reach(reads[line.id] ?? [], reads)].find((id) => ids.has(id) && id !== line.id);
+    const below = reach(reads[line.id] ?? [], reads);
+    // In a circle each is made from the other: that is told as the circle.
+    const above = [...below].find((id) => ids.has(id) && id !== line.id && !below.has(line.id));
     const source = above === undefined ? undefined : cells[above];
     if (source === undefined) return [];
     const message = `budget line counted twice: ${line.name} is made from ${source.name}. Take one of them out of the budget.`;

@@ -1,9 +1,9 @@
-import { isNumberText, type Decimal } from '../core/number';
+import type { Decimal } from '../core/number';
 import type { Problem } from '../core/problem';
 import { eachInSteps, type Steps } from '../core/steps';
 import type { Expression } from '../formula/expression';
 import { parse } from '../formula/parse';
-import { isNumber, readNumber } from './readNumber';
+import { isNumber, isWrittenNumber, readNumber } from './readNumber';
 import { field, planOfColumn, type Sheet, type SheetRow } from './sheet';
 
 /** A formula's text understood on its own, before names and units. */
@@ -14,7 +14,7 @@ export type Understood =
 
 /** Understands a text that stands where a number or a formula may stand. */
 export function understand(text: string): Understood {
-  if (isNumberText(text) || /^[-+]?\d+,\d+$/.test(text)) {
+  if (isWrittenNumber(text)) {
     const number = readNumber(text);
     return isNumber(number) ? { kind: 'input', number } : { kind: 'fault', fault: number };
   }

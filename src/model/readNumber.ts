@@ -9,13 +9,33 @@ import {
 } from '../core/number';
 import { problem, type Problem } from '../core/problem';
 
+const decimalComma = /^[-+]?\d+,\d+$/;
+/** Digits in threes with a mark between them. */
+const inThrees = /^[-+]?\d{1,3}(?:[., \u00a0\u202f'’]\d{3})+(?:[.,]\d+)?$/;
+
+/** Whether a text is one number, as model files write it or in a way that `readNumber` has a fault for. */
+export function isWrittenNumber(text: string): boolean {
+  return isNumberText(text) || decimalComma.test(text) || inThrees.test(text);
+}
+
+/** A number in threes as model files write it: its last mark is the decimal one where it stands once. */
+function withoutThrees(text: string): string {
+  const [, last = ''] = /([.,])\d+$/.exec(text) ?? [];
+  const hasDecimals = last !== '' && text.indexOf(last) === text.lastIndexOf(last);
+  const [whole = '', part] = hasDecimals ? text.split(last) : [text];
+  return whole.replace(/[^-\d]/g, '') + (part === undefined ? '' : `.${part}`);
+}
+
 /** A written number of at most 34 digits and powers of ten within ±300, or what is wrong with it. */
 export function readNumber(text: string): Decimal | Problem {
-  if (/^[-+]?\d+,\d+$/.test(text)) {
+  if (decimalComma.test(text)) {
     return problem('decimal-comma', `decimal comma: ${text}. Write ${text.replace(',', '.')}.`, { text });
   }
   if (!isNumberText(text)) {
-    return problem('number-text', `not a number: ${text}. Write digits with a point for decimals.`, { text });
+    const fault = inThrees.test(text)
+      ? `thousands mark: ${text}. Write ${withoutThrees(text)}.`
+      : `not a number: ${text}. Write digits with a point for decimals.`;
+    return problem('number-text', fault, { text });
   }
   const digits = significantDigits(text);
   if (digits > inputDigits) {

@@ -1,3 +1,4 @@
+import { exact } from '../core/exact';
 import { decimal, type Decimal } from '../core/number';
 import type { Question, Response } from '../model/response';
 import type { Lever } from '../model/view';
@@ -15,7 +16,7 @@ export interface SpiderPlace {
 export interface Bend {
   /** In per cent, above 0. */
   readonly change: Decimal;
-  /** Change of the result where the input is so much less, and so much more. */
+  /** Change of the result where the input is so much less, and so much more; 0 for a tie. */
   readonly less: Decimal;
   readonly more: Decimal;
 }
@@ -72,7 +73,8 @@ function reachOf(low: Decimal, high: Decimal): Decimal | undefined {
 function bendOf(places: readonly SpiderPlace[], reach: Decimal | undefined, { base }: Response): Bend | undefined {
   if (reach === undefined) return undefined;
   const at = (change: Decimal): Decimal => places.find((place) => isSame(place.change, change))?.result ?? decimal(NaN);
-  return { change: reach, less: at(reach.negated()).minus(base), more: at(reach).minus(base) };
+  const moved = (result: Decimal): Decimal => (exact.compare(result, base) === 0 ? decimal(0) : result.minus(base));
+  return { change: reach, less: moved(at(reach.negated())), more: moved(at(reach)) };
 }
 
 /**

@@ -123,6 +123,9 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
       <a class="skip" href="#numbers-heading">
         To the numbers
       </a>
+      <a class="skip" href="#questions">
+        To the questions
+      </a>
       <TopBar
         kept={kept()}
         scheme={scheme()}
@@ -209,7 +212,7 @@ interface QuestionsProps {
 
 function Questions(props: QuestionsProps): JSX.Element {
   return (
-    <nav class="questions" aria-label="Questions">
+    <nav id="questions" class="questions" aria-label="Questions" tabIndex={-1}>
       <For each={questions.filter(({ key }) => props.among.includes(key))}>
         {({ key, label }) => (
           <button

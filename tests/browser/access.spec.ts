@@ -43,6 +43,20 @@ for (const width of [390, 320]) {
   });
 }
 
+test('by keyboard alone: to the questions, past all the numbers', async ({ page }) => {
+  await openNursery(page);
+  await page.waitForTimeout(500);
+  await page.reload();
+  await expect(fieldOf(page, 'Wage')).toBeVisible();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('link', { name: 'To the questions' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Tab');
+  const questions = page.getByRole('navigation', { name: 'Questions' });
+  await expect(questions.getByRole('button').first()).toBeFocused();
+});
+
 test('by keyboard alone: to the numbers, a value typed, its mark moved, where it comes from, undone', async ({
   page,
 }) => {

@@ -103,7 +103,7 @@ describe('evaluate', () => {
       },
     ]);
     expect(faulty.document.cells['margin']?.value).toBe('54000');
-    expect(faulty.messages).toContain('row 11: name not known: wgae');
+    expect(faulty.messages).toContain('row 11, formula of bad: name not known: wgae');
   });
 
   it('prints an aligned table for people', () => {

@@ -95,5 +95,5 @@ describe('the float64 of a number', () => {
       expect([floatOf(number), floatOf(number)]).toEqual([Number(text), Number(text)]);
     },
   );
-  it('is NaN where there is no number', () => expect(floatOf(decimal(NaN))).toBeNaN());
+  it.each(['NaN', '1e400', '-1e309'])('is NaN for %s', (text) => expect(floatOf(decimal(text))).toBeNaN());
 });

@@ -80,6 +80,8 @@ describe('a compiled formula gives what evaluating it gives:', () => {
     ['round(2.5)', '', 3],
     ['round(1.005, 2)', '', 1.01],
     ['capital_recovery(0, 4)', '', 0.25],
+    ['whole_batch(10, stage / 2, stage, 12, 1)', '', 60],
+    ['whole_batch(10, stage / 2, 0 * stage, 1 / gone, 1, stage, 12, 1)', '', NaN],
     ['abs(-a) + sqrt(4)', '', 4],
     ['exp(0) + log10(100)', '', 3],
   ])('%s in %j is %d', (formula, unit, value) => {

@@ -84,3 +84,11 @@ describe('a line counts twice', () => {
     expect(fault?.message).toBe('budget line counted twice: b is made from a. Take one of them out of the budget.');
   });
 });
+
+it('lines in a circle are told as the circle alone, and a line made from one of them as counted twice', () => {
+  const text =
+    'a [EUR/year]: b | budget: cost\nb [EUR/year]: a | budget: cost\n' + 'c [EUR/year]: b * 2 | budget: cost';
+  const codes = faults(text).map((fault) => fault.split(' | ').slice(0, 2).join(' '));
+  expect(codes.filter((code) => code.startsWith('budget'))).toEqual(['budget-twice 4']);
+  expect(codes.some((code) => code.startsWith('cycle'))).toBe(true);
+});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isNumber, readNumber } from '../../src/model/readNumber';
+import { isNumber, isWrittenNumber, readNumber } from '../../src/model/readNumber';
 
 function read(text: string): string {
   const found = readNumber(text);
@@ -58,9 +58,25 @@ describe('a text is refused', () => {
   it.each([
     ['1,5', 'decimal comma: 1,5. Write 1.5.'],
     ['ten', 'not a number: ten. Write digits with a point for decimals.'],
+    ['1.014,5', 'thousands mark: 1.014,5. Write 1014.5.'],
+    ['-1,014.5', 'thousands mark: -1,014.5. Write -1014.5.'],
+    ['1.014.500', 'thousands mark: 1.014.500. Write 1014500.'],
+    ['1,014,500', 'thousands mark: 1,014,500. Write 1014500.'],
+    ['1 014,5', 'thousands mark: 1 014,5. Write 1014.5.'],
+    ['1’014', 'thousands mark: 1’014. Write 1014.'],
     ['1e301', 'number out of bounds: 1e301. Stay between 1e-300 and 1e300.'],
     ['1'.repeat(40), `number too long: ${'1'.repeat(40)}. It has 40 digits; 34 is the most.`],
   ])('%s, saying what would fix it', (text, message) => {
     expect(readNumber(text)).toMatchObject({ message, where: { text } });
+  });
+});
+
+describe('one written number', () => {
+  it.each(['5', '-5.2', '1e-3', '1,5', '1.014,5', '1 014'])('is %s', (text) => {
+    expect(isWrittenNumber(text)).toBe(true);
+  });
+
+  it.each(['ten', '1 + 2', 'min(1,200)', '1 01', '1.2.3', ''])('is not %j', (text) => {
+    expect(isWrittenNumber(text)).toBe(false);
   });
 });

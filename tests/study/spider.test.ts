@@ -72,6 +72,13 @@ describe('its bend', () => {
     const bend = line(text)!.bend!;
     expect(`${bend.change.toString()}: ${bend.less.toString()} ${bend.more.toString()}`).toBe(expected);
   });
+  it('takes what only rounding makes of no change for none, in float64 as well', () => {
+    for (const quick of [false, true]) {
+      const { less, more } = line('a: 10 | range: 8 12\nr: min(a, 10) / 3 * 0.3', quick)!.bend!;
+      expect([less.toNumber(), more.toNumber()]).toEqual([expect.closeTo(-0.2, 12), 0]);
+    }
+  });
+
   it('is not there where today is not inside the range', () => {
     expect(line('a: 10 | range: 15 20\nr: a')!.bend).toBeUndefined();
     expect(line('a: 10 | range: 10 20\nr: a')!.bend).toBeUndefined();

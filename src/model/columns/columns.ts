@@ -1,3 +1,4 @@
+import { decimal, floatOf } from '../../core/number';
 import type { Plan } from '../model';
 import type { Values } from '../values';
 import { formulaNodes } from './formulaNodes';
@@ -36,13 +37,15 @@ export interface VariedColumns extends Columns {
   vary(input: number, column: Float64Array, count: number): readonly Float64Array[];
 }
 
+const unknown = decimal(NaN);
+
 /** Small enough for the columns in use to stay in near memory, large enough for the calls to cost nothing. */
 const usualBlock = 512;
 
 /** The formulas on the way from the moving cells to a target; returns the target's node. */
 function targetNode(graph: ValueGraph, { plan, values, cell: wanted, moving }: Target): number {
   const nodes = new Map([...moving].map(([cell, input]) => [cell, graph.input(input)]));
-  const nodeOf = (cell: number): number => nodes.get(cell) ?? graph.constant(values.numbers[cell]?.toNumber() ?? NaN);
+  const nodeOf = (cell: number): number => nodes.get(cell) ?? graph.constant(floatOf(values.numbers[cell] ?? unknown));
   for (const id of plan.structure.route([...moving.keys()], wanted)) {
     const content = plan.contents[id];
     if (content?.kind === 'calculated') nodes.set(id, formulaNodes(graph, content.node, nodeOf));

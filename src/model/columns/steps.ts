@@ -123,7 +123,7 @@ function byRecord(out: Column, operands: readonly Operand[], fn: FormulaFunction
   };
 }
 
-/** The same for `whole_batch`, which takes most of the time where it occurs, called by its name. */
+/** The same for `whole_batch`, which takes most of the time where it occurs: calls it without the record. */
 function wholeBatches(out: Column, operands: readonly Operand[]): Step {
   const columns = operands.map(({ column }) => column);
   const args = operands.map(() => NaN);

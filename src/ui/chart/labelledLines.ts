@@ -89,7 +89,6 @@ function endLabels(plot: Plot, { lines }: LinesDrawing, ink: ChartInk): void {
     pen.strokeStyle = ink.hair;
     pen.lineWidth = 1;
     pen.stroke();
-    pen.font = line.leading ? `600 ${fontOf(ink)}` : fontOf(ink);
     written(pen, line.label, { x: right + gap, y: ys[i]!, align: 'left', colour: ink.text, ground: ink.paper });
   });
 }

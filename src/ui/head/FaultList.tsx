@@ -42,6 +42,10 @@ function FaultItem(props: { fault: Problem; quiet: boolean }): JSX.Element {
   const { live, spot } = useWork();
   const cell = createMemo(() => live.shape().cells.find(({ row }) => row === props.fault.where.row));
   const hasRow = createMemo(() => live.shape().lines.some(({ row }) => row === props.fault.where.row));
+  const place = (): string => {
+    const { row, column } = props.fault.where;
+    return column === '' ? ` (row ${row})` : ` (row ${row}, ${column})`;
+  };
   return (
     <li classList={{ quiet: props.quiet }}>
       <span class="fault-message">{props.fault.message}</span>{' '}
@@ -49,6 +53,7 @@ function FaultItem(props: { fault: Problem; quiet: boolean }): JSX.Element {
         <Link onPress={() => spot.goToRow(props.fault.where.row)}>
           Go to {cell()?.label ?? `row ${props.fault.where.row}`}
         </Link>
+        <span class="quiet">{place()}</span>
       </Show>
     </li>
   );

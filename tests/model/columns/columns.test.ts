@@ -162,6 +162,12 @@ describe('down a column', () => {
     ['x by x', 'a: x / x\nx: 1', [2, 0], [1, NaN]],
     ['by 0', 'a: x / z\nx: 1\nz: 0', [1, 2], [NaN, NaN]],
     ['a negative', 'a: -x\nx: 1', [1, -2], [-1, 2]],
+    [
+      'an unknown argument of a skipped stage',
+      'a [plant]: whole_batch(10 * u, 7 * w, 0 * w, 1 / x, 1, 14 * w, 12, 1)\nx: 1\nw [day]: 1\nu [plant]: 1',
+      [0, 1],
+      [NaN, 60],
+    ],
     ['a square', 'a: x ^ 2\nx: 1', [-3, 0.5], [9, 0.25]],
     ['a cube', 'a: x ^ 3\nx: 1', [-3, 2], [-27, 8]],
     ['a reciprocal power', 'a: x ^ -2\nx: 1', [2, 0, -4], [0.25, NaN, 0.0625]],
