@@ -1,4 +1,5 @@
 import { Decimal as Library } from 'decimal.js';
+import { finite } from './float';
 
 /**
  * Exact numbers: decimal128's 34 significant digits, rounded half to even (IEEE 754), with our own constructor so that
@@ -57,8 +58,7 @@ const floats = new WeakMap<Decimal, number>();
 export function floatOf(value: Decimal): number {
   const known = floats.get(value);
   if (known !== undefined) return known;
-  const nearest = value.toNumber();
-  const float = Number.isFinite(nearest) ? nearest : NaN;
+  const float = finite(value.toNumber());
   floats.set(value, float);
   return float;
 }

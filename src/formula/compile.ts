@@ -235,12 +235,8 @@ export class ProgramWriter {
   }
 
   private callRecord(fn: FormulaFunction, args: readonly Checked[], target: number): void {
-    this.calls.push(
-      callOf(
-        fn,
-        args.map((arg) => this.register(arg)),
-      ),
-    );
+    const from = args.map((arg) => this.register(arg));
+    this.calls.push(callOf(fn, from));
     this.emit(Op.Call, target, 0, 0, this.calls.length - 1);
   }
 }

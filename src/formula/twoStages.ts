@@ -4,7 +4,7 @@ import { ceilFloat, exceedsFloat, floorFloat } from '../core/float';
 export const slack = 1e-11;
 /** Batches from here on are left to the general search. */
 export const largestQuick = 2 ** 40;
-/** Steps down from the bound, and up again, before a plain search takes over. */
+/** Steps down from the bound before a plain search takes over. */
 export const mostSteps = 20;
 
 /**
@@ -13,7 +13,7 @@ export const mostSteps = 20;
  * @param args boards, interval, then time, density and survival of each stage
  * @param first where those of the first stage begin
  * @param second where those of the second begin
- * @returns the largest batch; NaN where it is not below `largestQuick` or takes too many steps
+ * @returns the largest batch; NaN where it is not below `largestQuick`, or the steps are too many or lead too low
  */
 export function batchOfTwo(args: readonly number[], first: number, second: number): number {
   const boards = args[0]!;
@@ -65,7 +65,7 @@ export function batchOfTwo(args: readonly number[], first: number, second: numbe
     batch = Math.max(fewer < batch ? fewer : 0, fewerNext < batch ? fewerNext : 0);
   }
   // Rounding may have led it some plants too low.
-  for (let steps = 0; batch < start; steps += 1) {
+  if (batch < start) {
     const each = ceilFloat((batch + 1) / density);
     const next = ceilFloat(ceilFloat((batch + 1) * share) / nextDensity);
     const most = Math.max(
@@ -73,9 +73,7 @@ export function batchOfTwo(args: readonly number[], first: number, second: numbe
       moved * each + movedNext * next,
       left * each + leftNext * next,
     );
-    if (exceedsFloat(most, boards)) break;
-    if (steps === mostSteps) return NaN;
-    batch += 1;
+    if (!exceedsFloat(most, boards)) return NaN;
   }
   return batch;
 }

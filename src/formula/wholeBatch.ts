@@ -1,4 +1,5 @@
 import type { Arithmetic } from '../core/arithmetic';
+import { finite } from '../core/float';
 import { BatchSearch, lastThat, runningStages, tooLarge } from './batchSearch';
 
 /** Batch in whole boards and what it takes. NaN batch: the schedule is not one. */
@@ -123,7 +124,7 @@ function mostBoards(standing: readonly number[], each: readonly number[]): numbe
   for (let at = 0; at < standing.length; at += each.length) {
     let sum = 0;
     for (let stage = 0; stage < each.length; stage += 1) sum += standing[at + stage]! * each[stage]!;
-    most = Math.max(most, sum);
+    most = Math.max(most, finite(sum));
   }
   return most;
 }
@@ -132,7 +133,7 @@ function mostBoards(standing: readonly number[], each: readonly number[]): numbe
 function search<T>(m: Arithmetic<T>, { boards, stages, standing }: Schedule<T>, likely: number): number {
   return lastThat((n) => {
     const most = mostBoards(standing, boardsOf(m, stages, m.whole(n)));
-    return most < Infinity && m.compare(m.whole(most), boards) <= 0;
+    return m.compare(m.whole(most), boards) <= 0;
   }, likely);
 }
 

@@ -4,7 +4,7 @@ import { exact } from '../../src/core/exact';
 import { float } from '../../src/core/float';
 import { BatchSearch, lastThat, runningStages, tooLarge } from '../../src/formula/batchSearch';
 import { largestBatch } from '../../src/formula/wholeBatch';
-import { randomStream } from '../../src/study/rng';
+import { uniforms } from '../study/uniforms';
 import { boxed } from './boxed';
 
 describe('stages that take time', () => {
@@ -145,15 +145,6 @@ describe('the search in float64', () => {
     (_claim, args, batch) => expect(largestBatch(float, args)).toBe(batch),
   );
 });
-
-function uniforms(seed: number): () => number {
-  const stream = randomStream(seed, 0);
-  const one = new Float64Array(1);
-  return () => {
-    stream.fill(one, 1);
-    return one[0]!;
-  };
-}
 
 type Drawn = (random: () => number) => number;
 

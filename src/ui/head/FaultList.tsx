@@ -44,7 +44,8 @@ function FaultItem(props: { fault: Problem; quiet: boolean }): JSX.Element {
   const hasRow = createMemo(() => live.shape().lines.some(({ row }) => row === props.fault.where.row));
   const place = (): string => {
     const { row, column } = props.fault.where;
-    return column === '' ? ` (row ${row})` : ` (row ${row}, ${column})`;
+    const said = [cell() && `row ${row}`, column].filter(Boolean).join(', ');
+    return said && ` (${said})`;
   };
   return (
     <li classList={{ quiet: props.quiet }}>

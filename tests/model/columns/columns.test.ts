@@ -7,7 +7,7 @@ import { compileColumns, compileVaried, type Target } from '../../../src/model/c
 import { repeatable } from '../../../src/model/columns/repeatable';
 import type { Model, Plan } from '../../../src/model/model';
 import { evaluatePlan, evaluateTouched, touched, type Values } from '../../../src/model/values';
-import { randomStream } from '../../../src/study/rng';
+import { uniforms } from '../../study/uniforms';
 import { randomModels } from '../randomModel';
 import { sizedArithmetic } from '../sized';
 import { shippedModels } from '../shippedModels';
@@ -63,15 +63,6 @@ function drawn(model: Model, cells: readonly number[], random: () => number): nu
     const { low, high } = model.cells[id]!.range!;
     return low.toNumber() + random() * (high.toNumber() - low.toNumber());
   });
-}
-
-function uniforms(seed: number): () => number {
-  const stream = randomStream(seed, 0);
-  const one = new Float64Array(1);
-  return () => {
-    stream.fill(one, 1);
-    return one[0]!;
-  };
 }
 
 function headlines(model: Model): number[] {
