@@ -110,21 +110,15 @@ function lessFirst([a = unknownNumber, b = unknownNumber]: readonly Decimal[]): 
 
 /**
  * The change since the last edit; blank where there is none, and its line is held free. One computation writes it all,
- * as in NumberText; the arrow is drawn, as its letter would have to be found in another font.
+ * as in NumberText. Its arrow, and what the arrow says to those who hear the page, are headlines.css's.
  */
 function Change(props: { from: Decimal; to: Decimal; cell: Cell; decimals?: number }): JSX.Element {
-  const [heard, number] = [document.createTextNode(''), document.createTextNode('')];
-  const element = (
-    <span class="change">
-      <span class="heard">{heard}</span>
-      {number}
-    </span>
-  ) as HTMLElement;
+  const number = document.createTextNode('');
+  const element = (<span class="change">{number}</span>) as HTMLElement;
   createRenderEffect<string>((before) => {
     const isChanged = !props.from.isNaN() && !props.to.isNaN() && !props.from.eq(props.to);
     const way = !isChanged ? 'none' : props.to.gt(props.from) ? 'up' : 'down';
     if (way !== before) element.dataset.way = way;
-    write(heard, isChanged ? ', changed by ' : '');
     write(number, isChanged ? here.difference(props.from, props.to, props.cell.unit, props.decimals) : '');
     return way;
   }, '');

@@ -48,23 +48,25 @@ export function InputValue(props: InputValueProps): JSX.Element {
   const range = createMemo(() => (props.content.own ? undefined : props.cell.range));
   return (
     <div class="input-value" classList={{ ranged: range() !== undefined }}>
-      <input
-        class="number-field"
-        type="text"
-        inputmode={keypad()}
-        autocomplete="off"
-        spellcheck={false}
-        data-model-field=""
-        aria-label={name()}
-        value={field.text()}
-        aria-invalid={field.problem() === undefined ? undefined : 'true'}
-        aria-describedby={field.problem() === undefined ? undefined : faultId}
-        style={{ '--decimals': place().decimals, '--points': place().points }}
-        onInput={(event) => field.onInput(event)}
-        onFocus={() => field.onFocus()}
-        onBlur={() => field.onBlur()}
-        onKeyDown={(event) => field.onKeyDown(event)}
-      />
+      <span class="field-box">
+        <input
+          class="number-field"
+          type="text"
+          inputmode={keypad()}
+          autocomplete="off"
+          spellcheck={false}
+          data-model-field=""
+          aria-label={name()}
+          value={field.text()}
+          aria-invalid={field.problem() === undefined ? undefined : 'true'}
+          aria-describedby={field.problem() === undefined ? undefined : faultId}
+          style={{ '--decimals': place().decimals, '--points': place().points }}
+          onInput={(event) => field.onInput(event)}
+          onFocus={() => field.onFocus()}
+          onBlur={() => field.onBlur()}
+          onKeyDown={(event) => field.onKeyDown(event)}
+        />
+      </span>
       <Show when={range()}>
         {(limits) => (
           <RangeMark

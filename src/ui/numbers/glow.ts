@@ -1,27 +1,40 @@
-const glowTime = 700;
+/** Milliseconds without a change after which what glows begins to fade, and that fading takes. */
+const rest = 250;
+const fadeTime = 700;
 
-/** Elements that wait for the next glow. */
+/** Elements that changed since the last glow, and those that glow; what fades is in neither. */
 const waiting = new Set<HTMLElement>();
-const glows = new WeakMap<HTMLElement, Animation>();
+const lit = new Set<HTMLElement>();
+const fades = new WeakMap<HTMLElement, Animation>();
+let timer: ReturnType<typeof setTimeout> | undefined;
 
-function glow(element: HTMLElement): void {
-  const before = glows.get(element);
-  if (before === undefined) {
-    const frames = [{ backgroundColor: 'var(--glow)' }, { backgroundColor: 'transparent' }];
-    glows.set(element, element.animate(frames, { duration: glowTime, easing: 'ease-out' }));
-    return;
+function light(): void {
+  const changed = matchMedia('(prefers-reduced-motion: reduce)').matches ? [] : waiting;
+  for (const element of changed) {
+    if (lit.has(element)) continue;
+    fades.get(element)?.cancel();
+    element.classList.add('lit');
+    lit.add(element);
   }
-  before.currentTime = 0;
-  before.play();
-}
-
-function glowAll(): void {
-  if (!matchMedia('(prefers-reduced-motion: reduce)').matches) for (const element of waiting) glow(element);
   waiting.clear();
+  clearTimeout(timer);
+  timer = setTimeout(fade, rest);
 }
 
-/** Lets what has just changed glow for a moment, from the frame after the one in which the change is drawn. */
+function fade(): void {
+  for (const element of lit) {
+    element.classList.remove('lit');
+    const frames = [{ backgroundColor: 'var(--glow)' }, { backgroundColor: 'transparent' }];
+    fades.set(element, element.animate(frames, { duration: fadeTime, easing: 'ease-out' }));
+  }
+  lit.clear();
+}
+
+/**
+ * Lets what has just changed glow, from the frame after the one in which the change is drawn. It glows steadily while
+ * changes go on and fades when they rest: a fade at each keystroke would have the browser draw all the while.
+ */
 export function glowSoon(element: HTMLElement): void {
-  if (waiting.size === 0) requestAnimationFrame(() => setTimeout(glowAll));
+  if (waiting.size === 0) requestAnimationFrame(() => setTimeout(light));
   waiting.add(element);
 }
