@@ -14,7 +14,7 @@ test('a figure’s link leads to its method, and back to the link', async ({ pag
   await ask(page, 'How sure');
   const link = page
     .getByRole('region', { name: 'What is worth measuring' })
-    .getByRole('button', { name: 'How this is worked out' });
+    .getByRole('button', { name: 'How this is worked out: knowing one', exact: true });
   await link.click();
   await expect(page.getByRole('heading', { name: 'Worth of knowing one entry' })).toBeFocused();
   await expect(page.getByRole('heading', { name: 'Worth of knowing one entry' })).toBeInViewport();

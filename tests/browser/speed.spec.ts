@@ -41,7 +41,7 @@ function timeKeys(): void {
       requestAnimationFrame(() => begins(performance.now()));
     });
     const [over, painted] = await Promise.all([keyOver, soon()]);
-    // A frame may begin before the key's own task is over: then there was no wait between them.
+    // A frame that follows at once comes before the task that tells that the key's is over: there was no wait then.
     const work = over <= frame ? over - pressed + painted - frame : painted - pressed;
     found.push({ work, loop: timedLoop() });
   };

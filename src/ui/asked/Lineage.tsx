@@ -105,8 +105,10 @@ function Links(props: { cells: readonly Cell[] }): JSX.Element {
       <For each={props.cells}>
         {(cell, i) => (
           <>
-            <Link onPress={() => spot.goTo(cell.id)}>{cell.label}</Link>
-            {i() < props.cells.length - 1 ? ', ' : ''}
+            <span>
+              <Link onPress={() => spot.goTo(cell.id)}>{cell.label}</Link>
+              {i() < props.cells.length - 1 ? ',' : ''}
+            </span>{' '}
           </>
         )}
       </For>

@@ -10,16 +10,19 @@ interface HowWorkedProps {
   readonly children?: JSX.Element;
 }
 
-/** A quiet link to how a figure is worked out. */
+const usual = 'How this is worked out';
+
+/** A quiet link to how a figure is worked out; those who hear the usual words hear as well which figure. */
 export function HowWorked(props: HowWorkedProps): JSX.Element {
   return (
     <p class="how-worked">
       <button
         type="button"
         class="link"
+        aria-label={props.children === undefined ? `${usual}: ${props.entry}` : undefined}
         data-method={linkAttribute(props.entry)}
         onClick={() => openMethod(props.choice, props.entry)}>
-        {props.children ?? 'How this is worked out'}
+        {props.children ?? usual}
       </button>
     </p>
   );
