@@ -6,7 +6,7 @@ const moment = 150;
 const rest = 1000;
 
 /** Calls back each time nothing has changed for so many milliseconds. */
-function whenCalm(version: Accessor<number>, wait: number, back: () => void): void {
+function whenCalm(version: Accessor<unknown>, wait: number, back: () => void): void {
   createEffect(
     on(
       version,
@@ -27,7 +27,7 @@ export function createCalm(version: Accessor<number>): Accessor<number> {
 }
 
 /** Whether something has just changed, and may at once change again. */
-export function createBusy(version: Accessor<number>): Accessor<boolean> {
+export function createBusy(version: Accessor<unknown>): Accessor<boolean> {
   const [busy, setBusy] = createSignal(false);
   createEffect(on(version, () => setBusy(true), { defer: true }));
   whenCalm(version, rest, () => setBusy(false));

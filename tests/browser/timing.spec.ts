@@ -89,6 +89,21 @@ test('nonsense is kept, marked and left out, and nothing else of the file is tou
   await expect(finding(page)).toContainText('Transplanting takes 12.0 s a plant');
 });
 
+test('a finding that typing a batch changes is busy until it stands', async ({ page }) => {
+  await openTiming(page);
+  await openTrials(page);
+  const said = screen(page).locator('.said').first();
+  await expect(said).toHaveAttribute('aria-busy', 'false');
+  const seconds = screen(page).getByRole('textbox', { name: 'seconds, batch 1' });
+  const atOnce = await seconds.evaluate((field: HTMLInputElement) => {
+    field.value = '150';
+    field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    return document.querySelector('.timing .said')!.getAttribute('aria-busy');
+  });
+  expect(atOnce).toBe('true');
+  await expect(said).toHaveAttribute('aria-busy', 'false');
+});
+
 test('a batch is added, filled in, taken out and put back', async ({ page }) => {
   await openTiming(page);
   await openTrials(page);

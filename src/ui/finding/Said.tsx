@@ -1,6 +1,12 @@
-import { onMount, type JSX, type ParentProps } from 'solid-js';
+import { onMount, type JSX } from 'solid-js';
 import { watchSize } from '../watchSize';
 import { useWork } from '../work';
+
+interface SaidProps {
+  /** Whether the finding has just changed by what is no number of the model: then it is not read out yet either. */
+  readonly busy?: boolean;
+  readonly children: JSX.Element;
+}
 
 /**
  * Where a finding stands. Who hears the page is told of a new one once it has stood for a moment, not at each key:
@@ -9,13 +15,13 @@ import { useWork } from '../work';
  * Its text stands in a box that is told the text's height: while that stays, the browser lays out the box and not the
  * page around it.
  */
-export function Said(props: ParentProps): JSX.Element {
+export function Said(props: SaidProps): JSX.Element {
   const { busy } = useWork();
   let box!: HTMLDivElement;
   let text!: HTMLDivElement;
   onMount(() => watchSize(text, () => box.style.setProperty('--high', `${text.offsetHeight}px`)));
   return (
-    <div class="said" aria-live="polite" aria-busy={busy()}>
+    <div class="said" aria-live="polite" aria-busy={busy() || props.busy === true}>
       <div class="said-box" ref={box}>
         <div class="said-text" ref={text}>
           {props.children}

@@ -2,6 +2,7 @@ import { createMemo, Show, type JSX } from 'solid-js';
 import { sentences, textOf } from '../finding/phrase';
 import { FindingText } from '../finding/FindingText';
 import { Cautions } from '../beds/Cautions';
+import { createBusy } from '../calm';
 import { Said } from '../finding/Said';
 import { here } from '../here';
 import { HowWorked } from '../method/HowWorked';
@@ -74,8 +75,9 @@ interface FoundProps extends ScreenProps {
 function Finding(props: FoundProps): JSX.Element {
   const main = createMemo(() => stepTold(props.found, nounOf(props, props.found.step), props.asked, here));
   const more = createMemo(() => moreTold(props.found, props.asked, here));
+  const busy = createBusy(() => main());
   return (
-    <Said>
+    <Said busy={busy()}>
       <FindingText main={main()} more={more()} />
     </Said>
   );
