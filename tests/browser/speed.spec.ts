@@ -68,20 +68,13 @@ function spread(times: readonly number[]): string {
   return `median ${median} ms, 95th percentile ${high} ms`;
 }
 
-/** Those beside which the loop ran as it does when nobody else wants the machine. */
-function undisturbed(found: readonly Timed[]): Timed[] {
-  const usual = quantile(
-    found.map(({ loop }) => loop),
-    0.2,
-  );
-  return found.filter(({ loop }) => loop <= 1.5 * usual);
-}
-
+/** All, and those beside which the loop ran as it does when nobody else wants the machine. */
 function told(found: readonly Timed[]): string {
-  const [quiet, loops] = [undisturbed(found), found.map(({ loop }) => loop)];
+  const loops = found.map(({ loop }) => loop);
+  const quiet = found.filter(({ loop }) => loop <= 1.5 * quantile(loops, 0.2));
   const works = (those: readonly Timed[]): string => spread(those.map(({ work }) => work));
-  const undisturbedTold = `${quiet.length} of ${found.length} with the machine undisturbed: ${works(quiet)}`;
-  return `${works(found)} (${undisturbedTold}; the loop: ${spread(loops)})`;
+  const undisturbed = `${quiet.length} of ${found.length} with the machine undisturbed: ${works(quiet)}`;
+  return `${works(found)} (${undisturbed}; the loop: ${spread(loops)})`;
 }
 
 test('a keystroke moves headlines, rows and the chart; how soon they are drawn is told', async ({ page }, info) => {

@@ -7,12 +7,13 @@ interface HowWorkedProps {
   readonly choice: Choice;
   /** Id of an entry of the page on methods; blank for its top. */
   readonly entry: string;
-  readonly children?: JSX.Element;
+  /** What the link says, where that is not the usual. */
+  readonly children?: string;
 }
 
 const usual = 'How this is worked out';
 
-/** A quiet link to how a figure is worked out; those who hear the usual words hear as well which figure. */
+/** A quiet link to how a figure is worked out; who hears the usual words hears the entry's id as well. */
 export function HowWorked(props: HowWorkedProps): JSX.Element {
   return (
     <p class="how-worked">
