@@ -134,7 +134,7 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
         onShipped={desk.openShipped}
         onSave={desk.save}
         onLink={desk.copyLink}
-        onStartOver={desk.startOver()}
+        onStartOver={desk.startOver}
       />
       <News desk={desk} onUndo={() => work.live.undo()} />
       <main>

@@ -23,8 +23,8 @@ export interface Desk extends Told {
   readonly copyLink: () => void;
   /** Opens what a link holds; asks first where that would take the place of changed numbers. */
   readonly openLink: (found: SharedFile | { readonly problem: Problem }) => void;
-  /** Undefined for a model that did not come with the program. */
-  readonly startOver: Accessor<(() => void) | undefined>;
+  /** Puts the model back as it came: a shipped one as it is shipped today, any other as it was opened. */
+  readonly startOver: () => void;
   stop(): void;
 }
 
@@ -102,7 +102,7 @@ export function createDesk(live: Live, drafts: Drafts): Desk {
       news.refuse(shipped.key, unreadable(reason));
     }
   };
-  const open = async (file: File): Promise<void> => {
+  const open = async (file: File, text = `${file.name} is open.`): Promise<void> => {
     stopping.abort();
     stopping = new AbortController();
     const { signal } = stopping;
@@ -111,21 +111,23 @@ export function createDesk(live: Live, drafts: Drafts): Desk {
       const opened = await openFile(file, (share) => setReading({ name: file.name, share }), signal);
       if (signal.aborted) return;
       if ('refusal' in opened) news.refuse(opened.name, opened.refusal);
-      else put(opened, `${file.name} is open.`);
+      else put(opened, text);
     } catch (reason) {
       if (!signal.aborted) news.refuse(file.name, unreadable(reason));
     } finally {
       if (!signal.aborted) setReading(undefined);
     }
   };
-  const startOver = (): (() => void) | undefined => {
-    const shipped = shippedModels.find(({ key }) => key === live.origin().shipped);
-    return shipped && (() => void putShipped(shipped, 'Started over with the model’s own numbers.'));
+  const startOver = (): void => {
+    const { name, shipped, bytes } = live.origin();
+    const known = shippedModels.find(({ key }) => key === shipped);
+    const text = 'Started over with the model’s own numbers.';
+    void (known === undefined ? open(new File([bytes], name), text) : putShipped(known, text));
   };
   return {
     ...news,
     reading,
-    open,
+    open: (file) => open(file),
     openShipped: (shipped) => void putShipped(shipped, `${shipped.question} is open.`),
     save: () => news.say(saved(live, drafts), () => false),
     ...byLink(live, drafts, news, open),

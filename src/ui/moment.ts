@@ -13,7 +13,7 @@ export interface Origin {
   /** When it was opened, in milliseconds since 1970. */
   readonly opened: number;
   /** The file as it was read. */
-  readonly bytes: Uint8Array;
+  readonly bytes: Uint8Array<ArrayBuffer>;
   /** The same understood. */
   readonly file: TableFile;
 }

@@ -30,7 +30,7 @@ async function doneWithPauses<T>(steps: Steps<T>, onShare: (share: number) => vo
 /** Share of the time that reading takes; computing takes the rest. */
 const reading = 0.8;
 
-function* openInSteps(name: string, bytes: Uint8Array): Steps<Opened> {
+function* openInSteps(name: string, bytes: Uint8Array<ArrayBuffer>): Steps<Opened> {
   const { model, file, refused } = yield* within(0, reading, readModelInSteps(bytes));
   const [refusal] = model.faults;
   if (refused && refusal !== undefined) return { name, refusal };

@@ -22,7 +22,7 @@ export interface Progress {
 export interface Session extends Progress {
   readonly name: string;
   readonly shipped: string;
-  readonly bytes: Uint8Array;
+  readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
 export type FieldText = readonly [row: number, column: string, text: string];

@@ -150,6 +150,21 @@ test('starting over asks in place and can be undone', async ({ page }) => {
   await expect(first).toHaveValue('77');
 });
 
+test('a file of one’s own starts over as it was opened, also after a reload', async ({ page }) => {
+  await chooseFile(page, csvFile('own.csv', 'name,label,formula\nprice,Price,0.8\n'));
+  const price = fieldOf(page, 'Price');
+  await price.fill('0.9');
+  await expect(page.locator('.kept')).toHaveAttribute('data-state', 'kept');
+  await page.reload();
+  await expect(price).toHaveValue('0.9');
+  await page.getByRole('button', { name: 'Start over' }).click();
+  await page.getByRole('button', { name: 'Yes, start over' }).click();
+  await expect(price).toHaveValue('0.8');
+  await expect(page.getByText('Started over with the model’s own numbers.')).toBeVisible();
+  await page.getByRole('button', { name: 'Undo it' }).click();
+  await expect(price).toHaveValue('0.9');
+});
+
 test('a file of 20,000 rows opens while the page stays awake, and its last entry can be reached', async ({ page }) => {
   const rows = Array.from({ length: 19_999 }, (_, i) => `n${i},Entry ${i},${i},Group ${Math.floor(i / 200)}`);
   await chooseFile(page, csvFile('large.csv', ['name,label,formula,group', ...rows, 'last,The last,,'].join('\n')));

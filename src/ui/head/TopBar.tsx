@@ -15,8 +15,7 @@ interface TopBarProps {
   readonly onShipped: (model: ShippedModel) => void;
   readonly onSave: () => void;
   readonly onLink: () => void;
-  /** Undefined where the model did not come with the program. */
-  readonly onStartOver: (() => void) | undefined;
+  readonly onStartOver: () => void;
 }
 
 /** What can be done with the model as a whole, in words. */
@@ -65,7 +64,7 @@ function FileCommands(props: TopBarProps): JSX.Element {
       <button type="button" class="word" onClick={() => props.onLink()}>
         Copy a link
       </button>
-      <Show when={props.onStartOver}>{(startOver) => <StartOver onStartOver={startOver()} />}</Show>
+      <StartOver onStartOver={props.onStartOver} />
     </div>
   );
 }
