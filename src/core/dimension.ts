@@ -32,14 +32,19 @@ export function same(a: Dimension, b: Dimension): boolean {
   return a.size === b.size && [...a].every(([kind, n]) => b.get(kind) === n);
 }
 
-function factors(a: Dimension, sign: 1 | -1): string {
+/** What a kind of quantity is called. */
+export type Naming = (kind: string) => string;
+
+const byBaseUnit: Naming = (kind) => kind;
+
+function factors(a: Dimension, sign: 1 | -1, naming: Naming): string {
   const powers = [...a].filter(([, n]) => n * sign > 0);
-  return powers.map(([kind, n]) => (Math.abs(n) === 1 ? kind : `${kind}^${Math.abs(n)}`)).join('*');
+  return powers.map(([kind, n]) => naming(kind) + (Math.abs(n) === 1 ? '' : `^${Math.abs(n)}`)).join('*');
 }
 
 /** A dimension in the words of units, such as `EUR/plant`; `a plain number` for none. */
-export function describe(a: Dimension): string {
+export function describe(a: Dimension, naming = byBaseUnit): string {
   if (a.size === 0) return 'a plain number';
-  const under = factors(a, -1).replaceAll('*', '/');
-  return (factors(a, 1) || '1') + (under ? `/${under}` : '');
+  const under = factors(a, -1, naming).replaceAll('*', '/');
+  return (factors(a, 1, naming) || '1') + (under ? `/${under}` : '');
 }

@@ -69,6 +69,17 @@ export function nounsOf(text: string): string[] {
   return (splitFactors(text) ?? []).map(({ name }) => name).filter((name) => isNoun(name));
 }
 
+/**
+ * What a unit's text calls the kinds in it: `h` for clock time in `EUR/h`. Where a word stands for a power or for
+ * several kinds, as `ha` and `kWh` do, these go by their base units.
+ */
+export function namedKinds({ text }: Pick<Unit, 'text'>): (readonly [kind: string, name: string])[] {
+  return (splitFactors(text) ?? []).flatMap(({ name }) => {
+    const powers = [...(known.get(name)?.dimension ?? [])];
+    return powers.map(([kind, n]) => [kind, powers.length === 1 && n === 1 ? name : kind] as const);
+  });
+}
+
 function isNoun(name: string): boolean {
   return /^[a-z]+(_[a-z]+)*$/.test(name) && !known.has(name) && rightName(name) === undefined;
 }

@@ -9,6 +9,8 @@ import type { Argument, FormulaFunction } from './function';
 import { functions } from './functions';
 import { inScale, meetingScale, number, truth, type Measured } from './measured';
 import { mismatch } from './mismatch';
+import { Spelling } from './spelling';
+import { unknownName } from './unknownName';
 
 /** What a name stands for; `unit` is undefined for a cell with a fault that leaves its kind unknown. */
 export interface NamedCell {
@@ -48,7 +50,10 @@ const comparisons: ReadonlyMap<BinarySign, Comparison> = new Map([
 ]);
 
 class Checker {
-  constructor(private readonly scope: Scope) {}
+  constructor(
+    private readonly scope: Scope,
+    private readonly spelling: Spelling,
+  ) {}
 
   check(expression: Expression): Measured {
     switch (expression.kind) {
@@ -76,6 +81,7 @@ class Checker {
       const text = expression.name;
       throw new Refusal(problem('upstream', `cell with a fault: ${text}. Mend that cell first.`, { text }));
     }
+    this.spelling.note(found.unit);
     return number(node, found.unit.dimension, found.unit.scale, !isOne(found.unit.scale));
   }
 
@@ -121,8 +127,9 @@ class Checker {
     const dimension = measured.find((part) => part.dimension !== undefined)?.dimension;
     for (const part of measured) {
       if (dimension === undefined || part.dimension === undefined || same(part.dimension, dimension)) continue;
-      const units = `${describe(dimension)} and ${describe(part.dimension)}`;
-      refuse('unit-mixed', `${units} do not go together`, at, mismatch(part.dimension, dimension));
+      const naming = this.spelling.naming();
+      const units = `${describe(dimension, naming)} and ${describe(part.dimension, naming)}`;
+      refuse('unit-mixed', `${units} do not go together`, at, mismatch(part.dimension, dimension, naming));
     }
     const scale = meetingScale(measured);
     const factored = measured.some((part) => part.factored);
@@ -170,7 +177,8 @@ class Checker {
     const args = expression.args.map((arg) => this.number(arg));
     const typing = fn.typing(args.map((arg, i) => argument(arg, expression.args[i])));
     if (typeof typing === 'string') {
-      const units = args.map((arg) => describe(arg.dimension ?? plain)).join(', ');
+      const naming = this.spelling.naming();
+      const units = args.map((arg) => describe(arg.dimension ?? plain, naming)).join(', ');
       return refuse(
         'function-unit',
         `${fn.name} ${typing}; here: ${units}`,
@@ -217,17 +225,6 @@ function product(sign: '*' | '/', a: Measured, b: Measured): Measured {
   return number({ op, left: a.node, right: b.node }, dimension, scale);
 }
 
-/** The fault of naming what is not there, with the nearest name that is. */
-export function unknownName(name: string, names: Iterable<string>): Problem {
-  if (functions.has(name)) {
-    const form = functions.get(name)?.signature ?? name;
-    return problem('name-unknown', `function without its brackets: ${name}. Its form is ${form}.`, { text: name });
-  }
-  const near = nearest(name, names);
-  const fix = near === undefined ? 'Add a cell of that name, or correct it.' : `Did you mean ${near}?`;
-  return problem('name-unknown', `name not known: ${name}. ${fix}`, { text: name });
-}
-
 /** The whole number that an expression is, written as a literal with or without a minus. */
 function wholeLiteral(expression: Expression | undefined): number | undefined {
   if (expression?.kind === 'unary' && expression.sign === '-') {
@@ -268,13 +265,16 @@ export interface CheckedFormula {
  * @returns the checked formula, or its first fault
  */
 export function checkFormula(expression: Expression, unit: Unit, scope: Scope): CheckedFormula | Problem {
+  const spelling = new Spelling();
+  spelling.note(unit);
   try {
-    const measured = new Checker(scope).check(expression);
+    const measured = new Checker(scope, spelling).check(expression);
     if (measured.kind === 'truth') return truthIn(unit, measured.node);
     const { dimension } = measured;
     if (dimension !== undefined && !same(dimension, unit.dimension)) {
-      const fix = mismatch(dimension, unit.dimension);
-      const text = describe(dimension);
+      const naming = spelling.naming();
+      const fix = mismatch(dimension, unit.dimension, naming);
+      const text = describe(dimension, naming);
       return problem(
         'unit-mismatch',
         `unit does not fit: the formula gives ${text}, the cell holds ${unit.text || 'a plain number'}. ${fix}`,

@@ -1,7 +1,8 @@
 import { placed, problem, type Problem } from '../core/problem';
 import { eachInSteps, mapInSteps, within, type Steps } from '../core/steps';
-import { checkFormula, unknownName, type NamedCell } from '../formula/check';
+import { checkFormula, type NamedCell } from '../formula/check';
 import { namesIn } from '../formula/expression';
+import { unknownName } from '../formula/unknownName';
 import type { Cell } from './cell';
 import type { FormulaReader, Understood } from './formulaReader';
 import { ordering } from './graph';

@@ -103,9 +103,9 @@ describe('a literal 0 fits any unit:', () => {
     ['0 / n', 'week', 'the formula gives a plain number'],
     ['0 ^ 2', 'week', 'the formula gives a plain number'],
     ['nothing', 'week', 'the formula gives a plain number'],
-    ['stage + 0 * n', 'week', 'day and a plain number do not go together'],
-    ['stage + 1', 'week', 'day and a plain number do not go together'],
-    ['stage > 1 ? 1 : 0', '', 'day and a plain number do not go together'],
+    ['stage + 0 * n', 'week', 'week and a plain number do not go together'],
+    ['stage + 1', 'week', 'week and a plain number do not go together'],
+    ['stage > 1 ? 1 : 0', '', 'week and a plain number do not go together'],
     ['floor(0)', 'week', 'the formula gives a plain number'],
   ])('but not under * / ^ or as a cell: %s in %j', (formula, unit, message) =>
     expect(fault(formula, unit, farm).message).toContain(message),
@@ -115,7 +115,7 @@ describe('a literal 0 fits any unit:', () => {
 describe('a formula whose unit is not the cell’s says what is missing and what is too much:', () => {
   it.each<[formula: string, unit: string, says: string]>([
     ['transplant_time', 'EUR/plant', 'the formula gives s/plant, the cell holds EUR/plant. Missing: EUR. Extra: s.'],
-    ['wage', 'EUR', 'the formula gives EUR/s, the cell holds EUR. Extra: 1/s.'],
+    ['wage', 'EUR', 'the formula gives EUR/h, the cell holds EUR. Extra: 1/h.'],
     [
       'boards',
       'plant/board',
@@ -124,7 +124,7 @@ describe('a formula whose unit is not the cell’s says what is missing and what
     ['boards', '', 'the formula gives board, the cell holds a plain number. Extra: board.'],
     ['n', 'EUR', 'the formula gives a plain number, the cell holds EUR. Missing: EUR.'],
     ['side', 'm^2', 'the formula gives m, the cell holds m^2. Missing: m^2. Extra: m.'],
-    ['wage', 'USD/h', 'the formula gives EUR/s, the cell holds USD/h. Missing: USD. Extra: EUR.'],
+    ['wage', 'USD/h', 'the formula gives EUR/h, the cell holds USD/h. Missing: USD. Extra: EUR.'],
   ])('%s in %j', (formula, unit, says) => {
     const { code, message } = fault(formula, unit, farm);
     expect([code, message]).toEqual(['unit-mismatch', `unit does not fit: ${says}`]);
@@ -141,13 +141,13 @@ describe('a formula whose unit is not the cell’s says what is missing and what
   );
 
   it.each<[formula: string, units: string]>([
-    ['wage + wage_us', 'EUR/s and USD/s'],
-    ['stage - shift', 'day and s'],
-    ['min(stage, life)', 'day and year'],
+    ['wage + wage_us', 'EUR/h and USD/h'],
+    ['stage - shift', 'week and min'],
+    ['min(stage, life)', 'week and year'],
     ['max(n, boards)', 'a plain number and board'],
-    ['stage > shift ? 1 : 0', 'day and s'],
-    ['stage == n ? 1 : 0', 'day and a plain number'],
-    ['n > 0 ? stage : boards', 'day and board'],
+    ['stage > shift ? 1 : 0', 'week and min'],
+    ['stage == n ? 1 : 0', 'week and a plain number'],
+    ['n > 0 ? stage : boards', 'week and board'],
     ['n > 0 ? 1 : boards', 'a plain number and board'],
   ])('what does not go together: %s', (formula, units) =>
     expect(fault(formula, 'week', farm).message).toMatch(new RegExp(`${units} do not go together|takes values of one`)),

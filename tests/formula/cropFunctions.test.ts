@@ -77,7 +77,7 @@ describe('unit rules', () => {
   it.each<[formula: string, says: string]>([
     ['expected_uses(uses, uses)', 'expected_uses takes a share and a plain number or count of uses; here: use, use'],
     ['expected_uses(loss, stage)', 'expected_uses takes a share and a plain number or count of uses'],
-    ['learning_factor(0.8, stage)', 'learning_factor takes plain numbers or counts only; here: a plain number, day'],
+    ['learning_factor(0.8, stage)', 'learning_factor takes plain numbers or counts only; here: a plain number, week'],
     ['learning_factor(money, 3)', 'learning_factor takes plain numbers or counts only'],
     ['whole_batch(boards, 1, stage, density, 1)', 'whole_batch takes its interval and times in day or week'],
     ['whole_batch(boards, hours, stage, density, 1)', 'whole_batch takes its interval and times in day or week'],

@@ -23,7 +23,7 @@ describe('faults in name, unit or formula void the cell', () => {
     ['a function not known', 'a: sin(1)', 'function-name | 2 | formula | a | sin', 'function-name at a'],
     ['too few values for a function', 'a: log()', 'arity | 2 | formula | a | log()', 'arity at a'],
     ['a circle', 'a: a', 'cycle | 2 | formula | a | a → a', 'cycle at a'],
-    ['a unit that does not fit', 'b [h]: 1\na [day]: b', 'unit-mismatch | 3 | formula | a | s', 'unit-mismatch at a'],
+    ['a unit that does not fit', 'b [h]: 1\na [day]: b', 'unit-mismatch | 3 | formula | a | h', 'unit-mismatch at a'],
     [
       'units that do not go together',
       'b [h]: 1\na [h]: b + 1',
