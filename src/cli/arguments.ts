@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { nearest } from '../core/nearest';
 import { UsageError } from './usage';
 
 /** What was asked for, before any file is read. */
@@ -68,10 +69,26 @@ export function readArguments(words: readonly string[], optionsOf: ReadonlyMap<s
   return { command, file, json, plan, against, set, options };
 }
 
+/** What is wrong with options, in the words of this program. */
+function reasonOf(error: unknown, words: readonly string[]): string {
+  const { code, message } = error as { readonly code?: string; readonly message: string };
+  const [, named = ''] = /'(--?[^\s='<,]+)/.exec(message) ?? [];
+  if (code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION') {
+    const near = nearest(named.replace(/^-+/, ''), Object.keys(known));
+    return `option not known: ${named}. ${near === undefined ? 'Leave it out.' : `Did you mean --${near}?`}`;
+  }
+  if (code === 'ERR_PARSE_ARGS_INVALID_OPTION_VALUE') {
+    return named === '--json'
+      ? 'option without a value: --json. Write it alone.'
+      : `option without its value: ${named}. Write one after it.`;
+  }
+  return `options not readable: ${words.join(' ')}. Write them as below.`;
+}
+
 function parsed(words: readonly string[]) {
   try {
     return parseArgs({ args: joinNegatives(words), options: known, allowPositionals: true, strict: true });
   } catch (error) {
-    throw new UsageError(error instanceof Error ? error.message : String(error));
+    throw new UsageError(reasonOf(error, words));
   }
 }

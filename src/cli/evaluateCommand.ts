@@ -1,16 +1,12 @@
 import type { Decimal } from '../core/number';
 import type { Cell } from '../model/cell';
+import { givesTruth } from '../model/model';
 import { errorSentence, type CellError } from '../model/values';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
 import type { Session } from './session';
 
 /** A cell's value for a document: a number's text, true or false, or null beside an error. */
 type CellValue = string | boolean | null;
-
-function isTruth({ plan }: Session, cell: Cell): boolean {
-  const content = plan.contents[cell.id];
-  return content?.kind === 'calculated' && content.gives === 'truth';
-}
 
 /** The value looked at: the plan's own, or how far it stands above the plan it is compared with. */
 function numberOf({ values, againstValues }: Session, { id }: Cell): Decimal | undefined {
@@ -25,7 +21,9 @@ function errorOf({ values, againstValues }: Session, { id }: Cell): CellError | 
 
 function valueOf(session: Session, cell: Cell): CellValue {
   if (errorOf(session, cell) !== undefined) return null;
-  return isTruth(session, cell) ? session.values.numbers[cell.id]?.eq(1) === true : jsonNumber(numberOf(session, cell));
+  return givesTruth(session.plan, cell.id)
+    ? session.values.numbers[cell.id]?.eq(1) === true
+    : jsonNumber(numberOf(session, cell));
 }
 
 function cellDocument(session: Session, cell: Cell): Record<string, unknown> {
@@ -41,7 +39,9 @@ function cellDocument(session: Session, cell: Cell): Record<string, unknown> {
 function cellLine(session: Session, cell: Cell): string[] {
   const error = errorOf(session, cell);
   if (error !== undefined) return [cell.name, '—', '', errorSentence(error, cell.id, session.model.cells)];
-  const value = isTruth(session, cell) ? String(valueOf(session, cell)) : shortNumber(numberOf(session, cell));
+  const value = givesTruth(session.plan, cell.id)
+    ? String(valueOf(session, cell))
+    : shortNumber(numberOf(session, cell));
   const isHeldCheck = cell.role === 'check' && value === 'true';
   return [cell.name, value, cell.unitText, isHeldCheck ? 'holds' : cell.label];
 }
@@ -52,7 +52,7 @@ export function evaluateCommand(session: Session): Outcome {
   const cells = new Map(model.cells.map((cell) => [cell.name, cellDocument(session, cell)]));
   const checks = model.cells
     .filter(({ role }) => role === 'check')
-    .map((cell) => ({ name: cell.name, holds: valueOf(session, cell) }));
+    .map((cell) => ({ name: cell.name, holds: givesTruth(session.plan, cell.id) ? valueOf(session, cell) : null }));
   const compared = against === undefined ? {} : { against: against.name };
   return {
     document: { plan: plan.name, ...compared, cells: Object.fromEntries(cells), checks },

@@ -55,7 +55,7 @@ function text(value: number): string | null {
 }
 
 function chanceAbove({ sorted }: Risk, target: number): number {
-  return 1 - countUpTo(sorted, target) / sorted.length;
+  return (sorted.length - countUpTo(sorted, target)) / sorted.length;
 }
 
 function indexDocuments(model: RiskModel, indices: Indices): Record<string, unknown> {

@@ -8,7 +8,7 @@ import { gridCommand } from './gridCommand';
 import { inLines, jsonFault, jsonText, type Finished, type Outcome } from './outcome';
 import { riskCommand } from './riskCommand';
 import { scheduleCommand } from './scheduleCommand';
-import { openSession, type Session } from './session';
+import { openSession, unknownToday, type Session } from './session';
 import { switchingCommand } from './switchingCommand';
 import { timeCommand } from './timeCommand';
 import { tornadoCommand } from './tornadoCommand';
@@ -74,9 +74,10 @@ function studied(given: Arguments, bytes: Uint8Array, study: Study): Finished {
   if (refused) return { output: document(given, {}, opened.faults), messages: inLines(found), status: 1 };
   const session = openSession(opened, given);
   const outcome = study(session, given);
-  const status = session.faults.length === 0 && session.checksHold && outcome.computed ? 0 : 1;
+  const status = session.faults.length === 0 && session.unmet.length === 0 && outcome.computed ? 0 : 1;
   const output = given.json ? document(given, outcome.document, session.faults) : outcome.table;
-  return { output, messages: inLines([...found, ...(outcome.said ?? [])]), status };
+  const said = [...found, ...(outcome.said ?? []), ...unknownToday(session, given.options['result']), ...session.unmet];
+  return { output, messages: inLines(said), status };
 }
 
 function document(given: Arguments, found: Outcome['document'], faults: readonly Problem[]): string {

@@ -1,6 +1,7 @@
 import {
   balancedFlow,
   handSetFlow,
+  partIn,
   readSchedule,
   wholeBoards,
   type Balanced,
@@ -8,10 +9,18 @@ import {
   type WholeBoards,
 } from '../trade/schedule';
 import { scheduleFaults } from '../trade/scheduleFaults';
-import { cropParts } from '../model/cropParts';
+import { decimal, type Decimal } from '../core/number';
+import { cropParts, type CropParts } from '../model/cropParts';
+import type { Values } from '../model/values';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
 import type { Session } from './session';
 import { UsageError } from './usage';
+
+/** What is known where the cells that are tagged make no stage. */
+function withoutStages(parts: CropParts, values: Values): Schedule {
+  const part = (name: string): Decimal => partIn(parts, name, values, decimal(NaN));
+  return { boards: part('boards'), interval: part('interval'), turnaround: decimal(0), stages: [] };
+}
 
 /** A count for a document; null where there is none. */
 function count(value: number): number | null {
@@ -20,7 +29,7 @@ function count(value: number): number | null {
 
 function stageDocuments({ stages }: Schedule, whole: WholeBoards): Record<string, unknown>[] {
   return stages.map(({ time, density, survival }, i) => {
-    const load = whole.stages[i];
+    const load = whole.batch.isNaN() ? undefined : whole.stages[i];
     return {
       time_days: jsonNumber(time),
       density: jsonNumber(density),
@@ -38,7 +47,7 @@ function people(schedule: Schedule, balanced: Balanced, whole: WholeBoards): str
     shortNumber(time),
     shortNumber(density),
     shortNumber(balanced.boards[i]),
-    String(whole.stages[i]?.boards ?? ''),
+    whole.batch.isNaN() ? '—' : String(whole.stages[i]?.boards ?? ''),
   ]);
   const head = ['', 'days', 'plants a board', 'boards, balanced', 'boards, whole'];
   const flows = [
@@ -53,9 +62,11 @@ function people(schedule: Schedule, balanced: Balanced, whole: WholeBoards): str
 /** The crop schedule: balanced stages, whole boards, and the bottleneck where boards are set by hand. */
 export function scheduleCommand({ model, values, against }: Session): Outcome {
   if (against !== undefined) throw new UsageError('option not for schedule: --against. A schedule is of one plan.');
-  const schedule = readSchedule(model.cells, values);
-  if (schedule === undefined)
+  if (model.cells.every(({ crop }) => crop === '')) {
     throw new UsageError('no crop schedule: the column crop tags no stage. Tag stage 1 time.');
+  }
+  const parts = cropParts(model.cells);
+  const schedule = readSchedule(model.cells, values) ?? withoutStages(parts, values);
   const balanced = balancedFlow(schedule);
   const whole = wholeBoards(schedule);
   return {
@@ -77,6 +88,6 @@ export function scheduleCommand({ model, values, against }: Session): Outcome {
     },
     table: people(schedule, balanced, whole),
     computed: !balanced.finishedPerWeek.isNaN() && !whole.batch.isNaN(),
-    said: scheduleFaults(schedule, cropParts(model.cells)),
+    said: schedule.stages.length === 0 ? [] : scheduleFaults(schedule, parts),
   };
 }

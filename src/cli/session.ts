@@ -1,11 +1,11 @@
 import { isNumberText, type Decimal } from '../core/number';
-import type { Problem } from '../core/problem';
+import { problem, type Problem } from '../core/problem';
 import type { Cell } from '../model/cell';
 import { edit, editIn } from '../model/edit';
-import { cellNamed, type Model, type Plan } from '../model/model';
+import { cellNamed, givesTruth, type Model, type Plan } from '../model/model';
 import { isNumber, readNumber } from '../model/readNumber';
 import { question, type Question } from '../model/response';
-import { evaluatePlan, type Values } from '../model/values';
+import { errorSentence, evaluatePlan, type Values } from '../model/values';
 import { lever, unitOf, type Lever } from '../model/view';
 import { nearest } from '../core/nearest';
 import type { Arguments } from './arguments';
@@ -20,8 +20,8 @@ export interface Session {
   readonly againstValues: Values | undefined;
   /** The model's faults; what `--set` takes outside a range is none. */
   readonly faults: readonly Problem[];
-  /** Every check of the plans looked at holds. */
-  readonly checksHold: boolean;
+  /** The checks that do not hold in the plans looked at. */
+  readonly unmet: readonly Problem[];
 }
 
 function planNamed(model: Model, name: string): Plan {
@@ -77,9 +77,16 @@ function settle(
   return { model: current, faults };
 }
 
-function allHold({ cells }: Model, values: Values | undefined): boolean {
-  if (values === undefined) return true;
-  return cells.every(({ id, role }) => role !== 'check' || values.numbers[id]?.eq(1) === true);
+/** The checks that do not hold in a plan, those that cannot be computed among them; one of a number is a fault. */
+function unmetIn({ cells }: Model, plan: Plan | undefined, values: Values | undefined): Problem[] {
+  if (plan === undefined || values === undefined) return [];
+  const isTruth = (id: number): boolean => givesTruth(plan, id) || values.errors.has(id);
+  const failing = cells.filter(({ id, role }) => role === 'check' && isTruth(id) && values.numbers[id]?.eq(1) !== true);
+  return failing.map(({ id, row, name, label }) => {
+    const error = values.errors.get(id);
+    const reason = error === undefined ? label : errorSentence(error, id, cells);
+    return problem('check', `check does not hold in plan ${plan.name}: ${reason}`, { row, column: 'role', cell: name });
+  });
 }
 
 /**
@@ -94,8 +101,21 @@ export function openSession(opened: Model, { plan: planName, against: againstNam
   const against = againstName === undefined ? undefined : planNamed(model, againstName);
   const values = evaluatePlan(plan);
   const againstValues = against && evaluatePlan(against);
-  const checksHold = allHold(model, values) && allHold(model, againstValues);
-  return { model, plan, against, values, againstValues, faults, checksHold };
+  const unmet = [...unmetIn(model, plan, values), ...unmetIn(model, against, againstValues)];
+  return { model, plan, against, values, againstValues, faults, unmet };
+}
+
+/** Why the cell that `--result` names has no value today, by plan. */
+export function unknownToday(session: Session, name: string | undefined): Problem[] {
+  const { model, plan, against, values, againstValues } = session;
+  const cell = cellNamed(model, name ?? '');
+  if (cell === undefined) return [];
+  return [[plan, values] as const, [against, againstValues] as const].flatMap(([one, its]) => {
+    const error = its?.errors.get(cell.id);
+    if (one === undefined || error === undefined) return [];
+    const sentence = `${errorSentence(error, cell.id, model.cells)} at today’s values in plan ${one.name}.`;
+    return [problem(error.code, sentence, { row: cell.row, column: '', cell: cell.name })];
+  });
 }
 
 /** The question that `--result` asks. */
@@ -103,10 +123,7 @@ export function questionOf(session: Session, name: string | undefined): Question
   if (name === undefined) throw new UsageError('option missing: --result. Name the cell to look at.');
   const { model, plan, against, values, againstValues } = session;
   const cell = cellOf(model, name, 'result');
-  const isTruth = [plan, against].some((one) => {
-    const content = one?.contents[cell.id];
-    return content?.kind === 'calculated' && content.gives === 'truth';
-  });
+  const isTruth = [plan, against].some((one) => one !== undefined && givesTruth(one, cell.id));
   if (isTruth) throw new UsageError(`--result is true or false: ${name}. Name a cell that holds a number.`);
   return question({ model, result: cell.id, plan, against }, values, againstValues);
 }

@@ -24,7 +24,7 @@ function inputLine({ lever, value, changePercent }: SwitchingValue): string[] {
 export function switchingCommand(session: Session, { options }: Arguments): Outcome {
   const asked = questionOf(session, options['result']);
   const target = numberOf(options['target'], 'target') ?? decimal(0);
-  const inputs = asked.base.isNaN() ? [] : switchingValues(asked, target);
+  const inputs = switchingValues(asked, target);
   const unit = resultUnit(asked);
   const head = ['input', 'today', 'switches at', 'change', 'unit'];
   return {

@@ -22,7 +22,7 @@ function barLine({ lever, low, high, atLow, atHigh, swing }: Bar<Decimal>): stri
 /** The result at both ends of every uncertain input. */
 export function tornadoCommand(session: Session, { options }: Arguments): Outcome {
   const asked = questionOf(session, options['result']);
-  const bars = asked.base.isNaN() ? [] : tornado(asked);
+  const bars = tornado(asked);
   const unit = resultUnit(asked);
   const head = ['input', 'low', 'high', 'at low', 'at high', 'swing', 'unit of input'];
   return {

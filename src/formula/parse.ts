@@ -128,7 +128,9 @@ function readChoice({ condition, trueExpr, falseExpr, ...node }: LibraryNode): E
 function unreadable(formula: string, error: unknown): Problem {
   const at = (error as { char?: number }).char ?? formula.length + 1;
   const rest = formula.slice(Math.max(0, at - 1), at + 11).trim();
-  const place = rest === '' ? 'It stops too early.' : `Look at character ${at}.`;
+  const isDecimalComma = /\d,\d/.test(formula.slice(Math.max(0, at - 2), at + 1));
+  const hint = isDecimalComma ? 'In a formula decimals follow a point.' : `Look at character ${at}.`;
+  const place = rest === '' ? 'It stops too early.' : hint;
   return problem('formula-grammar', `formula not readable: ${rest || formula.slice(-12)}. ${place}`, {
     text: rest || formula,
   });

@@ -28,12 +28,26 @@ const refusals: readonly [RegExp, string][] = [
   [/!/, 'Write != for unequal, not for the opposite.'],
   [/[&|~]/, 'Write and, or, not.'],
   [/\./, 'Names stand alone; nothing is read out of them with a point.'],
+  [/[×·∙⋅]/, 'To multiply, write *.'],
+  [/[÷∕]/, 'To divide, write /.'],
+  [/[−–—‐‑]/, 'To subtract, write the plain - of the keyboard.'],
+  [/≤/, 'Write <=.'],
+  [/≥/, 'Write >=.'],
+  [/≠/, 'Write !=.'],
+  [/[\s\u200b\ufeff]/, 'It is a space of another kind: write a plain one, or none.'],
 ];
+
+/** How a character that nobody sees is spoken of. */
+function unseen(character: string): string {
+  if (/[\n\r]/.test(character)) return 'line break';
+  return `U+${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
+}
 
 function refuseAt(formula: string, at: number): Problem {
   const [character = ''] = formula.slice(at);
   const reason = refusals.find(([marks]) => marks.test(character))?.[1] ?? 'Remove it.';
-  const shown = formula.slice(at, at + 12).trim() || JSON.stringify(character);
+  const isSeen = character.trim() !== '' && !/[\u200b\ufeff]/.test(character);
+  const shown = isSeen ? formula.slice(at, at + 12).trim() : unseen(character);
   return problem('formula-character', `not allowed in a formula at character ${at + 1}: ${shown}. ${reason}`, {
     text: shown,
   });

@@ -196,7 +196,7 @@ export function* buildModelInSteps(
     ranges: yield* within(0.95, 1, rangesOf(cells, cellRows, plans)),
     joint: [
       ...checkFaults(cells, plans),
-      ...cropFaults(cells),
+      ...cropFaults(cells, plans),
       ...budgetFaults(cells, plans),
       ...correlations(cells, ids).faults,
     ],

@@ -69,7 +69,7 @@ function claims(cells: readonly Cell[], ids: ReadonlyMap<string, number>): { mad
 function withoutRange(from: Cell, to: Cell): Problem[] {
   const certain = [from, to].find(({ hasRangeText }) => !hasRangeText);
   if (certain === undefined) return [];
-  const message = `correlation of an input without a range: ${certain.name}. Give it low and high.`;
+  const message = `correlation of a cell without a range: ${certain.name}. Name inputs that have low and high.`;
   return [fault(from, 'correlation-certain', message, certain.name)];
 }
 

@@ -2,7 +2,7 @@ import { describe, plain, same, times, type Dimension } from '../core/dimension'
 import { problem, type Problem } from '../core/problem';
 import { isCounted } from '../core/unit';
 import type { Cell } from './cell';
-import type { Plan } from './model';
+import { givesTruth, type Plan } from './model';
 
 /** The cells of a model by their part in the crop schedule, such as `stage 1 time`. */
 export type CropParts = ReadonlyMap<string, Cell>;
@@ -48,20 +48,35 @@ function wanted(part: string, boards: Dimension): readonly Dimension[] | 'count'
   return [cropTime];
 }
 
-function unitFault(cell: Cell, boards: Dimension): Problem | undefined {
+/** What places on the water are counted in. */
+function boardsIn(parts: CropParts): Dimension {
+  return parts.get('boards')?.unit?.dimension ?? new Map([['board', 1]]);
+}
+
+/** A density, which must count the same plants on the same boards as that of the first stage. */
+function densityFault(cell: Cell, dimension: Dimension, parts: CropParts): Problem | undefined {
+  const boards = boardsIn(parts);
+  if (!isCountNoun(times(dimension, boards))) {
+    const fix =
+      boards.size === 0 ? 'Give the boards the unit board, and it plant/board.' : 'Give it a unit such as plant/board.';
+    return wrong(cell, 'crop-unit', 'not plants per board', fix);
+  }
+  const first = parts.get('stage 1 density');
+  if (first?.unit === undefined || same(first.unit.dimension, dimension)) return undefined;
+  const fix = `Give it the unit of ${first.name}, ${first.unitText || 'none'}.`;
+  return wrong(cell, 'crop-unit', `not the plants of the first stage (${cell.unitText || 'none'})`, fix);
+}
+
+function unitFault(cell: Cell, parts: CropParts): Problem | undefined {
   const dimension = cell.unit?.dimension;
   if (dimension === undefined) return undefined;
-  const fits = wanted(cell.crop, boards);
+  const fits = wanted(cell.crop, boardsIn(parts));
   if (fits === 'count') {
     return isCountNoun(dimension)
       ? undefined
       : wrong(cell, 'crop-unit', 'not a number of boards', 'Give it a unit such as board.');
   }
-  if (fits === 'density') {
-    const plants = times(dimension, boards);
-    const fix = 'Give it a unit such as plant/board.';
-    return isCountNoun(plants) ? undefined : wrong(cell, 'crop-unit', 'not plants per board', fix);
-  }
+  if (fits === 'density') return densityFault(cell, dimension, parts);
   if (fits.some((dimensionThatFits) => same(dimensionThatFits, dimension))) return undefined;
   return wrong(
     cell,
@@ -69,6 +84,11 @@ function unitFault(cell: Cell, boards: Dimension): Problem | undefined {
     `unit does not fit its part in the crop schedule (${cell.unitText || 'none'})`,
     `Give it ${describe(fits[0] ?? plain)}.`,
   );
+}
+
+/** Whether what a cell measures suits its part in the crop schedule. */
+export function suitsItsPart(cell: Cell, parts: CropParts): boolean {
+  return unitFault(cell, parts) === undefined;
 }
 
 /** The number of the stage that a part is of; NaN for other parts. */
@@ -133,13 +153,19 @@ export function dateFaults(cell: Cell, plans: readonly Plan[]): Problem[] {
   });
 }
 
-/** Everything wrong with a model's crop column: unknown parts, two cells of one part, missing parts, units. */
-export function cropFaults(cells: readonly Cell[]): Problem[] {
+/** Parts that are true or false in some plan. */
+function kindFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] {
+  return cells
+    .filter(({ id }) => plans.some((plan) => givesTruth(plan, id)))
+    .map((cell) => wrong(cell, 'crop-kind', 'true or false where the crop schedule needs a number', 'Give a number.'));
+}
+
+/** Everything wrong with a model's crop column: unknown parts, two cells of one part, missing parts, units, kinds. */
+export function cropFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] {
   const tagged = cells.filter(({ crop }) => crop !== '');
   const known = tagged.filter(({ crop }) => form.test(crop));
   const parts = cropParts(known);
   if (tagged.length === 0) return [];
-  const boards = parts.get('boards')?.unit?.dimension ?? new Map([['board', 1]]);
   const fix = 'Use boards, interval, stage 1 time, stage 1 density, stage 1 survival and their like.';
   return [
     ...tagged
@@ -151,6 +177,7 @@ export function cropFaults(cells: readonly Cell[]): Problem[] {
     ...gaps(parts),
     ...halfClosed(parts),
     ...closedGaps(parts),
-    ...known.flatMap((cell) => unitFault(cell, boards) ?? []),
+    ...known.flatMap((cell) => unitFault(cell, parts) ?? []),
+    ...kindFaults(known, plans),
   ];
 }

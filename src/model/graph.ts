@@ -1,9 +1,16 @@
+/** Nodes of which each reads the next one, and the last one the first. */
+export interface Circle {
+  readonly path: readonly number[];
+  /** Those of them that are on none of the circles before it. */
+  readonly members: readonly number[];
+}
+
 /** What a set of cells that read one another comes to. */
 export interface Ordering {
   /** Every node, each after all that it reads; nodes of a circle stand in no order among themselves. */
   readonly order: readonly number[];
-  /** For each knot of nodes that read one another, one whole circle: the first node is read by the last. */
-  readonly circles: readonly { readonly path: readonly number[]; readonly members: readonly number[] }[];
+  /** Whole circles, so that every node that lies on any lies on one of them. */
+  readonly circles: readonly Circle[];
 }
 
 /** Tarjan's strongly connected components, without recursion so that a long chain does not exhaust the stack. */
@@ -50,9 +57,7 @@ function components(reads: readonly (readonly number[])[]): number[][] {
 }
 
 /** The shortest way from a node back to itself within its knot, by breadth. */
-function circle(reads: readonly (readonly number[])[], members: readonly number[]): number[] {
-  const inside = new Set(members);
-  const start = Math.min(...members);
+function circle(reads: readonly (readonly number[])[], inside: ReadonlySet<number>, start: number): number[] {
   const cameFrom = new Map<number, number>();
   const queue = [start];
   for (let node = queue.shift(); node !== undefined; node = queue.shift()) {
@@ -75,14 +80,26 @@ function trail(cameFrom: ReadonlyMap<number, number>, end: number, start: number
   return path;
 }
 
-/** Orders nodes so that each comes after what it reads, and names the whole circle of each knot that has no order. */
+/** The circles of nodes that read one another: the shortest through each node that is on none of those before. */
+function circlesIn(reads: readonly (readonly number[])[], knot: readonly number[]): Circle[] {
+  const inside = new Set(knot);
+  const left = new Set([...knot].sort((a, b) => a - b));
+  const found: Circle[] = [];
+  for (const start of left) {
+    const path = circle(reads, inside, start);
+    found.push({ path, members: path.filter((node) => left.delete(node)) });
+  }
+  return found;
+}
+
+/** Orders nodes so that each comes after what it reads, and names the circles of those that have no order. */
 export function ordering(reads: readonly (readonly number[])[]): Ordering {
   const found = components(reads);
   const knots = found.filter((members) => {
     const [only = -1] = members;
     return members.length > 1 || (reads[only] ?? []).includes(only);
   });
-  return { order: found.flat(), circles: knots.map((members) => ({ path: circle(reads, members), members })) };
+  return { order: found.flat(), circles: knots.flatMap((knot) => circlesIn(reads, knot)) };
 }
 
 /** By node, the nodes that read it, in ascending order. */

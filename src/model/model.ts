@@ -81,3 +81,9 @@ export function cellNamed(model: Model, name: string): Cell | undefined {
   const id = model.ids.get(name);
   return id === undefined ? undefined : model.cells[id];
 }
+
+/** Whether a cell is true or false in a plan, rather than a number. */
+export function givesTruth({ contents }: Pick<Plan, 'contents'>, cell: number): boolean {
+  const content = contents[cell];
+  return content?.kind === 'calculated' && content.gives === 'truth';
+}

@@ -1,4 +1,5 @@
 import { decimal, type Decimal } from '../core/number';
+import { approach, edge, type Heights } from './approach';
 import { drawTogether, isAbove, shortestNear, type Place } from './bracket';
 import type { Curve } from './curve';
 import { lookCloser, type Looked } from './looked';
@@ -65,46 +66,47 @@ class Search {
 
   private readonly height = (x: Decimal): Decimal => this.curve.exact(x).minus(this.target);
 
+  private readonly heights: Heights = {
+    exact: this.height,
+    quick: (x) => this.curve.float(x) - this.target.toNumber(),
+  };
+
   changes(): Change[] {
     const { heights, place } = this.looked;
-    const found: Change[] = [];
-    let before: number | undefined;
-    let gap: number | undefined;
-    heights.forEach((height, i) => {
-      if (Number.isNaN(height)) {
-        gap ??= i;
-        return;
-      }
-      if (before !== undefined && heights[before]! >= 0 !== height >= 0) {
-        found.push({ from: place(before), to: place(i), gap: gap === undefined ? undefined : place(gap).x });
-      }
-      before = i;
-      gap = undefined;
+    const known = heights.flatMap((height, i) => (Number.isNaN(height) ? [] : i));
+    // Before the first and after the last of them nothing may be known either.
+    return [-1, ...known].flatMap((before, k): Change[] => {
+      const after = known[k] ?? heights.length;
+      if (after > before + 1) return this.acrossUnknown(before, after);
+      if (before < 0 || after >= heights.length || heights[before]! >= 0 === heights[after]! >= 0) return [];
+      return [{ from: place(before), to: place(after), gap: undefined }];
     });
-    return found;
+  }
+
+  /** Changes of side towards places that cannot be computed, and across them. */
+  private acrossUnknown(before: number, after: number): Change[] {
+    const { heights, place } = this.looked;
+    const rising = before < 0 ? undefined : approach(this.heights, place(before), place(before + 1).x);
+    const falling = after >= heights.length ? undefined : approach(this.heights, place(after), place(after - 1).x);
+    const changes = [
+      ...(rising?.changes ?? []).map(([from, to]) => ({ from, to, gap: undefined })),
+      ...(falling?.changes ?? []).map(([to, from]) => ({ from, to, gap: undefined })),
+    ];
+    if (rising === undefined || falling === undefined || isAbove(rising.last.y) === isAbove(falling.last.y)) {
+      return changes;
+    }
+    return [...changes, { from: rising.last, to: falling.last, gap: place(before + 1).x }];
   }
 
   resolve({ from, to, gap }: Change): Found {
-    if (gap !== undefined) return { pole: this.edge(from.x, gap) };
+    if (gap !== undefined) return { pole: this.tidy(edge(this.heights, from, gap)) };
     const { a, b, unknown } = drawTogether(this.height, from, to);
-    if (unknown !== undefined) return { pole: this.edge(a.x, unknown) };
+    if (unknown !== undefined) return { pole: this.tidy(edge(this.heights, a, unknown)) };
     const across = b.y.minus(a.y).abs();
     const around = this.changeAround(a, b, from, to);
     if (across.gt(around.times(poleGrowth))) return { pole: this.poleAt(b.x) };
     const isJump = across.gte(around.times(jumpShare));
     return { crossing: { value: this.valueBetween(a, b, isJump), direction: isAbove(b.y) ? 'up' : 'down' } };
-  }
-
-  /** Where a curve stops being computable, between a place where it is and one where it is not. */
-  private edge(known: Decimal, unknown: Decimal): Decimal {
-    let [inside, outside] = [known, unknown];
-    for (let step = 0; step < 100; step += 1) {
-      const middle = inside.plus(outside).dividedBy(2);
-      if (middle.eq(inside) || middle.eq(outside)) break;
-      if (this.height(middle).isNaN()) outside = middle;
-      else inside = middle;
-    }
-    return this.tidy(outside);
   }
 
   /** How much the result changes over a stretch some way wider than a bracket, but within the scanned places. */
@@ -138,7 +140,7 @@ class Search {
   }
 
   touches(): { touching: Crossing[]; changes: Change[] } {
-    const found = touches(this.looked, this.height, (x) => this.curve.float(x) - this.target.toNumber());
+    const found = touches(this.looked, this.heights);
     const touching = found.touching.map((x): Crossing => ({ value: this.tidy(x), direction: 'touch' }));
     return { touching, changes: found.changes.map(([from, to]) => ({ from, to, gap: undefined })) };
   }

@@ -1,4 +1,5 @@
 import { decimal, type Decimal } from '../core/number';
+import type { Heights } from './approach';
 import { isAbove, type Place } from './bracket';
 import type { Looked } from './looked';
 
@@ -81,10 +82,8 @@ function dips(looked: Looked, i: number): boolean {
 
 /**
  * Looks closer wherever a curve comes near the target between scanned places without a change of side.
- * @param height the result less the target, exactly
- * @param quick the same in float64
  */
-export function touches(looked: Looked, height: (x: Decimal) => Decimal, quick: (x: number) => number): Touches {
+export function touches(looked: Looked, { exact, quick }: Heights): Touches {
   const touching: Decimal[] = [];
   const changes: [Place, Place][] = [];
   const { heights } = looked;
@@ -94,7 +93,7 @@ export function touches(looked: Looked, height: (x: Decimal) => Decimal, quick: 
     const around = Math.max(Math.abs(heights[left]!), Math.abs(heights[right]!));
     if (!isPromising(quick, looked.near[left]!, looked.near[right]!, middle >= 0, around)) return;
     const [from, to] = [looked.place(left), looked.place(right)];
-    const low = lowestExact(height, from, to);
+    const low = lowestExact(exact, from, to);
     if (low.y.abs().lte(meeting.times(around))) touching.push(low.x);
     else if (isAbove(low.y) !== middle >= 0) changes.push([from, low], [low, to]);
   });

@@ -1,34 +1,39 @@
-import { decimal, type Decimal } from '../core/number';
+import { decimal, sum, type Decimal } from '../core/number';
+import { exact } from '../core/exact';
 import { divide, parts } from '../core/ratio';
+import { currencyOf } from '../model/budgetFaults';
 import type { Cell } from '../model/cell';
 import type { Values } from '../model/values';
 
-/** A line of a partial budget: a budget cell and the size of its change in its own unit, always positive. */
+const unknown = decimal(NaN);
+
+/** A line of a partial budget: a budget cell and the size of its change, always positive. */
 export interface BudgetLine {
   readonly cell: Cell;
   readonly value: Decimal;
 }
 
-/** What changes between two plans, each thing once; all lines in file order. */
+/**
+ * What changes between two plans, each thing once; all lines in file order, and in the unit of the first budget cell:
+ * cells may be in money a month or in thousands.
+ */
 export interface PartialBudget {
   readonly addedReturns: readonly BudgetLine[];
   readonly reducedCosts: readonly BudgetLine[];
   readonly addedCosts: readonly BudgetLine[];
   readonly reducedReturns: readonly BudgetLine[];
-  /**
-   * added returns + reduced costs − added costs − reduced returns, in the unit of the first budget cell; NaN where a
-   * line cannot be computed.
-   */
+  /** added returns + reduced costs − added costs − reduced returns; NaN where a line cannot be computed or added. */
   readonly netChange: Decimal;
 }
 
-/** A sum in the unit of `first`: lines may be in money a month or in thousands. */
-function totalIn(first: Cell | undefined, lines: readonly BudgetLine[]): Decimal {
-  return lines.reduce((sum, { cell, value }) => {
-    if (cell.unit === undefined || first?.unit === undefined) return sum.plus(value);
-    const { over, under } = parts(divide(cell.unit.scale, first.unit.scale));
-    return sum.plus(value.times(over).dividedBy(under));
-  }, decimal(0));
+/** How much a cell changes, in the unit of another; 0 where it does not, but for rounding. */
+function changeOf(cell: Cell, first: Cell, from: Values, to: Values): Decimal {
+  const [before, after] = [from, to].map(({ numbers }) => numbers[cell.id] ?? unknown) as [Decimal, Decimal];
+  const canAdd = currencyOf(cell) !== undefined && currencyOf(cell) === currencyOf(first);
+  if (!canAdd || cell.unit === undefined || first.unit === undefined) return unknown;
+  if (exact.compare(after, before) === 0) return decimal(0);
+  const { over, under } = parts(divide(cell.unit.scale, first.unit.scale));
+  return after.minus(before).times(over).dividedBy(under);
 }
 
 /**
@@ -38,21 +43,18 @@ function totalIn(first: Cell | undefined, lines: readonly BudgetLine[]): Decimal
  * @param to the values of the plan that is taken
  */
 export function partialBudget(cells: readonly Cell[], from: Values, to: Values): PartialBudget {
-  const changes = cells
-    .filter(({ budget }) => budget !== '')
-    .map((cell) => ({
-      cell,
-      change: (to.numbers[cell.id] ?? decimal(NaN)).minus(from.numbers[cell.id] ?? decimal(NaN)),
-    }));
+  const marked = cells.filter(({ budget }) => budget !== '');
+  const changes = marked.map((cell) => ({ cell, change: changeOf(cell, marked[0] ?? cell, from, to) }));
   const lines = (budget: Cell['budget'], sign: 1 | -1): BudgetLine[] =>
     changes
       .filter(({ cell, change }) => cell.budget === budget && change.times(sign).gt(0))
       .map(({ cell, change }) => ({ cell, value: change.abs() }));
-  const [addedReturns, reducedReturns] = [lines('return', 1), lines('return', -1)];
-  const [addedCosts, reducedCosts] = [lines('cost', 1), lines('cost', -1)];
-  const total = (lines: readonly BudgetLine[]): Decimal => totalIn(changes[0]?.cell, lines);
-  const gains = total(addedReturns).plus(total(reducedCosts));
-  const known = changes.every(({ change }) => !change.isNaN());
-  const netChange = known ? gains.minus(total(addedCosts)).minus(total(reducedReturns)) : decimal(NaN);
-  return { addedReturns, reducedCosts, addedCosts, reducedReturns, netChange };
+  const netChange = sum(changes.map(({ cell, change }) => (cell.budget === 'return' ? change : change.negated())));
+  return {
+    addedReturns: lines('return', 1),
+    reducedCosts: lines('cost', -1),
+    addedCosts: lines('cost', 1),
+    reducedReturns: lines('return', -1),
+    netChange,
+  };
 }

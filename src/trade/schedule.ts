@@ -3,7 +3,7 @@ import { decimal, type Decimal } from '../core/number';
 import { parts } from '../core/ratio';
 import { wholeBatch, type WholeBatch } from '../formula/wholeBatch';
 import type { Cell } from '../model/cell';
-import { cropParts } from '../model/cropParts';
+import { cropParts, suitsItsPart, type CropParts } from '../model/cropParts';
 import type { Values } from '../model/values';
 
 /** One stage of a crop on the water, in base units. */
@@ -44,19 +44,26 @@ export function inBase(cell: Cell | undefined, values: Values, otherwise: Decima
   return value.times(over).dividedBy(under);
 }
 
-/** The crop schedule of a plan, or undefined where no cell is tagged with stage 1. A part with an error is NaN. */
+/** The number of a part of the crop schedule in base units; one whose unit does not suit it has none. */
+export function partIn(tagged: CropParts, part: string, values: Values, otherwise: Decimal): Decimal {
+  const cell = tagged.get(part);
+  return cell === undefined || suitsItsPart(cell, tagged) ? inBase(cell, values, otherwise) : unknown;
+}
+
+/** The crop schedule of a plan, or undefined where no cell is tagged with stage 1. A part that is not known is NaN. */
 export function readSchedule(cells: readonly Cell[], values: Values): Schedule | undefined {
   const tagged = cropParts(cells);
-  const part = (name: string, otherwise: Decimal): Decimal => inBase(tagged.get(name), values, otherwise);
+  const part = (name: string, otherwise: Decimal): Decimal => partIn(tagged, name, values, otherwise);
+  const isTagged = (stage: string): boolean => tagged.has(`${stage} time`) || tagged.has(`${stage} density`);
   const stages: Stage[] = [];
-  for (let number = 1; tagged.has(`stage ${number} time`); number += 1) {
-    const byHand = tagged.get(`stage ${number} boards`);
+  for (let number = 1; isTagged(`stage ${number}`); number += 1) {
+    const byHand = `stage ${number} boards`;
     stages.push({
       number,
       time: part(`stage ${number} time`, unknown),
       density: part(`stage ${number} density`, unknown),
       survival: part(`stage ${number} survival`, one),
-      boards: byHand && inBase(byHand, values, unknown),
+      boards: tagged.has(byHand) ? part(byHand, unknown) : undefined,
     });
   }
   if (stages.length === 0) return undefined;
@@ -70,8 +77,8 @@ export function readSchedule(cells: readonly Cell[], values: Values): Schedule |
 
 /** The area of one board in m², where a cell is tagged with it. */
 export function readBoardArea(cells: readonly Cell[], values: Values): Decimal | undefined {
-  const cell = cropParts(cells).get('board area');
-  return cell && inBase(cell, values, unknown);
+  const tagged = cropParts(cells);
+  return tagged.has('board area') ? partIn(tagged, 'board area', values, unknown) : undefined;
 }
 
 /** Whether a stage takes any time. */

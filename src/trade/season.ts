@@ -3,7 +3,7 @@ import type { Cell } from '../model/cell';
 import { cropParts, type CropParts } from '../model/cropParts';
 import type { Values } from '../model/values';
 import { daysPerYear } from './civilDate';
-import { inBase } from './schedule';
+import { partIn } from './schedule';
 import { decimal } from '../core/number';
 
 /** A time without sowing, moving or harvest. */
@@ -42,11 +42,12 @@ function closedNumbers(parts: CropParts): number[] {
 /** The season of a plan, from the cells of the crop column. */
 export function readSeason(cells: readonly Cell[], values: Values): Season {
   const parts = cropParts(cells);
-  const number = (part: string): number => inBase(parts.get(part), values, unknown).toNumber();
+  const part = (name: string): Decimal => partIn(parts, name, values, unknown);
+  const number = (name: string): number => part(name).toNumber();
   const monthTimes: (Decimal | undefined)[][] = [];
   for (let stage = 1; parts.has(`stage ${stage} time`); stage += 1) {
-    const cellsOfMonths = months.map((month) => parts.get(`stage ${stage} time in ${month}`));
-    monthTimes.push(cellsOfMonths.map((cell) => cell && inBase(cell, values, unknown)));
+    const inMonths = months.map((month) => `stage ${stage} time in ${month}`);
+    monthTimes.push(inMonths.map((name) => (parts.has(name) ? part(name) : undefined)));
   }
   return {
     firstSowing: parts.has('first sowing') ? number('first sowing') : undefined,

@@ -17,6 +17,7 @@ pays,The plants cost more than they bring,,margin > 0,,,check,,,
 interface Document {
   readonly cells: Readonly<Record<string, { value: unknown; unit: string; error: unknown }>>;
   readonly bars: readonly unknown[];
+  readonly checks: readonly unknown[];
   readonly crossings: readonly unknown[];
   readonly holds: unknown;
   readonly base: unknown;
@@ -106,6 +107,22 @@ describe('evaluate', () => {
     expect(faulty.messages).toContain('row 11, formula of bad: name not known: wgae');
   });
 
+  it.each(['evaluate farm.csv', 'tornado farm.csv --result margin', 'budget farm.csv'])(
+    '%s says which check does not hold, and where',
+    (line) => {
+      const { messages, status } = run(`${line} --against Today --set price=0.01`);
+      expect(messages).toMatch(/^row \d+, role of pays: check does not hold in plan \w+: /m);
+      expect(status).toBe(1);
+    },
+  );
+
+  it('a check of a number is a fault, and neither holds nor fails', () => {
+    const { document, messages, status } = run('evaluate farm.csv --json', 'name,formula,role\na,5,check\n');
+    expect(document.checks).toEqual([{ name: 'a', holds: null }]);
+    expect(messages).not.toContain('does not hold');
+    expect(status).toBe(1);
+  });
+
   it('prints an aligned table for people', () => {
     const lines = run('evaluate farm.csv').output.split('\n');
     expect(lines).toContain('margin    54000  EUR/year    Margin');
@@ -125,6 +142,18 @@ describe('tornado', () => {
       ],
       faults: [],
     });
+  });
+
+  it('shows the bars, and says why, where there is no result today', () => {
+    const model = 'name,formula,low,high\na,5,1,9\nk,2,1,3\nr,k / (a - 5),,\n';
+    const { document, messages, status } = run('tornado farm.csv --result r --json', model);
+    expect(document.base).toBeNull();
+    expect(document.bars).toEqual([
+      { name: 'a', low: '1', high: '9', at_low: '-0.5', at_high: '0.5', swing: '1' },
+      { name: 'k', low: '1', high: '3', at_low: null, at_high: null, swing: null },
+    ]);
+    expect(messages).toBe('row 4, r: cannot be computed: division by 0 at today’s values in plan plan.\n');
+    expect(status).toBe(1);
   });
 
   it('varies a shared input once in both plans of a difference', () => {
@@ -208,7 +237,10 @@ describe('wrong usage exits with 2 and says what would be right', () => {
     ['evaluate', 'file missing'],
     ['evaluate other.csv', 'file not readable: other.csv'],
     ['evaluate farm.csv more.csv', 'too many words: more.csv'],
-    ['evaluate farm.csv --frobnicate 3', '--frobnicate'],
+    ['evaluate farm.csv --frobnicate 3', 'option not known: --frobnicate. Leave it out.'],
+    ['evaluate farm.csv --agianst Today', 'option not known: --agianst. Did you mean --against?'],
+    ['evaluate farm.csv --plan', 'option without its value: --plan.'],
+    ['evaluate farm.csv --json=no', 'option without a value: --json.'],
     ['evaluate farm.csv --result margin', 'option not for evaluate: --result'],
     ['evaluate farm.csv --plan Tomorrow', 'plan not known: Tomorrow. The model has Today, Nursery.'],
     ['evaluate farm.csv --set wage', '--set not readable: wage'],

@@ -128,4 +128,30 @@ describe('schedule', () => {
     expect(run(farm, '--against Today')).toMatchObject({ status: 2, output: '' });
     expect(run('name,formula\na,1\n')).toMatchObject({ status: 2, output: '' });
   });
+
+  it.each([
+    ['a density of a unit with a fault', 'wide,plant/board,21', 'wide,plnt/bord,21'],
+    ['a time of the clock', 'grown,day,14', 'grown,h,14'],
+    ['a density of other plants', 'wide,plant/board,21', 'wide,board,21'],
+    ['no time in a stage', 'stage 2 time', ''],
+  ])('%s leaves unknown what hangs on it', (_claim, from, to) => {
+    const { document, status } = run(farm.replace(from, to));
+    expect(status).toBe(1);
+    expect(document.balanced).toEqual({ finished_per_week: null, boards: [null, null] });
+    expect(document.whole).toMatchObject({
+      batch: null,
+      finished_per_week: null,
+      boards_used: null,
+      boards_free: null,
+    });
+    const [first] = document.whole.stages as readonly unknown[];
+    expect(first).toMatchObject({ density: '60', started: null, boards_each: null, boards: null });
+  });
+
+  it('tags that make no stage are told with what is known', () => {
+    const { document, status } = run(farm.replaceAll(/stage \d/g, 'stagge'));
+    expect(status).toBe(1);
+    expect(document).toMatchObject({ boards: '798', interval_days: '1', balanced: { boards: [] }, bottleneck: null });
+    expect(document.faults.map(({ code }) => code)).toContain('crop-unknown');
+  });
 });

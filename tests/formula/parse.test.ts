@@ -112,7 +112,7 @@ describe('what is no formula is refused, with the reason:', () => {
     ['not not before a comparison', 'not not a > b', 'not stands directly before a comparison'],
     ['not before an equality', 'a > 0 and not b == c', 'not stands directly before a comparison'],
     ['comma', 'a, b', 'formula not readable: , b. Look at character 2.'],
-    ['semicolon and comma', '1,5', 'formula not readable: ,5'],
+    ['decimal comma', '1,5 * a', 'formula not readable: ,5 * a. In a formula decimals follow a point.'],
     ['empty brackets', '()', 'formula not readable'],
     ['bracket not closed', '(a', 'formula not readable: (a. It stops too early.'],
     ['bracket not opened', 'a)', 'formula not readable: ). Look at character 2.'],

@@ -100,6 +100,16 @@ describe('faults elsewhere leave its value', () => {
       'crop-unit | 2 | crop | a | turnaround',
     ],
     [
+      'other plants in a later stage',
+      `${least}${stage}h [head]: 1\na [day]: 1 | crop: stage 2 time\nb [head/board]: 1 | crop: stage 2 density`,
+      'crop-unit | 8 | crop | b | stage 2 density',
+    ],
+    [
+      'true or false for a crop part',
+      `a: 1 < 2 | crop: stage 1 survival\n${least}${stage}`,
+      'crop-kind | 2 | crop | a | stage 1 survival',
+    ],
+    [
       'two cells of one crop part',
       `${least}${stage}a [day]: 1 | crop: interval`,
       'crop-twice | 6 | crop | a | interval',

@@ -160,6 +160,20 @@ describe('a break', () => {
     ['is none at a point without a change of side', 'x * (x - 5) / (x - 5) + 1', '0', '10', 'everywhere'],
     ['is none where a curve begins', 'sqrt(x - 3)', '0', '10', 'everywhere'],
     ['is none where a curve ends', 'sqrt(3 - x) - 1', '0', '10', '2 down'],
+    [
+      'is none where crossings lie to both sides of it',
+      '1 - 0.000001 / (x - 5) ^ 2',
+      '0',
+      '10',
+      '4.999 down, 5.001 up',
+    ],
+    ['lies between crossings', '1 + 0.001 / (x - 5)', '0', '10', '4.999 down, breaks 5'],
+  ]);
+
+  find([
+    ['hides no crossing next to where a curve begins', '0.0001 / sqrt(x - 5) - 1', '0', '10', '5.00000001 down'],
+    ['or ends', '1 - 0.0001 / (5 - x)', '0', '5', '4.9999 down'],
+    ['or next to 0', '1 - 0.000000001 / x', '0', '10', '1e-9 up'],
   ]);
 
   it.each([

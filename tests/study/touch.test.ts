@@ -7,7 +7,7 @@ function look(height: (x: Decimal) => Decimal) {
   const near = Array.from({ length: 11 }, (_, x) => x);
   const quick = (x: number): number => height(decimal(x)).toNumber();
   const place = (i: number) => ({ x: decimal(i), y: height(decimal(i)) });
-  const found = touches({ near, heights: near.map(quick), place, isAtTarget: false }, height, quick);
+  const found = touches({ near, heights: near.map(quick), place, isAtTarget: false }, { exact: height, quick });
   return {
     touching: found.touching.map((x) => x.toNumber()),
     changes: found.changes.map(([from, to]) => [from.x.toNumber(), to.x.toNumber()]),

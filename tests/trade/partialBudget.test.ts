@@ -15,13 +15,13 @@ function budget(text: string) {
 }
 
 describe('a partial budget', () => {
-  it('adds up lines of other units in the unit of the first', () => {
+  it('has all lines in the unit of the first, and adds them up', () => {
     const { lines, net } = budget(`
       sales [EUR/year]: 0 | budget: return | in Before: 0 | in After: 1000
       rent [EUR/month]: 0 | budget: cost | in Before: 0 | in After: 5
       wages [thousand*EUR/year]: 0 | budget: cost | in Before: 0.5 | in After: 0
     `);
-    expect(lines.flatMap((line) => line.slice(1))).toEqual(['sales 1000', 'wages 0.5', 'rent 5']);
+    expect(lines.flatMap((line) => line.slice(1))).toEqual(['sales 1000', 'wages 500', 'rent 60']);
     expect(net).toBe('1440');
   });
 
@@ -43,5 +43,26 @@ describe('a partial budget', () => {
       rent [USD/year]: 7 | budget: cost | in Before: 7
     `);
     expect(net).toBe('NaN');
+  });
+
+  it.each([
+    ['in another currency', 'EUR/year'],
+    ['not in money a year', 'USD'],
+  ])('has no net change where a line is %s', (_claim, unit) => {
+    const { lines, net } = budget(`
+      sales [USD/year]: 5 | budget: return | in Before: 5 | in After: 6
+      rent [${unit}]: 7 | budget: cost | in Before: 7 | in After: 8
+    `);
+    expect(lines.flatMap((line) => line.slice(1))).toEqual(['sales 1']);
+    expect(net).toBe('NaN');
+  });
+
+  it('takes rounding in the last digits for no change', () => {
+    const { lines, net } = budget(`
+      sales [USD/year]: 5 | budget: return | in Before: price | in After: price / 3 * 3
+      price [USD/year]: 5
+    `);
+    expect(lines.flatMap((line) => line.slice(1))).toEqual([]);
+    expect(net).toBe('0');
   });
 });

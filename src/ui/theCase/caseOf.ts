@@ -1,3 +1,4 @@
+import { exact } from '../../core/exact';
 import { decimal, sum, type Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { currencyOf } from '../../model/budgetFaults';
@@ -5,6 +6,8 @@ import type { Cell } from '../../model/cell';
 import type { Model } from '../../model/model';
 import type { CellError, Values } from '../../model/values';
 import { partialBudget, type BudgetLine, type PartialBudget } from '../../trade/partialBudget';
+
+const unknown = decimal(NaN);
 
 export type Kind = Exclude<keyof PartialBudget, 'netChange'>;
 
@@ -100,7 +103,7 @@ export function caseOf(model: Model, values: readonly Values[], plan: number, ag
   return {
     kind: 'made',
     sections,
-    unchanged: lines.filter(({ id }) => to.numbers[id]?.eq(from.numbers[id] ?? decimal(NaN))),
+    unchanged: lines.filter(({ id }) => exact.compare(to.numbers[id] ?? unknown, from.numbers[id] ?? unknown) === 0),
     unknown: unknownIn(lines, [against, plan], values),
     netChange,
     takenIn: total('addedReturns').minus(total('reducedReturns')),
