@@ -14,6 +14,12 @@ export interface Crossing {
   readonly direction: 'up' | 'down' | 'touch';
 }
 
+/** A crossing that was closed in on exactly. */
+export interface ExactCrossing extends Crossing {
+  /** Whether the result jumps there: the value is on the side that reaches the target. */
+  readonly isJump: boolean;
+}
+
 /** Where a result is at or above a target, as one input moves over a range. */
 export interface Breakeven {
   readonly range: SearchRange;
@@ -25,6 +31,11 @@ export interface Breakeven {
   readonly holds: 'everywhere' | 'nowhere' | null;
 }
 
+/** The same, each crossing closed in on exactly. */
+export interface ExactBreakeven extends Breakeven {
+  readonly crossings: readonly ExactCrossing[];
+}
+
 /** A change of side between two scanned places, or across places that cannot be computed. */
 interface Change {
   readonly from: Place;
@@ -34,7 +45,7 @@ interface Change {
 
 const zero = decimal(0);
 
-type Found = { readonly crossing: Crossing } | { readonly pole: Decimal };
+type Found = { readonly crossing: ExactCrossing } | { readonly pole: Decimal };
 
 /** A crossing is given by the shortest number within this share of it. */
 const tidyShare = decimal('1e-18');
@@ -106,7 +117,8 @@ class Search {
     const around = this.changeAround(a, b, from, to);
     if (across.gt(around.times(poleGrowth))) return { pole: this.poleAt(b.x) };
     const isJump = across.gte(around.times(jumpShare));
-    return { crossing: { value: this.valueBetween(a, b, isJump), direction: isAbove(b.y) ? 'up' : 'down' } };
+    const direction = isAbove(b.y) ? 'up' : 'down';
+    return { crossing: { value: this.valueBetween(a, b, isJump), direction, isJump } };
   }
 
   /** How much the result changes over a stretch some way wider than a bracket, but within the scanned places. */
@@ -139,21 +151,25 @@ class Search {
     return shortestNear(x, tidyShare, this.span);
   }
 
-  touches(): { touching: Crossing[]; changes: Change[] } {
+  touches(): { touching: ExactCrossing[]; changes: Change[] } {
     const found = touches(this.looked, this.heights);
-    const touching = found.touching.map((x): Crossing => ({ value: this.tidy(x), direction: 'touch' }));
+    const touching = found.touching.map((x): ExactCrossing => ({
+      value: this.tidy(x),
+      direction: 'touch',
+      isJump: false,
+    }));
     return { touching, changes: found.changes.map(([from, to]) => ({ from, to, gap: undefined })) };
   }
 }
 
 /** Two crossings of opposite direction at one place are a touch. */
-function merged(crossings: readonly Crossing[]): Crossing[] {
+function merged(crossings: readonly ExactCrossing[]): ExactCrossing[] {
   const sorted = [...crossings].sort((a, b) => a.value.cmp(b.value));
-  return sorted.reduce<Crossing[]>((kept, next) => {
+  return sorted.reduce<ExactCrossing[]>((kept, next) => {
     const last = kept.at(-1);
     if (last === undefined || !last.value.eq(next.value)) return [...kept, next];
     const direction = last.direction === next.direction ? last.direction : 'touch';
-    return [...kept.slice(0, -1), { value: last.value, direction }];
+    return [...kept.slice(0, -1), { value: last.value, direction, isJump: last.isJump || next.isJump }];
   }, []);
 }
 
@@ -171,7 +187,7 @@ export function breakeven(
   range: SearchRange,
   target: Decimal,
   given: readonly Decimal[] = [],
-): Breakeven {
+): ExactBreakeven {
   const search = new Search(curve, range, target, given);
   if (search.looked.isAtTarget) return { range, crossings: [], breaks: [], holds: 'everywhere' };
   const { touching, changes } = search.touches();

@@ -1,7 +1,7 @@
 import type { Decimal } from '../core/number';
 import type { Question } from '../model/response';
 import { lever, type Lever } from '../model/view';
-import { breakeven } from './breakeven';
+import { breakeven, type ExactCrossing } from './breakeven';
 import type { Curve } from './curve';
 import { defaultRange } from './searchRange';
 
@@ -10,16 +10,18 @@ export interface SwitchingValue {
   readonly lever: Lever;
   /** The crossing nearest to today; undefined where nothing in the range flips the result. */
   readonly value: Decimal | undefined;
+  /** Whether the result is still on today's side at that value, and jumps to the other right behind it. */
+  readonly isBehind: boolean;
   /** Every crossing, ascending. */
   readonly all: readonly Decimal[];
   /** Change from today in per cent of today's number; undefined without a crossing, or where that number is 0. */
   readonly changePercent: Decimal | undefined;
 }
 
-function nearestTo(base: Decimal, values: readonly Decimal[]): Decimal | undefined {
-  return values.reduce<Decimal | undefined>((best, value) => {
-    const nearer = best === undefined || value.minus(base).abs().lt(best.minus(base).abs());
-    return nearer ? value : best;
+function nearestTo(base: Decimal, crossings: readonly ExactCrossing[]): ExactCrossing | undefined {
+  return crossings.reduce<ExactCrossing | undefined>((best, next) => {
+    const isNearer = best === undefined || next.value.minus(base).abs().lt(best.value.minus(base).abs());
+    return isNearer ? next : best;
   }, undefined);
 }
 
@@ -28,10 +30,12 @@ function switchingValue(question: Question, moved: Lever, target: Decimal): Swit
   const curve: Curve = { exact: (x) => response.exact([x]), float: (x) => response.float([x]) };
   const { base } = moved;
   const crossings = response.depends ? breakeven(curve, defaultRange(moved), target, [base]).crossings : [];
-  const all = crossings.filter(({ direction }) => direction !== 'touch').map(({ value }) => value);
-  const value = nearestTo(base, all);
+  const flips = crossings.filter(({ direction }) => direction !== 'touch');
+  const nearest = nearestTo(base, flips);
+  const value = nearest?.value;
+  const isBehind = nearest?.isJump === true && question.base.gte(target);
   const changePercent = value === undefined || base.isZero() ? undefined : value.minus(base).dividedBy(base).times(100);
-  return { lever: moved, value, all, changePercent };
+  return { lever: moved, value, isBehind, all: flips.map((crossing) => crossing.value), changePercent };
 }
 
 /** The inputs of a view's plan, in file order. */

@@ -21,17 +21,22 @@ function isMoneyAYear({ unit }: Cell): boolean {
   return powers.length === 2 && powers.every(isRight);
 }
 
-/** The headline that is money a year and feeds no other such; else the first headline, else any calculated cell. */
+/**
+ * The headline that is money a year and feeds no other such; else the first headline that a range moves, the first
+ * headline, any calculated cell.
+ */
 export function usualResult({ cells, plans }: Model, plan: number): string {
   const headlines = cells.filter((cell) => cell.role === 'headline');
   const money = headlines.filter(isMoneyAYear);
   const feeds = plans[plan]?.structure.feeds ?? [];
+  const ranged = cells.flatMap(({ id, range }) => (range === undefined ? [] : id));
+  const uncertain = reach(ranged, feeds);
   const last = money.find(({ id }) => {
     const fed = reach([id], feeds);
     return money.every((other) => other.id === id || !fed.has(other.id));
   });
   const calculated = cells.find(({ id }) => plans[plan]?.contents[id]?.kind === 'calculated');
-  return (last ?? headlines[0] ?? calculated)?.name ?? '';
+  return (last ?? headlines.find(({ id }) => uncertain.has(id)) ?? headlines[0] ?? calculated)?.name ?? '';
 }
 
 /** The input of the first usual question that moves the result; else the first with a range that does, else any. */
@@ -40,7 +45,7 @@ export function usualInput(model: Model, planIndex: number, result: string): str
   if (plan === undefined) return '';
   const target = model.ids.get(result) ?? -1;
   const moves = ({ id }: Cell): boolean => reach([id], plan.structure.feeds).has(target);
-  const asked = usualQuestions(model, plan, moves).map(({ input }) => input);
+  const asked = usualQuestions(model, plan, (input) => Number(moves(input))).map(({ input }) => input);
   const inputs = model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input');
   const ranged = inputs.filter(({ id, range }) => range !== undefined && plan.contents[id]?.own === false);
   return ([...asked, ...ranged].find(moves) ?? ranged[0] ?? inputs[0])?.name ?? '';

@@ -1,12 +1,13 @@
-import { createMemo, Match, Show, Switch, type JSX } from 'solid-js';
+import { batch, createMemo, Match, Show, Switch, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
-import { chosen, inputs, results } from '../finding/askable';
+import { chosen, inputs, results, touchedBy } from '../finding/askable';
 import { CannotCompute } from '../finding/CannotCompute';
 import { Chooser } from '../finding/Chooser';
 import { errorIn } from '../finding/comparing';
+import { named, namesAmong } from '../finding/named';
 import type { ScreenProps } from '../screen';
 import { BreakevenAnswer } from './BreakevenAnswer';
-import { ready } from './lines';
+import { ready, type Lines } from './lines';
 import { UsualQuestions } from './UsualQuestions';
 import '../finding/finding.css';
 import './breakeven.css';
@@ -68,17 +69,24 @@ interface AskingProps extends ScreenProps {
 function Asking(props: AskingProps): JSX.Element {
   const subject = createMemo(() => ({ result: props.result.id, plan: props.plan, against: props.against }));
   const prepared = createMemo(() => ready(props.live.model(), props.live.values(), subject()));
-  const lines = createMemo(() => prepared()?.lines(props.input.id));
+  const nameOf = createMemo(() => namesAmong(props.live.shape().cells));
+  const lines = createMemo((): Lines | undefined => {
+    const found = prepared()?.lines(props.input.id);
+    return found && { ...found, lever: { ...found.lever, cell: named(found.lever.cell, nameOf()) } };
+  });
+  const ask = (input: Cell): void => {
+    const touched = touchedBy(props.live.model(), plansLookedAt(props.plan, props.against), input.id);
+    const all = props.resultGroups.flatMap(({ cells }) => cells);
+    const found = touched.has(props.result.id) ? undefined : all.find(({ id }) => touched.has(id));
+    batch(() => {
+      props.choice.setInput(input.name);
+      if (found !== undefined) props.choice.setResult(found.name);
+    });
+  };
   const error = createMemo(() => errorIn(props.live, props.result, plansLookedAt(props.plan, props.against)));
   return (
     <>
-      <UsualQuestions
-        live={props.live}
-        plan={props.plan}
-        prepared={prepared()}
-        input={props.input}
-        ask={(name) => props.choice.setInput(name)}
-      />
+      <UsualQuestions live={props.live} plan={props.plan} prepared={prepared()} input={props.input} ask={ask} />
       <div class="asking">
         <Chooser
           label="Result"
@@ -99,7 +107,11 @@ function Asking(props: AskingProps): JSX.Element {
             <CannotCompute result={props.result} error={reason()} cells={props.live.model().cells} goTo={props.goTo} />
           )}
         </Match>
-        <Match when={lines()}>{(ready) => <BreakevenAnswer {...props} lines={ready()} subject={subject()} />}</Match>
+        <Match when={lines()}>
+          {(ready) => (
+            <BreakevenAnswer {...props} result={named(props.result, nameOf())} lines={ready()} subject={subject()} />
+          )}
+        </Match>
       </Switch>
     </>
   );

@@ -1,7 +1,7 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import type { Live } from '../live';
-import type { Ready } from './lines';
+import type { Line, Ready } from './lines';
 import { usualQuestions, type UsualQuestion } from './questions';
 
 interface UsualQuestionsProps {
@@ -10,16 +10,22 @@ interface UsualQuestionsProps {
   readonly prepared: Ready | undefined;
   /** The input asked about now. */
   readonly input: Cell;
-  readonly ask: (name: string) => void;
+  readonly ask: (input: Cell) => void;
 }
 
-/** Whether an input moves the result, or the difference, when it is a half more or less. */
-function moves(prepared: Ready | undefined, { id }: Cell): boolean {
-  const lines = prepared?.lines(id);
-  const line = lines?.difference ?? lines?.plan;
-  if (lines === undefined || line?.depends !== true) return false;
-  const [today, base] = [lines.lever.base.toNumber(), line.base.toNumber()];
+/** Whether a line moves when the input is a half more or less. */
+function isMoved(line: Line | undefined, today: number): boolean {
+  if (line?.depends !== true) return false;
+  const base = line.base.toNumber();
   return [0.5, 1.5].some((share) => Math.abs(line.float(today * share) - base) > 1e-9 * Math.abs(base));
+}
+
+/** How much an input has to do with what is asked: it moves the plan's own result, the difference alone, or neither. */
+function bearing(prepared: Ready | undefined, { id }: Cell): number {
+  const lines = prepared?.lines(id);
+  const today = lines?.lever.base.toNumber() ?? NaN;
+  if (!isMoved(lines?.difference ?? lines?.plan, today)) return 0;
+  return isMoved(lines?.plan, today) ? 2 : 1;
 }
 
 function same(a: readonly UsualQuestion[], b: readonly UsualQuestion[]): boolean {
@@ -33,7 +39,7 @@ export function UsualQuestions(props: UsualQuestionsProps): JSX.Element {
       const model = props.live.model();
       const plan = model.plans[props.plan];
       const prepared = props.prepared;
-      return plan === undefined ? [] : usualQuestions(model, plan, (input) => moves(prepared, input));
+      return plan === undefined ? [] : usualQuestions(model, plan, (input) => bearing(prepared, input));
     },
     [],
     { equals: same },
@@ -48,7 +54,7 @@ export function UsualQuestions(props: UsualQuestionsProps): JSX.Element {
                 type="button"
                 aria-pressed={input.id === props.input.id}
                 title={input.label}
-                onClick={() => props.ask(input.name)}>
+                onClick={() => props.ask(input)}>
                 {text}
               </button>
             </li>

@@ -91,11 +91,10 @@ const kinds: readonly Kind[] = [
     text: 'What may a plug cost?',
     fits: (dimension) => perOne(dimension, 'money', /^(?:plug|seedling|holder)$/),
     words: [
-      [/\bplug\b/, 2],
       [/\bprice\b|\bcosts?\b/, 2],
-      [/\bseed\b|\bwash(?:ing)?\b|\bdisposal\b/, -4],
+      [/\bseed\b|\bwash(?:ing)?\b|\bdisposal\b|\bwick\b/, -4],
     ],
-    least: 3,
+    least: 2,
   },
 ];
 
@@ -108,17 +107,16 @@ function weight({ words }: Kind, { label, name, group }: Cell): number {
 
 /**
  * The usual questions that a plan of a model has an input for.
- * @param moves whether an input moves what is asked about; one that does is preferred
+ * @param bearing how much an input has to do with what is asked about: of those that fit, the first with most is taken
  */
-export function usualQuestions({ cells }: Model, plan: Plan, moves: (input: Cell) => boolean): UsualQuestion[] {
+export function usualQuestions({ cells }: Model, plan: Plan, bearing: (input: Cell) => number): UsualQuestion[] {
   const inputs = cells.filter(({ id }) => plan.contents[id]?.kind === 'input');
   return kinds.flatMap((kind) => {
     const fitting = inputs
       .filter(({ unit }) => unit !== undefined && kind.fits(unit.dimension))
-      .map((input) => ({ input, weight: weight(kind, input) }))
+      .map((input) => ({ input, weight: weight(kind, input), bearing: bearing(input) }))
       .filter((one) => one.weight >= kind.least)
-      .sort((a, b) => b.weight - a.weight);
-    const best = fitting.find(({ input }) => moves(input)) ?? fitting[0];
-    return best === undefined ? [] : [{ text: kind.text, input: best.input }];
+      .sort((a, b) => b.bearing - a.bearing || b.weight - a.weight);
+    return fitting.slice(0, 1).map(({ input }) => ({ text: kind.text, input }));
   });
 }

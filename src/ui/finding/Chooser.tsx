@@ -1,5 +1,6 @@
 import { createMemo, createSignal, For, type JSX } from 'solid-js';
 import type { Group } from './askable';
+import { namesAmong } from './named';
 
 /** Most entries that a browser lays out at once without a halt. */
 const atOnce = 500;
@@ -16,6 +17,8 @@ export function Chooser(props: {
     const count = props.groups.reduce((sum, { cells }) => sum + cells.length, 0);
     return turnedTo() || count <= atOnce ? props.groups : only(props.groups, props.chosen);
   });
+  // The heading is not seen once the list is closed.
+  const nameOf = createMemo(() => namesAmong(props.groups.flatMap(({ cells }) => [...new Set(cells)])));
   return (
     <label class="chooser">
       <span class="chooser-label">{props.label}</span>
@@ -29,7 +32,7 @@ export function Chooser(props: {
               <For each={group.cells}>
                 {(cell) => (
                   <option value={cell.name} selected={cell.name === props.chosen}>
-                    {cell.label}
+                    {nameOf()(cell)}
                   </option>
                 )}
               </For>

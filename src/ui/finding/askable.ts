@@ -1,4 +1,5 @@
 import type { Cell } from '../../model/cell';
+import { reach } from '../../model/graph';
 import type { Model, Plan } from '../../model/model';
 
 /** Entries under their heading, in file order. */
@@ -36,4 +37,9 @@ export function inputs(model: Model, plan: Plan): Group[] {
 export function chosen(groups: readonly Group[], name: string): Cell | undefined {
   const all = groups.flatMap(({ cells }) => cells);
   return all.find((cell) => cell.name === name) ?? all[0];
+}
+
+/** The entries that an input feeds in any of some plans. */
+export function touchedBy({ plans }: Model, among: readonly number[], input: number): ReadonlySet<number> {
+  return new Set(among.flatMap((plan) => [...reach([input], plans[plan]?.structure.feeds ?? [])]));
 }

@@ -12,3 +12,9 @@ export function namesById(cells: readonly Cell[]): (id: number) => string {
   const nameOf = namesAmong(cells);
   return (id) => (cells[id] === undefined ? '' : nameOf(cells[id]));
 }
+
+/** The same entry with the name that tells it from all others for its label. */
+export function named(cell: Cell, nameOf: (cell: Cell) => string): Cell {
+  const label = nameOf(cell);
+  return label === cell.label ? cell : { ...cell, label };
+}

@@ -20,6 +20,7 @@ export interface SwitchText {
   readonly base: string;
   readonly all: readonly string[];
   readonly value: string | undefined;
+  readonly isBehind: boolean;
   readonly change: string | undefined;
 }
 
@@ -32,18 +33,21 @@ export interface Switch {
   readonly base: Decimal;
   /** Undefined where nothing in the range looked at flips it. */
   readonly value: Decimal | undefined;
+  /** Whether it flips not at that value but right behind it, as seen from today. */
+  readonly isBehind: boolean;
   /** In per cent of today's number; undefined where that is 0. */
   readonly change: Decimal | undefined;
   /** How many values flip it. */
   readonly count: number;
 }
 
-function written({ lever, value, all, changePercent }: SwitchingValue): SwitchText {
+function written({ lever, value, isBehind, all, changePercent }: SwitchingValue): SwitchText {
   return {
     cell: lever.cell.id,
     base: numberToText(lever.base),
     all: all.map(numberToText),
     value: value && numberToText(value),
+    isBehind,
     change: changePercent && numberToText(changePercent),
   };
 }
@@ -61,10 +65,10 @@ export function searchSwitches({ sheet, subject, target }: SwitchAsk): SwitchRep
 
 /** A reply's numbers brought back, in its order. */
 export function readSwitches(found: SwitchReply, cells: readonly Cell[]): Switch[] {
-  return found.flatMap(({ cell: id, base, value, change, all }) => {
+  return found.flatMap(({ cell: id, base, value, isBehind, change, all }) => {
     const cell = cells[id];
     if (cell === undefined) return [];
     const read = (text: string | undefined): Decimal | undefined => (text === undefined ? undefined : decimal(text));
-    return [{ cell, base: decimal(base), value: read(value), change: read(change), count: all.length }];
+    return [{ cell, base: decimal(base), value: read(value), isBehind, change: read(change), count: all.length }];
   });
 }

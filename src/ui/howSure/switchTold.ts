@@ -26,9 +26,16 @@ export function changeText(change: Decimal, format: Format): string {
 
 type NameOf = (cell: Switch['cell']) => string;
 
+/** `just above 16 day` where the answer flips right behind a value; the value alone where it flips at it. */
+export function placeText({ base, value, isBehind }: Switch, text: string): string {
+  if (!isBehind || value === undefined) return text;
+  return `just ${value.gte(base) ? 'above' : 'below'}${space}${text}`;
+}
+
 /** Lines in the order of the search: the thinnest margin first. */
 export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Format): SwitchLine[] {
-  return found.map(({ cell, base, value, change, count }) => {
+  return found.map((one) => {
+    const { cell, base, value, change, count } = one;
     const unit = printedUnit(cell.unitText);
     const withUnit = (text: string): string => [text, unit].filter(Boolean).join(space);
     const more = count > 1 ? ` (${count - 1} more)` : '';
@@ -36,7 +43,7 @@ export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Fo
       cell,
       name: nameOf(cell),
       today: withUnit(endText(base, cell, format)),
-      flips: value === undefined ? 'cannot flip it' : withUnit(endText(value, cell, format)) + more,
+      flips: value === undefined ? 'cannot flip it' : placeText(one, withUnit(endText(value, cell, format))) + more,
       change: change === undefined ? '' : changeText(change, format),
     };
   });
@@ -49,11 +56,11 @@ export function switchSentence(found: readonly Switch[], nameOf: NameOf, format:
   if (first === undefined) return say`No entry can flip the answer: the plan has no input.`;
   if (first.value === undefined)
     return say`No entry by itself can flip the answer, however wrong it is within the range looked at.`;
-  const at = spoken(first.value, first.cell.unit, format);
+  const at = placeText(first, spoken(first.value, first.cell.unit, format));
   const by = first.change === undefined ? [] : say`, ${changeText(first.change, format)} from today`;
   const cannot = found.length - flipping;
   return sentences(
-    say`${nameOf(first.cell)} has the thinnest margin: at ${at}${by}, the answer flips.`,
+    say`${nameOf(first.cell)} has the thinnest margin: ${first.isBehind ? [] : plainly('at ')}${at}${by}, the answer flips.`,
     cannot === 0 ? [] : plainly(`${cannot} of ${found.length} entries cannot flip it.`),
   );
 }

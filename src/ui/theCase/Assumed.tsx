@@ -61,7 +61,7 @@ function Guesses(props: GuessesProps): JSX.Element {
   return (
     <div class="guesses">
       <p class="quiet" id="case-guesses">
-        Guesses with a range, the thinnest margin first
+        Guesses with a range, those first that turn the answer within it
       </p>
       <ul aria-labelledby="case-guesses">
         <For each={props.guesses}>

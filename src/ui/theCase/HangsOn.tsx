@@ -38,8 +38,8 @@ export function HangsOn(props: HangsOnProps): JSX.Element {
             <p>
               <Sentence phrase={hangsTold(found(), props.made, props.nameOf, here)} />
             </p>
-            <Show when={found().length > 0}>
-              <Hinges hinges={found()} nameOf={props.nameOf} goTo={props.goTo} />
+            <Show when={found().hinges.length > 0}>
+              <Hinges hinges={found().hinges} nameOf={props.nameOf} goTo={props.goTo} />
             </Show>
           </>
         )}
@@ -70,7 +70,7 @@ interface HingesProps {
 function Hinges(props: HingesProps): JSX.Element {
   return (
     <table class="hinges">
-      <caption>The thinnest margins, each entry by itself</caption>
+      <caption>Where it turns first, each entry by itself</caption>
       <thead>
         <tr>
           <th scope="col">entry</th>

@@ -4,6 +4,7 @@ import { endText } from '../finding/typed';
 import type { Format } from '../format';
 import type { Switch } from '../howSure/switchSearch';
 import { referenceOf } from '../numbers/remarks';
+import { hingesOf } from './closest';
 import { comparedIn, type Compared, type SideBySide } from './shownIn';
 
 /** A guess that the case rests on. */
@@ -44,14 +45,12 @@ function guessOf({ cell, base }: Switch, format: Format): Guess {
 }
 
 /**
- * The guesses with a range whose turning point is nearest to today.
+ * The guesses with a range that turn the answer soonest.
  * @param found thinnest margin first
  */
 export function guesses(found: readonly Switch[], model: Model, plan: number, format: Format): Guess[] {
-  const isGuess = ({ cell }: Switch): boolean =>
-    cell.range !== undefined && model.plans[plan]?.contents[cell.id]?.own !== true;
-  return found
-    .filter((each) => isGuess(each) && each.value !== undefined)
+  return hingesOf(found, model, plan)
+    .filter(({ inRange }) => inRange !== undefined)
     .slice(0, mostGuesses)
     .map((each) => guessOf(each, format));
 }

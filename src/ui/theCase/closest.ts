@@ -1,3 +1,4 @@
+import type { Decimal } from '../../core/number';
 import type { Model } from '../../model/model';
 import type { Switch } from '../howSure/switchSearch';
 
@@ -6,6 +7,14 @@ export interface Hinge extends Switch {
   readonly value: NonNullable<Switch['value']>;
   /** Whether the number lies in the input's range; undefined where it has none. */
   readonly inRange: boolean | undefined;
+}
+
+/** The inputs that turn the answer, those first that do so in their own range. */
+export interface Closest {
+  /** A few of them. */
+  readonly hinges: readonly Hinge[];
+  /** How many of all do so in their own range; undefined where none of them has one. */
+  readonly inside: number | undefined;
 }
 
 /** Inputs told of at most. */
@@ -18,14 +27,31 @@ function inRange({ plans }: Model, plan: number, { cell, value }: Switch): boole
   return value.gte(cell.range.low) && value.lte(cell.range.high);
 }
 
+/** How far on the way to the end of its range an input turns the answer: a share, above 1 beyond the end. */
+function shareOfRange({ cell: { range }, base, value }: Hinge): Decimal {
+  const end = value.gte(base) ? range?.high : range?.low;
+  return value.minus(base).dividedBy(end?.minus(base) ?? NaN);
+}
+
 /**
- * The inputs whose turning point is nearest to today.
+ * Every input that turns the answer: those that do so in their own range, by how much of it that takes, and then the
+ * others.
  * @param found thinnest margin first
  */
-export function closest(found: readonly Switch[], model: Model, plan: number): Hinge[] {
+export function hingesOf(found: readonly Switch[], model: Model, plan: number): Hinge[] {
   const hinges = found.flatMap((each): Hinge[] => {
     const { value } = each;
     return value === undefined ? [] : [{ ...each, value, inRange: inRange(model, plan, each) }];
   });
-  return hinges.slice(0, most);
+  const inside = hinges.filter((hinge) => hinge.inRange === true);
+  inside.sort((a, b) => shareOfRange(a).cmp(shareOfRange(b)));
+  return [...inside, ...hinges.filter((hinge) => hinge.inRange !== true)];
+}
+
+/** The few of them that turn it soonest. */
+export function closest(found: readonly Switch[], model: Model, plan: number): Closest {
+  const hinges = hingesOf(found, model, plan);
+  const ranged = hinges.filter((hinge) => hinge.inRange !== undefined);
+  const inside = ranged.filter((hinge) => hinge.inRange === true).length;
+  return { hinges: hinges.slice(0, most), inside: ranged.length === 0 ? undefined : inside };
 }

@@ -6,12 +6,13 @@ import { spoken, spokenUnit } from '../finding/spoken';
 import { space, type Format } from '../format';
 import type { Found } from '../howSure/reply';
 import { inSteps, ofHundred, saidInSteps, stepFor } from '../howSure/rounding';
+import { placeText } from '../howSure/switchTold';
 import { percentile } from '../howSure/told';
 import { printedUnit } from '../printedUnit';
 import type { Made } from './caseOf';
-import type { Hinge } from './closest';
+import type { Closest, Hinge } from './closest';
 
-const counts = ['None', 'One', 'Two', 'Three', 'Four', 'Five'];
+const counts = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine', 'Ten'];
 
 function turn(netChange: Decimal): string {
   if (netChange.isZero()) return 'The answer turns';
@@ -23,9 +24,16 @@ function todayTold({ cell, base }: Hinge, format: Format): string {
   return [text, spokenUnit(cell.unitText, text === '1')].filter(Boolean).join(space);
 }
 
+/** How many inputs turn the answer within what is held possible of each. */
+function insideTold(inside: number): Phrase {
+  const count = counts[inside] ?? inside;
+  const words = inside < 2 ? 'entry by itself turns it within its' : 'entries, each by itself, turn it within their';
+  return plainly(`${count} ${words} own range.`);
+}
+
 /** Where the answer turns first as one input moves. */
 export function hangsTold(
-  hinges: readonly Hinge[],
+  { hinges, inside }: Closest,
   { netChange }: Made,
   nameOf: (cell: Cell) => string,
   format: Format,
@@ -36,12 +44,9 @@ export function hangsTold(
   }
   const way = first.value.gte(first.base) ? 'rises above' : 'falls below';
   const at = spoken(first.value, first.cell.unit, format);
-  const inside = hinges.filter((hinge) => hinge.inRange === true).length;
-  const [verb, whose] = inside < 2 ? ['does', 'its'] : ['do', 'their'];
-  const ranges = plainly(`${counts[inside] ?? inside} of those below ${verb} so within ${whose} own range.`);
   return sentences(
     say`${plainly(turn(netChange))} when ${nameOf(first.cell)} ${plainly(way)} ${at}; today it is ${todayTold(first, format)}.`,
-    hinges.some((hinge) => hinge.inRange !== undefined) ? ranges : [],
+    inside === undefined ? [] : insideTold(inside),
   );
 }
 
@@ -59,11 +64,9 @@ export function besideLabel(hinge: Hinge, format: Format): string {
 }
 
 /** Today's number and the one at which the answer turns, as columns show them. */
-export function hingeTexts(
-  { cell, base, value }: Hinge,
-  format: Format,
-): { today: string; turns: string; unit: string } {
-  const [today, turns] = [endText(base, cell, format), format.value(value, cell.unit)];
+export function hingeTexts(hinge: Hinge, format: Format): { today: string; turns: string; unit: string } {
+  const { cell, base, value } = hinge;
+  const [today, turns] = [endText(base, cell, format), placeText(hinge, format.value(value, cell.unit))];
   return { today, turns, unit: printedUnit(cell.unitText) };
 }
 

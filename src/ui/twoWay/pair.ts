@@ -36,7 +36,7 @@ export function usualSecond(question: Question, first: Cell): Cell | undefined {
   const plans = [view.plan, view.against];
   const moves = (cell: Cell): boolean => reaches(plans, view.result, cell);
   const isOther = (cell: Cell): boolean => cell.id !== first.id && moves(cell);
-  const asked = usualQuestions(view.model, view.plan, moves)
+  const asked = usualQuestions(view.model, view.plan, (cell) => Number(moves(cell)))
     .map(({ input }) => input)
     .filter(isOther);
   if (asked[0] !== undefined) return asked[0];

@@ -7,7 +7,7 @@ export interface Stretch {
 }
 
 /** Places that are looked at before a change of side is closed in on. */
-const looked = 60;
+const looked = 1000;
 /** Halvings: as many as float64 can tell apart. */
 const halvings = 50;
 

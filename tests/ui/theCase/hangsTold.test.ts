@@ -6,7 +6,7 @@ import type { Found } from '../../../src/ui/howSure/reply';
 import { spreadOf } from '../../../src/ui/howSure/summary';
 import type { Switch } from '../../../src/ui/howSure/switchSearch';
 import { closest } from '../../../src/ui/theCase/closest';
-import { besideLabel, hangsTold, oddsTold, rangeTold } from '../../../src/ui/theCase/hangsTold';
+import { besideLabel, hangsTold, hingeTexts, oddsTold, rangeTold } from '../../../src/ui/theCase/hangsTold';
 import { modelOf } from '../../model/table';
 import { format, hire, madeIn } from './budgets';
 
@@ -14,13 +14,14 @@ const model = modelOf(`
   wage [EUR/h]: 12 | range: 9 16 | label: Wage
   move [s/plant]: 12 | range: 9 13 | label: Move | in A: 12
   boards [board]: 7 | label: Boards
+  loss [%]: 0 | range: 0 3 | label: Loss
   own [board]: 7 | range: 1 20 | label: Own | in A: 7 | in B: 8
 `);
 
-function at(name: string, base: number, value: number | undefined): Switch {
+function at(name: string, base: number, value: number | undefined, isBehind = false): Switch {
   const cell = model.cells.find((each) => each.name === name)!;
   const turned = value === undefined ? undefined : decimal(value);
-  return { cell, base: decimal(base), value: turned, change: undefined, count: value === undefined ? 0 : 1 };
+  return { cell, base: decimal(base), value: turned, isBehind, change: undefined, count: value === undefined ? 0 : 1 };
 }
 
 const plain = (phrase: Phrase): string => textOf(phrase).replaceAll('\u00a0', ' ');
@@ -33,13 +34,18 @@ const told = (netChange: number, ...found: Switch[]): string =>
 describe('the closest turning points', () => {
   it('are five at most, without those that cannot turn it', () => {
     const many = Array.from({ length: 7 }, (_, i) => at('wage', 12, 13 + i));
-    expect(hinges(at('boards', 7, undefined), ...many).map(({ value }) => value.toNumber())).toEqual([
-      13, 14, 15, 16, 17,
-    ]);
+    const { hinges: found, inside } = hinges(at('boards', 7, undefined), ...many);
+    expect(found.map(({ value }) => value.toNumber())).toEqual([13, 14, 15, 16, 17]);
+    expect(inside).toBe(4);
+  });
+
+  it('begin with those in their own range, by how much of it they take, also from a number that is 0', () => {
+    const found = hinges(at('boards', 7, 7.1), at('wage', 12, 15), at('move', 12, 13.1), at('loss', 0, 0.5));
+    expect(found.hinges.map(({ cell }) => cell.name)).toEqual(['loss', 'wage', 'boards', 'move']);
   });
 
   it('lie in their range or not, ends included; a plan’s own number has none', () => {
-    const found = hinges(at('wage', 12, 16), at('move', 12, 13.1), at('boards', 7, 8), at('own', 8, 9));
+    const { hinges: found } = hinges(at('wage', 12, 16), at('move', 12, 13.1), at('boards', 7, 8), at('own', 8, 9));
     expect(found.map(({ inRange }) => inRange)).toEqual([true, false, undefined, undefined]);
     expect(found.slice(1, 3).map((hinge) => besideLabel(hinge, format))).toEqual([
       'outside 9 to 13 s/plant',
@@ -57,13 +63,13 @@ describe('the closest turning points', () => {
 describe('what it hangs on', () => {
   it('is said of a gain, with which way and today', () => {
     expect(told(600, at('move', 12, 14.2))).toBe(
-      'It stops paying when Move rises above 14.2 s per plant; today it is 12 s per plant. None of those below does so within its own range.',
+      'It stops paying when Move rises above 14.2 s per plant; today it is 12 s per plant. No entry by itself turns it within its own range.',
     );
   });
 
   it('is said of a loss', () => {
     expect(told(-600, at('wage', 12, 10), at('move', 12, 9.5))).toBe(
-      'It starts to pay when Wage falls below 10.00 EUR an hour; today it is 12 EUR an hour. Two of those below do so within their own range.',
+      'It starts to pay when Wage falls below 10.00 EUR an hour; today it is 12 EUR an hour. Two entries, each by itself, turn it within their own range.',
     );
   });
 
@@ -71,6 +77,14 @@ describe('what it hangs on', () => {
     expect(told(600, at('boards', 7, 9))).toBe(
       'It stops paying when Boards rises above 9 boards; today it is 7 boards.',
     );
+  });
+
+  it('lies behind the value at a jump, where the value itself still pays', () => {
+    const texts = (isBehind: boolean, value: number) =>
+      hingeTexts(hinges(at('move', 12, value, isBehind)).hinges[0]!, format);
+    expect(
+      [texts(true, 13).turns, texts(true, 11).turns, texts(false, 13).turns].map((text) => text.replace('\u00a0', ' ')),
+    ).toEqual(['just above 13', 'just below 11', '13']);
   });
 
   it('may be nothing', () =>
