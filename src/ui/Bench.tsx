@@ -109,7 +109,7 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
   const kept = createAutosave(work, props.keep, props.beginning.kept);
   const { scheme, choose } = createScheme();
   const wide = createScreenMedia(roomForBoth);
-  const hovering = listenForDrop((file) => void desk.open(file));
+  const hovering = listenForDrop(desk.open);
   listenForLinks(desk.openLink);
   const side = createSide(work, question);
   const asked = createMemo(() => questionsFor(work.live.shape()));
@@ -130,7 +130,7 @@ export function Bench(props: { beginning: Beginning; keep: Keep }): JSX.Element 
         kept={kept()}
         scheme={scheme()}
         onScheme={choose}
-        onFile={(file) => void desk.open(file)}
+        onFile={desk.open}
         onShipped={desk.openShipped}
         onSave={desk.save}
         onLink={desk.copyLink}

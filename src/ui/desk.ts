@@ -1,6 +1,7 @@
 import { createSignal, type Accessor } from 'solid-js';
 import { problem, type Problem } from '../core/problem';
 import type { SharedFile } from '../files/share';
+import type { Sheet } from '../model/sheet';
 import { reasonText } from './autosave';
 import type { Drafts } from './drafts';
 import type { Live } from './live';
@@ -16,12 +17,13 @@ import { shippedModels, type ShippedModel } from './shippedModels';
 export interface Desk extends Told {
   /** The file being read and the share read so far, 0 to 1. */
   readonly reading: Accessor<{ readonly name: string; readonly share: number } | undefined>;
-  open(file: File): Promise<void>;
+  /** Opening asks first where it would take the place of numbers that were changed and not saved. */
+  readonly open: (file: File) => void;
   readonly openShipped: (model: ShippedModel) => void;
   readonly save: () => void;
   /** Copies a link that holds the model. */
   readonly copyLink: () => void;
-  /** Opens what a link holds; asks first where that would take the place of changed numbers. */
+  /** Opens what a link holds. */
   readonly openLink: (found: SharedFile | { readonly problem: Problem }) => void;
   /** Puts the model back as it came: a shipped one as it is shipped today, any other as it was opened. */
   readonly startOver: () => void;
@@ -60,81 +62,100 @@ function unreadable(reason: unknown): Problem {
   return problem('unreadable', `file cannot be read: ${text}. Try once more.`, { text });
 }
 
-/** Copying and opening links. */
-function byLink(
-  live: Live,
-  drafts: Drafts,
-  news: News,
-  open: (file: File) => Promise<void>,
-): Pick<Desk, 'copyLink' | 'openLink'> {
-  const put = ({ bytes, name }: SharedFile): void => {
-    news.dismiss();
-    void open(new File([bytes], name));
+/** Asks before something takes the place of numbers that were changed and are saved nowhere. */
+function createCare(live: Live, drafts: Drafts, news: News) {
+  let saved: Sheet | undefined;
+  const isUnsaved = (): boolean => {
+    const { sheet } = live.model();
+    return drafts.all().length > 0 || (sheet !== saved && changesOf(live.origin().file.sheet, sheet).length > 0);
   };
   return {
-    copyLink: () => void linked(live, drafts).then((text) => news.say(text, () => false)),
-    openLink: (found) => {
-      const { name, file } = live.origin();
-      const changed = changesOf(file.sheet, live.model().sheet).length + drafts.all().length > 0;
-      if ('problem' in found) news.refuse('The link', found.problem);
-      else if (changed) news.ask({ name: found.name, instead: name, open: () => put(found) });
-      else put(found);
+    noteSaved: (): void => {
+      saved = live.model().sheet;
+    },
+    replace: (what: string, open: () => void): void => {
+      if (isUnsaved()) news.ask({ what, instead: live.origin().name, open });
+      else open();
     },
   };
 }
 
-export function createDesk(live: Live, drafts: Drafts): Desk {
-  const news = createNews();
+/** What is done with what has been opened. */
+type Put = (opened: Moment) => void;
+
+/** Reads files and shipped models, and says why one cannot be opened. */
+function createOpening(news: News) {
   const [reading, setReading] = createSignal<{ name: string; share: number }>();
   let stopping = new AbortController();
 
+  const shipped = async (model: ShippedModel, put: Put): Promise<void> => {
+    try {
+      const opened = await openShipped(model);
+      put(momentOf(opened.model, opened.origin));
+    } catch (reason) {
+      news.refuse(model.key, unreadable(reason));
+    }
+  };
+  const file = async (given: File, put: Put): Promise<void> => {
+    stopping.abort();
+    stopping = new AbortController();
+    const { signal } = stopping;
+    setReading({ name: given.name, share: 0 });
+    try {
+      const opened = await openFile(given, (share) => setReading({ name: given.name, share }), signal);
+      if (signal.aborted) return;
+      if ('refusal' in opened) news.refuse(opened.name, opened.refusal);
+      else put(opened);
+    } catch (reason) {
+      if (!signal.aborted) news.refuse(given.name, unreadable(reason));
+    } finally {
+      if (!signal.aborted) setReading(undefined);
+    }
+  };
+  const stop = (): void => {
+    stopping.abort();
+    setReading(undefined);
+  };
+  return { reading, shipped, file, stop };
+}
+
+export function createDesk(live: Live, drafts: Drafts): Desk {
+  const news = createNews();
+  const care = createCare(live, drafts, news);
+  const opening = createOpening(news);
   const put = (moment: Moment, text: string): void => {
     live.open(moment);
     const since = live.version();
     // Once something else was done, undo would take that back.
     news.say(text, () => live.version() === since);
   };
-  const putShipped = async (shipped: ShippedModel, text: string): Promise<void> => {
-    try {
-      const { model, origin } = await openShipped(shipped);
-      put(momentOf(model, origin), text);
-    } catch (reason) {
-      news.refuse(shipped.key, unreadable(reason));
-    }
-  };
-  const open = async (file: File, text = `${file.name} is open.`): Promise<void> => {
-    stopping.abort();
-    stopping = new AbortController();
-    const { signal } = stopping;
-    setReading({ name: file.name, share: 0 });
-    try {
-      const opened = await openFile(file, (share) => setReading({ name: file.name, share }), signal);
-      if (signal.aborted) return;
-      if ('refusal' in opened) news.refuse(opened.name, opened.refusal);
-      else put(opened, text);
-    } catch (reason) {
-      if (!signal.aborted) news.refuse(file.name, unreadable(reason));
-    } finally {
-      if (!signal.aborted) setReading(undefined);
-    }
-  };
+  const putFile = (file: File, what: string): Promise<void> =>
+    opening.file(file, (moment) => care.replace(what, () => put(moment, `${file.name} is open.`)));
   const startOver = (): void => {
     const { name, shipped, bytes } = live.origin();
     const known = shippedModels.find(({ key }) => key === shipped);
-    const text = 'Started over with the model’s own numbers.';
-    void (known === undefined ? open(new File([bytes], name), text) : putShipped(known, text));
+    const again: Put = (moment) => put(moment, 'Started over with the model’s own numbers.');
+    void (known === undefined ? opening.file(new File([bytes], name), again) : opening.shipped(known, again));
   };
   return {
     ...news,
-    reading,
-    open: (file) => open(file),
-    openShipped: (shipped) => void putShipped(shipped, `${shipped.question} is open.`),
-    save: () => news.say(saved(live, drafts), () => false),
-    ...byLink(live, drafts, news, open),
-    startOver,
-    stop: () => {
-      stopping.abort();
-      setReading(undefined);
+    reading: opening.reading,
+    open: (file) => void putFile(file, file.name),
+    openShipped: (shipped) => {
+      const { question } = shipped;
+      const place: Put = (moment) => care.replace(`“${question}”`, () => put(moment, `${question} is open.`));
+      void opening.shipped(shipped, place);
     },
+    openLink: (found) => {
+      if ('problem' in found) news.refuse('The link', found.problem);
+      else void putFile(new File([found.bytes], found.name), `${found.name}, which the link holds,`);
+    },
+    save: () => {
+      news.say(saved(live, drafts), () => false);
+      care.noteSaved();
+    },
+    copyLink: () => void linked(live, drafts).then((text) => news.say(text, () => false)),
+    startOver,
+    stop: opening.stop,
   };
 }

@@ -16,7 +16,8 @@ export interface Refusal {
 
 /** A file that waits to be opened, as it would take the place of work that is saved nowhere. */
 export interface Offer {
-  readonly name: string;
+  /** What it is, as the subject of a sentence. */
+  readonly what: string;
   /** The file with that work. */
   readonly instead: string;
   open(): void;

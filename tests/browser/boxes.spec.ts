@@ -62,6 +62,31 @@ for (const width of [1440, 768, 390]) {
   });
 }
 
+test('headlines that made room for a number far too long give it back when typing rests', async ({ page }) => {
+  await openApp(page);
+  const field = fieldOf(page, 'Price of a head');
+  const height = async (): Promise<number> => (await page.locator('.headlines').boundingBox())?.height ?? NaN;
+  const before = await height();
+  const price = await field.inputValue();
+  await field.fill('800000');
+  await expect.poll(height).toBeGreaterThan(before);
+  await field.fill(price);
+  await expect.poll(height).toBe(before);
+});
+
+test('on a phone many warnings fold to the first and a count', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openApp(page);
+  await fieldOf(page, 'Finishing time after the nursery').fill('11.5');
+  const warnings = page.locator('.failing p');
+  await expect(page.getByRole('button', { name: 'and 3 more warnings' })).toBeVisible();
+  await expect(warnings).toHaveCount(1);
+  await page.getByRole('button', { name: 'and 3 more warnings' }).click();
+  await expect(warnings).toHaveCount(4);
+  await page.emulateMedia({ media: 'print' });
+  await expect(warnings).toHaveCount(4);
+});
+
 test('the box of a finding is as high as its text, however many lines that takes', async ({ page }) => {
   await openApp(page);
   await expect(page.locator('.tornado')).toBeVisible();

@@ -1,3 +1,4 @@
+import type { Locator } from '@playwright/test';
 import { margins } from './nursery';
 import { fieldOf, headlineOf, labelOf, openNursery, rowOf } from './page';
 import { expect, test } from './quietPage';
@@ -99,6 +100,18 @@ test('the range mark moves by keys and by pointer', async ({ page }) => {
   await expect(fieldOf(page, 'Wage')).toHaveValue('15');
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect(fieldOf(page, 'Wage')).toHaveValue('13');
+});
+
+test('undo by its button keeps the focus when nothing is left to undo', async ({ page }) => {
+  await fieldOf(page, 'Wage').fill('15');
+  const [undo, redo] = ['Undo', 'Redo'].map((name) => page.getByRole('button', { name, exact: true })) as [
+    Locator,
+    Locator,
+  ];
+  while ((await undo.getAttribute('aria-disabled')) === 'false') await undo.press('Enter');
+  await expect(undo).toBeFocused();
+  await undo.press('Enter');
+  await expect(redo).toHaveAttribute('aria-disabled', 'false');
 });
 
 test('undo and redo take finished edits, also by keys from the field that was typed in', async ({ page }) => {

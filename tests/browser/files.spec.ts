@@ -150,6 +150,32 @@ test('starting over asks in place and can be undone', async ({ page }) => {
   await expect(first).toHaveValue('77');
 });
 
+test('what would take the place of changed numbers asks first, unless they are saved', async ({ page }) => {
+  const first = page.getByRole('textbox').first();
+  const title = page.getByRole('heading', { level: 1 });
+  const before = await title.innerText();
+  const openOther = async (): Promise<void> => {
+    await page.getByText('Models', { exact: true }).click();
+    await page.getByRole('button', { name: 'What may a plug cost?' }).click();
+  };
+  await first.fill('77');
+  await openOther();
+  await expect(page.getByText('takes the place of transplant-hire.csv, in which you have changed')).toBeVisible();
+  await page.getByRole('button', { name: 'Keep mine' }).click();
+  await expect(first).toHaveValue('77');
+  await chooseFile(page, csvFile('own.csv', 'name,label,formula\nprice,Price,0.8\n'));
+  await expect(title).toHaveText(before);
+  await page.getByRole('button', { name: 'Open it' }).click();
+  await expect(fieldOf(page, 'Price')).toHaveValue('0.8');
+  await page.getByRole('button', { name: 'Undo it' }).click();
+  await expect(first).toHaveValue('77');
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save a file' }).click();
+  await saved;
+  await openOther();
+  await expect(title).toContainText('What may a plug cost?');
+});
+
 test('a file of one’s own starts over as it was opened, also after a reload', async ({ page }) => {
   await chooseFile(page, csvFile('own.csv', 'name,label,formula\nprice,Price,0.8\n'));
   const price = fieldOf(page, 'Price');

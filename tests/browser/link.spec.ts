@@ -60,12 +60,12 @@ test('a link asks before it takes the place of changed numbers', async ({ page }
   await chooseFile(page, csvFile('small.csv', small));
   await fieldOf(page, 'Price').fill('0.9');
   await enter(page, link);
-  await expect(page.getByText('it takes the place of small.csv')).toBeVisible();
+  await expect(page.getByText('which the link holds, takes the place of small.csv')).toBeVisible();
   await page.getByRole('button', { name: 'Keep mine' }).click();
-  await expect(page.getByText('it takes the place of small.csv')).toHaveCount(0);
+  await expect(page.getByText('which the link holds, takes the place of small.csv')).toHaveCount(0);
   await expect(fieldOf(page, 'Price')).toHaveValue('0.9');
   await enter(page, link);
-  await page.getByRole('button', { name: 'Open the link' }).click();
+  await page.getByRole('button', { name: 'Open it' }).click();
   await expect(page.getByText('transplant-hire.csv is open.')).toBeVisible();
   await page.getByRole('button', { name: 'Undo it' }).click();
   await expect(fieldOf(page, 'Price')).toHaveValue('0.9');

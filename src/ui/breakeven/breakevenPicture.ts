@@ -34,6 +34,8 @@ export interface BreakevenDrawing {
 }
 
 const top = 26;
+/** Pixels from one label to another below it. */
+const lineHeight = 16;
 const letters: Readonly<Record<LineName, string>> = { against: 'A', plan: 'B', difference: 'B − A' };
 const dashes: Readonly<Record<LineName, readonly number[]>> = { against: [], plan: [8, 5], difference: [] };
 
@@ -100,15 +102,26 @@ function ownRange(plot: Plot, { range }: BreakevenDrawing, ink: ChartInk): void 
   for (const x of [range.from, range.to]) if (inPlot(plot, x)) pen.fillRect(plot.x(x) - 1, bottom - 7, 2, 8);
 }
 
+/** Takes the room of a label, unless one that was written before is in the way. */
+function takesRoom(taken: { from: number; to: number; y: number }[], from: number, to: number, y: number): boolean {
+  const isFree = taken.every((label) => to < label.from || from > label.to || Math.abs(y - label.y) > lineHeight);
+  if (isFree) taken.push({ from, to, y });
+  return isFree;
+}
+
 function crossings(plot: Plot, drawing: BreakevenDrawing, ink: ChartInk): void {
   plot.pen.font = `600 ${fontOf(ink)}`;
-  for (const { x, y, text, line, leading } of drawing.crossings) {
+  const taken: { from: number; to: number; y: number }[] = [];
+  const leadingFirst = [...drawing.crossings].sort((a, b) => Number(b.leading) - Number(a.leading));
+  for (const { x, y, text, line, leading } of leadingFirst) {
     if (!inPlot(plot, x)) continue;
     const colour = leading ? ink.text : colourOf(line, drawing.shown, ink);
     ring(plot, { x, y }, { colour, width: leading ? 2.5 : 2, dash: [] }, ink.paper, leading ? 6 : 4);
     if (text === '') continue;
-    const onRight = plot.x(x) + plot.pen.measureText(text).width + 14 < plot.right;
+    const { width } = plot.pen.measureText(text);
+    const onRight = plot.x(x) + width + 14 < plot.right;
     const at = plot.x(x) + (onRight ? 11 : -11);
+    if (!takesRoom(taken, onRight ? at : at - width, onRight ? at + width : at, plot.y(y))) continue;
     written(plot.pen, text, { x: at, y: plot.y(y) - 13, align: onRight ? 'left' : 'right', colour, ground: ink.paper });
   }
 }

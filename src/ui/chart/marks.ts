@@ -44,9 +44,10 @@ export function bar({ pen, x }: Plot, from: number, to: number, middle: number, 
   pen.strokeRect(...box);
 }
 
-/** A line from the left of the plot to its right. */
-export function level({ pen, left, right, y }: Plot, value: number, look: Stroke): void {
+/** A line from the left of the plot to its right; none at a value that the plot does not reach. */
+export function level({ pen, left, right, top, bottom, y }: Plot, value: number, look: Stroke): void {
   const at = Math.round(y(value)) + 0.5;
+  if (at < top || at > bottom + 1) return;
   pen.beginPath();
   pen.moveTo(left, at);
   pen.lineTo(right, at);

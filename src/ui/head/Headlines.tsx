@@ -1,4 +1,4 @@
-import { createMemo, createRenderEffect, For, onMount, Show, type JSX } from 'solid-js';
+import { createMemo, createRenderEffect, createSignal, For, onMount, Show, type JSX } from 'solid-js';
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { unknownNumber } from '../cellSignals';
@@ -6,6 +6,7 @@ import { letterOf } from '../compared';
 import { decimalsFor } from '../digits';
 import { failingChecks, type Failing } from '../failing';
 import { here } from '../here';
+import { createMedia } from '../media';
 import { LoneNumber } from '../numbers/NumberText';
 import { printedUnit } from '../printedUnit';
 import { Link, write } from '../words';
@@ -129,16 +130,23 @@ function sameFailing(a: readonly Failing[], b: readonly Failing[]): boolean {
   return a.length === b.length && a.every(({ cell, letters }, i) => cell === b[i]?.cell && letters === b[i].letters);
 }
 
+/** So many warnings stand one below the other where there is little room; of more, the first and how many follow. */
+const mostWarnings = 2;
+
 function FailingChecks(): JSX.Element {
-  const { live, compared, spot } = useWork();
+  const { live, compared, spot, printing } = useWork();
+  const isNarrow = createMedia('(max-width: 699.98px)');
+  const [unfolded, setUnfolded] = createSignal(false);
   const failing = createMemo<readonly Failing[]>(
     () => failingChecks(live.shape().cells, compared.columns(), (plan, { id }) => live.shown(plan, id).number),
     [],
     { equals: sameFailing },
   );
+  const isFolded = (): boolean => isNarrow() && !printing() && failing().length > mostWarnings;
+  const shown = (): readonly Failing[] => (isFolded() && !unfolded() ? failing().slice(0, 1) : failing());
   return (
     <div class="failing" role="status">
-      <For each={failing()}>
+      <For each={shown()}>
         {({ cell, letters }) => (
           <p>
             <strong>Warning{letters ? `, plan ${letters}` : ''}:</strong>{' '}
@@ -146,6 +154,11 @@ function FailingChecks(): JSX.Element {
           </p>
         )}
       </For>
+      <Show when={isFolded()}>
+        <Link class="more" onPress={() => setUnfolded(!unfolded())}>
+          {unfolded() ? 'Show the first only' : `and ${failing().length - 1} more warnings`}
+        </Link>
+      </Show>
     </div>
   );
 }

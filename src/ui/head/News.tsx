@@ -27,9 +27,8 @@ export function News(props: { desk: Desk; onUndo: () => void }): JSX.Element {
         <Show when={props.desk.offer()}>
           {(offer) => (
             <p class="news-line">
-              The link holds {offer().name}. Opened, it takes the place of {offer().instead}, in which you have changed
-              something: save that as a file first if you need it.{' '}
-              <Link onPress={() => offer().open()}>Open the link</Link>{' '}
+              {offer().what} takes the place of {offer().instead}, in which you have changed something: save that as a
+              file first if you need it. <Link onPress={() => offer().open()}>Open it</Link>{' '}
               <Link onPress={() => props.desk.dismiss()}>Keep mine</Link>
             </p>
           )}

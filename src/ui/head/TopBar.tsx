@@ -124,13 +124,25 @@ function Steps(): JSX.Element {
   const { live } = useWork();
   return (
     <div class="steps">
-      <button type="button" class="word" disabled={!live.canUndo()} title="Ctrl+Z" onClick={() => live.undo()}>
-        Undo
-      </button>
-      <button type="button" class="word" disabled={!live.canRedo()} title="Ctrl+Shift+Z" onClick={() => live.redo()}>
-        Redo
-      </button>
+      <Step word="Undo" keys="Ctrl+Z" canGo={live.canUndo()} onGo={() => live.undo()} />
+      <Step word="Redo" keys="Ctrl+Shift+Z" canGo={live.canRedo()} onGo={() => live.redo()} />
     </div>
+  );
+}
+
+/** Keeps the focus when there is no further step: a button that is switched off would let it fall. */
+function Step(props: { word: string; keys: string; canGo: boolean; onGo: () => void }): JSX.Element {
+  return (
+    <button
+      type="button"
+      class="word"
+      aria-disabled={!props.canGo}
+      title={props.keys}
+      onClick={() => {
+        if (props.canGo) props.onGo();
+      }}>
+      {props.word}
+    </button>
   );
 }
 

@@ -1,11 +1,14 @@
-import { createRenderEffect, type JSX } from 'solid-js';
+import { createEffect, createRenderEffect, type JSX } from 'solid-js';
 import { here } from '../here';
+import { useWork } from '../work';
 import { write } from '../words';
 import { glowSoon } from './glow';
 import { widthOf } from './widthOf';
 
 /** Room for a number that stands by itself, in digits. */
 const leastRoom = 4;
+/** Digits of room that a number keeps once it is shorter: more are given back when typing rests. */
+const keptRoom = 2;
 
 interface NumberProps {
   readonly text: string;
@@ -39,17 +42,26 @@ export function NumberText(props: NumberProps): JSX.Element {
   return element;
 }
 
-/** A number that stands by itself, with room for the widest that it has been. */
+/**
+ * A number that stands by itself, with room for the widest that it has been since typing rested: what stands beside it
+ * stays in place with each digit, and has its place back after a number far too long.
+ */
 export function LoneNumber(props: NumberProps): JSX.Element {
+  const { busy } = useWork();
   const number = document.createTextNode('');
   const element = (<span class="number">{number}</span>) as HTMLElement;
-  let widest = 0;
+  let [width, room] = [0, 0];
+  const makeRoom = (): void => {
+    room = width;
+    element.style.setProperty('--wide', String(width));
+  };
   follow(element, props, (text) => {
     write(number, text);
-    const width = Math.max(leastRoom, widthOf(text));
-    if (width <= widest) return;
-    widest = width;
-    element.style.setProperty('--wide', String(width));
+    width = Math.max(leastRoom, widthOf(text));
+    if (width > room) makeRoom();
+  });
+  createEffect(() => {
+    if (!busy() && room - width > keptRoom) makeRoom();
   });
   return element;
 }
