@@ -1,4 +1,4 @@
-import { createSignal, For, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Suggestion } from '../../trade/suggestions';
 import { Sentence } from '../finding/Sentence';
 import type { Phrase } from '../finding/phrase';
@@ -7,7 +7,7 @@ import type { Live } from '../live';
 import { Link } from '../words';
 import type { Asked } from './asked';
 import { fewSuggestions, partOf, suggestionTold } from './suggested';
-import { movesFor, movesTold, type Move } from './tryOut';
+import { movesFor, movesTold, offers, type Offer } from './tryOut';
 
 export interface SuggestionsProps {
   readonly suggested: readonly Suggestion[];
@@ -24,15 +24,14 @@ interface Tried {
   readonly version: number;
 }
 
-/** Changes that finish more, each to be tried by a button. */
+/** Changes that finish more, each to be tried by a button: first those that keep within what is held possible. */
 export function Suggestions(props: SuggestionsProps): JSX.Element {
   const [tried, setTried] = createSignal<Tried>();
-  const few = (): Suggestion[] => fewSuggestions(props.suggested);
-  const moves = ({ change }: Suggestion): Move[] | undefined => {
+  const few = createMemo((): Offer[] => {
     const model = props.live.shape();
     const plan = model.plans[props.plan];
-    return plan && movesFor(model, plan, props.asked.parts, change);
-  };
+    return plan === undefined ? [] : fewSuggestions(offers(model, plan, props.asked.parts, props.suggested, here));
+  });
   const tryOut = (suggestion: Suggestion): void => {
     const model = props.live.model();
     const plan = model.plans[props.plan];
@@ -59,8 +58,8 @@ export function Suggestions(props: SuggestionsProps): JSX.Element {
           <For each={few()}>
             {(suggestion) => (
               <li>
-                <Sentence phrase={suggestionTold(suggestion, props.asked, here)} />{' '}
-                <Show when={moves(suggestion)} fallback={<ToEntry {...props} suggestion={suggestion} />}>
+                <Sentence phrase={suggestionTold(suggestion, props.asked, suggestion.beyond, here)} />{' '}
+                <Show when={suggestion.moves} fallback={<ToEntry {...props} suggestion={suggestion} />}>
                   <button type="button" class="link" onClick={() => tryOut(suggestion)}>
                     Try it
                   </button>

@@ -12,7 +12,7 @@ const mostOfAKind = 2;
 const mostShown = 5;
 
 /** The best few, not all of one kind. */
-export function fewSuggestions(found: readonly Suggestion[]): Suggestion[] {
+export function fewSuggestions<T extends Pick<Suggestion, 'change'>>(found: readonly T[]): T[] {
   const taken = new Map<Change['kind'], number>();
   const few = found.filter(({ change: { kind } }) => {
     const before = taken.get(kind) ?? 0;
@@ -58,9 +58,17 @@ function changeTold(change: Change, { schedule, names }: Asked, format: Format):
   }
 }
 
-/** `Sow every 2.5 days instead of 2: 4,700 plants a week, 66 more.` */
-export function suggestionTold({ change, finishedPerWeek, gain }: Suggestion, asked: Asked, format: Format): Phrase {
+/**
+ * `Sow every 2.5 days instead of 2: 4,700 plants a week, 66 more.`
+ * @param beyond what is to be said of it besides, from a comma on
+ */
+export function suggestionTold(
+  { change, finishedPerWeek, gain }: Suggestion,
+  asked: Asked,
+  beyond: Phrase,
+  format: Format,
+): Phrase {
   const what = changeTold(change, asked, format);
   const more = whole(gain, format) === '0' ? shown(gain, 1, format) : whole(gain, format);
-  return say`${what}: ${plainly(`${whole(finishedPerWeek, format)} ${asked.names.plant.many}`)} a week, ${more} more.`;
+  return say`${what}: ${plainly(`${whole(finishedPerWeek, format)} ${asked.names.plant.many}`)} a week, ${more} more${beyond}.`;
 }

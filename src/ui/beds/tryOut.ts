@@ -5,7 +5,7 @@ import type { CropParts } from '../../model/cropParts';
 import { editIn, type Edit } from '../../model/edit';
 import { reach } from '../../model/graph';
 import type { Model, Plan } from '../../model/model';
-import type { Change } from '../../trade/suggestions';
+import type { Change, Suggestion } from '../../trade/suggestions';
 import { plainly, say, sentences, type Phrase } from '../finding/phrase';
 import { spoken } from '../finding/spoken';
 import { beyondRange } from '../finding/typed';
@@ -71,6 +71,30 @@ export function movesFor(model: Model, plan: Plan, parts: CropParts, change: Cha
   if (first === undefined || change.kind !== 'shift') return first && [first];
   const second = moveOf(model, plan, parts, `stage ${change.from} time`, change.left);
   return second && [first, second];
+}
+
+/** A suggestion with what would try it. */
+export interface Offer extends Suggestion {
+  /** Undefined where no input's own number does. */
+  readonly moves: readonly Move[] | undefined;
+  /** `, outside its range of 8 to 12` where it asks for more than is held possible of an input. */
+  readonly beyond: Phrase;
+}
+
+/** Suggestions as they are offered: first those that keep within what is held possible. */
+export function offers(
+  model: Model,
+  plan: Plan,
+  parts: CropParts,
+  suggested: readonly Suggestion[],
+  format: Format,
+): Offer[] {
+  const all = suggested.map((suggestion): Offer => {
+    const moves = movesFor(model, plan, parts, suggestion.change);
+    const beyond = (moves ?? []).flatMap(({ cell, to }) => beyondRange(to, cell, format));
+    return { ...suggestion, moves, beyond };
+  });
+  return [...all.filter(({ beyond }) => beyond.length === 0), ...all.filter(({ beyond }) => beyond.length > 0)];
 }
 
 /** What was put where: `Days from one sowing to the next: 2.5 days instead of 2 days, in Nursery first only.` */

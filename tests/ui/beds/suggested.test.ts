@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../src/core/number';
 import { changed, suggestions, type Change, type Suggestion } from '../../../src/trade/suggestions';
 import { wholeBoards } from '../../../src/trade/schedule';
+import { plainly } from '../../../src/ui/finding/phrase';
 import { fewSuggestions, partOf, suggestionTold } from '../../../src/ui/beds/suggested';
 import { askedOn, english, read } from './look';
 
@@ -31,13 +32,17 @@ describe('a suggestion in words', () => {
       'stage 1 time',
     ],
   ])('%o', (change, words, part) => {
-    expect(read(suggestionTold(suggesting(change), asked, english))).toBe(`${words}: 4,700 plants a week, 66 more.`);
+    expect(read(suggestionTold(suggesting(change), asked, [], english))).toBe(
+      `${words}: 4,700 plants a week, 66 more.`,
+    );
     expect(partOf(change)).toBe(part);
   });
 
   it('keeps a gain below one plant in sight', () => {
     const change: Change = { kind: 'interval', to: decimal(3) };
-    expect(read(suggestionTold(suggesting(change, '0.4'), asked, english))).toContain(', 0.4 more.');
+    expect(read(suggestionTold(suggesting(change, '0.4'), asked, plainly(', outside its range'), english))).toContain(
+      ', 0.4 more, outside its range.',
+    );
   });
 });
 

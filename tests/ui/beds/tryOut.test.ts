@@ -9,7 +9,7 @@ import { evaluatePlan } from '../../../src/model/values';
 import { batchFlow, wholeBoards } from '../../../src/trade/schedule';
 import { suggestions, type Change } from '../../../src/trade/suggestions';
 import { askedOf } from '../../../src/ui/beds/asked';
-import { movesFor, movesTold, type Move } from '../../../src/ui/beds/tryOut';
+import { movesFor, movesTold, offers, type Move } from '../../../src/ui/beds/tryOut';
 import { modelOf, planOf } from '../../model/table';
 import { english, read } from './look';
 
@@ -112,4 +112,21 @@ it.each(shipped)('%s, %s: what is put finishes as many as was suggested, and no 
     if (moves.some(({ where }) => where === 'every plan')) continue;
     expect(headlinesBeside(next, index)).toEqual(headlinesBeside(before, index));
   }
+});
+
+it('what asks for more than is held possible is said so, and comes last', () => {
+  const suggest = (change: Change) => ({ change, batch: decimal(1), finishedPerWeek: decimal(1), gain: decimal(1) });
+  const changes: Change[] = [
+    { kind: 'time', stage: 2, to: decimal('11.5') },
+    { kind: 'time', stage: 2, to: decimal(14) },
+    { kind: 'density', stage: 2, to: decimal(20) },
+  ];
+  const told = offers(model, planOf(model, 'Crowded'), parts, changes.map(suggest), english).map(
+    ({ change, moves, beyond }) => [change.to.toNumber(), moves?.length, read(beyond)],
+  );
+  expect(told).toEqual([
+    [14, 1, ''],
+    [20, undefined, ''],
+    [11.5, 1, ', outside its range of 14 to 17'],
+  ]);
 });

@@ -30,7 +30,7 @@ it('what is given stands as it was typed, for each plan', () => {
 it('results are those of the values, a check in words, and what cannot be has no value', () => {
   expect(written(resultFigures(model, values, english))).toEqual([
     'Flow: 416.7, 500 board/week',
-    'Too slow: warning, all right',
+    'Too slow: warning, not so',
     'Broken: no value, no value week',
   ]);
 });
