@@ -26,10 +26,24 @@ function isOutside({ base, range }: Ranged): boolean {
   return base.lt(range.low) || base.gt(range.high);
 }
 
+/** Whether the shape of a range has its peak at today's number. */
+function hasPeakToday({ range }: Ranged): boolean {
+  return range.shape === 'triangular' || range.shape === 'pert';
+}
+
+/** The end of its range at which an input stands today, where its draws therefore lie to one side. */
+function endToday(lever: Ranged): 'low' | 'high' | undefined {
+  const { base, range } = lever;
+  if (!hasPeakToday(lever) || isOutside(lever)) return undefined;
+  const share = base.minus(range.low).dividedBy(range.high.minus(range.low));
+  if (share.lte(near)) return 'low';
+  return share.gte(1 - near) ? 'high' : undefined;
+}
+
 /** Whether a shape that takes no notice of today's number is spread round another one. */
 function isElsewhere(lever: Ranged): boolean {
   const { base, range } = lever;
-  if (range.shape === 'triangular' || range.shape === 'pert' || isOutside(lever)) return false;
+  if (hasPeakToday(lever) || isOutside(lever)) return false;
   const span = range.high.minus(range.low).toNumber();
   return Math.abs(medianOf(range, base) - base.toNumber()) > near * span;
 }
@@ -43,6 +57,17 @@ function outside(levers: readonly Ranged[], name: (lever: Lever) => string): Phr
           ' stand outside their ranges today, and the draws keep to the ranges: they are not about today’s numbers.',
         );
   return [...listed(levers.map(name), mostNames), ...end];
+}
+
+function atAnEnd(levers: readonly Ranged[], name: (lever: Lever) => string): Phrase {
+  const [first] = levers;
+  if (first === undefined) return [];
+  const names = listed(levers.map(name), mostNames);
+  if (levers.length > 1) {
+    return [...names, ...plainly(' stand at an end of their ranges today: the draws lie to one side of them.')];
+  }
+  const [end, side] = endToday(first) === 'low' ? ['low', 'above'] : ['high', 'below'];
+  return [...names, ...plainly(` stands at the ${end} end of its range today: the draws lie ${side} it.`)];
 }
 
 function elsewhere(levers: readonly Ranged[], name: (lever: Lever) => string, format: Format): Phrase {
@@ -64,5 +89,12 @@ export function todayTold(question: Question, format: Format): Phrase {
   const levers = drawn(question);
   const nameOf = namesAmong(question.view.model.cells);
   const name = ({ cell }: Lever): string => nameOf(cell);
-  return sentences(outside(levers.filter(isOutside), name), elsewhere(levers.filter(isElsewhere), name, format));
+  return sentences(
+    outside(levers.filter(isOutside), name),
+    atAnEnd(
+      levers.filter((lever) => endToday(lever) !== undefined),
+      name,
+    ),
+    elsewhere(levers.filter(isElsewhere), name, format),
+  );
 }

@@ -23,6 +23,21 @@ describe('where draws are not about today', () => {
       'Wage and Price stand outside their ranges today',
     ],
     [
+      'a number at an end of its range is named, with the side that is drawn from',
+      'a: 1 | range: 1 4 | label: Loss\nr: a',
+      'Loss stands at the low end of its range today: the draws lie above it.',
+    ],
+    [
+      'also at the upper end',
+      'a: 4 | range: 1 4 pert | label: Kept\nr: a',
+      'Kept stands at the high end of its range today: the draws lie below it.',
+    ],
+    [
+      'several at an end are listed',
+      'a: 1 | range: 1 4\nb: 4 | range: 1 4\nr: a + b',
+      'a and b stand at an end of their ranges today: the draws lie to one side of them.',
+    ],
+    [
       'a shape spread round another number is named',
       'a [h]: 2 | range: 1 9 uniform | label: Wage\nr: a',
       'Wage is drawn round 5 h, not round today’s 2, for so its range is shaped.',
