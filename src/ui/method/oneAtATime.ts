@@ -30,7 +30,7 @@ export const oneAtATime: Chapter = {
     {
       id: 'switching',
       what: 'How wrong a guess may be',
-      how: 'For each entry the number nearest to today’s at which the result crosses the target, everything else as it stands, and how far that is in per cent of today. The thinnest margin stands first.',
+      how: 'For each entry the number nearest to today’s at which the result crosses the target, everything else as it stands, and how far that is in per cent of today. The thinnest margin stands first; in The case those do that flip it within their own range. At a jump it flips right behind the number, which “just above” and “just below” say.',
       formulas: ['change = (*x*_{crossing} − *x*_{today}) / *x*_{today} × 100 %'],
       design:
         'Searched over ten times its range, or from a hundredth to a hundred times today’s number where it has none, as for breakeven.',
