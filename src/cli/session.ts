@@ -77,9 +77,18 @@ function settle(
   return { model: current, faults };
 }
 
+/** A plan that is looked at, with its values. */
+type Side = Pick<Session, 'plan' | 'values'>;
+
+/** The plan looked at, and the one that it is compared with. */
+function sidesOf(looked: Pick<Session, 'plan' | 'values' | 'against' | 'againstValues'>): Side[] {
+  const { plan, values, against, againstValues } = looked;
+  const own = { plan, values };
+  return against === undefined || againstValues === undefined ? [own] : [own, { plan: against, values: againstValues }];
+}
+
 /** The checks that do not hold in a plan, those that cannot be computed among them; one of a number is a fault. */
-function unmetIn({ cells }: Model, plan: Plan | undefined, values: Values | undefined): Problem[] {
-  if (plan === undefined || values === undefined) return [];
+function unmetIn({ cells }: Model, { plan, values }: Side): Problem[] {
   const isTruth = (id: number): boolean => givesTruth(plan, id) || values.errors.has(id);
   const failing = cells.filter(({ id, role }) => role === 'check' && isTruth(id) && values.numbers[id]?.eq(1) !== true);
   return failing.map(({ id, row, name, label }) => {
@@ -101,19 +110,19 @@ export function openSession(opened: Model, { plan: planName, against: againstNam
   const against = againstName === undefined ? undefined : planNamed(model, againstName);
   const values = evaluatePlan(plan);
   const againstValues = against && evaluatePlan(against);
-  const unmet = [...unmetIn(model, plan, values), ...unmetIn(model, against, againstValues)];
-  return { model, plan, against, values, againstValues, faults, unmet };
+  const looked = { plan, against, values, againstValues };
+  return { model, ...looked, faults, unmet: sidesOf(looked).flatMap((side) => unmetIn(model, side)) };
 }
 
 /** Why the cell that `--result` names has no value today, by plan. */
 export function unknownToday(session: Session, name: string | undefined): Problem[] {
-  const { model, plan, against, values, againstValues } = session;
+  const { model } = session;
   const cell = cellNamed(model, name ?? '');
   if (cell === undefined) return [];
-  return [[plan, values] as const, [against, againstValues] as const].flatMap(([one, its]) => {
-    const error = its?.errors.get(cell.id);
-    if (one === undefined || error === undefined) return [];
-    const sentence = `${errorSentence(error, cell.id, model.cells)} at today’s values in plan ${one.name}.`;
+  return sidesOf(session).flatMap(({ plan, values }) => {
+    const error = values.errors.get(cell.id);
+    if (error === undefined) return [];
+    const sentence = `${errorSentence(error, cell.id, model.cells)} at today’s values in plan ${plan.name}.`;
     return [problem(error.code, sentence, { row: cell.row, column: '', cell: cell.name })];
   });
 }
@@ -123,8 +132,8 @@ export function questionOf(session: Session, name: string | undefined): Question
   if (name === undefined) throw new UsageError('option missing: --result. Name the cell to look at.');
   const { model, plan, against, values, againstValues } = session;
   const cell = cellOf(model, name, 'result');
-  const isTruth = [plan, against].some((one) => one !== undefined && givesTruth(one, cell.id));
-  if (isTruth) throw new UsageError(`--result is true or false: ${name}. Name a cell that holds a number.`);
+  if (sidesOf(session).some((side) => givesTruth(side.plan, cell.id)))
+    throw new UsageError(`--result is true or false: ${name}. Name a cell that holds a number.`);
   return question({ model, result: cell.id, plan, against }, values, againstValues);
 }
 

@@ -42,12 +42,7 @@ function keepsSide({ exact, quick }: Heights, known: Place, unknown: Decimal): b
  * @param share how near to the end it goes, as a share of the input
  * @returns the places met that can be computed, and the first that cannot
  */
-function halved(
-  { exact }: Pick<Heights, 'exact'>,
-  known: Place,
-  unknown: Decimal,
-  share: Decimal,
-): { met: Place[]; end: Decimal } {
+function halved({ exact }: Heights, known: Place, unknown: Decimal, share: Decimal): { met: Place[]; end: Decimal } {
   const met = [known];
   let end = unknown;
   for (let step = 0; step < exactSteps; step += 1) {
@@ -73,6 +68,6 @@ export function approach(heights: Heights, known: Place, unknown: Decimal): Appr
 }
 
 /** Where a curve stops being computable, between a place where it is and one where it is not. */
-export function edge(heights: Pick<Heights, 'exact'>, known: Place, unknown: Decimal): Decimal {
+export function edge(heights: Heights, known: Place, unknown: Decimal): Decimal {
   return halved(heights, known, unknown, none).end;
 }

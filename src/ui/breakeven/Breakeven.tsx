@@ -18,11 +18,11 @@ function plansLookedAt(plan: number, against: number | undefined): number[] {
 
 /** Breakeven: where a result meets a target, or two plans meet, as one input moves. */
 export function Breakeven(props: ScreenProps): JSX.Element {
-  const resultGroups = createMemo(() => results(props.live.model(), plansLookedAt(props.plan, props.against)));
-  const plan = createMemo(() => props.live.model().plans[props.plan]);
+  const resultGroups = createMemo(() => results(props.live.shape(), plansLookedAt(props.plan, props.against)));
   const inputGroups = createMemo(() => {
-    const content = plan();
-    return content === undefined ? [] : inputs(props.live.model(), content);
+    const model = props.live.shape();
+    const plan = model.plans[props.plan];
+    return plan === undefined ? [] : inputs(model, plan);
   });
   const result = createMemo(() => chosen(resultGroups(), props.choice.result()));
   const input = createMemo(() => chosen(inputGroups(), props.choice.input()));
@@ -74,8 +74,13 @@ function Asking(props: AskingProps): JSX.Element {
     const found = prepared()?.lines(props.input.id);
     return found && { ...found, lever: { ...found.lever, cell: named(found.lever.cell, nameOf()) } };
   });
+  const result = createMemo(() => named(props.result, nameOf()));
   const ask = (input: Cell): void => {
-    const touched = touchedBy(props.live.model(), plansLookedAt(props.plan, props.against), input.id);
+    const { plans } = props.live.shape();
+    const touched = touchedBy(
+      plansLookedAt(props.plan, props.against).map((plan) => plans[plan]),
+      input.id,
+    );
     const all = props.resultGroups.flatMap(({ cells }) => cells);
     const found = touched.has(props.result.id) ? undefined : all.find(({ id }) => touched.has(id));
     batch(() => {
@@ -108,9 +113,7 @@ function Asking(props: AskingProps): JSX.Element {
           )}
         </Match>
         <Match when={lines()}>
-          {(ready) => (
-            <BreakevenAnswer {...props} result={named(props.result, nameOf())} lines={ready()} subject={subject()} />
-          )}
+          {(ready) => <BreakevenAnswer {...props} result={result()} lines={ready()} subject={subject()} />}
         </Match>
       </Switch>
     </>

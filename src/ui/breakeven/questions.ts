@@ -114,8 +114,9 @@ export function usualQuestions({ cells }: Model, plan: Plan, bearing: (input: Ce
   return kinds.flatMap((kind) => {
     const fitting = inputs
       .filter(({ unit }) => unit !== undefined && kind.fits(unit.dimension))
-      .map((input) => ({ input, weight: weight(kind, input), bearing: bearing(input) }))
+      .map((input) => ({ input, weight: weight(kind, input) }))
       .filter((one) => one.weight >= kind.least)
+      .map((one) => ({ ...one, bearing: bearing(one.input) }))
       .sort((a, b) => b.bearing - a.bearing || b.weight - a.weight);
     return fitting.slice(0, 1).map(({ input }) => ({ text: kind.text, input }));
   });

@@ -18,7 +18,7 @@ export function Chooser(props: {
     return turnedTo() || count <= atOnce ? props.groups : only(props.groups, props.chosen);
   });
   // The heading is not seen once the list is closed.
-  const nameOf = createMemo(() => namesAmong(props.groups.flatMap(({ cells }) => [...new Set(cells)])));
+  const nameOf = createMemo(() => namesAmong(props.groups.flatMap(({ cells }) => cells)));
   return (
     <label class="chooser">
       <span class="chooser-label">{props.label}</span>

@@ -40,6 +40,6 @@ export function chosen(groups: readonly Group[], name: string): Cell | undefined
 }
 
 /** The entries that an input feeds in any of some plans. */
-export function touchedBy({ plans }: Model, among: readonly number[], input: number): ReadonlySet<number> {
-  return new Set(among.flatMap((plan) => [...reach([input], plans[plan]?.structure.feeds ?? [])]));
+export function touchedBy(plans: readonly (Plan | undefined)[], input: number): ReadonlySet<number> {
+  return new Set(plans.flatMap((plan) => [...reach([input], plan?.structure.feeds ?? [])]));
 }

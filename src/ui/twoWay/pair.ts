@@ -1,4 +1,3 @@
-import { reach } from '../../model/graph';
 import type { Cell } from '../../model/cell';
 import type { Model, Plan } from '../../model/model';
 import type { Question } from '../../model/response';
@@ -6,16 +5,12 @@ import { lever, uncertain, type Lever } from '../../model/view';
 import { pictureRange } from '../../study/grid';
 import type { SearchRange } from '../../study/searchRange';
 import { usualQuestions } from '../breakeven/questions';
+import { touchedBy } from '../finding/askable';
 
 /** An input that moves, and where. */
 export interface Moving {
   readonly lever: Lever;
   readonly range: SearchRange;
-}
-
-/** Whether a change of an input reaches a result in one of some plans. */
-function reaches(plans: readonly (Plan | undefined)[], result: number, { id }: Cell): boolean {
-  return plans.some((plan) => plan !== undefined && reach([id], plan.structure.feeds).has(result));
 }
 
 /** How far an input with a range moves the result between its ends. */
@@ -34,7 +29,7 @@ function swing(question: Question, moved: Lever): number {
 export function usualSecond(question: Question, first: Cell): Cell | undefined {
   const { view } = question;
   const plans = [view.plan, view.against];
-  const moves = (cell: Cell): boolean => reaches(plans, view.result, cell);
+  const moves = (cell: Cell): boolean => touchedBy(plans, cell.id).has(view.result);
   const isOther = (cell: Cell): boolean => cell.id !== first.id && moves(cell);
   const asked = usualQuestions(view.model, view.plan, (cell) => Number(moves(cell)))
     .map(({ input }) => input)
