@@ -7,10 +7,12 @@ import {
   hasItsFolder,
   importsGoOneWay,
   librariesHaveOneDoor,
+  namesTooAlike,
   noBarrels,
+  noSiblingScreens,
   sharedDoors,
 } from './structure/rules';
-import { readFolder, readSource } from './structure/source';
+import { filesIn, readFolder, readSource } from './structure/source';
 
 const src = readFolder('src');
 const tests = readFolder('tests');
@@ -21,14 +23,19 @@ describe('in src', () => {
   test.each([
     ['each file is in a folder of the layout', hasItsFolder],
     ['imports go one way', importsGoOneWay],
+    ['no screen reaches into another', noSiblingScreens],
     ['each library is imported at its door', librariesHaveOneDoor],
-    ['nothing below cli and ui knows a page, a clock or chance', engineIsAlone],
+    ['nothing below cli, jobs and ui knows a page, a clock or chance', engineIsAlone],
     ['files are short', filesAreShort],
     ['no file only passes on', noBarrels],
   ])('%s', (_claim, rule) => expect(breaches(src, rule)).toEqual([]));
 
   test('no library has two doors', () => expect(sharedDoors(src)).toEqual([]));
 });
+
+test.each(['src', 'tests', 'models', 'shared'])('names in %s differ in more than case and ending', (folder) =>
+  expect(namesTooAlike(filesIn(folder))).toEqual([]),
+);
 
 test('every test runs', () => expect(breaches(tests, everyTestRuns)).toEqual([]));
 
@@ -37,29 +44,50 @@ describe('a breach is reported:', () => {
     breaches([readSource(path, text)], rule).join('\n');
 
   test.each([
-    ['src/core/unit.ts', "import { live } from '../ui/live';", 'core may not import ui'],
+    ['src/core/unit.ts', "import { live } from '../ui/app/live';", 'core may not import ui/app'],
     ['src/core/unit.ts', "import type { Cell } from '../model/cell';", 'core may not import model'],
     ['src/core/unit.ts', "export { Cell } from '../model/cell';", 'core may not import model'],
     ['src/study/grid.ts', "import { read } from '../files/csv';", 'study may not import files'],
-    ['src/ui/live.ts', "await import('../cli/main');", 'ui may not import cli'],
-    ['src/ui/beds/Beds.tsx', "import '../../cli/main';", 'ui may not import cli'],
-    ['src/model/plan.ts', "let a: import('../ui/live').Live;", 'model may not import ui'],
+    ['src/ui/app/live.ts', "await import('../../cli/main');", 'ui/app may not import cli'],
+    ['src/ui/screens/beds/Beds.tsx', "import '../../../cli/main';", 'ui/screens may not import cli'],
+    ['src/present/text/a.ts', "import '../../ui/kit/a';", 'present may not import ui/kit'],
+    ['src/ui/kit/a.ts', "import '../screens/beds/Beds';", 'ui/kit may not import ui/screens'],
+    ['src/ui/app/a.ts', "import '../kit/a';", 'ui/app may not import ui/kit'],
+    ['src/jobs/a.ts', "import '../ui/app/a';", 'jobs may not import ui/app'],
+    ['src/model/plan.ts', "let a: import('../ui/app/live').Live;", 'model may not import ui'],
     ['src/model/plan.ts', "import raw from '../../models/farm.csv?raw';", 'model may not import models'],
     ['src/main.tsx', "import './cli/main';", 'main may not import cli'],
-    ['src/ui/live.ts', "import '../../tests/help';", 'ui may not import tests'],
+    ['src/ui/app/live.ts', "import '../../../tests/help';", 'ui/app may not import tests'],
   ])('direction, %s: %s', (path, text, reason) => expect(found(importsGoOneWay, path, text)).toContain(reason));
 
   test.each([
     ['src/core/unit.ts', "import Decimal from 'decimal.js';", 'decimal.js may only be imported in src/core/number.ts'],
     ['src/model/graph.ts', "import { parse } from 'mathjs/number';", 'only be imported in src/formula/parse.ts'],
     ['src/files/csv.ts', "import { readFileSync } from 'node:fs';", 'only be imported in src/cli'],
-    ['src/ui/live.ts', "import left from 'left-pad';", 'left-pad has no door yet'],
+    ['src/ui/app/live.ts', "import left from 'left-pad';", 'left-pad has no door yet'],
   ])('door, %s: %s', (path, text, reason) => expect(found(librariesHaveOneDoor, path, text)).toContain(reason));
 
   test.each(['new Date()', 'Math.random()', 'document.title', 'const x = window', 'process.env', 'fetch(x)'])(
     'outside world: %s',
     (text) => expect(found(engineIsAlone, 'src/study/rng.ts', text)).toContain('Pass it in.'),
   );
+
+  test('a sibling screen', () =>
+    expect(found(noSiblingScreens, 'src/ui/screens/beds/Beds.tsx', "import '../timing/Timing';")).toContain(
+      'may not import',
+    ));
+
+  test('a clock in present', () => {
+    expect(found(engineIsAlone, 'src/present/text/dates.ts', 'const now = new Date();')).toContain('Pass it in.');
+    expect(found(engineIsAlone, 'src/present/text/dates.ts', 'const day = new Date(at);')).toBe('');
+  });
+
+  test('names alike', () => {
+    expect(namesTooAlike(['src/a/Beds.tsx', 'src/a/beds.css', 'src/b/beds.ts']).join()).toContain(
+      'Beds.tsx and src/a/beds.css',
+    );
+    expect(namesTooAlike(['src/a/Beds.tsx', 'src/a/bed.css'])).toEqual([]);
+  });
 
   test('folder', () => expect(found(hasItsFolder, 'src/utils/text.ts', 'x;')).toContain('no such part'));
 
@@ -71,8 +99,8 @@ describe('a breach is reported:', () => {
 
   test('two doors', () => {
     const store = "import { get } from 'idb-keyval';";
-    const two = [readSource('src/ui/save.ts', store), readSource('src/ui/load.ts', store)];
-    expect(sharedDoors(two).join()).toContain('src/ui/save.ts, src/ui/load.ts');
+    const two = [readSource('src/ui/app/save.ts', store), readSource('src/ui/app/load.ts', store)];
+    expect(sharedDoors(two).join()).toContain('src/ui/app/save.ts, src/ui/app/load.ts');
   });
 
   test.each(["test.skip('x', f)", "describe.only('x', f)", "test.describe.fixme('x')", "test('x', { skip: true }, f)"])(
@@ -86,8 +114,11 @@ describe('what is allowed stays silent:', () => {
     ['src/core/number.ts', "import Decimal from 'decimal.js';\nimport units from '../../shared/units.json';"],
     ['src/files/report.ts', "// document, Date\nimport { a } from '../model/a';\nexport const b = a.window + 'fetch';"],
     ['src/trade/calendar.ts', 'export const today = { window: 1 };\nexport const half = Math.round(0.5);'],
-    ['src/ui/live.ts', "import { createSignal } from 'solid-js';\nexport const now = () => new Date();"],
-    ['src/main.tsx', "import { render } from 'solid-js/web';\nimport { App } from './ui/App';\nrender(App, document);"],
+    ['src/ui/app/live.ts', "import { createSignal } from 'solid-js';\nexport const now = () => new Date();"],
+    [
+      'src/main.tsx',
+      "import { render } from 'solid-js/web';\nimport { App } from './ui/frame/App';\nrender(App, document);",
+    ],
   ])('%s', (path, text) => {
     const rules = [hasItsFolder, importsGoOneWay, librariesHaveOneDoor, engineIsAlone, filesAreShort, noBarrels];
     expect(rules.flatMap((rule) => breaches([readSource(path, text)], rule))).toEqual([]);

@@ -1,10 +1,10 @@
 import { decimal } from '../core/number';
-import { breakeven, type Breakeven } from '../study/breakeven';
+import { breakeven, type BreakevenPoints } from '../study/breakeven';
 import { defaultRange, type SearchRange } from '../study/searchRange';
 import type { Lever } from '../model/view';
 import type { Arguments } from './arguments';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
-import { inputOf, numberOf, questionOf, type Session } from './session';
+import { inputOf, numberOf, cliQuestion, type Session } from './session';
 import { UsageError } from './usage';
 
 function rangeOf({ options }: Arguments, lever: Lever): SearchRange {
@@ -16,7 +16,7 @@ function rangeOf({ options }: Arguments, lever: Lever): SearchRange {
   throw new UsageError(`--from not below --to: ${from.toString()} and ${to.toString()}. Swap them.`);
 }
 
-function sentence({ holds, crossings, breaks }: Breakeven): string {
+function sentence({ holds, crossings, breaks }: BreakevenPoints): string {
   if (holds === 'everywhere') return 'at or above the target everywhere in the range\n';
   if (holds === 'nowhere') return 'below the target everywhere in the range\n';
   const lines = [
@@ -31,7 +31,7 @@ function sentence({ holds, crossings, breaks }: Breakeven): string {
 
 /** Where the result comes to the target as one input moves. */
 export function breakevenCommand(session: Session, given: Arguments): Outcome {
-  const asked = questionOf(session, given.options['result']);
+  const asked = cliQuestion(session, given.options['result']);
   const lever = inputOf(asked, 'input', given.options['input']);
   const target = numberOf(given.options['target'], 'target') ?? decimal(0);
   const response = asked.response([lever]);

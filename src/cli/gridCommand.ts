@@ -1,7 +1,7 @@
 import { grid } from '../study/grid';
 import type { Arguments } from './arguments';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
-import { inputOf, questionOf, type Session } from './session';
+import { inputOf, cliQuestion, type Session } from './session';
 import { UsageError } from './usage';
 
 const mostSteps = 501;
@@ -14,7 +14,7 @@ function stepsOf(text: string | undefined): number {
 
 /** A result over two inputs. */
 export function gridCommand(session: Session, { options }: Arguments): Outcome {
-  const asked = questionOf(session, options['result']);
+  const asked = cliQuestion(session, options['result']);
   const across = inputOf(asked, 'across', options['across']);
   const down = inputOf(asked, 'down', options['down']);
   if (across.cell === down.cell) throw new UsageError(`one input twice: ${across.cell.name}. Name two inputs.`);

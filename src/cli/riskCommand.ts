@@ -6,7 +6,7 @@ import { sobolIndices, type SobolIndex } from '../study/sobolIndices';
 import { designFor } from '../study/sobolSampling';
 import type { Arguments } from './arguments';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
-import { numberOf, questionOf, resultUnit, type Session } from './session';
+import { numberOf, cliQuestion, resultUnit, type Session } from './session';
 import { UsageError } from './usage';
 
 const mostDraws = 10_000_000;
@@ -157,7 +157,7 @@ function riskTable(model: RiskModel, risk: Risk, indices: Indices, target: numbe
 
 /** How sure a result is: draws of all uncertain inputs, what drives their spread, and what is worth knowing. */
 export function riskCommand(session: Session, given: Arguments): Outcome {
-  const asked = questionOf(session, given.options['result']);
+  const asked = cliQuestion(session, given.options['result']);
   const request = requestOf(given);
   const model = riskModel(asked.view);
   const risk = finished(drawRisk(model, request));

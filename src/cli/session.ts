@@ -128,7 +128,7 @@ export function unknownToday(session: Session, name: string | undefined): Proble
 }
 
 /** The question that `--result` asks. */
-export function questionOf(session: Session, name: string | undefined): Question {
+export function cliQuestion(session: Session, name: string | undefined): Question {
   if (name === undefined) throw new UsageError('option missing: --result. Name the cell to look at.');
   const { model, plan, against, values, againstValues } = session;
   const cell = cellOf(model, name, 'result');

@@ -2,7 +2,7 @@ import { decimal } from '../core/number';
 import { switchingValues, type SwitchingValue } from '../study/switching';
 import type { Arguments } from './arguments';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
-import { numberOf, questionOf, resultUnit, type Session } from './session';
+import { numberOf, cliQuestion, resultUnit, type Session } from './session';
 
 function inputDocument({ lever, value, all, changePercent }: SwitchingValue): Record<string, unknown> {
   return {
@@ -22,7 +22,7 @@ function inputLine({ lever, value, changePercent }: SwitchingValue): string[] {
 
 /** The value of every input at which the result crosses the target. */
 export function switchingCommand(session: Session, { options }: Arguments): Outcome {
-  const asked = questionOf(session, options['result']);
+  const asked = cliQuestion(session, options['result']);
   const target = numberOf(options['target'], 'target') ?? decimal(0);
   const inputs = switchingValues(asked, target);
   const unit = resultUnit(asked);

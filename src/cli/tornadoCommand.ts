@@ -2,7 +2,7 @@ import { tornado, type Bar } from '../study/tornado';
 import type { Decimal } from '../core/number';
 import type { Arguments } from './arguments';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
-import { questionOf, resultUnit, type Session } from './session';
+import { cliQuestion, resultUnit, type Session } from './session';
 
 function barDocument({ lever, low, high, atLow, atHigh, swing }: Bar<Decimal>): Record<string, unknown> {
   return {
@@ -21,7 +21,7 @@ function barLine({ lever, low, high, atLow, atHigh, swing }: Bar<Decimal>): stri
 
 /** The result at both ends of every uncertain input. */
 export function tornadoCommand(session: Session, { options }: Arguments): Outcome {
-  const asked = questionOf(session, options['result']);
+  const asked = cliQuestion(session, options['result']);
   const bars = tornado(asked);
   const unit = resultUnit(asked);
   const head = ['input', 'low', 'high', 'at low', 'at high', 'swing', 'unit of input'];

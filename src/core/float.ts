@@ -8,18 +8,18 @@ export function finite(x: number): number {
 }
 
 /** How far two numbers may lie apart and count as equal; NaN where one is not known. */
-export function reach(a: number, b: number): number {
+export function largestSummand(a: number, b: number): number {
   return tieTolerance * Math.max(Math.abs(a), Math.abs(b));
 }
 
 /** Whether two numbers count as equal; false where one is not known. */
 export function tiesFloat(a: number, b: number): boolean {
-  return a === b || Math.abs(a - b) <= reach(a, b);
+  return a === b || Math.abs(a - b) <= largestSummand(a, b);
 }
 
 /** Whether a number is larger than another by more than a tie; false where one is not known. */
 export function exceedsFloat(a: number, b: number): boolean {
-  return a > b && a - b > reach(a, b);
+  return a > b && a - b > largestSummand(a, b);
 }
 
 export function compareFloat(a: number, b: number): number {
@@ -30,7 +30,7 @@ export function compareFloat(a: number, b: number): number {
 
 /** Whether a number stands for the whole number or half that lies this far from it. */
 function stands(x: number, whole: number, apart: number): boolean {
-  return apart <= widestTie && apart <= reach(x, whole);
+  return apart <= widestTie && apart <= largestSummand(x, whole);
 }
 
 export function floorFloat(x: number): number {

@@ -38,7 +38,7 @@ export function divide(a: Ratio, b: Ratio): Ratio {
 }
 
 /** A fraction to a whole power of either sign. */
-export function power(a: Ratio, exponent: number): Ratio {
+export function ratioPower(a: Ratio, exponent: number): Ratio {
   const n = BigInt(Math.abs(exponent));
   const raised = { over: a.over ** n, under: a.under ** n };
   return exponent < 0 ? { over: raised.under, under: raised.over } : raised;

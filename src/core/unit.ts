@@ -3,7 +3,7 @@ import units from '../../shared/units.json';
 import { plain, times, type Dimension } from './dimension';
 import { nearest } from './nearest';
 import { problem, type Problem } from './problem';
-import { multiply, one, power, ratioFromText, type Ratio } from './ratio';
+import { multiply, one, ratioPower, ratioFromText, type Ratio } from './ratio';
 
 /** A unit: what it measures, and how many base units one of it is. */
 export interface Unit {
@@ -143,7 +143,7 @@ export function parseUnit(text: string, nouns: ReadonlySet<string>): Unit | Prob
   for (const { name, exponent } of factors) {
     const measure = measureOf(name, nouns);
     if ('code' in measure) return measure;
-    const scale = multiply(unit.scale, power(measure.scale, exponent));
+    const scale = multiply(unit.scale, ratioPower(measure.scale, exponent));
     unit = { text, dimension: times(unit.dimension, measure.dimension, exponent), scale };
   }
   return unit;

@@ -1,7 +1,7 @@
 import { describe, plain, raised, same, times } from '../core/dimension';
 import { nearest } from '../core/nearest';
 import { problem, type Problem } from '../core/problem';
-import { divide, equal, isOne, multiply, one, power } from '../core/ratio';
+import { divide, equal, isOne, multiply, one, ratioPower } from '../core/ratio';
 import type { Unit } from '../core/unit';
 import type { Checked, Comparison } from './checked';
 import { leftSide, show, type Binary, type BinarySign, type Expression } from './expression';
@@ -143,7 +143,7 @@ class Checker {
     const whole = wholeLiteral(expression.right);
     if (whole !== undefined && Math.abs(whole) <= carriedPower) {
       const node: Checked = { op: 'power', left: base.node, right: { op: 'number', text: String(whole) } };
-      return number(node, raised(base.dimension ?? plain, whole), power(base.scale, whole));
+      return number(node, raised(base.dimension ?? plain, whole), ratioPower(base.scale, whole));
     }
     const dimension = base.dimension ?? plain;
     if (dimension.size > 0 && whole === undefined) {

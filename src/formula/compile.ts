@@ -1,8 +1,8 @@
 import { float } from '../core/float';
 import type { Checked, Comparison } from './checked';
 import type { FormulaFunction } from './function';
-import { callOf, headOf, Op, Word, type Call, type Program } from './program';
-import { rowOf, type Sign, type Step } from './row';
+import { callOf, programHead, Op, Word, type Call, type Program } from './program';
+import { rowOf, type Sign, type RowStep } from './row';
 
 const signs: Readonly<Record<Sign, Op>> = {
   add: Op.Add,
@@ -79,7 +79,7 @@ export class ProgramWriter {
   }
 
   private emit(op: Op, target: number, a = 0, b = 0, c = 0): number {
-    return this.code.push(headOf(op, target), a, b, c) - Word.Count;
+    return this.code.push(programHead(op, target), a, b, c) - Word.Count;
   }
 
   private temporary(): number {
@@ -164,7 +164,7 @@ export class ProgramWriter {
     }
   }
 
-  private signsOf(step: Step): SignBy[] {
+  private signsOf(step: RowStep): SignBy[] {
     if (step.op !== 'convert') return [{ sign: step.op, by: this.register(step.right) }];
     const row: SignBy[] = [];
     const { over, under } = step.by;

@@ -2,7 +2,7 @@ import type { Arithmetic } from '../core/arithmetic';
 import type { Ratio } from '../core/ratio';
 import type { Checked, Comparison, NumberOperation } from './checked';
 import type { Reason } from './function';
-import { rowOf, type Step } from './row';
+import { rowOf, type RowStep } from './row';
 
 /** What an evaluation reads and reports. */
 export interface Evaluation<T> {
@@ -106,7 +106,7 @@ class Walk<T> {
     return value;
   }
 
-  private step(value: T, step: Step): T {
+  private step(value: T, step: RowStep): T {
     if (step.op === 'convert') return convert(this.m, value, step.by);
     return this.operation(step.op, value, this.value(step.right));
   }

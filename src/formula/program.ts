@@ -1,4 +1,4 @@
-import { ceilFloat, finite, float, floorFloat, powerFloat, reach } from '../core/float';
+import { ceilFloat, finite, float, floorFloat, powerFloat, largestSummand } from '../core/float';
 import type { FormulaFunction } from './function';
 
 /** Operations of a register program. */
@@ -66,7 +66,7 @@ export const enum Word {
 const operationBits = 6;
 const operationMask = 63;
 
-export function headOf(op: Op, target: number): number {
+export function programHead(op: Op, target: number): number {
   return op | (target << operationBits);
 }
 
@@ -160,12 +160,12 @@ function runCommon(code: Int32Array, r: Float64Array, start: number, end: number
       case Op.Square: r[target] = finite(a * a); continue;
       case Op.Negate: r[target] = -a; continue;
       case Op.Not: r[target] = 1 - a; continue;
-      case Op.Less: holds = b - a > reach(a, b); break;
-      case Op.AtMost: holds = a - b <= reach(a, b); break;
-      case Op.Greater: holds = a - b > reach(a, b); break;
-      case Op.AtLeast: holds = b - a <= reach(a, b); break;
-      case Op.Equal: holds = Math.abs(a - b) <= reach(a, b); break;
-      case Op.Unequal: holds = Math.abs(a - b) > reach(a, b); break;
+      case Op.Less: holds = b - a > largestSummand(a, b); break;
+      case Op.AtMost: holds = a - b <= largestSummand(a, b); break;
+      case Op.Greater: holds = a - b > largestSummand(a, b); break;
+      case Op.AtLeast: holds = b - a <= largestSummand(a, b); break;
+      case Op.Equal: holds = Math.abs(a - b) <= largestSummand(a, b); break;
+      case Op.Unequal: holds = Math.abs(a - b) > largestSummand(a, b); break;
       case Op.Jump: at = code[last]!; continue;
       case Op.UnlessTrue: if (a !== 1) at = code[last]!; continue;
       case Op.UnlessFalse: if (a !== 0) at = code[last]!; continue;

@@ -7,7 +7,7 @@ import { buildPlan, writtenIn } from './buildPlan';
 import type { Cell } from './cell';
 import { correlations } from './correlation';
 import { cropFaults, dateFaults } from './cropParts';
-import { told, type Findings, type Reading } from './findings';
+import { reported, type Findings, type Reading } from './findings';
 import { FormulaReader } from './formulaReader';
 import type { Line, Model, Plan } from './model';
 import { rangeFaultsOf, replacedRanges } from './rangeFaults';
@@ -203,7 +203,7 @@ export function* buildModelInSteps(
     replaced: cells.flatMap((cell) => replacedRanges(cell, plans)),
   };
   const title = lines.find((line) => line.kind === 'text')?.label ?? '';
-  return { sheet, title, cells, ids, lines, plans, reading, findings, ...told(reading, findings) };
+  return { sheet, title, cells, ids, lines, plans, reading, findings, ...reported(reading, findings) };
 }
 
 /** The same at once. */

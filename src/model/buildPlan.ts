@@ -50,8 +50,8 @@ class PlanBuilder {
       0.2,
       mapInSteps(this.understood, (one) => this.readsOf(one)),
     );
-    const { order, circles } = ordering(this.reads);
-    for (const { path, members } of circles) this.refuseCircle(path, members);
+    const { order, cycles } = ordering(this.reads);
+    for (const { path, members } of cycles) this.refuseCycle(path, members);
     const fill = (id: number): void => {
       this.contents[id] ??= this.content(id);
     };
@@ -65,7 +65,7 @@ class PlanBuilder {
     return [...namesIn(understood.expression)].flatMap((name) => this.ids.get(name) ?? []);
   }
 
-  private refuseCircle(path: readonly number[], members: readonly number[]): void {
+  private refuseCycle(path: readonly number[], members: readonly number[]): void {
     const names = [...path, ...path.slice(0, 1)].map((id) => this.cells[id]?.name);
     const text = names.join(' → ');
     const fix = 'Each needs the next one first; give one of them a number or another formula.';
@@ -111,8 +111,8 @@ class PlanBuilder {
   private unchecked(id: number, fault: Problem): Content {
     const own = this.reportUnknownNames(id);
     if (fault.code !== 'upstream') {
-      const isTold = own !== undefined && fault.code === 'name-unknown';
-      return this.refused(id, isTold ? own : this.report(id, fault), id);
+      const isReported = own !== undefined && fault.code === 'name-unknown';
+      return this.refused(id, isReported ? own : this.report(id, fault), id);
     }
     const source = this.contents[this.ids.get(fault.where.text)!];
     if (own !== undefined || source?.kind !== 'void') return this.refused(id, own ?? fault, id);

@@ -3,7 +3,7 @@ import { isNumberText } from '../core/number';
 import type { Problem } from '../core/problem';
 import type { Content, Model, Plan } from './model';
 import { dateFaults } from './cropParts';
-import { told, type Findings } from './findings';
+import { reported, type Findings } from './findings';
 import { rangeFaultsOf, replacedRanges } from './rangeFaults';
 import { isNumber, readNumber } from './readNumber';
 import { field, withField, withRow, type SheetRow } from './sheet';
@@ -78,5 +78,5 @@ export function edit(model: Model, { row: rowNumber, column, text }: Edit): Edit
   const plans = id === undefined ? undefined : withNumber(model, id, column, text.trim());
   if (id === undefined || plans === undefined) return { model: buildModel(sheet, model.reading), changed: undefined };
   const findings = findingsAfter(model, plans, id, row);
-  return { model: { ...model, sheet, plans, findings, ...told(model.reading, findings) }, changed: [id] };
+  return { model: { ...model, sheet, plans, findings, ...reported(model.reading, findings) }, changed: [id] };
 }

@@ -19,7 +19,7 @@ export interface Reading {
 }
 
 /** The lists that people see: each fault once, in file order. */
-export function told(reading: Reading, { written, ranges, joint, replaced }: Findings): Reading {
+export function reported(reading: Reading, { written, ranges, joint, replaced }: Findings): Reading {
   const all = [...reading.faults, ...written, ...ranges, ...joint];
   const byKey = new Map(all.map((fault) => [JSON.stringify([fault.code, fault.message, fault.where]), fault]));
   const faults = [...byKey.values()].sort((a, b) => a.where.row - b.where.row);

@@ -1,5 +1,5 @@
 /** Nodes of which each reads the next one, and the last one the first. */
-export interface Circle {
+export interface Cycle {
   readonly path: readonly number[];
   /** Those of them that are on none of the circles before it. */
   readonly members: readonly number[];
@@ -10,7 +10,7 @@ export interface Ordering {
   /** Every node, each after all that it reads; nodes of a circle stand in no order among themselves. */
   readonly order: readonly number[];
   /** Whole circles, so that every node that lies on any lies on one of them. */
-  readonly circles: readonly Circle[];
+  readonly cycles: readonly Cycle[];
 }
 
 /** Tarjan's strongly connected components, without recursion so that a long chain does not exhaust the stack. */
@@ -57,7 +57,7 @@ function components(reads: readonly (readonly number[])[]): number[][] {
 }
 
 /** The shortest way from a node back to itself within its knot, by breadth. */
-function circle(reads: readonly (readonly number[])[], inside: ReadonlySet<number>, start: number): number[] {
+function cyclePath(reads: readonly (readonly number[])[], inside: ReadonlySet<number>, start: number): number[] {
   const cameFrom = new Map<number, number>();
   const queue = [start];
   for (let node = queue.shift(); node !== undefined; node = queue.shift()) {
@@ -81,12 +81,12 @@ function trail(cameFrom: ReadonlyMap<number, number>, end: number, start: number
 }
 
 /** The circles of nodes that read one another: the shortest through each node that is on none of those before. */
-function circlesIn(reads: readonly (readonly number[])[], knot: readonly number[]): Circle[] {
+function cyclesIn(reads: readonly (readonly number[])[], knot: readonly number[]): Cycle[] {
   const inside = new Set(knot);
   const left = new Set([...knot].sort((a, b) => a - b));
-  const found: Circle[] = [];
+  const found: Cycle[] = [];
   for (const start of left) {
-    const path = circle(reads, inside, start);
+    const path = cyclePath(reads, inside, start);
     found.push({ path, members: path.filter((node) => left.delete(node)) });
   }
   return found;
@@ -99,7 +99,7 @@ export function ordering(reads: readonly (readonly number[])[]): Ordering {
     const [only = -1] = members;
     return members.length > 1 || (reads[only] ?? []).includes(only);
   });
-  return { order: found.flat(), circles: knots.flatMap((knot) => circlesIn(reads, knot)) };
+  return { order: found.flat(), cycles: knots.flatMap((knot) => cyclesIn(reads, knot)) };
 }
 
 /** By node, the nodes that read it, in ascending order. */

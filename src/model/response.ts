@@ -1,7 +1,7 @@
 import { decimal, floatOf, type Decimal } from '../core/number';
 import type { Plan } from './model';
 import { runCells } from './sections';
-import { evaluateTouched, type Values } from './values';
+import { evaluateAffected, type Values } from './values';
 import type { Lever, View } from './view';
 
 /** A result as a function of some inputs, everything else as it stands; NaN where it cannot be computed. */
@@ -61,7 +61,7 @@ class Side {
 
   private exact(moves: readonly Move[], xs: readonly Decimal[], route: readonly number[]): Decimal {
     const substitutes = new Map(moves.map(({ cell, at }) => [cell, xs[at] as Decimal]));
-    return evaluateTouched(this.plan, this.values, route, substitutes).numbers[this.result] as Decimal;
+    return evaluateAffected(this.plan, this.values, route, substitutes).numbers[this.result] as Decimal;
   }
 
   private float(moves: readonly Move[], xs: readonly number[], route: readonly number[]): number {

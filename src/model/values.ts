@@ -103,7 +103,7 @@ export function evaluatePlan(plan: Plan): Values {
 }
 
 /** The cells that a change of some cells may touch, themselves included, in the order in which they compute. */
-export function touched({ structure }: Plan, changed: Iterable<number>): number[] {
+export function affected({ structure }: Plan, changed: Iterable<number>): number[] {
   return inOrder(structure, reach(changed, structure.feeds));
 }
 
@@ -112,7 +112,7 @@ export function touched({ structure }: Plan, changed: Iterable<number>): number[
  * @param before the values of the same plan apart from the changed cells
  * @param ids the cells to compute, from `touched`
  */
-export function evaluateTouched(
+export function evaluateAffected(
   plan: Plan,
   before: Values,
   ids: readonly number[],

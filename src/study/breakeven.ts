@@ -2,10 +2,10 @@ import { decimal, type Decimal } from '../core/number';
 import { approach, edge, type Heights } from './approach';
 import { drawTogether, isAbove, shortestNear, type Place } from './bracket';
 import type { Curve } from './curve';
-import { lookCloser, type Looked } from './looked';
-import { scan } from './scan';
+import { scanCloser, type CloserScan } from './closerScan';
+import { scanCurve } from './scan';
 import type { SearchRange } from './searchRange';
-import { touches } from './touch';
+import { tangencies } from './tangency';
 
 /** A place where the result comes to the target: from below, from above, or only touching it. */
 export interface Crossing {
@@ -21,7 +21,7 @@ export interface ExactCrossing extends Crossing {
 }
 
 /** Where a result is at or above a target, as one input moves over a range. */
-export interface Breakeven {
+export interface BreakevenPoints {
   readonly range: SearchRange;
   /** Ascending. */
   readonly crossings: readonly Crossing[];
@@ -32,7 +32,7 @@ export interface Breakeven {
 }
 
 /** The same, each crossing closed in on exactly. */
-export interface ExactBreakeven extends Breakeven {
+export interface ExactBreakeven extends BreakevenPoints {
   readonly crossings: readonly ExactCrossing[];
 }
 
@@ -61,7 +61,7 @@ const tieReach = decimal('1.5e-12');
 
 /** One search: the curve less the target. */
 class Search {
-  readonly looked: Looked;
+  readonly closer: CloserScan;
   private readonly span: Decimal;
 
   constructor(
@@ -72,7 +72,7 @@ class Search {
   ) {
     this.span = range.to.minus(range.from);
     const size = Math.max(...[range.from, range.to, target].map((x) => Math.abs(x.toNumber())));
-    this.looked = lookCloser(scan(curve, range, target.toNumber(), given), this.height, size);
+    this.closer = scanCloser(scanCurve(curve, range, target.toNumber(), given), this.height, size);
   }
 
   private readonly height = (x: Decimal): Decimal => this.curve.exact(x).minus(this.target);
@@ -83,7 +83,7 @@ class Search {
   };
 
   changes(): Change[] {
-    const { heights, place } = this.looked;
+    const { heights, place } = this.closer;
     const known = heights.flatMap((height, i) => (Number.isNaN(height) ? [] : i));
     // Before the first and after the last of them nothing may be known either.
     return [-1, ...known].flatMap((before, k): Change[] => {
@@ -96,7 +96,7 @@ class Search {
 
   /** Changes of side towards places that cannot be computed, and across them. */
   private acrossUnknown(before: number, after: number): Change[] {
-    const { heights, place } = this.looked;
+    const { heights, place } = this.closer;
     const rising = before < 0 ? undefined : approach(this.heights, place(before), place(before + 1).x);
     const falling = after >= heights.length ? undefined : approach(this.heights, place(after), place(after - 1).x);
     const changes = [
@@ -152,7 +152,7 @@ class Search {
   }
 
   touches(): { touching: ExactCrossing[]; changes: Change[] } {
-    const found = touches(this.looked, this.heights);
+    const found = tangencies(this.closer, this.heights);
     const touching = found.touching.map((x): ExactCrossing => ({
       value: this.tidy(x),
       direction: 'touch',
@@ -189,7 +189,7 @@ export function breakeven(
   given: readonly Decimal[] = [],
 ): ExactBreakeven {
   const search = new Search(curve, range, target, given);
-  if (search.looked.isAtTarget) return { range, crossings: [], breaks: [], holds: 'everywhere' };
+  if (search.closer.isAtTarget) return { range, crossings: [], breaks: [], holds: 'everywhere' };
   const { touching, changes } = search.touches();
   const found = [...search.changes(), ...changes].map((change) => search.resolve(change));
   const crossings = merged([...found.flatMap((one) => ('crossing' in one ? one.crossing : [])), ...touching]);
@@ -198,11 +198,11 @@ export function breakeven(
     range,
     crossings,
     breaks,
-    holds: crossings.length + breaks.length > 0 ? null : holdsAt(search.looked),
+    holds: crossings.length + breaks.length > 0 ? null : holdsAt(search.closer),
   };
 }
 
-function holdsAt({ heights }: Looked): Breakeven['holds'] {
+function holdsAt({ heights }: CloserScan): BreakevenPoints['holds'] {
   const known = heights.find((height) => !Number.isNaN(height));
   if (known === undefined) return null;
   return known >= 0 ? 'everywhere' : 'nowhere';

@@ -1,7 +1,7 @@
 import { decimal } from '../core/number';
 import type { Cell } from '../model/cell';
 import type { Plan } from '../model/model';
-import { evaluateTouched, type CellError, type Values } from '../model/values';
+import { evaluateAffected, type CellError, type Values } from '../model/values';
 import type { Lever } from '../model/view';
 import type { RiskModel } from './riskModel';
 
@@ -45,7 +45,7 @@ function errorAt({ view }: RiskModel, { plan, values, moves }: Side, set: Readon
   const moved = [...set].filter(([lever]) => moves(lever));
   const substitutes = new Map(moved.map(([lever, x]) => [lever.cell.id, decimal(x)]));
   const route = plan.structure.route([...substitutes.keys()], view.result);
-  const after = route.length === 0 ? values : evaluateTouched(plan, values, route, substitutes);
+  const after = route.length === 0 ? values : evaluateAffected(plan, values, route, substitutes);
   return after.errors.get(view.result);
 }
 

@@ -5,7 +5,7 @@ import { failuresIn, mostExamined, type Failure } from './failures';
 import { InputInformation } from './informationValue';
 import { momentsOf, type Moments } from './moments';
 import { PerfectInformation, type Worth } from './perfectInformation';
-import { lookedAt, type RiskModel } from './riskModel';
+import { viewColumn, type RiskModel } from './riskModel';
 
 /** What is asked of draws. */
 export interface RiskRequest {
@@ -137,7 +137,7 @@ export function* drawRisk(model: RiskModel, request: RiskRequest): Generator<Ris
     const count = Math.min(columns.block, request.draws - from);
     draws.fill(columns.inputs, count);
     columns.run(count);
-    lookedAt(columns.results, result, count);
+    viewColumn(columns.results, result, count);
     kept.add(result, count);
     information.add(draws.chances, result, count);
     if (block % blocksPerReport === 0) yield { done: from + count, of: request.draws, result: kept.soFar() };

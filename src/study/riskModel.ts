@@ -1,4 +1,4 @@
-import { compileColumns, compileVaried, type Columns, type Target } from '../model/columns/columns';
+import { compileColumns, compileVaried, type Columns, type ColumnTarget } from '../model/columns/columns';
 import { evaluatePlan } from '../model/values';
 import { uncertain, type Lever, type View } from '../model/view';
 import type { Plan } from '../model/model';
@@ -11,7 +11,7 @@ export interface RiskModel {
   /** In file order. */
   readonly inputs: readonly Uncertain[];
   /** The result in the plan and, where there is one, in the plan compared with. */
-  readonly targets: readonly Target[];
+  readonly targets: readonly ColumnTarget[];
   readonly columns: Columns;
 }
 
@@ -30,7 +30,7 @@ export function riskModel(view: View): RiskModel {
   const levers = uncertain(view).filter(
     (lever) => (lever.inPlan && feeds(plan, lever, result)) || (lever.inAgainst && feeds(against, lever, result)),
   );
-  const targetIn = (one: Plan, side: 'inPlan' | 'inAgainst'): Target => ({
+  const targetIn = (one: Plan, side: 'inPlan' | 'inAgainst'): ColumnTarget => ({
     plan: one,
     values: evaluatePlan(one),
     cell: result,
@@ -41,7 +41,7 @@ export function riskModel(view: View): RiskModel {
 }
 
 /** What a view looks at, from its targets' columns: NaN where it cannot be computed. */
-export function lookedAt([own, other]: readonly Float64Array[], out: Float64Array, count: number): Float64Array {
+export function viewColumn([own, other]: readonly Float64Array[], out: Float64Array, count: number): Float64Array {
   for (let i = 0; i < count; i += 1) {
     const value = other === undefined ? own![i]! : own![i]! - other[i]!;
     out[i] = value - value === 0 ? value : NaN;
@@ -59,9 +59,9 @@ export function blockModel({ targets, inputs }: RiskModel): BlockModel {
     result,
     run: (count) => {
       columns.run(count);
-      lookedAt(columns.results, result, count);
+      viewColumn(columns.results, result, count);
     },
-    vary: (input, column, count) => lookedAt(columns.vary(input, column, count), varied, count),
+    vary: (input, column, count) => viewColumn(columns.vary(input, column, count), varied, count),
   };
 }
 

@@ -46,19 +46,19 @@ function tidy(x: number): number {
 export function placesIn({ from, to }: SearchRange, given: readonly Decimal[]): Places {
   const [low, high] = [from.toNumber(), to.toNumber()];
   const step = (high - low) / evenly;
-  const looked = [
+  const closer = [
     ...Array.from({ length: evenly }, (_, k) => low + step * k),
     ...ratioSteps(Math.max(low, 0), high),
     ...ratioSteps(Math.max(-high, 0), -low).map((size) => -size),
   ].map(tidy);
   const known = [from, ...given.filter((x) => x.gt(from) && x.lt(to)), to];
   const exactly = new Map(known.map((x) => [x.toNumber(), x]));
-  const inside = [...looked.filter((x) => x > low && x < high), ...exactly.keys()].sort((a, b) => a - b);
+  const inside = [...closer.filter((x) => x > low && x < high), ...exactly.keys()].sort((a, b) => a - b);
   return { near: inside.filter((x, i) => x !== inside[i - 1]), given: exactly };
 }
 
 /** Looks at a curve over a range in float64. */
-export function scan(curve: Curve, range: SearchRange, target: number, given: readonly Decimal[]): Scan {
+export function scanCurve(curve: Curve, range: SearchRange, target: number, given: readonly Decimal[]): Scan {
   const places = placesIn(range, given);
   const heights = places.near.map((x) => curve.float(x) - target);
   const sizes = heights.filter((height) => Number.isFinite(height)).map(Math.abs);

@@ -21,7 +21,7 @@ export interface Stay {
 }
 
 /** One sowing and what became of it. */
-export interface Batch {
+export interface SownBatch {
   /** From 1, in order of sowing. */
   readonly number: number;
   readonly sown: number;
@@ -90,7 +90,7 @@ export class Growing {
   }
 
   /** Follows one batch, from its sowing to its harvest or to the end of the calendar. */
-  grow(number: number, sown: number): Batch {
+  grow(number: number, sown: number): SownBatch {
     const stays: Stay[] = [];
     let now = sown;
     let alive = this.root;

@@ -3,7 +3,7 @@ import { compareFloat } from '../core/float';
 import { decimal, type Decimal } from '../core/number';
 import type { Problem } from '../core/problem';
 import type { CropParts } from '../model/cropParts';
-import { Growing, instant, type Batch } from './batches';
+import { Growing, instant, type SownBatch } from './batches';
 import { eventsIn, type CalendarEvent } from './calendarEvents';
 import { batchFaults, lengthFaults, noSowing, smallerBatch } from './calendarFaults';
 import { dayPictures, type DayPicture } from './dayPictures';
@@ -32,7 +32,7 @@ export interface Calendar {
   readonly days: number;
   /** Plants sown each time; 0 where nothing can be. */
   readonly batch: number;
-  readonly batches: readonly Batch[];
+  readonly batches: readonly SownBatch[];
   /** Days of sowing left out, because they fall in a closed time. */
   readonly skipped: readonly number[];
   readonly events: readonly CalendarEvent[];
@@ -76,14 +76,14 @@ export function calendarBatch(schedule: Schedule): number {
 }
 
 interface Sowings {
-  readonly batches: Batch[];
+  readonly batches: SownBatch[];
   readonly skipped: number[];
 }
 
 function sowings(growing: Growing, { interval }: Schedule, { firstSowing }: Season, days: number): Sowings {
   const every = interval.toNumber();
   const first = firstSowing !== undefined && isDayOfYear(firstSowing) ? growing.firstDay(firstSowing) : 0;
-  const batches: Batch[] = [];
+  const batches: SownBatch[] = [];
   const skipped: number[] = [];
   for (let k = 0; instant(first + k * every) < days; k += 1) {
     const day = Math.floor(instant(first + k * every));

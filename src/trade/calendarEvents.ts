@@ -1,4 +1,4 @@
-import type { Batch, Stay } from './batches';
+import type { SownBatch, Stay } from './batches';
 
 export type Task = 'harvest' | 'wash' | 'move' | 'sow';
 
@@ -24,7 +24,7 @@ export interface CalendarEvent {
   readonly boards: number;
 }
 
-function filling(batch: Batch, stay: Stay, before: Stay | undefined): CalendarEvent {
+function filling(batch: SownBatch, stay: Stay, before: Stay | undefined): CalendarEvent {
   return {
     task: before === undefined ? 'sow' : 'move',
     at: stay.from,
@@ -37,12 +37,12 @@ function filling(batch: Batch, stay: Stay, before: Stay | undefined): CalendarEv
   };
 }
 
-function emptying(batch: Batch, stay: Stay, task: 'harvest' | 'wash', plants: number): CalendarEvent {
+function emptying(batch: SownBatch, stay: Stay, task: 'harvest' | 'wash', plants: number): CalendarEvent {
   const [at, day] = [stay.to, Math.floor(stay.to)];
   return { task, at, day, batch: batch.number, from: stay.stage, to: undefined, plants, boards: stay.boards };
 }
 
-function eventsOf(batch: Batch): CalendarEvent[] {
+function eventsOf(batch: SownBatch): CalendarEvent[] {
   const { stays, harvested } = batch;
   const last = stays.at(-1);
   const found = stays.flatMap((stay, i) => [filling(batch, stay, stays[i - 1]), emptying(batch, stay, 'wash', 0)]);
@@ -54,7 +54,7 @@ function eventsOf(batch: Batch): CalendarEvent[] {
  * All that is to be done before the calendar ends, in order of time, then of the tasks. Boards are washed when they are
  * emptied. Harvested plants are rounded up, like those that enter a stage.
  */
-export function eventsIn(batches: readonly Batch[], days: number): CalendarEvent[] {
+export function eventsIn(batches: readonly SownBatch[], days: number): CalendarEvent[] {
   const found = batches.flatMap(eventsOf);
   const order = (event: CalendarEvent): number => tasks.indexOf(event.task);
   return found.filter(({ at }) => at < days).sort((a, b) => a.at - b.at || order(a) - order(b) || a.batch - b.batch);

@@ -1,4 +1,4 @@
-import type { Batch } from './batches';
+import type { SownBatch } from './batches';
 
 /** A day of the calendar as it stands at its fullest instant, the first of them. */
 export interface DayPicture {
@@ -19,7 +19,7 @@ interface Turn {
   readonly plants: number;
 }
 
-function turnsOf(batches: readonly Batch[]): Turn[] {
+function turnsOf(batches: readonly SownBatch[]): Turn[] {
   const turns: Turn[] = [];
   for (const { stays } of batches) {
     for (const { stage, from, to, freed, plants, boards } of stays) {
@@ -71,7 +71,7 @@ class Standing {
  * part of a day counts for the day.
  * @returns one picture for each day from day 0
  */
-export function dayPictures(batches: readonly Batch[], days: number, stages: number): DayPicture[] {
+export function dayPictures(batches: readonly SownBatch[], days: number, stages: number): DayPicture[] {
   const standing = new Standing(turnsOf(batches), stages);
   return Array.from({ length: days }, (_, day) => {
     standing.goTo(day);

@@ -98,7 +98,7 @@ function holes({ density }: Stage): Decimal {
 }
 
 /** The share of the plants in a stage that leaves it; 1 where it is skipped, NaN outside 0 to 1. */
-export function kept(stage: Stage): Decimal {
+export function keptShare(stage: Stage): Decimal {
   if (!isRunning(stage)) return one;
   return stage.survival.gte(0) && stage.survival.lte(1) ? stage.survival : unknown;
 }
@@ -108,14 +108,14 @@ export function entering(stages: readonly Stage[]): Decimal[] {
   let share = one;
   return stages.map((stage) => {
     const enters = share;
-    share = share.times(kept(stage));
+    share = share.times(keptShare(stage));
     return enters;
   });
 }
 
 /** The share of a batch that finishes. */
 export function finishing(stages: readonly Stage[]): Decimal {
-  return stages.reduce((share, stage) => share.times(kept(stage)), one);
+  return stages.reduce((share, stage) => share.times(keptShare(stage)), one);
 }
 
 /** Stages that keep pace: each has the boards that the flow through it needs. */

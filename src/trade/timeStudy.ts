@@ -22,13 +22,13 @@ export interface StepTime {
   /** Rated seconds of all batches over their plants, so that each plant counts alike. */
   readonly secondsPerPlant: Decimal;
   /** Undefined for a single batch, which says nothing of how far the next may lie off. */
-  readonly spread: Spread | undefined;
+  readonly spread: TimeSpread | undefined;
   /** Seconds per plant with the allowance. */
   readonly standardTime: Decimal;
 }
 
 /** How far the batches of a step lie apart. */
-export interface Spread {
+export interface TimeSpread {
   /** Standard deviation, n − 1, of the batches' own seconds per plant. */
   readonly sd: Decimal;
   /** Standard error of the step's seconds per plant. */
@@ -81,7 +81,7 @@ function stepTime(step: string, batches: readonly Batch[], terms: Terms): StepTi
  * SE² = Σ(y − R x)² / (n (n − 1) x̄²) (Cochran, Sampling Techniques, 3rd edition, chapter 6). Each y − R x is taken as
  * (y Σx − x Σy) / Σx, which is exactly 0 where batches agree.
  */
-function spreadOf(batches: readonly Batch[], secondsPerPlant: Decimal, { within, halfWidths }: Terms): Spread {
+function spreadOf(batches: readonly Batch[], secondsPerPlant: Decimal, { within, halfWidths }: Terms): TimeSpread {
   const n = batches.length;
   const plants = sum(batches.map((batch) => batch.plants));
   const seconds = sum(batches.map(ratedSeconds));

@@ -6,7 +6,7 @@ import { writeTable } from '../../src/files/writeTable';
 import { buildModel } from '../../src/model/buildModel';
 import { edit, editIn } from '../../src/model/edit';
 import type { Model } from '../../src/model/model';
-import { evaluatePlan, evaluateTouched, touched, type Values } from '../../src/model/values';
+import { evaluatePlan, evaluateAffected, affected, type Values } from '../../src/model/values';
 import { manyFarms } from './manyFarms';
 import { measureTogether, printTable } from './measure';
 import { model as one } from './shipped';
@@ -34,14 +34,14 @@ function keystroke(name: string): () => Values[] {
   return () => {
     const { model: next, changed = [] } = edit(model, change);
     return next.plans.map((moved, p) =>
-      moved === model.plans[p] ? before[p]! : evaluateTouched(moved, before[p]!, touched(moved, changed)),
+      moved === model.plans[p] ? before[p]! : evaluateAffected(moved, before[p]!, affected(moved, changed)),
     );
   };
 }
 
 /** How many cells a change of an input computes again, in all plans. */
 function reached(name: string): string {
-  const counts = model.plans.map((plan) => touched(plan, [model.ids.get(name)!]).length);
+  const counts = model.plans.map((plan) => affected(plan, [model.ids.get(name)!]).length);
   return `${name.replace(/_\d+$/, '')}, ${counts.reduce((a, b) => a + b)} cells`;
 }
 

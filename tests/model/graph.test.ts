@@ -27,18 +27,18 @@ describe('the order', () => {
   });
 
   it('of nothing is nothing', () => {
-    expect(ordering([])).toEqual({ order: [], circles: [] });
+    expect(ordering([])).toEqual({ order: [], cycles: [] });
   });
 
-  it('puts every cell once, after all that it reads, in any graph without circles', () => {
+  it('puts every cell once, after all that it reads, in any graph without cycles', () => {
     const graph = fc.array(fc.array(fc.nat(30), { maxLength: 4 }), { maxLength: 30 });
     fc.assert(
       fc.property(graph, (wild) => {
         const downward = wild.map((sources, node) => [...new Set(sources)].filter((source) => source > node));
         const inside = downward.map((sources) => sources.filter((source) => source < wild.length));
-        const { order, circles } = ordering(inside);
+        const { order, cycles } = ordering(inside);
         const places = new Map(order.map((node, place) => [node, place]));
-        expect(circles).toEqual([]);
+        expect(cycles).toEqual([]);
         expect([...order].sort((a, b) => a - b)).toEqual(inside.map((_, node) => node));
         inside.forEach((sources, node) => {
           for (const source of sources) expect(places.get(source)).toBeLessThan(places.get(node) ?? -1);
@@ -63,12 +63,12 @@ describe('a circle', () => {
     ['is named beside another that shares a cell with it', 'a:b b:ac c:b', ['ab', 'cb']],
     ['is the shortest one through that cell, and named once', 'a:bc b:a c:d d:a', ['ab', 'cda']],
     ['is none where two ways lead to one cell', 'a:bc b:d c:d d:', []],
-  ])('%s', (_claim, text, circles) => {
-    expect(ordering(reads(text)).circles.map(({ path }) => letters(text, path))).toEqual(circles);
+  ])('%s', (_claim, text, cycles) => {
+    expect(ordering(reads(text)).cycles.map(({ path }) => letters(text, path))).toEqual(cycles);
   });
 
   it('knows the cells that none before it names', () => {
-    const members = ordering(reads('a:b b:ac c:b d:a')).circles.map((circle) => circle.members);
+    const members = ordering(reads('a:b b:ac c:b d:a')).cycles.map((circle) => circle.members);
     expect(members).toEqual([[0, 1], [2]]);
   });
 
@@ -76,7 +76,7 @@ describe('a circle', () => {
     fc.assert(
       fc.property(graph, (wild) => {
         const onAny = wild.flatMap((sources, node) => (reach(sources, wild).has(node) ? [node] : []));
-        const members = ordering(wild).circles.flatMap((circle) => circle.members);
+        const members = ordering(wild).cycles.flatMap((circle) => circle.members);
         expect([...members].sort((a, b) => a - b)).toEqual(onAny);
       }),
       { seed: 4, numRuns: 300 },
@@ -86,7 +86,7 @@ describe('a circle', () => {
   it('is closed by real readings in any graph', () => {
     fc.assert(
       fc.property(graph, (wild) => {
-        for (const { path } of ordering(wild).circles) {
+        for (const { path } of ordering(wild).cycles) {
           path.forEach((node, i) => {
             expect(wild[node]).toContain(path[(i + 1) % path.length]);
           });
@@ -102,15 +102,15 @@ describe('length', () => {
   const chain = Array.from({ length: count }, (_, node) => (node + 1 < count ? [node + 1] : []));
 
   it('a chain of 10,000 cells has an order', () => {
-    const { order, circles } = ordering(chain);
+    const { order, cycles } = ordering(chain);
     expect(order[0]).toBe(count - 1);
     expect(order.at(-1)).toBe(0);
-    expect(circles).toEqual([]);
+    expect(cycles).toEqual([]);
   });
 
   it('a circle of 10,000 cells is named whole', () => {
     const ring = chain.map((sources, node) => (node + 1 < count ? sources : [0]));
-    expect(ordering(ring).circles.map(({ path }) => path.length)).toEqual([count]);
+    expect(ordering(ring).cycles.map(({ path }) => path.length)).toEqual([count]);
   });
 });
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { decimal } from '../../src/core/number';
 import { edit, editIn } from '../../src/model/edit';
 import type { Content, Plan } from '../../src/model/model';
-import { errorSentence, evaluatePlan, evaluateTouched, touched, type Values } from '../../src/model/values';
+import { errorSentence, evaluatePlan, evaluateAffected, affected, type Values } from '../../src/model/values';
 import { randomModels } from './randomModel';
 import { idOf, modelOf, planOf, results, shown } from './table';
 
@@ -79,7 +79,7 @@ describe('what a change touches', () => {
     ['nothing', [], []],
   ])('%s', (_claim, changed, names) => {
     const model = modelOf(text);
-    const ids = touched(
+    const ids = affected(
       planOf(model),
       changed.map((name) => idOf(model, name)),
     );
@@ -89,7 +89,7 @@ describe('what a change touches', () => {
   it('is in the order in which it computes', () => {
     const model = modelOf('d: c\nc: b\nb: a\na: 1');
     expect(
-      touched(planOf(model), [idOf(model, 'a')])
+      affected(planOf(model), [idOf(model, 'a')])
         .map((id) => model.cells[id]?.name)
         .join(''),
     ).toBe('abcd');
@@ -119,8 +119,8 @@ describe('computing again', () => {
           const after = edit(model, editIn(model, planOf(model), idOf(model, name), number));
           model = after.model;
           const { plan, read } = watched(planOf(model));
-          const ids = touched(plan, after.changed ?? []);
-          values = evaluateTouched(plan, before, ids);
+          const ids = affected(plan, after.changed ?? []);
+          values = evaluateAffected(plan, before, ids);
           expect(shown(model, values)).toEqual(shown(model, evaluatePlan(planOf(model))));
           expect([...read].filter((id) => !ids.includes(id))).toEqual([]);
           const others = model.cells.filter(({ id }) => !ids.includes(id));
@@ -134,7 +134,7 @@ describe('computing again', () => {
   it('leaves the values before as they were', () => {
     const model = modelOf('a: 1\nb: 1 / a');
     const before = evaluatePlan(planOf(model));
-    const after = evaluateTouched(planOf(model), before, [0, 1], new Map([[0, decimal(0)]]));
+    const after = evaluateAffected(planOf(model), before, [0, 1], new Map([[0, decimal(0)]]));
     expect(shown(model, after)).toEqual({ a: '0', b: 'division-by-zero at b' });
     expect(shown(model, before)).toEqual({ a: '1', b: '1' });
   });
@@ -142,7 +142,7 @@ describe('computing again', () => {
   it('an error that is mended is gone, and so is it downstream', () => {
     const model = modelOf('a: 0\nb: 1 / a\nc: b + 1');
     const before = evaluatePlan(planOf(model));
-    const after = evaluateTouched(planOf(model), before, [0, 1, 2], new Map([[0, decimal(2)]]));
+    const after = evaluateAffected(planOf(model), before, [0, 1, 2], new Map([[0, decimal(2)]]));
     expect(shown(model, before)['c']).toBe('division-by-zero at b');
     expect(shown(model, after)).toEqual({ a: '2', b: '0.5', c: '1.5' });
   });

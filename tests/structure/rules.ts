@@ -5,7 +5,9 @@ import type { Source } from './source';
 type Rule = (source: Source) => string[];
 
 const ENGINE = ['core', 'formula', 'model', 'trade', 'study', 'files'];
-const DIRECTION = 'core <- formula <- model <- { trade, study, files } <- { cli, ui } <- main';
+const DIRECTION =
+  'core <- formula <- model <- { trade, study, files } <- present <- { cli, jobs, ui } <- main; ' +
+  'inside ui: app <- kit <- screens <- frame';
 
 /** What each folder may import, itself apart. The folders that hold data are in this table as well. */
 const MAY_IMPORT: Record<string, string[]> = {
@@ -15,9 +17,15 @@ const MAY_IMPORT: Record<string, string[]> = {
   trade: ['core', 'formula', 'model', 'shared'],
   study: ['core', 'formula', 'model', 'shared'],
   files: ['core', 'formula', 'model', 'shared'],
-  cli: [...ENGINE, 'shared', 'models'],
-  ui: [...ENGINE, 'shared', 'models'],
-  main: [...ENGINE, 'ui', 'shared', 'models'],
+  present: [...ENGINE, 'shared'],
+  jobs: [...ENGINE, 'present', 'shared'],
+  cli: [...ENGINE, 'present', 'shared', 'models'],
+  'ui/app': [...ENGINE, 'present', 'jobs', 'shared', 'models'],
+  'ui/kit': [...ENGINE, 'present', 'jobs', 'ui/app', 'shared'],
+  'ui/screens': [...ENGINE, 'present', 'jobs', 'ui/app', 'ui/kit', 'shared', 'models'],
+  'ui/frame': [...ENGINE, 'present', 'jobs', 'ui/app', 'ui/kit', 'ui/screens', 'shared'],
+  'ui/style': [],
+  main: ['ui/frame', 'ui/app', 'ui/style'],
 };
 
 /** The one file that may import each outside library, and the folders for those that come in many parts. */
@@ -25,8 +33,8 @@ const DOORS: [library: RegExp, door: RegExp, says: string][] = [
   [/^decimal\.js(\/|$)/, /^src\/core\/number\.ts$/, 'src/core/number.ts'],
   [/^mathjs(\/|$)/, /^src\/formula\/parse\.ts$/, 'src/formula/parse.ts'],
   [/^papaparse$/, /^src\/files\/csv\.ts$/, 'src/files/csv.ts'],
-  [/^chart\.js(\/|$)/, /^src\/ui\/chart\/lines\.ts$/, 'src/ui/chart/lines.ts'],
-  [/^idb-keyval$/, /^src\/ui\/[^.]+\.ts$/, 'one file of src/ui'],
+  [/^chart\.js(\/|$)/, /^src\/ui\/kit\/charts\/lines\.ts$/, 'src/ui/kit/charts/lines.ts'],
+  [/^idb-keyval$/, /^src\/ui\/app\/[^.]+\.ts$/, 'one file of src/ui/app'],
   [/^solid-js(\/|$)/, /^src\/(main\.tsx$|ui\/)/, 'src/ui and src/main.tsx'],
   [/^@fontsource/, /^src\/(main\.tsx$|ui\/)/, 'src/ui and src/main.tsx'],
   [/^node:/, /^src\/cli\//, 'src/cli'],
@@ -49,17 +57,24 @@ const OUTSIDE_WORLD = [
   'setInterval',
 ];
 
+/** In present a moment may be written that was passed in, but not asked for. */
+const OUTSIDE_PRESENT = ['new Date()', 'Date.now', ...OUTSIDE_WORLD.filter((name) => name !== 'Date')];
+
 const NOT_RUN = /\.(skip|skipIf|runIf|todo|only|fixme|fails|fail)$/;
 const LONGEST = 300;
 
-/** "core" for src/core/unit.ts, "main" for src/main.tsx, "models" for models/x.csv, "tests" for tests/x.ts. */
+/** "core" for src/core/unit.ts, "ui/kit" for src/ui/kit/x.ts, "main" for src/main.tsx, "models" for models/x.csv. */
 function folderOf(path: string): string {
-  const [top = '', below = ''] = path.split('/');
-  return top === 'src' ? below.replace(/\.tsx?$/, '') : top;
+  const [top = '', below = '', inside = ''] = path.split('/');
+  if (top !== 'src') return top;
+  return below === 'ui' ? `ui/${inside}` : below.replace(/\.tsx?$/, '');
 }
 
+/** "beds" for src/ui/screens/beds/x.ts; blank elsewhere. */
+const screenOf = (path: string): string => /^src\/ui\/screens\/([^/]+)\//.exec(path)?.[1] ?? '';
+
 const isRelative = (name: string) => name.startsWith('.') || name.startsWith('/');
-const inEngine = ({ path }: Source) => path.startsWith('src/') && ENGINE.includes(folderOf(path));
+const isPlain = ({ path }: Source) => path.startsWith('src/') && [...ENGINE, 'present'].includes(folderOf(path));
 
 export const hasItsFolder: Rule = ({ path }) =>
   Object.hasOwn(MAY_IMPORT, folderOf(path))
@@ -76,6 +91,18 @@ export const importsGoOneWay: Rule = ({ path, imports }) => {
     .map((to) => `${from} may not import ${to}. Imports go one way: ${DIRECTION}; trade, study and files do not meet.`);
 };
 
+export const noSiblingScreens: Rule = ({ path, imports }) => {
+  const own = screenOf(path);
+  if (own === '') return [];
+  return imports
+    .filter(isRelative)
+    .map((name) => screenOf(posix.join(posix.dirname(path), name)))
+    .filter((other) => other !== '' && other !== own)
+    .map(
+      (other) => `the screen ${own} may not import the screen ${other}: what both need belongs in ui/kit or present.`,
+    );
+};
+
 export const librariesHaveOneDoor: Rule = ({ path, imports }) =>
   imports
     .filter((name) => !isRelative(name))
@@ -86,9 +113,10 @@ export const librariesHaveOneDoor: Rule = ({ path, imports }) =>
     });
 
 export const engineIsAlone: Rule = (source) => {
-  if (!inEngine(source)) return [];
-  const used = OUTSIDE_WORLD.filter((name) => source.names.has(name) || source.members.has(name));
-  return used.map((name) => `${name} belongs to cli or ui: below them is no page, clock or chance. Pass it in.`);
+  if (!isPlain(source)) return [];
+  const outside = folderOf(source.path) === 'present' ? OUTSIDE_PRESENT : OUTSIDE_WORLD;
+  const used = outside.filter((name) => source.names.has(name) || source.members.has(name));
+  return used.map((name) => `${name} belongs to cli, jobs or ui: below them is no page, clock or chance. Pass it in.`);
 };
 
 export const filesAreShort: Rule = ({ lines }) =>
@@ -121,4 +149,19 @@ export function sharedDoors(sources: Source[]): string[] {
           .map(({ path }) => path)
           .join(', ')}`,
     );
+}
+
+/**
+ * Names in one folder that are the same but for case and ending: they are one file on a disk that ignores case, or
+ * one module to an import without its ending.
+ */
+export function namesTooAlike(paths: string[]): string[] {
+  const alike = new Map<string, string[]>();
+  for (const path of paths) {
+    const stem = path.replace(/\.[a-z]+$/, '').toLowerCase();
+    alike.set(stem, [...(alike.get(stem) ?? []), path]);
+  }
+  return [...alike.values()]
+    .filter(({ length }) => length > 1)
+    .map((same) => `${same.join(' and ')} differ in nothing but case and ending: give one of them another name.`);
 }

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join, sep } from 'node:path';
+import { join, relative, sep } from 'node:path';
 import ts from 'typescript';
 
 /** What the structure rules look at in one file. */
@@ -9,7 +9,7 @@ export interface Source {
   lines: number;
   /** What the file imports or passes on, as written: "../core/unit", "decimal.js". */
   imports: string[];
-  /** Every name the code uses, without comments, strings, and names of members. */
+  /** Every name the code uses, without comments, strings, and names of members; "new Date()" reads the clock. */
   names: Set<string>;
   /** Every access to a member, as written: "Math.random", "test.describe.skip". */
   members: Set<string>;
@@ -51,6 +51,8 @@ export function readSource(path: string, text: string): Source {
     if (from !== undefined) imports.push(from);
     if (ts.isIdentifier(node) && !namesAMember(node)) names.add(node.text);
     if (ts.isPropertyAccessExpression(node)) members.add(`${node.expression.getText(file)}.${node.name.text}`);
+    if (ts.isNewExpression(node) && node.expression.getText(file) === 'Date' && node.arguments?.length === 0)
+      names.add('new Date()');
     if (ts.isPropertyAssignment(node)) keys.add(node.name.getText(file));
     ts.forEachChild(node, visit);
   };
@@ -69,12 +71,19 @@ export function readSource(path: string, text: string): Source {
   };
 }
 
+const root = join(import.meta.dirname, '../..');
+
+/** Every file under a folder of the repository, by its path from the root with slashes. */
+export function filesIn(folder: string): string[] {
+  return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8', withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(root, join(entry.parentPath, entry.name)).replaceAll(sep, '/'))
+    .sort();
+}
+
 /** Every TypeScript file under a folder of the repository. */
 export function readFolder(folder: string): Source[] {
-  const root = join(import.meta.dirname, '../..');
-  return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.tsx?$/.test(name))
-    .map((name) => `${folder}/${name.replaceAll(sep, '/')}`)
-    .sort()
+  return filesIn(folder)
+    .filter((path) => /\.tsx?$/.test(path))
     .map((path) => readSource(path, readFileSync(join(root, path), 'utf8')));
 }

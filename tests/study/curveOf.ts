@@ -1,6 +1,6 @@
 import { decimal } from '../../src/core/number';
 import { lever } from '../../src/model/view';
-import { breakeven, type Breakeven } from '../../src/study/breakeven';
+import { breakeven, type BreakevenPoints } from '../../src/study/breakeven';
 import type { Curve } from '../../src/study/curve';
 import { asked, idOf, modelOf } from '../model/table';
 
@@ -14,12 +14,18 @@ export function curveOf(formula: string, others: readonly string[] = []): Curve 
 }
 
 /** Where a curve meets a target between two inputs. */
-export function search(curve: Curve, from: string, to: string, target = '0', given: readonly string[] = []): Breakeven {
+export function search(
+  curve: Curve,
+  from: string,
+  to: string,
+  target = '0',
+  given: readonly string[] = [],
+): BreakevenPoints {
   return breakeven(curve, { from: decimal(from), to: decimal(to) }, decimal(target), given.map(decimal));
 }
 
 /** What was found, as `2 up, 5 down, breaks 3` or `everywhere`. */
-export function said({ crossings, breaks, holds }: Breakeven): string {
+export function said({ crossings, breaks, holds }: BreakevenPoints): string {
   const parts = [
     ...crossings.map(({ value, direction }) => `${value.toString()} ${direction}`),
     ...(breaks.length > 0 ? [`breaks ${breaks.join(' ')}`] : []),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { decimal } from '../../src/core/number';
-import { placeAt, placesIn, scan } from '../../src/study/scan';
+import { placeAt, placesIn, scanCurve } from '../../src/study/scan';
 
 function exactly(from: string, to: string, given: readonly string[] = []) {
   const places = placesIn({ from: decimal(from), to: decimal(to) }, given.map(decimal));
@@ -74,7 +74,7 @@ describe('the places looked at', () => {
 
 describe('a scan', () => {
   const curve = { exact: (x: ReturnType<typeof decimal>) => x, float: (x: number) => (x > 5 ? NaN : x * 2) };
-  const found = scan(curve, { from: decimal(0), to: decimal(10) }, 3, [decimal(4)]);
+  const found = scanCurve(curve, { from: decimal(0), to: decimal(10) }, 3, [decimal(4)]);
 
   it('has the height above the target at each place, NaN where there is none', () => {
     const at = (x: number) => found.heights[found.places.near.indexOf(x)];
@@ -86,7 +86,7 @@ describe('a scan', () => {
   });
 
   it('of nothing has none', () => {
-    const none = scan({ ...curve, float: () => NaN }, { from: decimal(0), to: decimal(1) }, 0, []);
+    const none = scanCurve({ ...curve, float: () => NaN }, { from: decimal(0), to: decimal(1) }, 0, []);
     expect(none.largest).toBe(0);
   });
 });

@@ -1,18 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decimal } from '../../src/core/number';
-import type { Batch } from '../../src/trade/batches';
+import type { SownBatch } from '../../src/trade/batches';
 import { calendar } from '../../src/trade/calendar';
 import { dayPictures } from '../../src/trade/dayPictures';
 import { cropOf, quarterCrops } from './crop';
 import { newYear } from './running';
 
 /** Boards and plants of each stage in one quarter of a day, counted stay by stay. */
-function counted(batches: readonly Batch[], stages: number, at: number) {
+function counted(batches: readonly SownBatch[], stages: number, at: number) {
   const stays = batches.flatMap((batch) => batch.stays);
   return Array.from({ length: stages }, (_, stage) => {
     const own = stays.filter((stay) => stay.stage === stage && stay.from <= at);
-    const sum = (of: (stay: Batch['stays'][number]) => number): number => own.reduce((all, stay) => all + of(stay), 0);
+    const sum = (of: (stay: SownBatch['stays'][number]) => number): number =>
+      own.reduce((all, stay) => all + of(stay), 0);
     return {
       boards: sum((stay) => (at < stay.freed ? stay.boards : 0)),
       plants: sum((stay) => (at < stay.to ? stay.plants : 0)),

@@ -1,4 +1,4 @@
-import type { Batch } from '../../src/trade/batches';
+import type { SownBatch } from '../../src/trade/batches';
 import { calendar, type Calendar, type CalendarQuestion } from '../../src/trade/calendar';
 import { readIsoDate } from '../../src/trade/civilDate';
 import { evenSeason, type Season } from '../../src/trade/season';
@@ -17,6 +17,6 @@ export function closing(...closed: [from: number, to: number][]): Season {
 }
 
 /** A batch as `stage: from to`, its stages counted from 1. */
-export function shown(batch: Batch | undefined): string[] {
+export function shown(batch: SownBatch | undefined): string[] {
   return (batch?.stays ?? []).map(({ stage, from, to }) => `${stage + 1}: ${from} to ${to}`);
 }

@@ -1,7 +1,7 @@
 import { decimal } from '../../src/core/number';
 import type { Batch } from '../../src/model/trials';
 import { halfWidths } from '../../src/study/studentT';
-import { timeStudy, type Spread, type StepTime, type Terms } from '../../src/trade/timeStudy';
+import { timeStudy, type TimeSpread, type StepTime, type Terms } from '../../src/trade/timeStudy';
 
 /** Plants, seconds and, if not 100, the rating of one batch. */
 export type Timed = readonly [plants: number, seconds: number | string, rating?: number];
@@ -39,6 +39,6 @@ export function study(timed: readonly Timed[], terms: Partial<Terms> = {}): Step
 }
 
 /** How far the batches of one step lie apart, where there are two or more. */
-export function spread(timed: readonly Timed[], terms: Partial<Terms> = {}): Spread {
+export function spread(timed: readonly Timed[], terms: Partial<Terms> = {}): TimeSpread {
   return study(timed, terms).spread!;
 }

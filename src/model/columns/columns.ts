@@ -3,11 +3,11 @@ import type { Plan } from '../model';
 import type { Values } from '../values';
 import { formulaNodes } from './formulaNodes';
 import { ColumnPool, layOut } from './layout';
-import type { Step } from './steps';
+import type { ColumnStep } from './steps';
 import { ValueGraph, type ValueNode } from './valueGraph';
 
 /** A cell of a plan, wanted for many draws of some inputs. */
-export interface Target {
+export interface ColumnTarget {
   readonly plan: Plan;
   /** The plan's exact values today: what the inputs do not move keeps them. */
   readonly values: Values;
@@ -43,7 +43,7 @@ const unknown = decimal(NaN);
 const usualBlock = 512;
 
 /** The formulas on the way from the moving cells to a target; returns the target's node. */
-function targetNode(graph: ValueGraph, { plan, values, cell: wanted, moving }: Target): number {
+function targetNode(graph: ValueGraph, { plan, values, cell: wanted, moving }: ColumnTarget): number {
   const nodes = new Map([...moving].map(([cell, input]) => [cell, graph.input(input)]));
   const nodeOf = (cell: number): number => nodes.get(cell) ?? graph.constant(floatOf(values.numbers[cell] ?? unknown));
   for (const id of plan.structure.route([...moving.keys()], wanted)) {
@@ -87,7 +87,7 @@ class Ground {
   private readonly constants = new Map<number, Float64Array>();
 
   constructor(
-    targets: readonly Target[],
+    targets: readonly ColumnTarget[],
     inputs: number,
     private readonly block: number,
   ) {
@@ -110,7 +110,7 @@ class Ground {
   }
 }
 
-function runSteps(steps: readonly Step[]): (count: number) => void {
+function runSteps(steps: readonly ColumnStep[]): (count: number) => void {
   return (count) => {
     for (const step of steps) step(count);
   };
@@ -121,7 +121,7 @@ function runSteps(steps: readonly Step[]): (count: number) => void {
  * or two plans compute alike is computed once, and columns are used again.
  * @param inputs how many inputs there are
  */
-export function compileColumns(targets: readonly Target[], inputs: number, block = usualBlock): Columns {
+export function compileColumns(targets: readonly ColumnTarget[], inputs: number, block = usualBlock): Columns {
   const ground = new Ground(targets, inputs, block);
   const { nodes, order, results } = ground;
   const given = (place: number): Float64Array => ground.given(place);
@@ -135,7 +135,7 @@ export function compileColumns(targets: readonly Target[], inputs: number, block
 }
 
 /** The same, ready to vary one input at a time. */
-export function compileVaried(targets: readonly Target[], inputs: number, block = usualBlock): VariedColumns {
+export function compileVaried(targets: readonly ColumnTarget[], inputs: number, block = usualBlock): VariedColumns {
   const ground = new Ground(targets, inputs, block);
   const { nodes, order, results } = ground;
   const base = layOut(nodes, order, (place) => ground.given(place), new Set(order), new ColumnPool(block));

@@ -1,5 +1,5 @@
 import type { Checked } from '../../formula/checked';
-import { isStep, rowOf, type Step } from '../../formula/row';
+import { isStep, rowOf, type RowStep } from '../../formula/row';
 import type { ValueGraph } from './valueGraph';
 
 /** Functions that are taken two values at a time. */
@@ -36,7 +36,7 @@ export function formulaNodes(graph: ValueGraph, formula: Checked, cell: (id: num
   return nodeOf(formula);
 }
 
-function stepNode(graph: ValueGraph, value: number, step: Step, nodeOf: (node: Checked) => number): number {
+function stepNode(graph: ValueGraph, value: number, step: RowStep, nodeOf: (node: Checked) => number): number {
   if (step.op !== 'convert') return graph.made(step.op, [value, nodeOf(step.right)]);
   const raised = graph.made('multiply', [value, graph.constant(Number(step.by.over))]);
   return graph.made('divide', [raised, graph.constant(Number(step.by.under))]);

@@ -46,7 +46,7 @@ export function subtractFrom(out: Column, k: number, a: Column, n: number): void
   }
 }
 
-export function multiply(out: Column, a: Column, b: Column, n: number): void {
+export function multiplyColumns(out: Column, a: Column, b: Column, n: number): void {
   for (let i = 0; i < n; i += 4) {
     out[i] = a[i]! * b[i]!;
     out[i + 1] = a[i + 1]! * b[i + 1]!;
@@ -65,7 +65,7 @@ export function multiplyNumber(out: Column, a: Column, k: number, n: number): vo
 }
 
 /** A quotient that is not finite becomes NaN: adding its 0-fold keeps every other, the sign of 0 included. */
-export function divide(out: Column, a: Column, b: Column, n: number): void {
+export function divideColumns(out: Column, a: Column, b: Column, n: number): void {
   for (let i = 0; i < n; i += 2) {
     const p = a[i]! / b[i]!;
     const q = a[i + 1]! / b[i + 1]!;

@@ -1,4 +1,4 @@
-import { stepOf, type Step } from './steps';
+import { columnStep, type ColumnStep } from './steps';
 import type { ValueNode } from './valueGraph';
 
 type Column = Float64Array;
@@ -29,8 +29,8 @@ export class ColumnPool {
 }
 
 /** Steps that compute some nodes, in order, and where they leave them. */
-export interface Laid {
-  readonly steps: readonly Step[];
+export interface ColumnLayout {
+  readonly steps: readonly ColumnStep[];
   /** By node: its column, valid after the steps unless it was used again. */
   readonly columns: ReadonlyMap<number, Column>;
 }
@@ -57,9 +57,9 @@ export function layOut(
   known: (place: number) => Column,
   kept: ReadonlySet<number>,
   pool: ColumnPool,
-): Laid {
+): ColumnLayout {
   const columns = new Map<number, Column>();
-  const steps: Step[] = [];
+  const steps: ColumnStep[] = [];
   const last = lastReads(nodes, order);
   for (const place of order) {
     const node = nodes[place] as ValueNode;
@@ -75,7 +75,7 @@ export function layOut(
     }
     const out = pool.take();
     columns.set(place, out);
-    steps.push(stepOf(out, node.op, operands, node.fn));
+    steps.push(columnStep(out, node.op, operands, node.fn));
   }
   return { steps, columns };
 }

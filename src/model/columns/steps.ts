@@ -10,7 +10,7 @@ import type { Operation } from './valueGraph';
 type Column = Float64Array;
 
 /** Computes the first so many values of one column. */
-export type Step = (count: number) => void;
+export type ColumnStep = (count: number) => void;
 
 /** What an operation takes: a column, and its number where that is the same throughout. */
 export interface Operand {
@@ -18,7 +18,7 @@ export interface Operand {
   readonly number: number | undefined;
 }
 
-type StepMaker = (out: Column, a: Operand, b: Operand) => Step;
+type StepMaker = (out: Column, a: Operand, b: Operand) => ColumnStep;
 
 const add: StepMaker = (out, a, b) => {
   const [{ column }, { number }] = a.number === undefined ? [a, b] : [b, a];
@@ -35,17 +35,17 @@ const subtract: StepMaker = (out, { column, number: from }, { column: lessColumn
 const multiply: StepMaker = (out, a, b) => {
   const [{ column }, { number }] = a.number === undefined ? [a, b] : [b, a];
   if (number !== undefined) return (n) => kernels.multiplyNumber(out, column, number, n);
-  return (n) => kernels.multiply(out, a.column, b.column, n);
+  return (n) => kernels.multiplyColumns(out, a.column, b.column, n);
 };
 
 const divide: StepMaker = (out, { column, number: over }, { column: underColumn, number: under }) => {
   if (under !== undefined && Math.abs(under) >= 1) return (n) => kernels.divideByNumber(out, column, under, n);
   if (over !== undefined) return (n) => kernels.divideNumberBy(out, over, underColumn, n);
-  return (n) => kernels.divide(out, column, underColumn, n);
+  return (n) => kernels.divideColumns(out, column, underColumn, n);
 };
 
 const power: StepMaker = (out, { column }, { column: exponents, number }) => {
-  if (number === 2) return (n) => kernels.multiply(out, column, column, n);
+  if (number === 2) return (n) => kernels.multiplyColumns(out, column, column, n);
   if (number !== undefined && number !== 0 && Number.isInteger(number) && Math.abs(number) <= largestWholePower) {
     return (n) => kernels.wholePowers(out, column, number, n);
   }
@@ -112,7 +112,7 @@ const pairs: ReadonlyMap<string, StepMaker> = new Map([
 ]);
 
 /** A function's own arithmetic, value by value. */
-function byRecord(out: Column, operands: readonly Operand[], fn: FormulaFunction): Step {
+function byRecord(out: Column, operands: readonly Operand[], fn: FormulaFunction): ColumnStep {
   const compute = scalarOf('call', fn);
   const args = operands.map(() => NaN);
   return (n) => {
@@ -124,7 +124,7 @@ function byRecord(out: Column, operands: readonly Operand[], fn: FormulaFunction
 }
 
 /** The same for `whole_batch`, which takes most of the time where it occurs: calls it without the record. */
-function wholeBatches(out: Column, operands: readonly Operand[]): Step {
+function wholeBatches(out: Column, operands: readonly Operand[]): ColumnStep {
   const columns = operands.map(({ column }) => column);
   const args = operands.map(() => NaN);
   return (n) => {
@@ -136,7 +136,7 @@ function wholeBatches(out: Column, operands: readonly Operand[]): Step {
   };
 }
 
-function callStep(out: Column, operands: readonly Operand[], fn: FormulaFunction): Step {
+function callStep(out: Column, operands: readonly Operand[], fn: FormulaFunction): ColumnStep {
   const [a, b] = operands;
   const single = singles.get(fn.name);
   const pair = pairs.get(fn.name);
@@ -146,12 +146,12 @@ function callStep(out: Column, operands: readonly Operand[], fn: FormulaFunction
 }
 
 /** The step that computes an operation's column. */
-export function stepOf(
+export function columnStep(
   out: Column,
   op: Operation,
   operands: readonly Operand[],
   fn: FormulaFunction | undefined,
-): Step {
+): ColumnStep {
   const [a, b, c] = operands;
   if (op === 'call' && fn) return callStep(out, operands, fn);
   if (op === 'choose' && a && b && c) return (n) => kernels.choose(out, a.column, b.column, c.column, n);

@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { Arithmetic } from '../../../src/core/arithmetic';
 import { decimal } from '../../../src/core/number';
 import { evaluate } from '../../../src/formula/evaluate';
-import { compileColumns, compileVaried, type Target } from '../../../src/model/columns/columns';
+import { compileColumns, compileVaried, type ColumnTarget } from '../../../src/model/columns/columns';
 import { repeatable } from '../../../src/model/columns/repeatable';
 import type { Model, Plan } from '../../../src/model/model';
-import { evaluatePlan, evaluateTouched, touched, type Values } from '../../../src/model/values';
+import { evaluatePlan, evaluateAffected, affected, type Values } from '../../../src/model/values';
 import { uniforms } from '../../study/uniforms';
 import { randomModels } from '../randomModel';
 import { sizedArithmetic } from '../sized';
@@ -21,7 +21,7 @@ interface Case {
   readonly wanted: readonly number[];
 }
 
-function targetsOf({ plan, values, moving, wanted }: Case): Target[] {
+function targetsOf({ plan, values, moving, wanted }: Case): ColumnTarget[] {
   const places = new Map(moving.map((cell, i) => [cell, i]));
   return wanted.map((cell) => ({ plan, values, cell, moving: places }));
 }
@@ -31,7 +31,7 @@ function byTree<T>(arithmetic: Arithmetic<T>, read: (x: number) => T, one: Case,
   const { plan, values, moving, wanted } = one;
   const found = new Map(moving.map((cell, i) => [cell, read(numbers[i]!)]));
   const cell = (id: number): T => found.get(id) ?? read(values.numbers[id]!.toNumber());
-  for (const id of touched(plan, moving)) {
+  for (const id of affected(plan, moving)) {
     const content = plan.contents[id];
     if (content?.kind !== 'calculated') continue;
     found.set(id, evaluate(content.node, { arithmetic, cell, fail: () => undefined }));
@@ -87,7 +87,7 @@ describe('on every shipped model, at a thousand random points a plan', { timeout
     const wanted = headlines(model);
     const one: Case = { plan, values, moving, wanted };
     const columns = compileColumns(targetsOf(one), moving.length);
-    const ids = touched(plan, moving);
+    const ids = affected(plan, moving);
     const random = uniforms(5);
     for (let from = 0; from < pointsPerPlan; from += columns.block) {
       const count = Math.min(columns.block, pointsPerPlan - from);
@@ -96,7 +96,7 @@ describe('on every shipped model, at a thousand random points a plan', { timeout
       columns.run(count);
       points.forEach((point, i) => {
         const set = new Map(moving.map((cell, k) => [cell, decimal(point[k]!)]));
-        const { numbers } = evaluateTouched(plan, values, ids, set);
+        const { numbers } = evaluateAffected(plan, values, ids, set);
         wanted.forEach((cell, k) => {
           const value = numbers[cell]!;
           const off = value.minus(columns.results[k]![i]!).abs();

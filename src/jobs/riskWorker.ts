@@ -1,0 +1,29 @@
+import type { Reply, Sent } from '../present/howSure/reply';
+import { RiskServer } from './server';
+
+const server = new RiskServer(
+  (reply: Reply) => postMessage(reply),
+  () => performance.now(),
+);
+// A timer of 0 waits some milliseconds when it is set again and again; a message does not.
+const turn = new MessageChannel();
+let turning = false;
+
+function next(): void {
+  if (turning || !server.busy) return;
+  turning = true;
+  turn.port2.postMessage(0);
+}
+
+turn.port1.addEventListener('message', () => {
+  turning = false;
+  server.work();
+  next();
+});
+turn.port1.start();
+
+addEventListener('message', ({ data }: MessageEvent<Sent | 'stop'>) => {
+  if (data === 'stop') server.stop();
+  else server.ask(data);
+  next();
+});

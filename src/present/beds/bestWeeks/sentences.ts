@@ -1,0 +1,195 @@
+import { decimal, type Decimal } from '../../../core/number';
+import type { Cell } from '../../../model/cell';
+import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { capital } from '../../breakeven/answer';
+import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
+import { spoken } from '../../text/spokenNumber';
+import { space, type Format } from '../../text/numberFormat';
+import type { BestWeeksRequest } from './options';
+import { near, type BestWeeksResult, type BestPlace } from './search';
+import { whole } from '../../text/quantities';
+
+/** What the best weeks are, how flat they are, and how far to trust them. */
+export interface BestWeeksSentences {
+  readonly main: Phrase;
+  /** How flat the best is, and what is as good. */
+  readonly more: Phrase;
+  /** Blank unless a check fails at the best, or it lies at an edge of what was looked at. */
+  readonly caution: Phrase;
+  /** What was looked at. */
+  readonly scope: Phrase;
+}
+
+/** What the words speak of besides the numbers. */
+export interface BestWeeksContext {
+  readonly result: Cell;
+  /** The result as it is spoken of, as `the difference in Margin`. */
+  readonly subject: Phrase;
+  readonly names: CropNames;
+}
+
+/** Choices that are as good as the best and are spelled out. */
+const spelledOut = 2;
+
+class Words {
+  constructor(
+    private readonly ask: BestWeeksRequest,
+    private readonly speech: BestWeeksContext,
+    private readonly format: Format,
+  ) {}
+
+  time(value: Decimal): string {
+    return spoken(value, this.ask.time.cell.unit, this.format);
+  }
+
+  /** With the plants on a board where the entry that moves is something else. */
+  density(value: Decimal): string {
+    const own = this.ownDensity(value);
+    const holes = this.ask.perBoard(value.toNumber());
+    const isOwn = Math.abs(holes - value.toNumber()) <= 1e-9 * Math.abs(holes);
+    if (isOwn || !Number.isFinite(holes)) return own;
+    const { plant, board } = this.speech.names;
+    return `${own} (${whole(decimal(Number(holes.toPrecision(10))), this.format)}${space}${plant.many} per ${board.one})`;
+  }
+
+  ownDensity(value: Decimal): string {
+    return spoken(value, this.ask.density.cell.unit, this.format);
+  }
+
+  bareTime(value: Decimal): string {
+    return this.format.value(value, this.ask.time.cell.unit);
+  }
+
+  bareDensity(value: Decimal): string {
+    return this.format.value(value, this.ask.density.cell.unit);
+  }
+
+  result(value: Decimal): string {
+    return spoken(value, this.speech.result.unit, this.format);
+  }
+
+  boards(): string {
+    return boardsOf(this.speech.names, this.ask.stage - 1).many;
+  }
+}
+
+function mainOf({ ask }: BestWeeksResult, best: BestPlace, { subject }: BestWeeksContext, words: Words): Phrase {
+  const {
+    time,
+    density,
+    question: { base },
+    way,
+  } = ask;
+  const today = say`${words.time(time.base)} at ${words.density(density.base)}`;
+  if (best.time.eq(time.base) && best.density.eq(density.base)) {
+    const now = words.result(best.exact);
+    return say`Today’s ${today} on ${plainly(words.boards())} are the best of all looked at: ${subject} is ${now}.`;
+  }
+  const gain = best.exact.minus(base);
+  const than = plainly(gain.isNegative() ? 'less than' : 'more than');
+  const compared = base.isNaN() ? [] : say`, ${words.result(gain.abs())} ${than} with today’s ${today}`;
+  const what = say`${capital(subject)} is ${plainly(way)} with ${words.time(best.time)} on ${plainly(words.boards())}`;
+  return say`${what} at ${words.density(best.density)}: ${words.result(best.exact)}${compared}.`;
+}
+
+type Write = (value: Decimal) => string;
+
+function stretchOf([from, to]: readonly [Decimal, Decimal], bare: Write, full: Write): Phrase {
+  return from.eq(to) ? say`only at ${full(from)}` : say`between ${bare(from)} and ${full(to)}`;
+}
+
+function flatness({ flatTimes, flatDensities, time, density }: BestPlace, words: Words): Phrase {
+  const percent = plainly(`${near * 100}${space}%`);
+  const overTimes = stretchOf(
+    flatTimes,
+    (x) => words.bareTime(x),
+    (x) => words.time(x),
+  );
+  const overDensities = stretchOf(
+    flatDensities,
+    (x) => words.bareDensity(x),
+    (x) => words.ownDensity(x),
+  );
+  const [atDensity, withTime] = [words.density(density), words.time(time)];
+  return say`At ${atDensity} it stays within ${percent} of the best ${overTimes}; with ${withTime}, ${overDensities}.`;
+}
+
+function justAsGood({ ask }: BestWeeksResult, { ties }: BestPlace, words: Words): Phrase {
+  if (ties.length === 0) return [];
+  if (ties.length > spelledOut) return say`${String(ties.length)} other choices looked at are just as good.`;
+  const others = ties.map(({ i, j }) => `${words.time(ask.times[i]!)} at ${words.density(ask.densities[j]!)}`);
+  return say`Just as good: ${listed(others)}.`;
+}
+
+/** The edges at which a best lies: `the longest time`, `the fewest plants per board`. */
+function edgesOf(
+  { ask }: BestWeeksResult,
+  { i, j }: BestPlace,
+  { plant, board }: CropNames,
+): { readonly crowded: string[]; readonly other: string[] } {
+  const rises = ask.perBoard(ask.densities.at(-1)!.toNumber()) >= ask.perBoard(ask.densities[0]!.toNumber());
+  const [isFirst, isLast] = [j === 0, j === ask.densities.length - 1];
+  const [isWidest, isDensest] = rises ? [isFirst, isLast] : [isLast, isFirst];
+  const holes = `${plant.many} per ${board.one}`;
+  return {
+    crowded: [...(i === ask.times.length - 1 ? ['the longest time'] : []), ...(isDensest ? [`the most ${holes}`] : [])],
+    other: [...(i === 0 ? ['the shortest time'] : []), ...(isWidest ? [`the fewest ${holes}`] : [])],
+  };
+}
+
+function failingSentence({ failing }: BestPlace): Phrase {
+  if (failing.length === 0) return [];
+  return say`${plainly(failing.length === 1 ? 'A check fails there:' : 'Checks fail there:')} ${failing.join(' ')}`;
+}
+
+function edgeSentence(result: BestWeeksResult, best: BestPlace, names: CropNames): Phrase {
+  const { crowded, other } = edgesOf(result, best, names);
+  const all = [...crowded, ...other];
+  if (all.length === 0) return [];
+  const edge = say`That is ${plainly(all.join(' and '))} looked at: something further out may be better still.`;
+  if (crowded.length === 0) return edge;
+  return sentences(
+    edge,
+    plainly(
+      'Longer and closer always wins where nothing in a model makes a crowded day cost anything. ' +
+        'Look for the entry that does, and whether it is 0, before you trust this.',
+    ),
+  );
+}
+
+function scopeText({ ask }: BestWeeksResult, words: Words): Phrase {
+  const { times, densities, giving } = ask;
+  const over = say`Looked at: ${words.bareTime(times[0]!)} to ${words.time(times.at(-1)!)}, `;
+  const holes = say`${words.bareDensity(densities[0]!)} to ${words.ownDensity(densities.at(-1)!)}.`;
+  const held =
+    giving === undefined
+      ? plainly(' No other time moves with it.')
+      : say` ${giving.lever.cell.label} gives back each day, so that the total time stays.`;
+  return [...over, ...holes, ...held];
+}
+
+/** Puts the best weeks into words. */
+export function bestWeeksSentences(
+  result: BestWeeksResult,
+  speech: BestWeeksContext,
+  format: Format,
+): BestWeeksSentences {
+  const words = new Words(result.ask, speech, format);
+  const { best } = result;
+  const scope = scopeText(result, words);
+  if (best === undefined) {
+    const main = say`${capital(speech.subject)} cannot be computed at any time or density looked at.`;
+    return { main, more: [], caution: [], scope };
+  }
+  if (result.isFlat) {
+    const [value, boards] = [words.result(best.exact), plainly(words.boards())];
+    const main = say`${capital(speech.subject)} is ${value} whatever the time and density on ${boards}.`;
+    return { main, more: [], caution: [], scope };
+  }
+  return {
+    main: mainOf(result, best, speech, words),
+    more: sentences(flatness(best, words), justAsGood(result, best, words)),
+    caution: sentences(failingSentence(best), edgeSentence(result, best, speech.names)),
+    scope,
+  };
+}

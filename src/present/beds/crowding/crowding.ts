@@ -1,0 +1,106 @@
+import { exact } from '../../../core/exact';
+import { decimal, type Decimal } from '../../../core/number';
+import {
+  crowdedDays,
+  daysToSpread,
+  keptAfterCrowding,
+  lawThrough,
+  massAtDensity,
+  touchingSpread,
+  yieldAtDensity,
+  type Growth,
+  type Pattern,
+} from '../../../trade/canopy';
+import { isRunning, type Schedule, type Stage } from '../../../trade/schedule';
+
+/** What someone entered about the spread of plants; NaN for what is blank. */
+export interface SpreadEntered {
+  /** In one unit of length. */
+  readonly first: Decimal;
+  readonly last: Decimal;
+  /** Per cent a day at first. */
+  readonly rate: Decimal;
+  readonly pattern: Pattern;
+  /** Per cent lost for each crowded day. */
+  readonly loss: Decimal;
+}
+
+/** A stage that takes time, and how its plants stand to one another. */
+export interface StageCrowding {
+  /** Its place among all stages. */
+  readonly index: number;
+  /** The spread at which neighbours touch. */
+  readonly touching: Decimal;
+  /** The day in the stage on which they do, 0 for from the start; undefined: not while they stand there. */
+  readonly day: Decimal | undefined;
+  readonly crowded: Decimal;
+}
+
+export interface Crowding {
+  readonly stages: readonly StageCrowding[];
+  /** Share kept after all crowded days; NaN where no loss was entered. */
+  readonly kept: Decimal;
+}
+
+const zero = decimal(0);
+
+function share(percent: Decimal): Decimal {
+  return percent.dividedBy(100);
+}
+
+/** The days of a stage on which its plants touch, which have grown since the first stage began. */
+function stageCrowding(
+  { time, density }: Stage,
+  index: number,
+  before: Decimal,
+  growth: Growth<Decimal>,
+  area: Decimal,
+  pattern: Pattern,
+): StageCrowding {
+  const touching = touchingSpread(exact, area, density, pattern);
+  const age = daysToSpread(exact, growth, touching);
+  const day = age && exact.larger(zero, age.minus(before));
+  const isReached = day?.lt(time) === true;
+  return { index, touching, day: isReached ? day : undefined, crowded: crowdedDays(exact, time, day) };
+}
+
+/**
+ * When plants touch, stage by stage, and what that costs.
+ * @param area of one board, in the square of the unit of the spreads
+ * @returns undefined until first spread, last spread and rate make a growth
+ */
+export function crowdingOf({ stages }: Schedule, area: Decimal, entered: SpreadEntered): Crowding | undefined {
+  const growth = { first: entered.first, last: entered.last, ratePerDay: share(entered.rate) };
+  if (!(growth.first.gt(0) && growth.last.gt(growth.first) && growth.ratePerDay.gt(0) && area.gt(0))) return undefined;
+  const found: StageCrowding[] = [];
+  let before = zero;
+  stages.forEach((stage, index) => {
+    if (!isRunning(stage)) return;
+    found.push(stageCrowding(stage, index, before, growth, area, entered.pattern));
+    before = before.plus(stage.time);
+  });
+  const crowded = found.reduce((sum, stage) => sum.plus(stage.crowded), zero);
+  return { stages: found, kept: keptAfterCrowding(exact, crowded, share(entered.loss)) };
+}
+
+/** Two trials at densities of their own, as someone entered them; NaN for what is blank. */
+export interface TrialsEntered {
+  readonly densities: readonly [Decimal, Decimal];
+  readonly masses: readonly [Decimal, Decimal];
+}
+
+/** What the reciprocal yield law through two trials gives at a density. */
+export interface YieldFound {
+  readonly mass: Decimal;
+  readonly perBoard: Decimal;
+  /** Whether the trials bend as the law does: closer plants are lighter, and none is lighter than nothing. */
+  readonly fits: boolean;
+}
+
+/** @returns undefined until both trials are there */
+export function yieldOf({ densities, masses }: TrialsEntered, density: Decimal): YieldFound | undefined {
+  if (![...densities, ...masses].every((number) => number.gt(0)) || densities[0].eq(densities[1])) return undefined;
+  const law = lawThrough(exact, { density: densities[0], mass: masses[0] }, { density: densities[1], mass: masses[1] });
+  const mass = massAtDensity(exact, law, density);
+  return { mass, perBoard: yieldAtDensity(exact, law, density), fits: law.a.gte(0) && law.b.gt(0) };
+}

@@ -1,0 +1,34 @@
+import type { CropParts } from '../../model/cropParts';
+import { boardsOf, stageNames, type CropNames, type Noun } from '../../trade/stageNames';
+import { plainly, type Phrase } from '../text/phrase';
+import { plural } from '../text/spokenNumber';
+
+function noun(one: string): Noun {
+  const spaced = one.replaceAll('_', ' ');
+  return { one: spaced, many: plural(spaced) };
+}
+
+/** What a crop's things are called: plants and boards by the unit of a density, stages by the labels of their times. */
+export function namesOf(parts: CropParts, stages: number): CropNames {
+  const powers = [...(parts.get('stage 1 density')?.unit?.dimension ?? [])];
+  const over = powers.find(([, power]) => power === 1)?.[0] ?? 'plant';
+  const under = powers.find(([, power]) => power === -1)?.[0] ?? 'board';
+  const board = noun(under);
+  return { plant: noun(over), board, stages: stageNames(parts, stages, board) };
+}
+
+/** Joins words as a list: `a`, `a and b`, `a, b and c`. */
+function joined(words: readonly string[]): string {
+  const [last = '', ...before] = [...words].reverse();
+  return before.length === 0 ? last : `${before.reverse().join(', ')} and ${last}`;
+}
+
+/** The boards of some stages, by their numbers: `nursery boards`, `nursery and finishing boards`. */
+export function boardsIn(names: CropNames, numbers: readonly number[]): Phrase {
+  return plainly(`${joined(numbers.map((number) => names.stages[number - 1] ?? ''))} ${names.board.many}`);
+}
+
+/** The same where stages are met first: `nursery boards (stage 1) and wide boards (stage 2)`. */
+export function boardsFirstMet(names: CropNames, numbers: readonly number[]): Phrase {
+  return plainly(joined(numbers.map((number) => `${boardsOf(names, number - 1).many} (stage ${number})`)));
+}

@@ -1,0 +1,57 @@
+import type { ByWeeks, Split } from '../../../trade/byWeeks';
+import type { CropNames } from '../../../trade/stageNames';
+import { plainly, say, sentences, type Phrase } from '../../text/phrase';
+import type { Format } from '../../text/numberFormat';
+import { alignedNumber, counted, gain, none, shown, whole } from '../../text/quantities';
+import { boardsIn } from '../names';
+
+/** A way to share the boards, as a row. */
+export interface SplitRow {
+  readonly label: string;
+  readonly finished: string;
+  readonly gain: string;
+  /** By stage. */
+  readonly boards: readonly string[];
+}
+
+export function splitRows({ oneStage, seems, gives, keepsPace }: ByWeeks, format: Format): SplitRow[] {
+  const row = (label: string, split: Split): SplitRow => ({
+    label,
+    finished: whole(split.finishedPerWeek, format),
+    gain: gain(split.gain, format),
+    boards: split.boards.map((boards) => alignedNumber(boards, 1, format)),
+  });
+  return [
+    {
+      label: 'one stage, at the last density',
+      finished: whole(oneStage, format),
+      gain: '',
+      boards: seems.boards.map(() => none),
+    },
+    row('by weeks, as it seems', seems),
+    row('by weeks, as it is', gives),
+    row('keeping pace', keepsPace),
+  ];
+}
+
+function overstatedSentence({ seems, keepsPace, overstated }: ByWeeks, format: Format): Phrase {
+  if (!overstated.isFinite()) return say`Moving gains nothing here, however the places are shared.`;
+  const [claimed, real] = [gain(seems.gain, format), gain(keepsPace.gain, format)];
+  if (overstated.lt('1.05')) return say`Against one stage that is ${real}.`;
+  const times = shown(overstated, 1, format);
+  return say`Against one stage the shortcut claims ${claimed} where ${real} is to be had: ${times} times as much.`;
+}
+
+/** What is wrong with sharing boards by weeks, in the grower's own numbers. */
+export function byWeeksSentence(found: ByWeeks, names: CropNames, format: Format): Phrase {
+  const { seems, gives, keepsPace, bottleneck } = found;
+  const promised = counted(seems.finishedPerWeek, names.plant, format);
+  const boards = plainly(names.board.many);
+  const real = whole(gives.finishedPerWeek, format);
+  return sentences(
+    say`Shared by the weeks spent in each stage, the ${boards} seem to finish ${promised} a week.`,
+    say`But the ${boardsIn(names, bottleneck)} let only ${real} through.`,
+    say`Shared so that the stages keep pace, they finish ${whole(keepsPace.finishedPerWeek, format)}.`,
+    overstatedSentence(found, format),
+  );
+}

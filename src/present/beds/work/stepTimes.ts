@@ -1,0 +1,92 @@
+import { isCounted } from '../../../core/unit';
+import type { Cell } from '../../../model/cell';
+import type { Values } from '../../../model/values';
+import type { Task } from '../../../trade/calendarEvents';
+import { inBase } from '../../../trade/schedule';
+import type { WorkStep } from '../../../trade/labour';
+import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { decimal } from '../../../core/number';
+
+/** Where an entry's seconds count: `none`, a task, or `move 2` for moves into stage 2 only. */
+export type CountedAt = 'none' | Task | `move ${number}`;
+
+/** An entry that is a time for each plant or board. */
+export interface TimeEntry {
+  readonly cell: Cell;
+  readonly per: WorkStep['per'];
+}
+
+/** The words by which an entry is taken for a task until someone says otherwise. */
+const words: readonly (readonly [Task, RegExp])[] = [
+  ['wash', /\bwash/i],
+  ['harvest', /\b(?:harvest|cut|sell)/i],
+  ['move', /\b(?:mov|transplant|spac)/i],
+  ['sow', /\b(?:sow|set|pot|seed)/i],
+];
+
+/** Entries in clock time per plant, pot or the like, or per board. */
+export function timeEntries(cells: readonly Cell[], boards: Cell | undefined): TimeEntry[] {
+  const noun = [...(boards?.unit?.dimension ?? [])][0]?.[0] ?? 'board';
+  return cells.flatMap((cell): TimeEntry[] => {
+    const powers = cell.unit?.dimension;
+    const under = [...(powers ?? [])].find(([, power]) => power === -1)?.[0];
+    if (powers?.size !== 2 || powers.get('s') !== 1 || under === undefined || !isCounted(under)) return [];
+    return [{ cell, per: under === noun ? 'board' : 'plant' }];
+  });
+}
+
+function guess({ cell, per }: TimeEntry): Task | undefined {
+  const text = `${cell.name.replaceAll('_', ' ')} ${cell.label}`;
+  const found = words.find(([, pattern]) => pattern.test(text))?.[0];
+  return found === 'wash' && per === 'plant' ? undefined : found;
+}
+
+/** Where each entry counts by its words; with one time for each move, they stand in the order of the stages. */
+export function usualTimes(entries: readonly TimeEntry[], stages: number): CountedAt[] {
+  const tasks = entries.map(guess);
+  const moves = tasks.filter((task) => task === 'move').length;
+  let into = 1;
+  return tasks.map((task): CountedAt => {
+    if (task !== 'move' || moves < 2 || moves !== stages - 1) return task ?? 'none';
+    into += 1;
+    return `move ${into}`;
+  });
+}
+
+/** All that an entry can count at. */
+export function countedOptions(names: CropNames): readonly { readonly value: CountedAt; readonly label: string }[] {
+  const into = names.stages.slice(1).map((_name, i) => ({
+    value: `move ${i + 2}` as const,
+    label: `moving to ${boardsOf(names, i + 1).many}`,
+  }));
+  return [
+    { value: 'none', label: 'not counted' },
+    { value: 'sow', label: 'sowing' },
+    { value: 'move', label: 'every move' },
+    ...(into.length > 1 ? into : []),
+    { value: 'harvest', label: 'harvest' },
+    { value: 'wash', label: `washing ${names.board.many}` },
+  ];
+}
+
+/** The entry that is an allowance: a plain share by that name. */
+export function stepAllowance(cells: readonly Cell[]): Cell | undefined {
+  return cells.find(({ name, unit }) => name === 'allowance' && unit?.dimension.size === 0);
+}
+
+/** The steps of the work in seconds, allowance in them; an entry without a number counts nothing. */
+export function workSteps(
+  entries: readonly TimeEntry[],
+  at: readonly CountedAt[],
+  allowance: Cell | undefined,
+  values: Values,
+): WorkStep[] {
+  const share = inBase(allowance, values, decimal(0));
+  return entries.flatMap(({ cell, per }, i): WorkStep[] => {
+    const place = at[i] ?? 'none';
+    const seconds = inBase(cell, values, decimal(NaN)).times(share.plus(1)).toNumber();
+    if (place === 'none' || !Number.isFinite(seconds) || seconds < 0) return [];
+    const [task, stage] = place.split(' ') as [Task, string | undefined];
+    return [{ task, seconds, per, ...(stage !== undefined && { stage: Number(stage) - 1 }) }];
+  });
+}

@@ -1,0 +1,95 @@
+import type { Calendar } from '../../../trade/calendar';
+import { isoDate } from '../../../trade/civilDate';
+import type { WorkTask } from '../../../trade/workList';
+import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { plainly, say, sentences, type Phrase } from '../../text/phrase';
+import type { Format } from '../../text/numberFormat';
+import { counted, hours } from '../../text/quantities';
+import type { Dates } from '../../text/dates';
+
+const daysPerWeek = 7;
+
+/** The first week, counted from the calendar's first day, in which all stages are filled; else its last whole one. */
+export function steadyWeek({ start, days, batches }: Calendar): number {
+  const filled = batches[0]?.stays.at(-1)?.freed ?? 0;
+  const harvested = batches[0]?.harvested;
+  const last = Math.max(0, Math.floor(days / daysPerWeek) - 1);
+  const week = harvested === undefined ? last : Math.ceil(filled / daysPerWeek);
+  return start + Math.min(last, week) * daysPerWeek;
+}
+
+/** Whether a week from some day falls in a calendar. */
+export function isWithin({ start, days }: Calendar, day: number): boolean {
+  return day >= start && day + daysPerWeek <= start + days;
+}
+
+/** The tasks of one day. */
+export interface WorkDay {
+  readonly day: number;
+  readonly tasks: readonly WorkTask[];
+}
+
+/** A work list day by day; days without work are left out. */
+export function byDay(list: readonly WorkTask[]): WorkDay[] {
+  const days = new Map<number, WorkTask[]>();
+  for (const task of list) days.set(task.day, [...(days.get(task.day) ?? []), task]);
+  return [...days].map(([day, tasks]) => ({ day, tasks }));
+}
+
+/** What is to be done, without its counts: `Move from nursery to finishing boards`. */
+export function taskText({ task, from, to }: WorkTask, names: CropNames): string {
+  const emptied = boardsOf(names, from ?? 0).many;
+  const filled = boardsOf(names, to ?? 0).many;
+  switch (task) {
+    case 'wash':
+      return `Wash ${emptied}`;
+    case 'harvest':
+      return `Harvest off ${emptied}`;
+    case 'move':
+      return `Move from ${names.stages[from ?? 0] ?? ''} to ${filled}`;
+    case 'sow':
+      return `Sow on ${filled}`;
+  }
+}
+
+function sum(list: readonly WorkTask[], task: WorkTask['task'], what: 'plants' | 'boards'): number {
+  return list.filter((each) => each.task === task).reduce((total, each) => total + each[what], 0);
+}
+
+export function hoursIn(list: readonly WorkTask[]): number {
+  return list.reduce((total, each) => total + each.hours, 0);
+}
+
+/** A week's work in one sentence. */
+export function weekSentence(
+  list: readonly WorkTask[],
+  from: number,
+  counts: boolean,
+  names: CropNames,
+  format: Format,
+  dates: Dates,
+): Phrase {
+  const when = say`In the week from ${dates.long(from)}`;
+  if (list.length === 0) return say`${when} there is nothing to do.`;
+  const plants = (['sow', 'move', 'harvest'] as const).map(
+    (task) => [task, sum(list, task, 'plants'), names.plant] as const,
+  );
+  const work = [...plants, ['wash', sum(list, 'wash', 'boards'), names.board] as const];
+  const done = work
+    .filter(([, count]) => count > 0)
+    .map(([task, count, noun], i) => say`${plainly(`${i === 0 ? '' : ', '}${task} `)}${counted(count, noun, format)}`);
+  const takes = counts ? say`That takes ${hours(hoursIn(list), format)}.` : plainly('No times are counted.');
+  return sentences(say`${when}: ${done.flat()}.`, takes);
+}
+
+/** A name for a task that stays the same whenever the same plan of the same file is written again. */
+export function uidOf(task: WorkTask, file: string, plan: string): string {
+  const part = (stage: number | undefined): string => (stage === undefined ? '0' : String(stage + 1));
+  const key = [isoDate(task.day), task.task, part(task.from), part(task.to), plan, file];
+  return `${key.map(encodeURIComponent).join('.')}@raftmargin.invalid`;
+}
+
+/** A file's name for the week's work. */
+export function fileName(from: number, ending: 'csv' | 'ics'): string {
+  return `work-from-${isoDate(from)}.${ending}`;
+}

@@ -1,0 +1,96 @@
+import type { Calendar } from '../../../trade/calendar';
+import { civilDate } from '../../../trade/civilDate';
+
+/** Room of a drawing, in pixels. */
+export interface Room {
+  readonly width: number;
+  readonly height: number;
+  /** Around the plot. */
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** The boards in use in one stage, day by day, on top of the stages before it. */
+export interface Band {
+  /** Index of the stage. */
+  readonly stage: number;
+  /** An outline for an SVG path. */
+  readonly path: string;
+  /** Where its number can stand; undefined where it is too thin on the last day. */
+  readonly label: number | undefined;
+}
+
+/** A year from an empty bed as a drawing. */
+export interface YearBands {
+  readonly bands: readonly Band[];
+  /** Height at which the boards there are end. */
+  readonly limit: number;
+  /** Left and right ends of runs of over-full days. */
+  readonly over: readonly (readonly [from: number, to: number])[];
+  /** Where months begin, by their first day in the calendar. */
+  readonly months: readonly { readonly day: number; readonly x: number }[];
+  /** The most that the axis shows. */
+  readonly most: number;
+}
+
+/** Least height of a band that has its number beside it. */
+const labelHeight = 13;
+
+/** Runs of days that follow one another, each as its first day and the day after its last. */
+export function runsOf(days: readonly number[]): (readonly [number, number])[] {
+  const runs: [number, number][] = [];
+  for (const day of days) {
+    const last = runs.at(-1);
+    if (last?.[1] === day) last[1] = day + 1;
+    else runs.push([day, day + 1]);
+  }
+  return runs;
+}
+
+function rounded(value: number): number {
+  return Math.round(value * 10) / 10;
+}
+
+/** A stepped line over the days, from the left or from the right; days without a change take no point. */
+function steps(heights: readonly number[], x: (day: number) => number, back: boolean): string {
+  const points: string[] = [];
+  heights.forEach((height, day) => {
+    if (day > 0 && heights[day - 1] === height) return;
+    if (day > 0) points.push(`${rounded(x(day))},${heights[day - 1] ?? height}`);
+    points.push(`${rounded(x(day))},${height}`);
+  });
+  points.push(`${rounded(x(heights.length))},${heights.at(-1) ?? 0}`);
+  return (back ? points.reverse() : points).join(' L');
+}
+
+/** Lays a year out as stacked bands. */
+export function yearBands(year: Calendar, boards: number, room: Room): YearBands {
+  const { pictures, overFull, start } = year;
+  const inner = { width: room.width - room.left - room.right, height: room.height - room.top - room.bottom };
+  const most = pictures.reduce((highest, { inUse }) => Math.max(highest, inUse), boards) || 1;
+  const x = (day: number): number => room.left + (inner.width * day) / pictures.length;
+  const y = (count: number): number => rounded(room.top + inner.height * (1 - count / most));
+  let under = pictures.map(() => 0);
+  const count = pictures[0]?.boards.length ?? 0;
+  const bands = Array.from({ length: count }, (_, stage): Band => {
+    const above = pictures.map((picture, day) => (under[day] ?? 0) + (picture.boards[stage] ?? 0));
+    const [low, high] = [under.map(y), above.map(y)];
+    under = above;
+    const [bottom, top] = [low.at(-1) ?? 0, high.at(-1) ?? 0];
+    return {
+      stage,
+      path: `M${steps(high, x, false)} L${steps(low, x, true)} Z`,
+      label: bottom - top >= labelHeight ? (bottom + top) / 2 : undefined,
+    };
+  });
+  const firsts = pictures.flatMap((_, day) => (civilDate(start + day).day === 1 ? [day] : []));
+  return {
+    bands,
+    limit: y(boards),
+    over: runsOf(overFull).map(([from, to]) => [rounded(x(from)), rounded(x(to))] as const),
+    months: firsts.map((day) => ({ day: start + day, x: rounded(x(day)) })),
+    most,
+  };
+}

@@ -1,0 +1,182 @@
+import { decimal, type Decimal } from '../../core/number';
+import type { Cell } from '../../model/cell';
+import type { BreakevenPoints } from '../../study/breakeven';
+import { plainly, say, type Phrase } from '../text/phrase';
+import { spoken, spokenUnit } from '../text/spokenNumber';
+import { decimalsFor } from '../text/digits';
+import { space, type Format } from '../text/numberFormat';
+import { endText } from '../text/rangeEnds';
+import type { Claim } from './claim';
+import { nearestTurn, sideAt, sidesOf, turnsOf, type Side } from './sides';
+
+/** The input that moves. */
+export interface Moved {
+  readonly cell: Cell;
+  readonly today: Decimal;
+  /** Its own range; undefined where it is a decision. */
+  readonly range: { readonly low: Decimal; readonly high: Decimal } | undefined;
+}
+
+/** Turns that a sentence spells out. */
+const spelledOut = 2;
+
+/** A phrase as the start of a sentence; a name stays as it is written. */
+export function capital(phrase: Phrase): Phrase {
+  const [first, ...rest] = phrase;
+  if (first === undefined || first.strong) return phrase;
+  return [{ ...first, text: first.text.charAt(0).toUpperCase() + first.text.slice(1) }, ...rest];
+}
+
+/** A value without the hair's breadth by which a crossing may lie beside a short number. */
+function tidied(value: Decimal): Decimal {
+  return value.toSignificantDigits(10);
+}
+
+/** Writes values of the input; a second one that shares the unit comes with it. */
+class Values {
+  constructor(
+    private readonly cell: Cell,
+    private readonly format: Format,
+  ) {}
+
+  one(value: Decimal): string {
+    return spoken(tidied(value), this.cell.unit, this.format);
+  }
+
+  /** A change that leads to a value, with as many decimals as the value is shown with. */
+  asFineAs(value: Decimal, change: Decimal): string {
+    const coarse = this.format.fixed(change, decimalsFor(value, this.cell.unit));
+    const number = /[1-9]/.test(coarse) ? coarse : this.format.value(change, this.cell.unit);
+    return [number, spokenUnit(this.cell.unitText, number === '1')].filter(Boolean).join(space);
+  }
+
+  bare(value: Decimal): string {
+    return this.format.value(tidied(value), this.cell.unit);
+  }
+
+  between(a: Decimal, b: Decimal): Phrase {
+    return say`between ${this.bare(a)} and ${this.one(b)}`;
+  }
+}
+
+function withoutTurn({ range, holds }: BreakevenPoints, claim: Claim, { cell }: Moved, values: Values): Phrase {
+  const over = values.between(range.from, range.to);
+  if (holds === 'everywhere') return capital(say`${claim.above} at every ${cell.label} ${over}.`);
+  if (holds === 'nowhere') return capital(say`${claim.above} at no ${cell.label} ${over}.`);
+  return say`Nothing can be computed for any ${cell.label} ${over}.`;
+}
+
+function oneTurn(at: Decimal, first: Side, claim: Claim, values: Values): Phrase {
+  const [yes, no] = first.above ? ['Below', 'above'] : ['Above', 'below'];
+  return say`${plainly(yes)} ${values.one(at)}, ${claim.above}; ${plainly(no)}, ${claim.not}.`;
+}
+
+function twoTurns(a: Decimal, b: Decimal, first: Side, claim: Claim, values: Values): Phrase {
+  if (first.above)
+    return say`Below ${values.bare(a)} and above ${values.one(b)}, ${claim.above}; between, ${claim.not}.`;
+  return say`${capital(values.between(a, b))}, ${claim.above}; outside, ${claim.not}.`;
+}
+
+function manyTurns(found: BreakevenPoints, sides: readonly Side[], claim: Claim, moved: Moved, values: Values): Phrase {
+  const count = plainly(String(sides.length - 1));
+  const start = say`The answer changes side ${count} times ${values.between(found.range.from, found.range.to)}.`;
+  const here = sideAt(sides, moved.today);
+  if (here === undefined) return start;
+  const stretch = capital(values.between(here.from, here.to));
+  return say`${start} ${stretch}, around today, ${here.above ? claim.above : claim.below}.`;
+}
+
+/** Where a line is at or above its target, in words. */
+export function answer(
+  found: BreakevenPoints,
+  claim: Claim,
+  moved: Moved,
+  isAboveToday: boolean,
+  format: Format,
+): Phrase {
+  const values = new Values(moved.cell, format);
+  const turns = turnsOf(found);
+  const sides = sidesOf(found, { input: moved.today, above: isAboveToday });
+  const [a, b] = turns;
+  const [first] = sides;
+  if (first === undefined || a === undefined) {
+    const holds = found.holds ?? (found.crossings.length > 0 ? (isAboveToday ? 'everywhere' : 'nowhere') : null);
+    return withoutTurn({ ...found, holds }, claim, moved, values);
+  }
+  if (turns.length > spelledOut) return manyTurns(found, sides, claim, moved, values);
+  return b === undefined ? oneTurn(a.value, first, claim, values) : twoTurns(a.value, b.value, first, claim, values);
+}
+
+/** A change in per cent of what it starts from; blank where that is 0. */
+export function percentOf(change: Decimal, base: Decimal, format: Format): string {
+  if (base.isZero()) return '';
+  const percent = change.dividedBy(base.abs()).times(100);
+  return `${format.full(percent.toDecimalPlaces(percent.abs().gte(100) ? 0 : 1))}${space}%`;
+}
+
+/** How far today's value is from the nearest place where the line changes side, and whether that is in its range. */
+export function distance(found: BreakevenPoints, { cell, today, range }: Moved, format: Format): Phrase {
+  const turn = nearestTurn(found, today);
+  if (turn === undefined) return [];
+  const values = new Values(cell, format);
+  const change = turn.value.minus(today);
+  if (change.isZero()) return say`Today’s ${values.one(today)} stands right there.`;
+  const which = turnsOf(found).length > 1 ? say`the nearest, ${values.one(turn.value)}, is` : plainly('that is');
+  const way = plainly(change.gt(0) ? 'a rise' : 'a fall');
+  const far = values.asFineAs(turn.value, change.abs());
+  const percent = percentOf(change.abs(), today, format);
+  const share = percent === '' ? [] : say` (${percent})`;
+  return say`From today’s ${values.one(today)}, ${which} ${way} of ${far}${share}${ranged(turn.value, cell, range, format)}.`;
+}
+
+function ranged(value: Decimal, cell: Cell, range: Moved['range'], format: Format): Phrase {
+  if (range === undefined) return [];
+  const inside = value.gte(range.low) && value.lte(range.high);
+  const high = endText(range.high, cell, format);
+  const ends = say`${endText(range.low, cell, format)} to ${[high, spokenUnit(cell.unitText, false)].filter(Boolean).join(space)}`;
+  return say`, ${plainly(inside ? 'inside' : 'outside')} its range of ${ends}`;
+}
+
+/** What else a search found: breaks and touches. */
+export function besides(
+  { crossings, breaks }: BreakevenPoints,
+  { cell }: Moved,
+  target: string | Phrase,
+  format: Format,
+): Phrase {
+  const values = new Values(cell, format);
+  const touches = crossings.filter(({ direction }) => direction === 'touch').map(({ value }) => value);
+  const parts = [
+    ...breaks
+      .slice(0, spelledOut)
+      .map(
+        (value) => say`At ${values.one(value)} it changes side without meeting ${target}: there it cannot be computed.`,
+      ),
+    ...touches
+      .slice(0, spelledOut)
+      .map((value) => say`At ${values.one(value)} it comes just to ${target} and turns back.`),
+  ];
+  return parts.flatMap((part, i) => (i === 0 ? part : [...plainly(' '), ...part]));
+}
+
+/** Where a line of one plan meets its target, in short, beside the answer about both plans. */
+export function inShort(
+  found: BreakevenPoints,
+  plan: string,
+  result: Cell,
+  target: Decimal,
+  moved: Moved,
+  format: Format,
+): Phrase {
+  const values = new Values(moved.cell, format);
+  const at = target.isZero() ? plainly('0') : spoken(target, result.unit, format);
+  const turns = turnsOf(found);
+  const [first, ...rest] = turns;
+  if (first === undefined) {
+    const stays =
+      found.holds === 'nowhere' ? 'stays below' : found.holds === 'everywhere' ? 'stays at or above' : 'does not cross';
+    return say`in ${plan} it ${plainly(stays)} ${at}`;
+  }
+  const more = rest.length === 0 ? [] : plainly(` and ${decimal(rest.length).toString()} more`);
+  return say`in ${plan} it crosses ${at} at ${values.one(first.value)}${more}`;
+}

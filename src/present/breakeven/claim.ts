@@ -1,0 +1,60 @@
+import type { Decimal } from '../../core/number';
+import { isCurrency } from '../../core/unit';
+import type { Cell } from '../../model/cell';
+import { plainly, say, type Phrase } from '../text/phrase';
+import { spoken } from '../text/spokenNumber';
+import type { Format } from '../text/numberFormat';
+
+/** What is asked about a line: which result, against which target, of which plans. */
+export interface ClaimSubject {
+  readonly result: Cell;
+  readonly target: Decimal;
+  readonly plan: string;
+  /** The plan compared with; undefined: none. */
+  readonly against: string | undefined;
+}
+
+/** What is true where a line is at or above its target, and where it is below. */
+export interface Claim {
+  readonly above: Phrase;
+  readonly below: Phrase;
+  /** `below` in short, after `above` has been said. */
+  readonly not: Phrase;
+}
+
+/** Whether a result is money that someone earns, so that more of it pays. */
+function isGain({ label, name, unit }: Cell): boolean {
+  const money = [...(unit?.dimension.keys() ?? [])].some(isCurrency);
+  return (
+    money && /\b(?:margin|profit|gain|surplus|net income|contribution)\b/i.test(`${label} ${name.replaceAll('_', ' ')}`)
+  );
+}
+
+/** About one plan's own result. */
+export function ownClaim({ result, target, plan, against }: ClaimSubject, format: Format): Claim {
+  const what = against === undefined ? say`${result.label}` : say`${result.label} in ${plan}`;
+  if (target.isZero())
+    return { above: say`${what} is 0 or more`, below: say`${what} is below 0`, not: plainly('it is below 0') };
+  const at = spoken(target, result.unit, format);
+  return { above: say`${what} is at least ${at}`, below: say`${what} is less than ${at}`, not: plainly('it is less') };
+}
+
+/** About a plan's result less that of the plan compared with. */
+export function differenceClaim(subject: ClaimSubject & { readonly against: string }, format: Format): Claim {
+  const { result, target, plan, against } = subject;
+  if (!target.isZero()) {
+    const [what, at] = [say`the difference in ${result.label}`, spoken(target, result.unit, format)];
+    return {
+      above: say`${what} is at least ${at}`,
+      below: say`${what} is less than ${at}`,
+      not: plainly('it is less'),
+    };
+  }
+  if (isGain(result))
+    return { above: say`${plan} pays`, below: say`${plan} does not pay`, not: plainly('it does not') };
+  return {
+    above: say`${plan} has the higher ${result.label}`,
+    below: say`${against} has the higher ${result.label}`,
+    not: say`${against} has`,
+  };
+}

@@ -1,0 +1,70 @@
+import type { Lever } from '../../../model/view';
+import type { Point, InputInterval } from './sample';
+
+/** How much further than the range of an input reaches the drawing goes by itself. */
+const widening = 2;
+/** Room beyond a crossing, as a share of its distance from today's value. */
+const beyond = 0.5;
+
+/** The 1, 2 or 5 times a power of ten next above a number. */
+function roundStep(size: number): number {
+  const power = 10 ** Math.floor(Math.log10(size));
+  return [1, 2, 5, 10].map((n) => n * power).find((step) => step >= size * 0.999) ?? size;
+}
+
+/** A stretch widened to round numbers, within limits. */
+function rounded({ from, to }: InputInterval, limits: InputInterval): InputInterval {
+  const step = roundStep((to - from) / 12);
+  const outward = { from: Math.floor(from / step + 1e-9) * step, to: Math.ceil(to / step - 1e-9) * step };
+  return { from: Math.max(outward.from, limits.from), to: Math.min(outward.to, limits.to) };
+}
+
+/**
+ * The part of a searched range that is drawn unless someone asks for another: today's value, the input's own range and
+ * some room, the crossing nearest to today; to round numbers, so that it keeps still while numbers move a little.
+ */
+export function visiblePart(
+  { base, range }: Lever,
+  searched: InputInterval,
+  crossings: readonly number[],
+): InputInterval {
+  const today = base.toNumber();
+  const [low, high] = [range?.low.toNumber() ?? today * 0.75, range?.high.toNumber() ?? today * 1.25];
+  const [nearest] = [...crossings].sort((a, b) => Math.abs(a - today) - Math.abs(b - today));
+  const ends = [today - widening * (today - low), today + widening * (high - today), today, low, high];
+  if (nearest !== undefined) ends.push(nearest + beyond * (nearest - today));
+  const inside = ends.map((end) => Math.min(Math.max(end, searched.from), searched.to));
+  const [from, to] = [Math.min(...inside), Math.max(...inside)];
+  return to > from ? rounded({ from, to }, searched) : searched;
+}
+
+/** Heights beyond the middle eight tenths are drawn as far as this many times their spread. */
+const reach = 1;
+const room = 0.08;
+
+function quantile(sorted: readonly number[], share: number): number {
+  return sorted[Math.round(share * (sorted.length - 1))] ?? 0;
+}
+
+/**
+ * The heights that are drawn: all of the lines unless a few points stand far out, as beside a pole.
+ * @param always heights that must be in sight
+ */
+export function visibleHeights(
+  lines: readonly (readonly Point[])[],
+  always: readonly number[],
+): { min: number; max: number } {
+  const sorted = lines
+    .flat()
+    .map(({ y }) => y)
+    .filter((y) => !Number.isNaN(y))
+    .sort((a, b) => a - b);
+  const [low, high] = [quantile(sorted, 0.1), quantile(sorted, 0.9)];
+  const spread = high - low;
+  const lowest = Math.max(sorted[0] ?? 0, low - reach * spread);
+  const highest = Math.min(sorted.at(-1) ?? 0, high + reach * spread);
+  const ends = [lowest, highest, ...always];
+  const [min, max] = [Math.min(...ends), Math.max(...ends)];
+  const margin = max > min ? (max - min) * room : Math.abs(max) / 10 || 1;
+  return { min: min - margin, max: max + margin };
+}

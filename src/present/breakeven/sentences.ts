@@ -1,0 +1,104 @@
+import type { Searched } from './searched';
+import type { Decimal } from '../../core/number';
+import { plainly, say, sentences, type Phrase } from '../text/phrase';
+import { spoken } from '../text/spokenNumber';
+import type { Format } from '../text/numberFormat';
+import { answer, besides, capital, distance, inShort, type Moved } from './answer';
+import { differenceClaim, ownClaim, type ClaimSubject, type Claim } from './claim';
+import type { ResultLine, LineName, ResultLines } from '../results/resultLines';
+import type { QuickStudy, Targets } from './curve/quickStudy';
+import type { LineView } from './view';
+
+/** What a breakeven says: the answer, and what else is worth knowing. */
+export interface BreakevenSentences {
+  readonly main: Phrase;
+  readonly more: Phrase;
+}
+
+/** All that the words are made from. */
+export interface BreakevenContext {
+  readonly subject: ClaimSubject;
+  readonly moved: Moved;
+  readonly view: LineView;
+  readonly lines: ResultLines;
+  readonly targets: Targets;
+  readonly found: Searched;
+}
+
+/** What is claimed where the result, or the difference looked at, is at or above its target. */
+export function claimOf(
+  { subject, view, targets }: Pick<BreakevenContext, 'subject' | 'view' | 'targets'>,
+  format: Format,
+): Claim {
+  if (view === 'alone' || subject.against === undefined) return ownClaim(subject, format);
+  return differenceClaim({ ...subject, against: subject.against, target: targets.difference }, format);
+}
+
+/** What is looked at, as a sentence speaks of it. */
+export function subjectOf({
+  subject,
+  view,
+}: {
+  readonly subject: Pick<ClaimSubject, 'result'>;
+  readonly view: LineView;
+}): Phrase {
+  return view === 'alone' ? say`${subject.result.label}` : say`the difference in ${subject.result.label}`;
+}
+
+function todayIs(matter: BreakevenContext, now: Decimal, format: Format): Phrase {
+  return say`${capital(subjectOf(matter))} is ${spoken(now, matter.subject.result.unit, format)} today.`;
+}
+
+/** Where each plan by itself meets the target. */
+function eachPlan({ subject, moved, found, targets }: BreakevenContext, format: Format): Phrase {
+  const { plan, against } = found;
+  if (plan === undefined || against === undefined || subject.against === undefined) return [];
+  // That a cost or a number of plants stays above 0 is not worth saying.
+  if (targets.plan.isZero() && [plan, against].every(({ holds }) => holds === 'everywhere')) return [];
+  const [first, second] = [
+    inShort(against, subject.against, subject.result, targets.against, moved, format),
+    inShort(plan, subject.plan, subject.result, targets.plan, moved, format),
+  ];
+  return say`${subject.result.label} by itself: ${first}; ${second}.`;
+}
+
+/** Whether the leading line stands still as the input moves. */
+function standsStill({ points }: QuickStudy, line: ResultLine, leading: LineName): boolean {
+  const base = line.base.toNumber();
+  const sizes = [...(points.plan ?? []), ...(points.against ?? [])].map(({ y }) => Math.abs(y));
+  const noise = 1e-12 * sizes.reduce((most, size) => (size > most ? size : most), 0);
+  return !line.depends || (points[leading] ?? []).every(({ y }) => Math.abs(y - base) <= noise);
+}
+
+function still(matter: BreakevenContext, base: Decimal, format: Format): BreakevenSentences {
+  const { subject, moved, lines } = matter;
+  const reaches = lines.plan.depends || lines.against?.depends === true;
+  const verb = plainly(reaches ? 'does not move' : 'does not touch');
+  const stays = spoken(base, subject.result.unit, format);
+  const rest = reaches ? plainly('As things stand it stays at ') : plainly('It stays at ');
+  return {
+    main: say`${moved.cell.label} ${verb} ${subjectOf(matter)}.`,
+    more: say`${rest}${stays} whatever this entry is.`,
+  };
+}
+
+/** Puts a study into words. */
+export function breakevenSentences(matter: BreakevenContext, quick: QuickStudy, format: Format): BreakevenSentences {
+  const { view, lines, found, moved, targets, subject } = matter;
+  const leading = view === 'alone' ? 'plan' : 'difference';
+  const line = lines[leading];
+  const search = found[leading];
+  if (line === undefined || search === undefined) return { main: [], more: [] };
+  if (standsStill(quick, line, leading)) return still(matter, line.base, format);
+  const target = targets[leading];
+  const targetText = target.isZero() ? plainly('0') : spoken(target, subject.result.unit, format);
+  return {
+    main: answer(search, claimOf(matter, format), moved, line.base.gte(target), format),
+    more: sentences(
+      distance(search, moved, format),
+      besides(search, moved, targetText, format),
+      todayIs(matter, line.base, format),
+      view === 'both' ? eachPlan(matter, format) : [],
+    ),
+  };
+}

@@ -1,0 +1,85 @@
+import type { Decimal } from '../../core/number';
+import { spoken } from '../text/spokenNumber';
+import type { Format } from '../text/numberFormat';
+import { percentOf } from './answer';
+import type { LineName, ResultLines } from '../results/resultLines';
+import type { LineSelection, QuickStudy } from './curve/quickStudy';
+import type { BreakevenContext } from './sentences';
+
+/** A place where a line meets its target, or changes side without meeting it. */
+export interface TurnRow {
+  readonly value: string;
+  readonly what: string;
+  /** How far it is from today's value, with a sign. */
+  readonly change: string;
+}
+
+/** Significant digits of a crossing: as many as are exact where the result is continuous. */
+const digits = 12;
+
+const happens = {
+  up: 'rises to',
+  down: 'falls below',
+  touch: 'touches',
+  break: 'changes side without meeting',
+} as const;
+
+function whatOf(
+  { subject, view, targets }: BreakevenContext,
+  line: LineName,
+  kind: keyof typeof happens,
+  format: Format,
+): string {
+  const target = targets[line].isZero() ? '0' : spoken(targets[line], subject.result.unit, format);
+  if (line !== 'difference')
+    return `${line === 'plan' && view === 'alone' ? subject.result.label : (subject[line] ?? '')} ${happens[kind]} ${target}`;
+  const whose = `B − A ${happens[kind]} ${target}`;
+  return view === 'both' && kind !== 'break' ? `A and B meet: ${whose}` : whose;
+}
+
+function changeOf(value: Decimal, today: Decimal, matter: BreakevenContext, format: Format): string {
+  const change = value.minus(today);
+  const absolute = format.signed(change, matter.moved.cell.unit);
+  const percent = percentOf(change, today, format);
+  return percent === '' ? absolute : `${absolute} (${percent})`;
+}
+
+/** Where the lines turn, ascending. */
+export function turnRows(matter: BreakevenContext, { shown, leading }: LineSelection, format: Format): TurnRow[] {
+  const rows = [...new Set([leading, ...shown])].flatMap((line) => {
+    const found = matter.found[line];
+    return [
+      ...(found?.crossings ?? []).map(({ value, direction }) => ({ value, line, kind: direction })),
+      ...(found?.breaks ?? []).map((value) => ({ value, line, kind: 'break' as const })),
+    ];
+  });
+  return rows
+    .sort((a, b) => a.value.cmp(b.value))
+    .map(({ value, line, kind }) => ({
+      value: format.full(value.toSignificantDigits(digits)),
+      what: whatOf(matter, line, kind, format),
+      change: changeOf(value, matter.moved.today, matter, format),
+    }));
+}
+
+/** The lines at one value of the input. */
+export interface SampledRow {
+  readonly x: number;
+  /** In the order of the lines asked for; NaN where it cannot be computed. */
+  readonly ys: readonly number[];
+}
+
+const most = 41;
+
+/** The lines over the part that is drawn, at so many even places as a table is read with. */
+export function sampledRows(
+  { visible: { from, to } }: QuickStudy,
+  lines: ResultLines,
+  names: readonly LineName[],
+): SampledRow[] {
+  return Array.from({ length: most }, (_, k) => {
+    const x = Number((from + ((to - from) * k) / (most - 1)).toPrecision(6));
+    const ys = names.map((name) => lines[name]?.float(x) ?? NaN);
+    return { x, ys: ys.map((y) => (Number.isFinite(y) ? y : NaN)) };
+  });
+}

@@ -1,0 +1,51 @@
+import type { Cell } from '../../../model/cell';
+import type { Model, Plan } from '../../../model/model';
+import type { Question } from '../../../model/response';
+import { lever, uncertain, type Lever } from '../../../model/view';
+import { pictureRange } from '../../../study/grid';
+import type { SearchRange } from '../../../study/searchRange';
+import { usualQuestions } from '../usualQuestions';
+import { affectedBy } from '../../results/entryGroups';
+
+/** An input that moves, and where. */
+export interface Moving {
+  readonly lever: Lever;
+  readonly range: SearchRange;
+}
+
+/** How far an input with a range moves the result between its ends. */
+function swing(question: Question, moved: Lever): number {
+  if (moved.range === undefined) return 0;
+  const response = question.response([moved]);
+  const [low, high] = [moved.range.low, moved.range.high].map((end) => response.float([end.toNumber()]));
+  const far = Math.abs((high ?? NaN) - (low ?? NaN));
+  return Number.isFinite(far) ? far : 0;
+}
+
+/**
+ * The input that is usually looked at together with another: that of the next usual question that reaches the result;
+ * else the one with a range that moves the result most; else any other that reaches it.
+ */
+export function usualSecond(question: Question, first: Cell): Cell | undefined {
+  const { view } = question;
+  const plans = [view.plan, view.against];
+  const moves = (cell: Cell): boolean => affectedBy(plans, cell.id).has(view.result);
+  const isOther = (cell: Cell): boolean => cell.id !== first.id && moves(cell);
+  const subject = usualQuestions(view.model, view.plan, (cell) => Number(moves(cell)))
+    .map(({ input }) => input)
+    .filter(isOther);
+  if (subject[0] !== undefined) return subject[0];
+  const ranged = uncertain(view).filter(({ cell, inPlan }) => inPlan && isOther(cell));
+  const [most] = ranged.map((moved) => ({ moved, far: swing(question, moved) })).sort((a, b) => b.far - a.far);
+  return most?.moved.cell ?? inputsOf(view.model, view.plan).find(isOther);
+}
+
+function inputsOf(model: Model, plan: Plan): Cell[] {
+  return model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input');
+}
+
+/** An input of a question as it moves; undefined where it is none. */
+export function movingOf(question: Question, cell: Cell, range?: SearchRange): Moving | undefined {
+  const moved = lever(question.view, cell.id);
+  return moved && { lever: moved, range: range ?? pictureRange(moved) };
+}

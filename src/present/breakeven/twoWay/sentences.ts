@@ -1,0 +1,128 @@
+import { decimal, type Decimal } from '../../../core/number';
+import type { Cell } from '../../../model/cell';
+import { capital } from '../answer';
+import type { Claim } from '../claim';
+import { percent } from '../../text/quantities';
+import { plainly, say, sentences, textOf, type Phrase } from '../../text/phrase';
+import { spoken } from '../../text/spokenNumber';
+import type { Format } from '../../text/numberFormat';
+import type { PairSurfaces, SurfaceRow } from './surfaces';
+import type { Moving } from './pair';
+import type { LevelStretch } from './stretches';
+
+/** What a picture of two inputs says: the finding, and what else is worth knowing. */
+export interface TwoWaySentences {
+  readonly main: Phrase;
+  readonly more: Phrase;
+}
+
+/** What the words speak of besides the numbers. */
+export interface TwoWayContext {
+  readonly claim: Claim;
+  /** The result as it is spoken of, as `the difference in Margin`. */
+  readonly subject: Phrase;
+  readonly result: Cell;
+}
+
+/** A crossing without float64's last digits. */
+function tidied(value: number): Decimal {
+  return decimal(Number(value.toPrecision(10)));
+}
+
+function spokenAt({ lever: { cell } }: Moving, value: Decimal, format: Format): string {
+  return spoken(value, cell.unit, format);
+}
+
+/** `9 and 16 s per plant` */
+function ends(moving: Moving, format: Format): Phrase {
+  const {
+    lever: { cell },
+    range,
+  } = moving;
+  return say`${format.value(range.from, cell.unit)} and ${spokenAt(moving, range.to, format)}`;
+}
+
+/** Where along the first input a row is at or above the target, in words that follow what is true there. */
+function whereAbove(above: readonly LevelStretch[], across: Moving, format: Format): Phrase {
+  const { from, to } = { from: across.range.from.toNumber(), to: across.range.to.toNumber() };
+  const at = (value: number): string => spokenAt(across, tidied(value), format);
+  const bare = (value: number): string => format.value(tidied(value), across.lever.cell.unit);
+  const [first, second] = above;
+  if (first === undefined) return plainly('nowhere');
+  if (above.length > 2) return plainly(`in ${above.length} separate stretches`);
+  if (second !== undefined) {
+    const [start, end] = [whereAbove([first], across, format), whereAbove([second], across, format)];
+    return say`${start} and ${end}`;
+  }
+  if (first.from === from && first.to === to) return plainly('throughout');
+  if (first.from === from) return say`up to ${at(first.to)}`;
+  if (first.to === to) return say`from ${at(first.from)} up`;
+  return say`between ${bare(first.from)} and ${at(first.to)}`;
+}
+
+function rowText({ at, isToday }: SurfaceRow, { pair: { down } }: PairSurfaces, format: Format): Phrase {
+  const value = spokenAt(down, at, format);
+  return isToday ? say`at today’s ${value}` : say`at ${value}`;
+}
+
+/** How the answer about one input hangs on the other. */
+function interplay(surfaces: PairSurfaces, { claim }: TwoWayContext, format: Format): Phrase {
+  const {
+    rows,
+    pair: { across, down },
+  } = surfaces;
+  const wheres = rows.map(({ above }) => whereAbove(above, across, format));
+  const [X, Y] = [across.lever.cell.label, down.lever.cell.label];
+  if (new Set(wheres.map(textOf)).size === 1) {
+    const one = wheres[0] ?? [];
+    return say`${Y} hardly moves the answer: between ${ends(down, format)}, ${claim.above} ${one} as ${X} goes.`;
+  }
+  const listed = rows.flatMap((row, k) => {
+    const truth = truthOf(row, claim);
+    const isSaid = k > 0 && truth === truthOf(rows[k - 1] ?? row, claim);
+    const where = row.above.length === 0 ? plainly('throughout') : (wheres[k] ?? []);
+    const part = say`${rowText(row, surfaces, format)}, ${isSaid ? where : say`${truth} ${where}`}`;
+    return k === 0 ? part : [...plainly('; '), ...part];
+  });
+  const isDecided = rows.every(({ above }, k) => above.length === 0 || textOf(wheres[k] ?? []) === 'throughout');
+  return isDecided ? say`It is ${Y} that decides: ${listed}.` : say`How far ${X} may go depends on ${Y}: ${listed}.`;
+}
+
+/** What is true where a row's words say; below all along where it is above nowhere. */
+function truthOf({ above }: SurfaceRow, { above: yes, below: no }: Claim): Phrase {
+  return above.length === 0 ? no : yes;
+}
+
+function oneSided(surfaces: PairSurfaces, { claim }: TwoWayContext, format: Format): Phrase {
+  const { across, down } = surfaces.pair;
+  const truth = surfaces.side === 'all' ? claim.above : claim.below;
+  const over = say`${across.lever.cell.label} between ${ends(across, format)}, ${down.lever.cell.label} between ${ends(down, format)}`;
+  const anywhere = plainly(surfaces.unknown === 0 ? 'anywhere' : 'wherever it can be computed');
+  return say`${capital(truth)} ${anywhere} in this picture: ${over}.`;
+}
+
+function today({ pair }: PairSurfaces, { subject, result }: TwoWayContext, format: Format): Phrase {
+  const points = [pair.across, pair.down];
+  const [x, y] = points.map((moving) => spokenAt(moving, moving.lever.base, format));
+  const value = spoken(pair.question.base, result.unit, format);
+  const outside = points.filter(({ lever: { base }, range }) => base.lt(range.from) || base.gt(range.to));
+  const note = outside.length === 0 ? [] : plainly(' That point lies outside the picture.');
+  return say`Today, at ${x ?? ''} and ${y ?? ''}, ${subject} is ${value}.${note}`;
+}
+
+function unknown({ unknown: share }: PairSurfaces, format: Format): Phrase {
+  if (share === 0) return [];
+  return say`In ${percent(decimal(share.toFixed(4)), format)} of the picture it cannot be computed; that part is crossed out.`;
+}
+
+/** Puts a picture of two inputs into words. */
+export function twoWaySentences(surfaces: PairSurfaces, context: TwoWayContext, format: Format): TwoWaySentences {
+  const more = sentences(today(surfaces, context, format), unknown(surfaces, format));
+  if (surfaces.unknown === 1) {
+    return { main: say`${capital(context.subject)} cannot be computed anywhere in this picture.`, more: [] };
+  }
+  return {
+    main: surfaces.side === 'both' ? interplay(surfaces, context, format) : oneSided(surfaces, context, format),
+    more,
+  };
+}

@@ -1,0 +1,99 @@
+import type { Decimal } from '../../../core/number';
+import type { Question } from '../../../model/response';
+import { contour, type Path } from '../../../study/contour';
+import { evenSteps, gridRows, surfaceOf, type Grid, type Surface } from '../../../study/grid';
+import type { SearchRange } from '../../../study/searchRange';
+import { heatBands, type HeatBands } from '../../heat/bands';
+import type { Moving } from './pair';
+import { stretchesAbove, type LevelStretch } from './stretches';
+
+/** A result asked about as two inputs move, against a target. */
+export interface Pair {
+  readonly question: Question;
+  readonly across: Moving;
+  readonly down: Moving;
+  readonly target: Decimal;
+}
+
+/** At one number of the second input, where along the first the result is at or above the target. */
+export interface SurfaceRow {
+  readonly at: Decimal;
+  readonly isToday: boolean;
+  readonly above: readonly LevelStretch[];
+}
+
+/** What was found of a pair, in float64. */
+export interface PairSurfaces {
+  readonly pair: Pair;
+  readonly grid: Grid<number>;
+  readonly bands: HeatBands;
+  readonly paths: readonly Path[];
+  /** At the low end of the second input, at today's number where that lies inside, and at the high end. */
+  readonly rows: readonly SurfaceRow[];
+  /** The share of the places looked at where the result cannot be computed. */
+  readonly unknown: number;
+  /** Of the others, whether all or none are at or above the target. */
+  readonly side: 'all' | 'none' | 'both';
+}
+
+/** Nodes along each input of the first picture, and of the one that follows. */
+const sizes = [16, 60] as const;
+
+function isWithin({ from, to }: SearchRange, value: Decimal): boolean {
+  return value.gte(from) && value.lte(to);
+}
+
+/** Numbers of the second input that the words speak of. */
+function toldAt({ lever: { base }, range }: Moving): { at: Decimal; isToday: boolean }[] {
+  const ends = [range.from, range.to].map((at) => ({ at, isToday: at.eq(base) }));
+  const inside = isWithin(range, base) && !ends.some(({ isToday }) => isToday);
+  const all = inside ? [...ends, { at: base, isToday: true }] : ends;
+  return all.sort((a, b) => a.at.cmp(b.at));
+}
+
+function rowAt(surface: Surface, { across, target }: Pair, at: Decimal, isToday: boolean): SurfaceRow {
+  const range = { from: across.range.from.toNumber(), to: across.range.to.toNumber() };
+  const y = at.toNumber();
+  return { at, isToday, above: stretchesAbove((x) => surface.float(x, y), range, target.toNumber()) };
+}
+
+function lookAt(pair: Pair, grid: Grid<number>, rows: readonly SurfaceRow[]): PairSurfaces {
+  const level = pair.target.toNumber();
+  const values = grid.values.flat();
+  const known = values.filter((value) => !Number.isNaN(value));
+  const above = known.filter((value) => value >= level).length;
+  return {
+    pair,
+    grid,
+    bands: heatBands(known, level),
+    paths: contour(grid, level),
+    rows,
+    unknown: 1 - known.length / values.length,
+    side: above === 0 ? 'none' : above === known.length ? 'all' : 'both',
+  };
+}
+
+/** A number that is none where it cannot be computed or has no end. */
+function finite(value: number): number {
+  return Number.isFinite(value) ? value : NaN;
+}
+
+/** Looks at a pair, where there is one: coarsely, then finely, with a breath after each row. */
+export function* searchPair(pair: Pair | undefined): Generator<PairSurfaces | undefined, void> {
+  if (pair === undefined) return;
+  const surface = surfaceOf(pair.question, pair.across.lever, pair.down.lever);
+  const rows: SurfaceRow[] = [];
+  for (const { at, isToday } of toldAt(pair.down)) {
+    rows.push(rowAt(surface, pair, at, isToday));
+    yield undefined;
+  }
+  for (const size of sizes) {
+    const [across, down] = [pair.across, pair.down].map(({ range }) => evenSteps(range, size).map((x) => x.toNumber()));
+    const values: (readonly number[])[] = [];
+    for (const row of gridRows((x, y) => finite(surface.float(x, y)), across ?? [], down ?? [])) {
+      values.push(row);
+      yield undefined;
+    }
+    yield lookAt(pair, { across: across ?? [], down: down ?? [], values }, rows);
+  }
+}

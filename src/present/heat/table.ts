@@ -1,0 +1,116 @@
+import { numberToText, type Decimal } from '../../core/number';
+import type { TableEntry } from '../../files/exportTable';
+import type { Cell } from '../../model/cell';
+import type { Grid, Surface } from '../../study/grid';
+import { decimalsFor } from '../text/digits';
+import type { Format } from '../text/numberFormat';
+import { printedUnit } from '../text/printedUnit';
+
+/** A result over two inputs as a table shows it, the highest number of the second input on top, as in the picture. */
+export interface HeatTable {
+  readonly across: readonly Head[];
+  readonly rows: readonly { readonly head: Head; readonly cells: readonly TableCell[] }[];
+}
+
+/** A number of an input, and whether it is today's. */
+export interface Head {
+  readonly text: string;
+  readonly today: boolean;
+}
+
+export interface TableCell {
+  /** Undefined where it cannot be computed. */
+  readonly text: string | undefined;
+  /** Whether it is on the side that the picture hatches. */
+  readonly worse: boolean;
+}
+
+/** What an input's numbers are written with, and its number today. */
+export interface Along {
+  readonly cell: Cell;
+  readonly today: Decimal;
+}
+
+/** `Wage, EUR/h` */
+export function withUnit({ label, unitText }: Pick<Cell, 'label' | 'unitText'>): string {
+  const unit = printedUnit(unitText);
+  return unit === '' ? label : `${label}, ${unit}`;
+}
+
+/** The exact rows of a table, the highest number of the second input first. */
+export function* exactRows(
+  surface: Surface,
+  across: readonly Decimal[],
+  down: readonly Decimal[],
+): Generator<Grid<Decimal> | undefined, void> {
+  const values: Decimal[][] = [];
+  const falling = [...down].reverse();
+  for (const y of falling) {
+    const row: Decimal[] = [];
+    values.push(row);
+    for (const x of across) {
+      row.push(surface.exact(x, y));
+      yield undefined;
+    }
+    yield { across, down: falling.slice(0, values.length), values: values.map((each) => [...each]) };
+  }
+}
+
+function decimalsOf(values: readonly (readonly Decimal[])[], { unit }: Cell): number {
+  const sizes = values
+    .flat()
+    .filter((value) => value.isFinite())
+    .map((value) => value.abs());
+  const [first, ...rest] = sizes;
+  return first === undefined
+    ? 0
+    : decimalsFor(
+        rest.reduce((most, size) => (size.gt(most) ? size : most), first),
+        unit,
+      );
+}
+
+/** @param isWorse whether a result is on the side that the picture hatches */
+export function heatTable(
+  { across, down, values }: Grid<Decimal>,
+  along: { readonly across: Along; readonly down: Along },
+  result: Cell,
+  isWorse: (value: Decimal) => boolean,
+  format: Format,
+): HeatTable {
+  const decimals = decimalsOf(values, result);
+  const head = (value: Decimal, { today }: Along): Head => ({ text: format.full(value), today: value.eq(today) });
+  const cell = (value: Decimal): TableCell => ({
+    text: value.isFinite() ? format.fixed(value, decimals) : undefined,
+    worse: value.isFinite() && isWorse(value),
+  });
+  return {
+    across: across.map((x) => head(x, along.across)),
+    rows: down.map((y, j) => ({ head: head(y, along.down), cells: (values[j] ?? []).map(cell) })),
+  };
+}
+
+/** The same for other programs, with all digits; blank where it cannot be computed. */
+export function tableEntries(
+  { across, down, values }: Grid<Decimal>,
+  along: { readonly across: Along; readonly down: Along },
+  result: string,
+): TableEntry[][] {
+  const number = (value: Decimal): TableEntry => (value.isFinite() ? { number: numberToText(value) } : '');
+  const corner = `${result}: ${withUnit(along.down.cell)} down, ${withUnit(along.across.cell)} across`;
+  return [[corner, ...across.map(number)], ...down.map((y, j) => [number(y), ...(values[j] ?? []).map(number)])];
+}
+
+/** All that a table of a result over two inputs is made from. */
+export interface TableRequest {
+  readonly surface: Surface;
+  readonly across: Along & { readonly places: readonly Decimal[] };
+  readonly down: Along & { readonly places: readonly Decimal[] };
+  readonly result: Cell;
+  /** The result as a caption names it, with its unit. */
+  readonly caption: string;
+  readonly isWorse: (value: Decimal) => boolean;
+  /** What the worse side is, as `below 0`. */
+  readonly worseText: string;
+  readonly fileName: string;
+}

@@ -1,0 +1,77 @@
+import type { Cell } from '../../model/cell';
+import { namesAmong, namesById } from '../text/entryNames';
+import { plainly, say, type Phrase } from '../text/phrase';
+import type { Indices } from './reply';
+import { percentText } from './rounding';
+
+/** What one input has to do with the spread, as shares of it. */
+export interface Driver {
+  readonly cell: Cell;
+  /** Its label, told apart from that of any other entry. */
+  readonly name: string;
+  readonly first: number;
+  readonly firstError: number;
+  readonly total: number;
+  readonly totalError: number;
+}
+
+/** Shares of the spread below which an input is not worth a line of its own. */
+const slight = 0.01;
+/** Shares within so many standard errors of one another cannot be told apart. */
+const noise = 2;
+
+/** The largest share first, ties in file order. */
+export function driversOf(indices: Indices, cells: readonly Cell[]): Driver[] {
+  const nameOf = namesAmong(cells);
+  return indices.found
+    .flatMap(({ cell: id, ...index }) => {
+      const cell = cells[id];
+      return cell === undefined ? [] : [{ cell, name: nameOf(cell), ...index }];
+    })
+    .sort((a, b) => b.total - a.total || a.cell.id - b.cell.id);
+}
+
+/** How many drivers, from the first, are worth a line. */
+export function worthALine(drivers: readonly Driver[]): number {
+  return drivers.filter(({ total }) => total >= slight).length;
+}
+
+/** Which input drives the spread most, and whether inputs act together. */
+export function driversSentence(drivers: readonly Driver[]): Phrase {
+  const [first] = drivers;
+  if (first === undefined || first.total < slight) return say`No entry by itself drives the spread.`;
+  const alone = drivers.reduce((sum, one) => sum + Math.max(0, one.first), 0);
+  const lead = say`${first.name} drives the spread most: know it, and ${percentText(Math.max(0, first.first))} of the spread goes away.`;
+  if (1 - alone < 0.05) return lead;
+  return [...lead, ...plainly(` ${percentText(1 - alone)} comes from entries acting together.`)];
+}
+
+/** Names in a list of what is tied before it says how many more there are. */
+const mostTied = 3;
+
+/** What the file ties together, and what that means for shares of the spread; blank where nothing is tied. */
+export function tiedSentence({ tied }: Indices, cells: readonly Cell[], apart: boolean): Phrase {
+  if (tied.length === 0) return [];
+  const name = namesById(cells);
+  const shown = tied.slice(0, mostTied).map(([a, b]) => say`${name(a)} with ${name(b)}`);
+  const rest = tied.length - shown.length;
+  const all = [...shown, ...(rest > 0 ? [plainly(`${rest} more`)] : [])];
+  const pairs = all.flatMap((pair, i): Phrase =>
+    i === 0 ? pair : [...plainly(i === all.length - 1 ? ' and ' : ', '), ...pair],
+  );
+  return apart
+    ? say`The file ties ${pairs}; these shares treat them as apart.`
+    : say`The spread cannot be shared out among the entries: the file ties ${pairs}, so what one of two explains the other explains too.`;
+}
+
+/** The input of the longest bar, and whether it is the one that drives the spread. */
+export function againstBars(longest: Cell | undefined, drivers: readonly Driver[]): Phrase {
+  const [first] = drivers;
+  const its = drivers.find(({ cell }) => cell.id === longest?.id);
+  if (first === undefined || longest === undefined || its === undefined || first.total < slight) return [];
+  if (first === its) return say`The bars say the same: ${its.name} has the longest.`;
+  if (first.total - its.total <= noise * (first.totalError + its.totalError)) {
+    return say`${its.name} has the longest bar, and no share stands clear of its own.`;
+  }
+  return say`${its.name} has the longest bar, but ${first.name} drives the spread more: a bar shows the ends of a range alone, the spread also how often the numbers between come and what entries do together.`;
+}

@@ -1,0 +1,63 @@
+import type { Cell } from '../../model/cell';
+import { namesAmong } from '../text/entryNames';
+import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
+import type { Format } from '../text/numberFormat';
+import type { Details } from './reply';
+import { spokenInSteps, stepFor } from './rounding';
+
+/** What it is worth to know one input before choosing. */
+export interface KnownInputValue {
+  readonly cell: Cell;
+  readonly name: string;
+  readonly value: number;
+  readonly error: number;
+}
+
+/** A worth within so many standard errors of 0 may be none. */
+const noise = 2;
+
+/** The most worth knowing first, ties in file order. */
+export function knownInputValues({ knowingEach }: Details, cells: readonly Cell[]): KnownInputValue[] {
+  const nameOf = namesAmong(cells);
+  return knowingEach
+    .flatMap(({ cell: id, value, error }) => {
+      const cell = cells[id];
+      return cell === undefined ? [] : [{ cell, name: nameOf(cell), value, error }];
+    })
+    .sort((a, b) => b.value - a.value || a.cell.id - b.cell.id);
+}
+
+/** The inputs whose worth stands clear of what the number of draws leaves open. */
+export function clear(knowing: readonly KnownInputValue[]): KnownInputValue[] {
+  return knowing.filter(({ value, error }) => value > 0 && value > noise * error);
+}
+
+/** Two digits of a worth. */
+export function worthText(value: number, result: Cell, format: Format): string {
+  return spokenInSteps(value, stepFor(value * 10), result.unit, format);
+}
+
+/** What to measure first, in words. */
+export function worthSentence(
+  { knowingAll }: Details,
+  knowing: readonly KnownInputValue[],
+  result: Cell,
+  format: Format,
+): Phrase {
+  const [first, ...rest] = clear(knowing);
+  if (!(knowingAll.value > 0)) return say`Nothing is worth measuring for this choice: no draw would change it.`;
+  const all = worthText(knowingAll.value, result, format);
+  if (first === undefined) {
+    const none = plainly('No entry is worth measuring by itself, as far as this many draws can tell.');
+    return sentences(none, say`Knowing all of them would be worth ${all}.`);
+  }
+  const before = rest.length === 0 ? [] : say` before ${listed(rest.slice(0, 2).map(({ name }) => name))}`;
+  return sentences(
+    say`Find out ${first.name}${before}: knowing it before you choose is worth up to ${worthText(first.value, result, format)}.`,
+    [
+      ...plainly('Knowing everything would be worth '),
+      ...say`${all}`,
+      ...plainly('; a trial that costs more does not pay.'),
+    ],
+  );
+}

@@ -1,0 +1,58 @@
+import { decimal, halfAwayFromZero, type Decimal } from '../../core/number';
+import type { Unit } from '../../core/unit';
+import { spokenUnit } from '../text/spokenNumber';
+import { space, type Format } from '../text/numberFormat';
+
+/** A step of a power of ten. */
+export interface RoundingStep {
+  readonly exponent: number;
+}
+
+/** The step that numbers spread over a width are told in: about a hundredth of it, coarser than what chance moves. */
+export function stepFor(width: number): RoundingStep {
+  return { exponent: width > 0 ? Math.floor(Math.log10(width / 100)) : 0 };
+}
+
+export function finer({ exponent }: RoundingStep): RoundingStep {
+  return { exponent: exponent - 1 };
+}
+
+function rounded(value: number, { exponent }: RoundingStep): Decimal {
+  const step = decimal(`1e${exponent}`);
+  return decimal(value).dividedBy(step).toDecimalPlaces(0, halfAwayFromZero).times(step);
+}
+
+/** A number rounded to a step. */
+export function inSteps(value: number, step: RoundingStep, format: Format): string {
+  return format.fixed(rounded(value, step), Math.max(0, -step.exponent));
+}
+
+/** The same with its unit as a sentence says it. */
+export function spokenInSteps(value: number, step: RoundingStep, unit: Unit | undefined, format: Format): string {
+  const text = inSteps(value, step, format);
+  return [text, spokenUnit(unit?.text ?? '', text === '1')].filter(Boolean).join(space);
+}
+
+/** An error with one significant digit, or two where the first is 1. */
+export function errorText(error: number, format: Format): string {
+  if (!(error > 0)) return '0';
+  const power = Math.floor(Math.log10(error));
+  const digits = error / 10 ** power < 2 ? 1 : 0;
+  return inSteps(error, { exponent: power - digits }, format);
+}
+
+/** How many of 100 draws a share of them is. */
+export function ofHundred(share: number): string {
+  if (share <= 0) return 'no draw';
+  if (share >= 1) return 'every draw';
+  if (share < 0.005) return 'fewer than 1 of 100 draws';
+  if (share >= 0.995) return 'more than 99 of 100 draws';
+  return `${Math.round(share * 100)} of 100 draws`;
+}
+
+/** A share in per cent, no finer than half a per cent is worth telling. */
+export function percentText(share: number): string {
+  const percent = share * 100;
+  if (percent > 0 && percent < 0.5) return 'below 1 %';
+  return `${Math.round(percent) + 0} %`.replace('-', '\u2212');
+}

@@ -1,0 +1,100 @@
+import { decimal, type Decimal } from '../../core/number';
+import type { Question } from '../../model/response';
+import { uncertain, type Lever } from '../../model/view';
+import { medianOf } from '../../study/distribution';
+import { namesAmong } from '../text/entryNames';
+import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
+import { spoken } from '../text/spokenNumber';
+import { endText } from '../text/rangeEnds';
+import type { Format } from '../text/numberFormat';
+
+/** A median so near to today's number, as a share of the range, is not told apart from it. */
+const near = 0.01;
+/** Names in a list before it says how many more there are. */
+const mostNames = 3;
+
+type Ranged = Lever & { readonly range: NonNullable<Lever['range']> };
+
+/** The inputs that the draws draw. */
+function drawn(question: Question): Ranged[] {
+  return uncertain(question.view).flatMap((lever) =>
+    lever.range !== undefined && question.response([lever]).depends ? [{ ...lever, range: lever.range }] : [],
+  );
+}
+
+function isOutside({ base, range }: Ranged): boolean {
+  return base.lt(range.low) || base.gt(range.high);
+}
+
+/** Whether the shape of a range has its peak at today's number. */
+function hasPeakToday({ range }: Ranged): boolean {
+  return range.shape === 'triangular' || range.shape === 'pert';
+}
+
+/** The end of its range at which an input stands today, where its draws therefore lie to one side. */
+function endToday(lever: Ranged): 'low' | 'high' | undefined {
+  const { base, range } = lever;
+  if (!hasPeakToday(lever) || isOutside(lever)) return undefined;
+  const share = base.minus(range.low).dividedBy(range.high.minus(range.low));
+  if (share.lte(near)) return 'low';
+  return share.gte(1 - near) ? 'high' : undefined;
+}
+
+/** Whether a shape that takes no notice of today's number is spread round another one. */
+function isElsewhere(lever: Ranged): boolean {
+  const { base, range } = lever;
+  if (hasPeakToday(lever) || isOutside(lever)) return false;
+  const span = range.high.minus(range.low).toNumber();
+  return Math.abs(medianOf(range, base) - base.toNumber()) > near * span;
+}
+
+function outside(levers: readonly Ranged[], name: (lever: Lever) => string): Phrase {
+  if (levers.length === 0) return [];
+  const end =
+    levers.length === 1
+      ? plainly(' stands outside its range today, and the draws keep to the range: they are not about today’s number.')
+      : plainly(
+          ' stand outside their ranges today, and the draws keep to the ranges: they are not about today’s numbers.',
+        );
+  return [...listed(levers.map(name), mostNames), ...end];
+}
+
+function atAnEnd(levers: readonly Ranged[], name: (lever: Lever) => string): Phrase {
+  const [first] = levers;
+  if (first === undefined) return [];
+  const names = listed(levers.map(name), mostNames);
+  if (levers.length > 1) {
+    return [...names, ...plainly(' stand at an end of their ranges today: the draws lie to one side of them.')];
+  }
+  const [end, side] = endToday(first) === 'low' ? ['low', 'above'] : ['high', 'below'];
+  return [...names, ...plainly(` stands at the ${end} end of its range today: the draws lie ${side} it.`)];
+}
+
+function elsewhere(levers: readonly Ranged[], name: (lever: Lever) => string, format: Format): Phrase {
+  const [first, ...rest] = levers;
+  if (first === undefined) return [];
+  const { cell, base, range } = first;
+  const middle: Decimal = decimal(Number(medianOf(range, base).toPrecision(12)));
+  const lead = say`${name(first)} is drawn round ${spoken(middle, cell.unit, format)}, not round today’s ${endText(base, cell, format)}, for so its range is shaped`;
+  const others = listed(rest.map(name), mostNames);
+  if (rest.length === 0) return [...lead, ...plainly('.')];
+  return [
+    ...lead,
+    ...(rest.length === 1 ? say`; so is ${others}, round another.` : say`; so are ${others}, round others.`),
+  ];
+}
+
+/** Where the draws are not about today's numbers. */
+export function todaySentence(question: Question, format: Format): Phrase {
+  const levers = drawn(question);
+  const nameOf = namesAmong(question.view.model.cells);
+  const name = ({ cell }: Lever): string => nameOf(cell);
+  return sentences(
+    outside(levers.filter(isOutside), name),
+    atAnEnd(
+      levers.filter((lever) => endToday(lever) !== undefined),
+      name,
+    ),
+    elsewhere(levers.filter(isElsewhere), name, format),
+  );
+}

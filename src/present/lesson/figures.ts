@@ -1,0 +1,41 @@
+import type { Cell } from '../../model/cell';
+import type { Model } from '../../model/model';
+import type { Values } from '../../model/values';
+import type { Format } from '../text/numberFormat';
+import { truthWord } from '../text/truthWord';
+import { printedUnit } from '../text/printedUnit';
+
+/** An entry with its value in each plan. */
+export interface Figure {
+  readonly label: string;
+  readonly unit: string;
+  /** By plan. */
+  readonly values: readonly string[];
+}
+
+function valueIn(model: Model, values: readonly Values[], plan: number, cell: Cell, format: Format): string {
+  const content = model.plans[plan]?.contents[cell.id];
+  const number = values[plan]?.numbers[cell.id];
+  if (content?.kind === 'input') return format.written(content.text);
+  if (content?.kind !== 'calculated' || number === undefined || number.isNaN()) return 'no value';
+  return content.gives === 'truth' ? truthWord(cell, !number.isZero()) : format.value(number, cell.unit);
+}
+
+function figureOf(model: Model, values: readonly Values[], cell: Cell, format: Format): Figure {
+  const each = model.plans.map((_plan, plan) => valueIn(model, values, plan, cell, format));
+  return { label: cell.label, unit: printedUnit(cell.unitText), values: each };
+}
+
+function isGiven({ plans }: Model, { id }: Cell): boolean {
+  return plans.some(({ contents }) => contents[id]?.kind === 'input');
+}
+
+/** The numbers that a lesson is worked out with: entries that some plan gives a number. */
+export function givenFigures(model: Model, values: readonly Values[], format: Format): Figure[] {
+  return model.cells.filter((cell) => isGiven(model, cell)).map((cell) => figureOf(model, values, cell, format));
+}
+
+/** What comes of them. */
+export function resultFigures(model: Model, values: readonly Values[], format: Format): Figure[] {
+  return model.cells.filter((cell) => !isGiven(model, cell)).map((cell) => figureOf(model, values, cell, format));
+}

@@ -1,0 +1,11 @@
+import type { Decimal } from '../../core/number';
+import type { Content } from '../../model/model';
+import type { CellError } from '../../model/values';
+
+/** What a cell shows in one plan: its exact value or why it has none, and what fills it. */
+export interface ShownValue {
+  /** In the cell's own unit; true is 1, false 0; NaN beside an error. */
+  readonly number: Decimal;
+  readonly error: CellError | undefined;
+  readonly content: Content | undefined;
+}

@@ -1,0 +1,29 @@
+import type { Model } from '../../model/model';
+
+/** The screens, by the question that each answers. */
+export const screenQuestions = [
+  { key: 'numbers', label: 'Numbers' },
+  { key: 'beds', label: 'Beds' },
+  { key: 'what matters', label: 'What matters' },
+  { key: 'breakeven', label: 'Breakeven' },
+  { key: 'how sure', label: 'How sure' },
+  { key: 'timing', label: 'Timing' },
+  { key: 'the case', label: 'The case' },
+] as const;
+
+/** A question, or the page on how figures are worked out, which stands in its place. */
+export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method';
+
+/** What can be asked of a model: of its beds only where it has a crop schedule. */
+export function questionsFor({ cells }: Pick<Model, 'cells'>): ScreenQuestion[] {
+  const grows = cells.some(({ crop }) => crop === 'stage 1 time');
+  return screenQuestions.map(({ key }) => key).filter((key) => key !== 'beds' || grows);
+}
+
+/** What stands beside the numbers until someone chooses. */
+export const usualSide: ScreenQuestion = 'what matters';
+
+export function screenQuestionOf(text: string): ScreenQuestion {
+  if (text === 'method') return text;
+  return screenQuestions.find(({ key }) => key === text)?.key ?? 'numbers';
+}

@@ -1,0 +1,134 @@
+import type { Format } from '../text/numberFormat';
+import { fontOf, type ChartInk } from './ink';
+import type { DrawnLine, LinesPicture } from './linesPicture';
+import { level, ring, upright, written } from './marks';
+import type { Plot } from './plot';
+
+/** A line with what is written at its end. */
+export interface LabelledLine {
+  readonly label: string;
+  /** Ascending in x; NaN where there is a gap. */
+  readonly points: readonly { readonly x: number; readonly y: number }[];
+  /** Whether it is the one that the sentence speaks of. */
+  readonly leading: boolean;
+}
+
+/** Several lines over one axis, told apart by their dashes and by the labels at their right ends. */
+export interface LinesDrawing {
+  readonly lines: readonly LabelledLine[];
+  readonly across: { readonly min: number; readonly max: number; readonly title: string; readonly tickAfter: string };
+  readonly heights: { readonly min: number; readonly max: number };
+  /** An upright line where the input stands today. */
+  readonly today: { readonly x: number; readonly text: string };
+  /** Level lines: the result today, and 0 where it counts. */
+  readonly levels: readonly number[];
+  readonly rings: readonly { readonly x: number; readonly y: number }[];
+}
+
+/** How lines are dashed, by their place; as many as can be told apart. */
+export const dashes: readonly (readonly number[])[] = [[], [9, 5], [2, 3], [12, 4, 2, 4], [5, 3], [14, 3, 2, 3, 2, 3]];
+
+const top = 26;
+/** From the plot to the labels beside it; the leaders run through it. */
+const gap = 18;
+
+/** Heights apart from one another by at least so much, kept between a top and a bottom, in their order. */
+export function spacedOut(heights: readonly number[], apart: number, from: number, to: number): number[] {
+  const order = heights.map((_, i) => i).sort((i, j) => heights[i]! - heights[j]!);
+  const placed = [...heights];
+  let least = from;
+  for (const i of order) {
+    placed[i] = Math.max(placed[i]!, least);
+    least = placed[i] + apart;
+  }
+  let most = to;
+  for (const i of order.reverse()) {
+    placed[i] = Math.min(placed[i]!, most);
+    most = placed[i] - apart;
+  }
+  return placed;
+}
+
+/** A label cut to a width. */
+export function cut(label: string, width: number, measure: (text: string) => number): string {
+  if (measure(label) <= width) return label;
+  let length = label.length;
+  while (length > 1 && measure(`${label.slice(0, length).trimEnd()}…`) > width) length -= 1;
+  return `${label.slice(0, length).trimEnd()}…`;
+}
+
+function linesOf({ lines }: LinesDrawing, ink: ChartInk): DrawnLine[] {
+  return lines.map((line, i) => ({
+    points: line.points,
+    colour: ink.text,
+    width: line.leading ? 3 : 1.75,
+    dash: dashes[i % dashes.length]!,
+  }));
+}
+
+/** The labels beside the plot, each led to from the end of its line. */
+function endLabels(plot: Plot, { lines }: LinesDrawing, ink: ChartInk): void {
+  const { pen, top, bottom, right } = plot;
+  pen.font = fontOf(ink);
+  const ended = lines.flatMap((line) => {
+    const end = line.points.findLast(({ y }) => !Number.isNaN(y));
+    if (end === undefined) return [];
+    return [{ line, x: plot.x(end.x), y: Math.min(Math.max(plot.y(end.y), top), bottom) }];
+  });
+  const ys = spacedOut(
+    ended.map(({ y }) => y),
+    ink.size + 4,
+    top + 4,
+    bottom - 4,
+  );
+  ended.forEach(({ line, x, y }, i) => {
+    pen.beginPath();
+    pen.moveTo(x + 2, y);
+    if (x < right) pen.lineTo(right, y);
+    pen.lineTo(right + gap - 4, ys[i]!);
+    pen.strokeStyle = ink.hair;
+    pen.lineWidth = 1;
+    pen.stroke();
+    written(pen, line.label, { x: right + gap, y: ys[i]!, align: 'left', colour: ink.text, ground: ink.paper });
+  });
+}
+
+function today(plot: Plot, { today: { x, text } }: LinesDrawing, ink: ChartInk): void {
+  const at = plot.x(x);
+  if (at < plot.left - 1 || at > plot.right + 1) return;
+  upright(plot, x, { colour: ink.text, width: 1.25, dash: [] }, 4);
+  plot.pen.font = fontOf(ink);
+  const half = plot.pen.measureText(text).width / 2;
+  const middle = Math.min(Math.max(at, half), plot.width - half);
+  written(plot.pen, text, { x: middle, y: top - 14, align: 'center', colour: ink.text, ground: ink.paper });
+}
+
+/**
+ * The drawing of several lines.
+ * @param labelRoom the width that the widest label takes
+ */
+export function linesPicture(
+  drawing: LinesDrawing,
+  ink: ChartInk,
+  room: { readonly width: number; readonly height: number },
+  labelRoom: number,
+  format: Format,
+): LinesPicture {
+  const { min, max, title, tickAfter } = drawing.across;
+  return {
+    ...room,
+    ink,
+    padding: { left: 0, right: gap + labelRoom + 2, top, bottom: 0 },
+    x: { min, max, title, tick: (value, step) => format.tick(value, step) + tickAfter },
+    y: { ...drawing.heights, title: '', tick: format.tick },
+    lines: linesOf(drawing, ink),
+    under: (plot) => {
+      for (const height of drawing.levels) level(plot, height, { colour: ink.quiet, width: 1, dash: [2, 3] });
+      today(plot, drawing, ink);
+    },
+    over: (plot) => {
+      for (const at of drawing.rings) ring(plot, at, { colour: ink.text, width: 2, dash: [] }, ink.paper, 5);
+      endLabels(plot, drawing, ink);
+    },
+  };
+}

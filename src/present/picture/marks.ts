@@ -1,0 +1,87 @@
+import type { Fill, Pen } from './pen';
+import type { Plot } from './plot';
+
+/** How a line of a mark is drawn. */
+export interface Stroke {
+  readonly colour: string;
+  readonly width: number;
+  readonly dash: readonly number[];
+}
+
+function stroke(pen: Pen, { colour, width, dash }: Stroke): void {
+  pen.strokeStyle = colour;
+  pen.lineWidth = width;
+  pen.setLineDash([...dash]);
+  pen.stroke();
+  pen.setLineDash([]);
+}
+
+/** A line from the top of the plot to its bottom, `above` pixels longer at the top. */
+export function upright({ pen, top, bottom, x }: Plot, value: number, look: Stroke, above = 0): void {
+  const at = Math.round(x(value)) + 0.5;
+  pen.beginPath();
+  pen.moveTo(at, top - above);
+  pen.lineTo(at, bottom);
+  stroke(pen, look);
+}
+
+/** How a bar is drawn. */
+export interface BarStyle {
+  readonly fill: Fill;
+  readonly edge: string;
+  readonly thickness: number;
+}
+
+/** A lying bar between two values, around a height in pixels; nothing where it has no end. */
+export function bar({ pen, x }: Plot, from: number, to: number, middle: number, look: BarStyle): void {
+  const [start, end] = [Math.min(x(from), x(to)), Math.max(x(from), x(to))];
+  if (Number.isNaN(end - start)) return;
+  pen.fillStyle = look.fill;
+  pen.strokeStyle = look.edge;
+  pen.lineWidth = 1;
+  const [width, height] = [Math.max(0, end - start - 1), look.thickness - 1];
+  const box = [start + 0.5, middle - height / 2, width, height] as const;
+  pen.fillRect(...box);
+  pen.strokeRect(...box);
+}
+
+/** A line from the left of the plot to its right; none at a value that the plot does not reach. */
+export function level({ pen, left, right, top, bottom, y }: Plot, value: number, look: Stroke): void {
+  const at = Math.round(y(value)) + 0.5;
+  if (at < top || at > bottom + 1) return;
+  pen.beginPath();
+  pen.moveTo(left, at);
+  pen.lineTo(right, at);
+  stroke(pen, look);
+}
+
+/** A ring on the ground's colour; `fill` closes it. */
+export function ring(
+  { pen, x, y }: Plot,
+  at: { x: number; y: number },
+  look: Stroke,
+  ground: string,
+  radius: number,
+): void {
+  pen.beginPath();
+  pen.arc(x(at.x), y(at.y), radius, 0, 2 * Math.PI);
+  pen.fillStyle = ground;
+  pen.fill();
+  stroke(pen, look);
+}
+
+/** A text with a rim of the ground's colour, so that lines behind it do not cross its letters. */
+export function written(
+  pen: Pen,
+  text: string,
+  at: { x: number; y: number; align: Pen['textAlign']; colour: string; ground: string },
+): void {
+  pen.textAlign = at.align;
+  pen.textBaseline = 'middle';
+  pen.lineJoin = 'round';
+  pen.lineWidth = 4;
+  pen.strokeStyle = at.ground;
+  pen.strokeText(text, at.x, at.y);
+  pen.fillStyle = at.colour;
+  pen.fillText(text, at.x, at.y);
+}

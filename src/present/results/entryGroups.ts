@@ -1,0 +1,45 @@
+import type { Cell } from '../../model/cell';
+import { reach } from '../../model/graph';
+import type { Model, Plan } from '../../model/model';
+
+/** Entries under their heading, in file order. */
+export interface EntryGroup {
+  readonly heading: string;
+  readonly cells: readonly Cell[];
+}
+
+function grouped(cells: readonly Cell[]): EntryGroup[] {
+  const groups = new Map<string, Cell[]>();
+  for (const cell of cells) groups.set(cell.group, [...(groups.get(cell.group) ?? []), cell]);
+  return [...groups].map(([heading, members]) => ({ heading: heading === '' ? 'Other' : heading, cells: members }));
+}
+
+/** Whether an entry is calculated, and a number, in a plan. */
+function isResult(plan: Plan | undefined, id: number): boolean {
+  const content = plan?.contents[id];
+  return content?.kind === 'calculated' && content.gives === 'number';
+}
+
+/** What can be asked about: numbers that one of some plans calculates, headlines first. */
+export function resultGroups(model: Model, plans: readonly number[]): EntryGroup[] {
+  const all = model.cells.filter(({ id }) => plans.some((plan) => isResult(model.plans[plan], id)));
+  const headlines = all.filter(({ role }) => role === 'headline');
+  const others = grouped(all.filter(({ role }) => role !== 'headline'));
+  return headlines.length === 0 ? others : [{ heading: 'Headlines', cells: headlines }, ...others];
+}
+
+/** What can be moved: every input of a plan, decisions too. */
+export function inputGroups(model: Model, plan: Plan): EntryGroup[] {
+  return grouped(model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input'));
+}
+
+/** The entry of a name among some groups, else the first of all. */
+export function chosenEntry(groups: readonly EntryGroup[], name: string): Cell | undefined {
+  const all = groups.flatMap(({ cells }) => cells);
+  return all.find((cell) => cell.name === name) ?? all[0];
+}
+
+/** The entries that an input feeds in any of some plans. */
+export function affectedBy(plans: readonly (Plan | undefined)[], input: number): ReadonlySet<number> {
+  return new Set(plans.flatMap((plan) => [...reach([input], plan?.structure.feeds ?? [])]));
+}

@@ -1,0 +1,19 @@
+import type { Decimal } from '../../core/number';
+import type { Cell } from '../../model/cell';
+import type { Format } from './numberFormat';
+import { plainly, type Phrase } from './phrase';
+
+/** Digits of an end of a range that are shown as they were typed. */
+const typedDigits = 7;
+
+/** An end of a range, as it was typed unless that is long. */
+export function endText(value: Decimal, { unit }: Cell, format: Format): string {
+  return value.sd() <= typedDigits ? format.full(value) : format.value(value, unit);
+}
+
+/** `, outside its range of 8 to 12`; nothing where a number lies inside or the entry has none. */
+export function beyondRange(value: Decimal, cell: Cell, format: Format): Phrase {
+  if (cell.range === undefined || (value.gte(cell.range.low) && value.lte(cell.range.high))) return [];
+  const [low, high] = [endText(cell.range.low, cell, format), endText(cell.range.high, cell, format)];
+  return plainly(`, outside its range of ${low} to ${high}`);
+}

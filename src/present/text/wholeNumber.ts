@@ -1,0 +1,32 @@
+import type { Format } from './numberFormat';
+import { typedNumber } from './typedNumber';
+
+/** Limits of a whole number that is asked for. */
+export interface WholeLimits {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Up to what the engine takes. */
+export const drawLimits: WholeLimits = { least: 1, most: 10_000_000 };
+export const seedLimits: WholeLimits = { least: 0, most: Number.MAX_SAFE_INTEGER };
+
+/** A kept whole number, or a fallback where nothing usable was kept. */
+export function keptWhole(text: string, { least, most }: WholeLimits, fallback: number): number {
+  const number = Number(text);
+  return /^\d+$/.test(text) && number >= least && number <= most ? number : fallback;
+}
+
+/** A whole number as a person types it, or what is wrong with it. */
+export function typedWhole(
+  typed: string,
+  { least, most }: WholeLimits,
+  format: Format,
+): { readonly number: number } | { readonly fault: string } {
+  const read = typedNumber(typed, format);
+  if (!('text' in read)) return { fault: read.message };
+  const number = Number(read.text);
+  if (Number.isInteger(number) && number >= least && number <= most) return { number };
+  const [from, to] = [format.written(String(least)), format.written(String(most))];
+  return { fault: `no whole number from ${from} to ${to}: ${typed.trim()}. Enter one.` };
+}

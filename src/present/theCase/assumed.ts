@@ -1,0 +1,56 @@
+import type { Switch } from '../whatMatters/switching/switchingInput';
+import type { Cell } from '../../model/cell';
+import type { Content, Model } from '../../model/model';
+import { endText } from '../text/rangeEnds';
+import type { Format } from '../text/numberFormat';
+import { referenceOf } from '../numbers/remarks';
+import { turningInputs } from './closest';
+import { comparedIn, type ComparedEntry, type PlanPair } from './comparedEntries';
+
+/** A guess that the case rests on. */
+export interface Guess {
+  readonly cell: Cell;
+  readonly value: string;
+  /** Low and high; blank where the entry has no range. */
+  readonly range: string;
+  /** Where it comes from: its source, else its note. */
+  readonly from: string;
+}
+
+/** Guesses listed at most, and decisions. */
+const mostGuesses = 8;
+const mostDecisions = 12;
+
+/** What a plan sets by itself: a number, or one of the entries that stand ready for it. */
+function isSet(model: Model, content: Content | undefined): boolean {
+  return content?.kind === 'input' || referenceOf(model, content) !== undefined;
+}
+
+/** What the two plans set differently, in file order. */
+export function decisions(beside: PlanPair): ComparedEntry[] {
+  const { model, plans } = beside;
+  const [a, b] = plans.map((plan) => model.plans[plan]?.contents ?? []);
+  return model.cells
+    .filter(({ id }) => a?.[id]?.text !== b?.[id]?.text && isSet(model, a?.[id]) && isSet(model, b?.[id]))
+    .slice(0, mostDecisions)
+    .map((cell) => comparedIn(beside, cell));
+}
+
+function guessOf({ cell, base }: Switch, format: Format): Guess {
+  const range =
+    cell.range === undefined
+      ? ''
+      : [cell.range.low, cell.range.high].map((end) => endText(end, cell, format)).join(' to ');
+  return { cell, value: endText(base, cell, format), range, from: cell.source || cell.note || 'no source given' };
+}
+
+/**
+ * The guesses with a range that turn the answer soonest.
+ * @param found thinnest margin first
+ */
+export function guesses(found: readonly Switch[], model: Model, plan: number, format: Format): Guess[] {
+  return turningInputs(found, model, plan)
+    .filter(({ inRange }) => inRange !== undefined)
+    .slice(0, mostGuesses)
+    .map((each) => guessOf(each, format));
+}

@@ -1,0 +1,41 @@
+import type { Cell } from '../../model/cell';
+import type { Model } from '../../model/model';
+import type { Values } from '../../model/values';
+import type { Format } from '../text/numberFormat';
+import { truthWord } from '../text/truthWord';
+
+/** Two plans side by side. */
+export interface PlanPair {
+  readonly model: Model;
+  readonly values: readonly Values[];
+  /** Indices of the plan that is given up and of the one that is taken. */
+  readonly plans: readonly [number, number];
+  /** Names entries so that none is taken for another. */
+  readonly nameOf: (cell: Cell) => string;
+  readonly format: Format;
+}
+
+/** An entry's value in each of two plans. */
+export interface ComparedEntry {
+  readonly cell: Cell;
+  readonly name: string;
+  readonly values: readonly string[];
+}
+
+function shownIn({ model, values, format }: PlanPair, plan: number, cell: Cell): string {
+  const content = model.plans[plan]?.contents[cell.id];
+  const number = values[plan]?.numbers[cell.id];
+  if (content?.kind === 'input') return format.written(content.text);
+  if (content?.kind !== 'calculated' || number === undefined || number.isNaN()) return 'no value';
+  return content.gives === 'truth' ? truthWord(cell, !number.isZero()) : format.value(number, cell.unit);
+}
+
+/** Whether an entry comes to something else in one plan than in the other. */
+export function differs({ values, plans: [a, b] }: PlanPair, { id }: Cell): boolean {
+  const [one, other] = [values[a]?.numbers[id], values[b]?.numbers[id]];
+  return one !== undefined && other !== undefined && !one.eq(other) && !(one.isNaN() && other.isNaN());
+}
+
+export function comparedIn(beside: PlanPair, cell: Cell): ComparedEntry {
+  return { cell, name: beside.nameOf(cell), values: beside.plans.map((plan) => shownIn(beside, plan, cell)) };
+}

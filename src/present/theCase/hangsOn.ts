@@ -1,0 +1,91 @@
+import { decimal, type Decimal } from '../../core/number';
+import type { Cell } from '../../model/cell';
+import { plainly, say, sentences, type Phrase } from '../text/phrase';
+import { endText } from '../text/rangeEnds';
+import { spoken, spokenUnit } from '../text/spokenNumber';
+import { space, type Format } from '../text/numberFormat';
+import type { DrawsFound } from '../howSure/reply';
+import { inSteps, ofHundred, spokenInSteps, stepFor } from '../howSure/rounding';
+import { placeText } from '../whatMatters/switching/sentences';
+import { percentile } from '../howSure/sentences';
+import { printedUnit } from '../text/printedUnit';
+import type { CaseBudget } from './caseOf';
+import type { Closest, TurningInput } from './closest';
+
+const counts = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine', 'Ten'];
+
+function turn(netChange: Decimal): string {
+  if (netChange.isZero()) return 'The answer turns';
+  return netChange.gt(0) ? 'It stops paying' : 'It starts to pay';
+}
+
+function todayText({ cell, base }: TurningInput, format: Format): string {
+  const text = endText(base, cell, format);
+  return [text, spokenUnit(cell.unitText, text === '1')].filter(Boolean).join(space);
+}
+
+/** How many inputs turn the answer within what is held possible of each. */
+function insideText(inside: number): Phrase {
+  const count = counts[inside] ?? inside;
+  const words = inside < 2 ? 'entry by itself turns it within its' : 'entries, each by itself, turn it within their';
+  return plainly(`${count} ${words} own range.`);
+}
+
+/** Where the answer turns first as one input moves. */
+export function turningSentence(
+  { hinges, inside }: Closest,
+  { netChange }: CaseBudget,
+  nameOf: (cell: Cell) => string,
+  format: Format,
+): Phrase {
+  const [first] = hinges;
+  if (first === undefined) {
+    return say`No entry by itself can turn the answer, however wrong it is within the range looked at.`;
+  }
+  const way = first.value.gte(first.base) ? 'rises above' : 'falls below';
+  const at = spoken(first.value, first.cell.unit, format);
+  return sentences(
+    say`${plainly(turn(netChange))} when ${nameOf(first.cell)} ${plainly(way)} ${at}; today it is ${todayText(first, format)}.`,
+    inside === undefined ? [] : insideText(inside),
+  );
+}
+
+/** What an input's own range says of its turning point. */
+export function rangeText({ cell, inRange }: TurningInput, format: Format): string {
+  if (cell.range === undefined || inRange === undefined) return 'no range';
+  const [low, high] = [cell.range.low, cell.range.high].map((end) => endText(end, cell, format));
+  return `${inRange ? 'within' : 'outside'} ${low} to ${high}`;
+}
+
+/** The range and the unit below a label, where there is no room for columns of them. */
+export function besideLabel(hinge: TurningInput, format: Format): string {
+  const [range, unit] = [rangeText(hinge, format), printedUnit(hinge.cell.unitText)];
+  return hinge.inRange === undefined ? [unit, range].filter(Boolean).join(', ') : `${range} ${unit}`.trim();
+}
+
+/** Today's number and the one at which the answer turns, as columns show them. */
+export function turningTexts(hinge: TurningInput, format: Format): { today: string; turns: string; unit: string } {
+  const { cell, base, value } = hinge;
+  const [today, turns] = [endText(base, cell, format), placeText(hinge, format.value(value, cell.unit))];
+  return { today, turns, unit: printedUnit(cell.unitText) };
+}
+
+/** How sure it is, from draws of all ranges at once; blank where there are none. */
+export function oddsSentence(
+  { spread, failed, done, certain }: DrawsFound,
+  { unit }: CaseBudget,
+  format: Format,
+): Phrase {
+  if (certain) return say`No entry with a range touches it, so there is nothing to be unsure of.`;
+  if (spread === undefined) return [];
+  const { above, equal } = spread.main;
+  const [low, high] = [percentile(spread.main, 5), percentile(spread.main, 95)];
+  const ties = equal >= 0.005 ? say`, comes to the same in ${ofHundred(equal)}` : [];
+  const without =
+    failed === 0 ? [] : say`In ${ofHundred(failed / done)} it cannot be computed; this speaks of the rest.`;
+  const odds = say`Drawn from all ranges at once, it pays in ${ofHundred(above)}${ties}; `;
+  if (low === high) return sentences(say`${odds}the net change is ${spoken(decimal(low), unit, format)}.`, without);
+  const step = stepFor(high - low);
+  const ends = say`${inSteps(low, step, format)} and ${spokenInSteps(high, step, unit, format)}`;
+  return sentences(say`${odds}in ${'90 of 100'} the net change lies between ${ends}.`, without);
+}

@@ -1,0 +1,29 @@
+import { exportTable, type TableEntry } from '../../files/exportTable';
+import { numberToText } from '../../core/number';
+import type { CaseBudget } from './caseOf';
+import { headings } from './headings';
+
+/** The partial budget as a table for other programs, in exact numbers; without sums where a line has no value. */
+export function budgetTable(made: CaseBudget): string {
+  const unit = made.unit.text;
+  const isKnown = made.unknown.length === 0;
+  const rows = made.sections.flatMap(({ kind, lines, total }): TableEntry[][] => {
+    const name = headings[kind].heading.toLowerCase();
+    const each = lines.map(({ cell, value }): TableEntry[] => [
+      name,
+      cell.label,
+      { number: numberToText(value) },
+      unit,
+    ]);
+    return isKnown ? [...each, [name, 'sum', { number: numberToText(total) }, unit]] : each;
+  });
+  const net: TableEntry[][] = isKnown
+    ? [['net change', '', { number: numberToText(made.netChange) }, unit]]
+    : made.unknown.map(({ cell }) => ['no value', cell.label, '', unit]);
+  return exportTable([['kind', 'entry', 'amount', 'unit'], ...rows, ...net]);
+}
+
+/** What the file is called: the model's own file with a word more. */
+export function tableName(file: string): string {
+  return `${file.replace(/\.[^.]*$/, '') || 'model'}-case.csv`;
+}

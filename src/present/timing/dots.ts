@@ -1,0 +1,41 @@
+import type { StepFound } from './study';
+import { ownSeconds } from './study';
+import { halfShare } from './sentences';
+
+/** A batch as a dot: how far its seconds lie from its step's mean, and how large it is. */
+export interface Dot {
+  /** Per cent of the mean, 0 for just as long. */
+  readonly off: number;
+  /** The batch's plants as a share of the largest batch's of its step. */
+  readonly size: number;
+}
+
+/** A step as a row of the picture. */
+export interface DotRow {
+  readonly step: string;
+  readonly dots: readonly Dot[];
+  /** Half of the interval in per cent of the mean; undefined where there is none. */
+  readonly half: number | undefined;
+}
+
+/** The steps that have a time, their batches in per cent of it, so that steps of any length can be compared. */
+export function dotRows(study: readonly StepFound[]): DotRow[] {
+  return study.flatMap(({ step, batches, time }) => {
+    if (time === undefined) return [];
+    const most = Math.max(...batches.map(({ plants }) => plants.toNumber()));
+    const dots = batches.map((batch) => ({
+      off: ownSeconds(batch).dividedBy(time.secondsPerPlant).minus(1).times(100).toNumber(),
+      size: batch.plants.toNumber() / most,
+    }));
+    return [{ step, dots, half: time.spread && halfShare(time, time.spread).times(100).toNumber() }];
+  });
+}
+
+const roomiest = 150;
+
+/** How far the picture reaches to both sides: over every dot, and over the intervals unless they are very wide. */
+export function reachOf(rows: readonly DotRow[], within: number): number {
+  const dots = Math.max(0, ...rows.flatMap((row) => row.dots.map(({ off }) => Math.abs(off))));
+  const halves = rows.map(({ half }) => half ?? 0).filter((half) => half <= Math.max(2 * dots, 2 * within));
+  return Math.min(Math.max(dots, within, ...halves) * 1.08, Math.max(roomiest, dots * 1.08));
+}

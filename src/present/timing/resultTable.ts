@@ -1,0 +1,92 @@
+import { numberToText, type Decimal } from '../../core/number';
+import type { TableEntry } from '../../files/exportTable';
+import type { TimeSpread } from '../../trade/timeStudy';
+import type { Format } from '../text/numberFormat';
+import type { StepFound } from './study';
+import type { TimingTerms } from './terms';
+import { agrees, perCent, secondsText, stepName } from './sentences';
+
+/** A line of the result table as it is read; blank where there is nothing to say. */
+export interface ResultRow {
+  readonly step: string;
+  readonly name: string;
+  readonly batches: string;
+  readonly leftOut: number;
+  readonly plants: string;
+  readonly seconds: string;
+  readonly from: string;
+  readonly to: string;
+  readonly standard: string;
+  readonly needed: string;
+  readonly lost: string;
+}
+
+/** How far the batches lie apart; undefined where they cannot tell: there is one, or all agree. */
+function spreadOf({ time }: StepFound): TimeSpread | undefined {
+  return time?.spread === undefined || agrees(time.spread) ? undefined : time.spread;
+}
+
+export function resultRow(found: StepFound, { hasStandardTime }: TimingTerms, format: Format): ResultRow {
+  const { step, rows, batches, time, lostShare } = found;
+  const seconds = (value: Decimal | undefined): string =>
+    time === undefined || value === undefined ? '' : secondsText(value, time, format);
+  const spread = spreadOf(found);
+  return {
+    step,
+    name: stepName(step),
+    batches: format.written(String(batches.length)),
+    leftOut: rows.length - batches.length,
+    plants: time === undefined ? '' : format.full(time.plants),
+    seconds: seconds(time?.secondsPerPlant),
+    from: seconds(spread?.interval[0]),
+    to: seconds(spread?.interval[1]),
+    standard: hasStandardTime ? seconds(time?.standardTime) : '',
+    needed: spread === undefined ? '' : format.full(spread.batchesNeeded),
+    lost: lostShare === undefined ? '' : perCent(lostShare, format),
+  };
+}
+
+const heads = [
+  'step',
+  'batches',
+  'left out',
+  'plants',
+  'seconds per plant',
+  'from',
+  'to',
+  'confidence %',
+  'standard time',
+  'allowance %',
+  'allowance of',
+  'batches needed',
+  'within %',
+  'lost share',
+];
+
+/** The result table for other programs: all digits, and the terms in each row. */
+export function exportedResults(study: readonly StepFound[], timing: TimingTerms): TableEntry[][] {
+  const { terms, confidence, hasStandardTime } = timing;
+  const number = (value: Decimal | undefined): TableEntry =>
+    value === undefined ? '' : { number: numberToText(value) };
+  const rows = study.map((found): TableEntry[] => {
+    const { step, rows: all, batches, time, lostShare } = found;
+    const spread = spreadOf(found);
+    return [
+      step,
+      { number: String(batches.length) },
+      { number: String(all.length - batches.length) },
+      number(time?.plants),
+      number(time?.secondsPerPlant),
+      number(spread?.interval[0]),
+      number(spread?.interval[1]),
+      number(confidence),
+      number(hasStandardTime ? time?.standardTime : undefined),
+      number(terms.allowance),
+      terms.allowanceOf,
+      number(spread?.batchesNeeded),
+      number(terms.within),
+      number(lostShare),
+    ];
+  });
+  return [heads, ...rows];
+}

@@ -1,0 +1,175 @@
+import { decimal, halfAwayFromZero, type Decimal } from '../../core/number';
+import type { TimeSpread, StepTime } from '../../trade/timeStudy';
+import { plainly, say, sentences, type Phrase } from '../text/phrase';
+import { space, type Format } from '../text/numberFormat';
+import { secondsDecimals } from './secondsDigits';
+import type { StepFound } from './study';
+import { allowanceFactor, type TimingTerms } from './terms';
+
+/** Up to so many batches the interval is told with a warning. */
+const few = 3;
+/** An interval that reaches so far from its middle, as a share of it, says little. */
+const wide = decimal('0.5');
+/** More batches than anyone would time. */
+const countless = 1000;
+
+/** What a step is called; a blank one too. */
+export function stepName(step: string): string {
+  return step === '' ? 'no step named' : step;
+}
+
+function atStart(step: string): string {
+  return step.charAt(0).toUpperCase() + step.slice(1);
+}
+
+/** `1 batch`, `8 batches`. */
+export function batchCount(count: number | Decimal, format: Format): string {
+  const number = format.written(count.toString());
+  return `${number}${space}${number === '1' ? 'batch' : 'batches'}`;
+}
+
+/** A step's seconds with the digits that its spread deserves. */
+export function secondsText(value: Decimal, time: StepTime, format: Format): string {
+  return format.fixed(value, secondsDecimals(time));
+}
+
+/** `12.9 s, 12.1 to 13.7`: a step's time and where its mean may lie. */
+export function intervalText(time: StepTime, format: Format): string {
+  const mean = `${secondsText(time.secondsPerPlant, time, format)}${space}s`;
+  if (time.spread === undefined) return `${mean}, one batch`;
+  if (agrees(time.spread)) return `${mean}, batches agree`;
+  const [from, to] = time.spread.interval.map((end) => secondsText(end, time, format));
+  return `${mean}, ${from} to ${to}`;
+}
+
+/** A share in per cent with two significant digits. */
+export function perCent(share: Decimal, format: Format): string {
+  return `${format.full(share.times(100).toSignificantDigits(2, halfAwayFromZero))}${space}%`;
+}
+
+function percentText(number: Decimal, format: Format): string {
+  return `${format.full(number)}${space}%`;
+}
+
+/** Half of the interval as a share of the mean. */
+export function halfShare({ secondsPerPlant }: StepTime, { interval }: TimeSpread): Decimal {
+  return interval[1].minus(secondsPerPlant).dividedBy(secondsPerPlant);
+}
+
+/** Whether the batches agree to the last digit, so that nothing can be said of what more would show. */
+export function agrees({ standardError }: TimeSpread): boolean {
+  return standardError.isZero();
+}
+
+function saysLittle(time: StepTime, spread: TimeSpread): boolean {
+  return time.batches <= few || halfShare(time, spread).gt(wide);
+}
+
+function alone(step: string, took: string): Phrase {
+  return sentences(
+    say`${atStart(step)} took ${took} in one batch.`,
+    plainly('One batch says nothing of how far the next may lie off: time at least two more.'),
+  );
+}
+
+function alike(step: string, took: string, count: number): Phrase {
+  const all = count === 2 ? 'both batches' : `all ${count} batches`;
+  return sentences(
+    say`${atStart(step)} took exactly ${took} in ${all}.`,
+    plainly('Batches hardly ever agree to the last digit: see that each was timed by itself.'),
+    plainly('How many more it takes cannot be said.'),
+  );
+}
+
+function wantedText(time: StepTime, spread: TimeSpread, timing: TimingTerms, format: Format): Phrase {
+  const goal = percentText(timing.terms.within, format);
+  const more = spread.batchesNeeded.minus(time.batches);
+  if (more.gt(countless)) return say`to be within ${goal} would take more batches than anyone will time`;
+  if (more.gt(0))
+    return say`time ${batchCount(more, format).replace(space, `${space}more${space}`)} to be within ${goal}`;
+  const isWithin = halfShare(time, spread).times(100).lte(timing.terms.within);
+  if (isWithin) return say`that is within ${goal}, no more batches are needed`;
+  return say`by their spread ${batchCount(spread.batchesNeeded, format)} were enough for ${goal}, so these about do`;
+}
+
+function uncertain(
+  step: string,
+  took: string,
+  time: StepTime,
+  spread: TimeSpread,
+  timing: TimingTerms,
+  format: Format,
+): Phrase {
+  const [from, to] = spread.interval;
+  const ends = [secondsText(from, time, format), secondsText(to, time, format)] as const;
+  const confidence = percentText(timing.confidence, format);
+  const little = plainly(time.batches <= few ? 'So few batches say little' : 'Batches so far apart say little');
+  const sentence = say`${atStart(step)} took ${took} in ${batchCount(time.batches, format)}`;
+  return sentences(
+    say`${sentence}, with an interval from ${ends[0]} to ${ends[1]} at ${confidence} confidence.`,
+    from.lte(0) ? plainly('It reaches down to nothing or below, which no time can be.') : [],
+    say`${little}: ${wantedText(time, spread, timing, format)}, as far as these can tell.`,
+  );
+}
+
+function settled(
+  step: string,
+  took: string,
+  time: StepTime,
+  spread: TimeSpread,
+  timing: TimingTerms,
+  format: Format,
+): Phrase {
+  const [from, to] = spread.interval.map((end) => secondsText(end, time, format));
+  const confidence = percentText(timing.confidence, format);
+  const sentence = say`${atStart(step)} takes ${took}, between ${from!} and ${to!} at ${confidence} confidence`;
+  return say`${sentence}: ${wantedText(time, spread, timing, format)}.`;
+}
+
+/**
+ * What the batches of a step say.
+ * @param noun what was counted, such as `plant`
+ */
+export function stepSentence(
+  { step, rows, time }: StepFound,
+  noun: string,
+  timing: TimingTerms,
+  format: Format,
+): Phrase {
+  if (step === '') return say`${batchCount(rows.length, format)} without a step: name it below, then it counts.`;
+  if (time === undefined) return say`No batch of ${step} can be counted yet: fill it in or mend it below.`;
+  const took = `${secondsText(time.secondsPerPlant, time, format)}${space}s a${space}${noun}`;
+  const { spread } = time;
+  if (spread === undefined) return alone(step, took);
+  if (agrees(spread)) return alike(step, took, time.batches);
+  const tell = saysLittle(time, spread) ? uncertain : settled;
+  return tell(step, took, time, spread, timing, format);
+}
+
+/** What else is to be known of a step: the standard time, what is left out, what was lost. */
+export function moreSentence(found: StepFound, timing: TimingTerms, format: Format): Phrase {
+  const { time, rows, batches, lostShare } = found;
+  const left = rows.length - batches.length;
+  const isLeft = plainly(left === 1 ? ' is' : ' are');
+  const leftOut = left === 0 ? [] : say`${batchCount(left, format)}${isLeft} left out until filled in or mended.`;
+  if (time === undefined) return [];
+  const { terms, hasStandardTime } = timing;
+  const { sign, by } = allowanceFactor(terms.allowance, terms.allowanceOf);
+  const factor = plainly(` of the ${terms.allowanceOf} (${sign}${space}${format.full(by)}), the standard time is `);
+  const length = `${secondsText(time.standardTime, time, format)}${space}s`;
+  const standard = say`With an allowance of ${percentText(terms.allowance, format)}${factor}${length}.`;
+  const lost = lostShare === undefined ? [] : say`Lost where counted: ${perCent(lostShare, format)}.`;
+  return sentences(hasStandardTime ? standard : [], lost, leftOut);
+}
+
+/** The terms in words, for a table or a page of paper. */
+export function termsText({ terms, confidence, hasStandardTime }: TimingTerms, format: Format): string {
+  const { sign, by } = allowanceFactor(terms.allowance, terms.allowanceOf);
+  const factor = `of the ${terms.allowanceOf}, ${sign}${space}${format.full(by)}`;
+  const allowance = `standard time: allowance of ${percentText(terms.allowance, format)} ${factor}`;
+  return [
+    `Seconds at a normal pace, ratings counted in; from and to: ${percentText(confidence, format)} confidence`,
+    ...(hasStandardTime ? [allowance] : []),
+    `needed: batches in all for ${percentText(terms.within, format)} either way.`,
+  ].join('; ');
+}

@@ -1,0 +1,71 @@
+import { decimal, type Decimal } from '../../core/number';
+
+/** Texts that are kept, by key; blank for none. */
+interface KeptTexts {
+  setting(key: string): string;
+  setSetting(key: string, text: string): void;
+}
+
+/** The watch as it is kept, so that it runs on while another question is looked at or the page is loaded again. */
+export type WatchState =
+  | { readonly state: 'ready' }
+  /** @property since milliseconds since 1970, by the clock of the device */
+  | { readonly state: 'running'; readonly since: number }
+  | { readonly state: 'stopped'; readonly since: number; readonly seconds: Decimal };
+
+const key = 'timing watch';
+/** From so many seconds on a watch was likelier forgotten than meant. */
+const forgotten = 4 * 3600;
+
+/** The state that a kept text stands for: blank, `1931590862000`, or `1931590862000 148.3`. */
+export function watchOf(text: string): WatchState {
+  const [, since = '', seconds] = /^(\d{1,15})(?: (-?\d+\.\d))?$/.exec(text) ?? [];
+  if (since === '') return { state: 'ready' };
+  if (seconds === undefined) return { state: 'running', since: Number(since) };
+  return { state: 'stopped', since: Number(since), seconds: decimal(seconds) };
+}
+
+export function keptWatch(choice: KeptTexts): WatchState {
+  return watchOf(choice.setting(key));
+}
+
+/** Seconds between two readings of the clock, to the tenth. */
+export function secondsBetween(since: number, now: number): Decimal {
+  return decimal(Math.round((now - since) / 100)).dividedBy(10);
+}
+
+export function startWatch(choice: KeptTexts, now: number): void {
+  choice.setSetting(key, String(now));
+}
+
+export function stopWatch(choice: KeptTexts, now: number): void {
+  const watch = keptWatch(choice);
+  if (watch.state === 'running')
+    choice.setSetting(key, `${watch.since} ${secondsBetween(watch.since, now).toFixed(1)}`);
+}
+
+export function clearWatch(choice: KeptTexts): void {
+  choice.setSetting(key, '');
+}
+
+/** What speaks against a time: the clock went back, nothing passed, or nobody works so long at one batch. */
+export function doubtOf(seconds: Decimal): string {
+  if (seconds.lt(0)) return 'The clock of this device was set back since the start: let this time go.';
+  if (seconds.isZero()) return 'No time has passed: let it go and start again.';
+  return seconds.gt(forgotten) ? 'That is more than four hours: was the watch forgotten?' : '';
+}
+
+/** `0:09.4`, `12:05.0`, `1:02:03.4`, for a dial; the marks are those of clocks, the decimal mark as given. */
+export function dialText(seconds: Decimal, point: string): string {
+  const tenths = Math.max(0, Math.round(seconds.toNumber() * 10));
+  const [hours, minutes, rest] = [Math.floor(tenths / 36_000), Math.floor(tenths / 600) % 60, tenths % 600];
+  const two = (value: number): string => String(value).padStart(2, '0');
+  const tail = `${two(Math.floor(rest / 10))}${point}${rest % 10}`;
+  return hours > 0 ? `${hours}:${two(minutes)}:${tail}` : `${minutes}:${tail}`;
+}
+
+/** A day of the place where the clock is, as trials files write it. */
+export function localDay(at: Date): string {
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return `${String(at.getFullYear()).padStart(4, '0')}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+}

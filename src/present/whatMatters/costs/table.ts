@@ -1,0 +1,79 @@
+import { numberToText, type Decimal } from '../../../core/number';
+import type { TableEntry } from '../../../files/exportTable';
+import type { Cell } from '../../../model/cell';
+import { lowestOf, type LowestStretch } from '../../../study/lowest';
+import { decimalsFor } from '../../text/digits';
+import { space, type Format } from '../../text/numberFormat';
+import { printedUnit } from '../../text/printedUnit';
+import type { CostsRow } from './lines';
+
+/** One number of the input as a table shows it. */
+export interface ShownCostsRow {
+  readonly input: string;
+  readonly today: boolean;
+  /** Undefined where one cannot be computed. */
+  readonly values: readonly (string | undefined)[];
+  /** Label of the lowest; blank where none is known. */
+  readonly lowest: string;
+}
+
+/** `Wage, EUR/h` */
+export function withUnit({ label, unitText }: Pick<Cell, 'label' | 'unitText'>): string {
+  return [label, printedUnit(unitText)].filter(Boolean).join(', ');
+}
+
+/** Decimals in which the smallest of some results still has the digits that its unit calls for. */
+function decimalsOf(rows: readonly CostsRow[], cell: Cell | undefined): number {
+  const sizes = rows
+    .flatMap(({ values }) => values.map((value) => value.abs()))
+    .filter((size) => !size.isNaN() && !size.isZero());
+  const [first, ...rest] = sizes;
+  if (first === undefined) return 0;
+  return decimalsFor(
+    rest.reduce((most, size) => (size.gt(most) ? size : most), first),
+    cell?.unit,
+  );
+}
+
+export function costsRows(rows: readonly CostsRow[], cells: readonly Cell[], format: Format): ShownCostsRow[] {
+  const decimals = decimalsOf(rows, cells[0]);
+  return rows.map(({ input, values, today }) => ({
+    input: format.full(input),
+    today,
+    values: values.map((value) => (value.isNaN() ? undefined : format.fixed(value, decimals))),
+    lowest: cells[lowestOf(values) ?? -1]?.label ?? '',
+  }));
+}
+
+/** Where another result becomes the lowest, as rows of a table. */
+export function changeRows(
+  stretches: readonly LowestStretch[],
+  cells: readonly Cell[],
+  input: Cell,
+  format: Format,
+): { readonly at: string; readonly lowest: string }[] {
+  const shown = (x: Decimal): string =>
+    [format.value(x, input.unit), printedUnit(input.unitText)].filter(Boolean).join(space);
+  return stretches.map(({ from, to, curve }) => ({
+    at: `${shown(from)} – ${shown(to)}`,
+    lowest: curve === undefined ? 'none can be computed' : (cells[curve]?.label ?? ''),
+  }));
+}
+
+/** The rows for other programs, with all digits; blank where one cannot be computed. */
+export function costsEntries(
+  rows: readonly CostsRow[],
+  cells: readonly Cell[],
+  input: Cell,
+  word: string,
+): TableEntry[][] {
+  const number = (value: Decimal): TableEntry => (value.isNaN() ? '' : { number: numberToText(value) });
+  return [
+    [withUnit(input), ...cells.map(withUnit), word],
+    ...rows.map(({ input: x, values }) => [
+      number(x),
+      ...values.map(number),
+      cells[lowestOf(values) ?? -1]?.label ?? '',
+    ]),
+  ];
+}

@@ -1,0 +1,83 @@
+import { decimal, numberToText, type Decimal } from '../../../core/number';
+import type { TableEntry } from '../../../files/exportTable';
+import type { Cell } from '../../../model/cell';
+import type { SpiderLine, SpiderPlace } from '../../../study/spider';
+import { decimalsFor } from '../../text/digits';
+import { endText } from '../../text/rangeEnds';
+import { space, type Format } from '../../text/numberFormat';
+import { printedUnit } from '../../text/printedUnit';
+import type { TornadoSubject } from '../tornado/sentences';
+
+/** One place of a line as a table shows it. */
+export interface SpiderRow {
+  readonly cell: Cell;
+  readonly name: string;
+  readonly change: string;
+  readonly input: string;
+  /** Undefined where it cannot be computed. */
+  readonly result: string | undefined;
+}
+
+/** So near are two changes in per cent the same place. */
+const near = decimal('1e-20');
+
+/** The ends of a line, half-way to them, today, and the two places that its bend is told from. */
+function toldPlaces({ places, bend }: SpiderLine): SpiderPlace[] {
+  const [low, high] = [places[0], places.at(-1)];
+  if (low === undefined || high === undefined) return [];
+  const middles =
+    bend === undefined
+      ? [low.change.plus(high.change).dividedBy(2)]
+      : [low.change.dividedBy(2), high.change.dividedBy(2), decimal(0), bend.change.negated(), bend.change];
+  const wanted = [low.change, high.change, ...middles];
+  return places.filter(({ change }) => wanted.some((one) => one.minus(change).abs().lte(near)));
+}
+
+function changeText(change: Decimal, format: Format): string {
+  if (change.isZero()) return 'today';
+  return `${format.signed(change, undefined, 1)}${space}%`;
+}
+
+function inputText(value: Decimal, cell: Cell, format: Format): string {
+  return [endText(value, cell, format), printedUnit(cell.unitText)].filter(Boolean).join(space);
+}
+
+/** The lines as rows of a table. */
+export function spiderRows(
+  lines: readonly SpiderLine[],
+  { base, result, nameOf }: TornadoSubject,
+  format: Format,
+): SpiderRow[] {
+  const sizes = lines.flatMap(({ places }) => places.map((place) => place.result.abs()));
+  const results = sizes.filter((size) => !size.isNaN());
+  const largest = results.reduce((most, size) => (size.gt(most) ? size : most), base.abs());
+  const decimals = decimalsFor(largest, result.unit);
+  return lines.flatMap((line) =>
+    toldPlaces(line).map((place) => ({
+      cell: line.lever.cell,
+      name: nameOf(line.lever.cell),
+      change: changeText(place.change, format),
+      input: inputText(place.input, line.lever.cell, format),
+      result: place.result.isNaN() ? undefined : format.fixed(place.result, decimals),
+    })),
+  );
+}
+
+/** Every place of the lines for other programs, with all digits; blank where it cannot be computed. */
+export function spiderEntries(
+  lines: readonly SpiderLine[],
+  { nameOf }: TornadoSubject,
+  result: string,
+): TableEntry[][] {
+  const number = (value: Decimal): TableEntry => (value.isNaN() ? '' : { number: numberToText(value) });
+  const rows = lines.flatMap(({ lever: { cell }, places }) =>
+    places.map((place): TableEntry[] => [
+      nameOf(cell),
+      number(place.change),
+      number(place.input),
+      cell.unitText,
+      number(place.result),
+    ]),
+  );
+  return [['entry', 'change from today, %', 'number', 'unit', result], ...rows];
+}

@@ -1,0 +1,66 @@
+import type { Switch } from './switchingInput';
+import { decimal, type Decimal } from '../../../core/number';
+import { plainly, say, sentences, type Phrase } from '../../text/phrase';
+import { spoken } from '../../text/spokenNumber';
+import { endText } from '../../text/rangeEnds';
+import { space, type Format } from '../../text/numberFormat';
+import { printedUnit } from '../../text/printedUnit';
+
+/** One input as its line is shown. */
+export interface SwitchLine {
+  readonly cell: Switch['cell'];
+  readonly name: string;
+  readonly today: string;
+  readonly flips: string;
+  readonly change: string;
+}
+
+/** A change in per cent with a sign: one decimal below 10, none above. */
+export function changeText(change: Decimal, format: Format): string {
+  const decimals = change.abs().lt(10) ? 1 : 0;
+  const text = format.fixed(change, decimals);
+  // What is too small for the decimals is still a change.
+  if (!change.isZero() && !/[1-9]/.test(text)) return `less than ${format.fixed(decimal('0.1'), 1)}${space}%`;
+  return `${change.gt(0) ? '+' : ''}${text}${space}%`;
+}
+
+type NameOf = (cell: Switch['cell']) => string;
+
+/** `just above 16 day` where the answer flips right behind a value; the value alone where it flips at it. */
+export function placeText({ base, value, isBehind }: Switch, text: string): string {
+  if (!isBehind || value === undefined) return text;
+  return `just ${value.gte(base) ? 'above' : 'below'}${space}${text}`;
+}
+
+/** Lines in the order of the search: the thinnest margin first. */
+export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Format): SwitchLine[] {
+  return found.map((one) => {
+    const { cell, base, value, change, count } = one;
+    const unit = printedUnit(cell.unitText);
+    const withUnit = (text: string): string => [text, unit].filter(Boolean).join(space);
+    const more = count > 1 ? ` (${count - 1} more)` : '';
+    return {
+      cell,
+      name: nameOf(cell),
+      today: withUnit(endText(base, cell, format)),
+      flips: value === undefined ? 'cannot flip it' : placeText(one, withUnit(endText(value, cell, format))) + more,
+      change: change === undefined ? '' : changeText(change, format),
+    };
+  });
+}
+
+/** Which guess may be wrong least before the answer flips. */
+export function switchSentence(found: readonly Switch[], nameOf: NameOf, format: Format): Phrase {
+  const [first] = found;
+  const flipping = found.filter(({ value }) => value !== undefined).length;
+  if (first === undefined) return say`No entry can flip the answer: the plan has no input.`;
+  if (first.value === undefined)
+    return say`No entry by itself can flip the answer, however wrong it is within the range looked at.`;
+  const at = placeText(first, spoken(first.value, first.cell.unit, format));
+  const by = first.change === undefined ? [] : say`, ${changeText(first.change, format)} from today`;
+  const cannot = found.length - flipping;
+  return sentences(
+    say`${nameOf(first.cell)} has the thinnest margin: ${first.isBehind ? [] : plainly('at ')}${at}${by}, the answer flips.`,
+    cannot === 0 ? [] : plainly(`${cannot} of ${found.length} entries cannot flip it.`),
+  );
+}

@@ -1,0 +1,92 @@
+import { decimal, type Decimal } from '../../../core/number';
+import type { Cell } from '../../../model/cell';
+import { decimalsFor } from '../../text/digits';
+import { endText } from '../../text/rangeEnds';
+import { space, type Format } from '../../text/numberFormat';
+import { printedUnit } from '../../text/printedUnit';
+import type { ShownBar } from './bars';
+import { flips, type TornadoSubject } from './sentences';
+
+/** One end of a bar as it is shown. */
+export interface End {
+  /** The input's value with its unit. */
+  readonly input: string;
+  /** The result there; undefined where it cannot be computed. */
+  readonly result: string | undefined;
+}
+
+/** One bar as it is shown. */
+export interface TornadoRow {
+  readonly cell: Cell;
+  readonly name: string;
+  readonly low: End;
+  readonly high: End;
+  /** Undefined where an end cannot be computed. */
+  readonly swing: string | undefined;
+  readonly flips: boolean;
+  /** Whether the ends are the 5th and the 95th percentile rather than the ends of the range. */
+  readonly percentiles: boolean;
+}
+
+/** Decimals that suit all the results of a tornado: what the size of the largest calls for, as far as any has them. */
+export function commonDecimals(bars: readonly ShownBar[], { base, result }: TornadoSubject): number {
+  const known = [base, ...bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh])].filter((value) => !value.isNaN());
+  const powers = known.flatMap((value) => (value.isZero() ? [] : value.e));
+  const ofItsSize = decimalsFor(decimal(`1.23456789e${powers.length === 0 ? 0 : Math.max(...powers)}`), result.unit);
+  return ofItsSize === 0 ? 0 : Math.min(ofItsSize, Math.max(...known.map((value) => decimalsFor(value, result.unit))));
+}
+
+/** Bars as they are shown, their results with some decimals. */
+export function rowsOf(
+  bars: readonly ShownBar[],
+  subject: TornadoSubject,
+  decimals: number,
+  format: Format,
+): TornadoRow[] {
+  const shown = (value: Decimal): string | undefined => (value.isNaN() ? undefined : format.fixed(value, decimals));
+  return bars.map((bar) => {
+    const { cell } = bar.lever;
+    const end = (input: Decimal, result: Decimal): End => ({
+      input: [endText(input, cell, format), printedUnit(cell.unitText)].filter(Boolean).join(space),
+      result: shown(result),
+    });
+    return {
+      cell,
+      name: subject.nameOf(cell),
+      low: end(bar.low, bar.atLow),
+      high: end(bar.high, bar.atHigh),
+      swing: shown(bar.swing),
+      flips: flips(bar, subject.base),
+      percentiles: cell.range?.shape === 'normal' || cell.range?.shape === 'lognormal',
+    };
+  });
+}
+
+function sameEnd(a: End, b: End): boolean {
+  return a.input === b.input && a.result === b.result;
+}
+
+function sameRow(a: TornadoRow, b: TornadoRow): boolean {
+  return (
+    a.cell === b.cell &&
+    a.name === b.name &&
+    a.swing === b.swing &&
+    a.flips === b.flips &&
+    a.percentiles === b.percentiles &&
+    sameEnd(a.low, b.low) &&
+    sameEnd(a.high, b.high)
+  );
+}
+
+/** Rows with those of before in the place of their likes, so that what shows one is not written again. */
+export function unchangedRows(rows: readonly TornadoRow[], before: readonly TornadoRow[]): readonly TornadoRow[] {
+  return rows.map((row, i) => {
+    const old = before[i];
+    return old !== undefined && sameRow(row, old) ? old : row;
+  });
+}
+
+/** In which unit the results and swings are, as it is printed; blank for plain numbers. */
+export function tornadoUnit({ result }: TornadoSubject): string {
+  return printedUnit(result.unitText);
+}

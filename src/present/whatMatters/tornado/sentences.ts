@@ -1,0 +1,93 @@
+import type { Decimal } from '../../../core/number';
+import type { Cell } from '../../../model/cell';
+import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
+import { spoken, spokenUnit } from '../../text/spokenNumber';
+import { endText } from '../../text/rangeEnds';
+import { space, type Format } from '../../text/numberFormat';
+import type { ShownBar } from './bars';
+
+/** Whose result a tornado shows. */
+export type ResultScope =
+  | { readonly kind: 'difference'; readonly plan: string; readonly against: string }
+  /** `alone`: the model has no other plan, so that it need not be named. */
+  | { readonly kind: 'plan'; readonly plan: string; readonly alone: boolean };
+
+/** What a tornado was made of. */
+export interface TornadoSubject {
+  readonly result: Cell;
+  readonly of: ResultScope;
+  /** The result today. */
+  readonly base: Decimal;
+  /** The name of an entry, which no other has. */
+  readonly nameOf: (cell: Cell) => string;
+}
+
+/** Names in a list before it says how many more there are. */
+const mostNames = 3;
+
+/** What is looked at: `Margin`, `Margin in Nursery first`, `the difference in Margin`. */
+export function subjectPhrase({ result, of }: Pick<TornadoSubject, 'result' | 'of'>): Phrase {
+  if (of.kind === 'difference') return say`the difference in ${result.label}`;
+  return of.alone ? say`${result.label}` : say`${result.label} in ${of.plan}`;
+}
+
+/** Whether the result stands on another side of 0 at an end of a bar than it does today. */
+export function flips({ atLow, atHigh }: ShownBar, base: Decimal): boolean {
+  const side = (value: Decimal): boolean => value.gte(0);
+  return [atLow, atHigh].some((end) => !end.isNaN() && side(end) !== side(base));
+}
+
+function most(subject: TornadoSubject, first: ShownBar, format: Format): Phrase {
+  const { cell } = first.lever;
+  const [low, high] = [endText(first.low, cell, format), endText(first.high, cell, format)];
+  const unit = spokenUnit(cell.unitText, high === '1');
+  const swing = spoken(first.swing, subject.result.unit, format);
+  const between = [high, unit].filter(Boolean).join(space);
+  return say`${subject.nameOf(cell)} moves ${subjectPhrase(subject)} most: ${swing} between ${low} and ${between}.`;
+}
+
+/** On which side of 0 results of one side stand. */
+function sideOf(results: readonly Decimal[]): string {
+  if (results.some((value) => value.isZero())) return 'at or above 0';
+  return results.some((value) => value.gt(0)) ? 'above 0' : 'below 0';
+}
+
+function flipping(subject: TornadoSubject, bars: readonly ShownBar[]): Phrase {
+  const names = bars.filter((bar) => flips(bar, subject.base)).map(({ lever }) => subject.nameOf(lever.cell));
+  const isDifference = subject.of.kind === 'difference';
+  const what = isDifference ? plainly('The answer flips') : say`${subject.result.label} changes sign`;
+  const [only] = names;
+  if (names.length === 1 && only !== undefined) return say`${what} between the ends of one entry: ${only}.`;
+  if (names.length > 1) {
+    const count = plainly(String(names.length));
+    return say`${what} between the ends of ${count} entries, each by itself: ${listed(names, mostNames)}.`;
+  }
+  const side = sideOf([subject.base, ...bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh])]);
+  const stays = say`${isDifference ? plainly('the difference') : say`${subject.result.label}`} stays ${plainly(side)}`;
+  return say`No entry by itself ${plainly(isDifference ? 'flips the answer' : 'changes its sign')}: ${stays} at both ends of each.`;
+}
+
+function unknown({ nameOf }: TornadoSubject, bars: readonly ShownBar[]): Phrase {
+  const names = bars.filter(({ swing }) => swing.isNaN()).map(({ lever }) => nameOf(lever.cell));
+  return names.length === 0 ? [] : say`At an end of ${listed(names, mostNames)} it cannot be computed.`;
+}
+
+/** What a tornado shows, in words: the finding itself, and what else is worth knowing. */
+export interface TornadoSentences {
+  readonly main: Phrase;
+  readonly more: Phrase;
+}
+
+/** @param bars in order */
+export function tornadoSentences(subject: TornadoSubject, bars: readonly ShownBar[], format: Format): TornadoSentences {
+  const [first] = bars;
+  if (first === undefined) return { main: say`No entry with a range touches ${subjectPhrase(subject)}.`, more: [] };
+  if (first.swing.isZero()) {
+    return {
+      main: say`No entry with a range moves ${subjectPhrase(subject)} as things stand.`,
+      more: unknown(subject, bars),
+    };
+  }
+  if (first.swing.isNaN()) return { main: unknown(subject, bars), more: [] };
+  return { main: most(subject, first, format), more: sentences(flipping(subject, bars), unknown(subject, bars)) };
+}

@@ -1,0 +1,42 @@
+import { onCleanup, onMount } from 'solid-js';
+import type { Problem } from '../../../core/problem';
+import { packShared, unpackShared, type SharedFile } from '../../../files/share';
+
+/** What a link's fragment begins with; it never leaves the browser, as no request carries it. */
+const start = '#model=';
+
+/** The page's address without what a link adds to it. */
+function ownAddress(): string {
+  return location.href.split('#', 1)[0] ?? '';
+}
+
+/** The address that opens a model file in this program, or why there is none. */
+export async function linkTo(file: SharedFile): Promise<string | { readonly problem: Problem }> {
+  const packed = await packShared(file);
+  return typeof packed === 'string' ? `${ownAddress()}${start}${packed}` : packed;
+}
+
+/** Puts a link where a person can copy it: on the clipboard or, where that is not allowed, in the page's address. */
+export async function handOver(link: string): Promise<'clipboard' | 'address'> {
+  try {
+    await navigator.clipboard.writeText(link);
+    return 'clipboard';
+  } catch {
+    history.replaceState(null, '', link);
+    return 'address';
+  }
+}
+
+/** Opens the model that the page's address holds, now and whenever such an address is entered. */
+export function listenForLinks(open: (found: SharedFile | { readonly problem: Problem }) => void): void {
+  const follow = (): void => {
+    const { hash } = location;
+    if (!hash.startsWith(start)) return;
+    // From now on it is a model like any other: loading the page again brings the work back, not the link.
+    history.replaceState(null, '', ownAddress());
+    void unpackShared(hash.slice(start.length)).then(open);
+  };
+  onMount(follow);
+  addEventListener('hashchange', follow);
+  onCleanup(() => removeEventListener('hashchange', follow));
+}

@@ -1,0 +1,59 @@
+import { createSignal, type Accessor } from 'solid-js';
+import type { Problem } from '../../../core/problem';
+
+/** What a person is told about the last thing done with a file. */
+export interface Message {
+  readonly text: string;
+  /** Whether undo takes back what it tells of. */
+  readonly undoable: Accessor<boolean>;
+}
+
+/** A file that could not be opened. */
+export interface Refusal {
+  readonly name: string;
+  readonly problem: Problem;
+}
+
+/** A file that waits to be opened, as it would take the place of work that is saved nowhere. */
+export interface OpeningOffer {
+  /** What it is, as the subject of a sentence. */
+  readonly what: string;
+  /** The file with that work. */
+  readonly instead: string;
+  open(): void;
+}
+
+/** One thing at a time that a person is told, until it is dismissed. */
+export interface CurrentNotice {
+  readonly message: Accessor<Message | undefined>;
+  readonly refusal: Accessor<Refusal | undefined>;
+  readonly offer: Accessor<OpeningOffer | undefined>;
+  dismiss(): void;
+}
+
+/** What is told, and how to tell something else. */
+export interface Notices extends CurrentNotice {
+  say(text: string, undoable: Accessor<boolean>): void;
+  refuse(name: string, problem: Problem): void;
+  ask(offer: OpeningOffer): void;
+}
+
+export function createNotices(): Notices {
+  const [message, setMessage] = createSignal<Message>();
+  const [refusal, setRefusal] = createSignal<Refusal>();
+  const [offer, setOffer] = createSignal<OpeningOffer>();
+  const set = (message?: Message, refused?: Refusal, offered?: OpeningOffer): void => {
+    setMessage(message);
+    setRefusal(refused);
+    setOffer(offered);
+  };
+  return {
+    message,
+    refusal,
+    offer,
+    say: (text, undoable) => set({ text, undoable }),
+    refuse: (name, problem) => set(undefined, { name, problem }),
+    ask: (offered) => set(undefined, undefined, offered),
+    dismiss: () => set(),
+  };
+}

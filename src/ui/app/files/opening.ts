@@ -1,0 +1,58 @@
+import type { Problem } from '../../../core/problem';
+import { within, type Steps } from '../../../core/steps';
+import { sizeProblem } from '../../../files/decodeText';
+import { readModel, readModelInSteps } from '../../../files/readModel';
+import type { Model } from '../../../model/model';
+import { snapshotInSteps, type Snapshot, type Origin } from '../store/snapshot';
+import type { ShippedModel } from './shippedModels';
+
+/** A file read into a model with its values, or why it is none. */
+export type Opened = Snapshot | { readonly name: string; readonly refusal: Problem };
+
+/** Milliseconds of work after which the page is given the turn. */
+const slice = 12;
+
+const nextTurn = (): Promise<void> => new Promise((go) => setTimeout(go));
+
+async function doneWithPauses<T>(steps: Steps<T>, onShare: (share: number) => void, stop: AbortSignal): Promise<T> {
+  let since = performance.now();
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+    if (performance.now() - since < slice) continue;
+    onShare(step.value);
+    await nextTurn();
+    stop.throwIfAborted();
+    since = performance.now();
+  }
+}
+
+/** Share of the time that reading takes; computing takes the rest. */
+const reading = 0.8;
+
+function* openInSteps(name: string, bytes: Uint8Array<ArrayBuffer>): Steps<Opened> {
+  const { model, file, refused } = yield* within(0, reading, readModelInSteps(bytes));
+  const [refusal] = model.faults;
+  if (refused && refusal !== undefined) return { name, refusal };
+  const origin = { name, shipped: '', opened: Date.now(), bytes, file };
+  return yield* within(reading, 1, snapshotInSteps(model, origin));
+}
+
+/**
+ * Reads and computes a person's file while the page stays awake.
+ * @param onShare is told the share done so far, 0 to 1
+ * @param stop rejects the promise with its reason
+ */
+export async function openFile(file: File, onShare: (share: number) => void, stop: AbortSignal): Promise<Opened> {
+  const tooLarge = sizeProblem(file.size);
+  if (tooLarge !== undefined) return { name: file.name, refusal: tooLarge };
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  return doneWithPauses(openInSteps(file.name, bytes), onShare, stop);
+}
+
+/** A shipped model as it comes. */
+export async function openShipped({ key, load }: ShippedModel): Promise<{ model: Model; origin: Origin }> {
+  const bytes = new TextEncoder().encode(await load());
+  const { model, file } = readModel(bytes);
+  return { model, origin: { name: `${key}.csv`, shipped: key, opened: Date.now(), bytes, file } };
+}

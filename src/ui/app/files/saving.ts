@@ -1,0 +1,18 @@
+import { writeTable } from '../../../files/writeTable';
+import type { ModelStore } from '../store/modelStore';
+
+/** The text of the model's file as it stands now; the very bytes that were opened where nothing changed. */
+export function fileText(store: ModelStore): string {
+  return writeTable(store.origin().file, store.model().sheet);
+}
+
+/** Gives the browser a file to save. */
+export function download(name: string, text: string, type = 'text/csv'): void {
+  const address = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  // A browser may read the address only after the click has been handled.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}

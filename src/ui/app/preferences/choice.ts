@@ -1,0 +1,84 @@
+import type { Whose } from '../../../present/results/planSelection';
+import { createMemo, createSignal } from 'solid-js';
+import { isCurrency } from '../../../core/unit';
+import type { Cell } from '../../../model/cell';
+import { reach } from '../../../model/graph';
+import type { Model } from '../../../model/model';
+import { usualQuestions } from '../../../present/breakeven/usualQuestions';
+import type { ComparedPlans } from '../store/comparedPlans';
+import type { ModelStore } from '../store/modelStore';
+import type { Choice } from '../screenProps';
+
+/** A choice together with the texts that an autosave keeps of it. */
+export interface KeptChoice extends Choice {
+  kept(): Record<string, string>;
+  restore(kept: Readonly<Record<string, string>>): void;
+}
+
+function isMoneyAYear({ unit }: Cell): boolean {
+  const powers = [...(unit?.dimension ?? [])];
+  const isRight = ([kind, power]: readonly [string, number]): boolean =>
+    kind === 'year' ? power === -1 : isCurrency(kind) && power === 1;
+  return powers.length === 2 && powers.every(isRight);
+}
+
+/**
+ * The headline that is money a year and feeds no other such; else the first headline that a range moves, the first
+ * headline, any calculated cell.
+ */
+export function usualResult({ cells, plans }: Model, plan: number): string {
+  const headlines = cells.filter((cell) => cell.role === 'headline');
+  const money = headlines.filter(isMoneyAYear);
+  const feeds = plans[plan]?.structure.feeds ?? [];
+  const ranged = cells.flatMap(({ id, range }) => (range === undefined ? [] : id));
+  const uncertain = reach(ranged, feeds);
+  const last = money.find(({ id }) => {
+    const fed = reach([id], feeds);
+    return money.every((other) => other.id === id || !fed.has(other.id));
+  });
+  const calculated = cells.find(({ id }) => plans[plan]?.contents[id]?.kind === 'calculated');
+  return (last ?? headlines.find(({ id }) => uncertain.has(id)) ?? headlines[0] ?? calculated)?.name ?? '';
+}
+
+/** The input of the first usual question that moves the result; else the first with a range that does, else any. */
+export function usualInput(model: Model, planIndex: number, result: string): string {
+  const plan = model.plans[planIndex];
+  if (plan === undefined) return '';
+  const target = model.ids.get(result) ?? -1;
+  const moves = ({ id }: Cell): boolean => reach([id], plan.structure.feeds).has(target);
+  const asked = usualQuestions(model, plan, (input) => Number(moves(input))).map(({ input }) => input);
+  const inputs = model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input');
+  const ranged = inputs.filter(({ id, range }) => range !== undefined && plan.contents[id]?.own === false);
+  return ([...asked, ...ranged].find(moves) ?? ranged[0] ?? inputs[0])?.name ?? '';
+}
+
+/** What is looked at; a choice that the model open now does not have gives way to the usual one. */
+export function createChoice(store: ModelStore, { plan, against }: ComparedPlans): KeptChoice {
+  const [texts, setTexts] = createSignal<ReadonlyMap<string, string>>(new Map());
+  const set = (key: string, text: string): void => {
+    setTexts((before) => new Map(before).set(key, text));
+  };
+  const known = (key: string): string | undefined => {
+    const name = texts().get(key);
+    return name !== undefined && store.shape().ids.has(name) ? name : undefined;
+  };
+  const result = createMemo(() => known('result') ?? usualResult(store.shape(), plan()));
+  const input = createMemo(() => known('input') ?? usualInput(store.shape(), plan(), result()));
+  const whose = createMemo<Whose>(() => {
+    if (against() === undefined) return 'plan';
+    const chosen = texts().get('whose');
+    return chosen === 'plan' || chosen === 'against' ? chosen : 'difference';
+  });
+  return {
+    result,
+    setResult: (name) => set('result', name),
+    input,
+    setInput: (name) => set('input', name),
+    whose,
+    setWhose: (chosen) => set('whose', chosen),
+    setting: (key) => texts().get(`setting ${key}`) ?? '',
+    setSetting: (key, text) => set(`setting ${key}`, text),
+    kept: () => Object.fromEntries(texts()),
+    restore: (kept) => setTexts(new Map(Object.entries(kept))),
+  };
+}

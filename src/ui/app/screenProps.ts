@@ -1,0 +1,31 @@
+import type { Whose } from '../../present/results/planSelection';
+import type { Accessor } from 'solid-js';
+import type { ModelStore } from './store/modelStore';
+
+/** What a person has chosen to look at; kept with the autosave. Names are those of cells that the model has. */
+export interface Choice {
+  /** The result asked about; blank where the model has none. */
+  readonly result: Accessor<string>;
+  setResult(name: string): void;
+  /** The input asked about; blank where the model has none. */
+  readonly input: Accessor<string>;
+  setInput(name: string): void;
+  /** Never `difference` or `against` where there is nothing to compare with. */
+  readonly whose: Accessor<Whose>;
+  setWhose(whose: Whose): void;
+  /** A screen's own setting by a key such as `breakeven target`; blank until set. */
+  setting(key: string): string;
+  setSetting(key: string, text: string): void;
+}
+
+/** What every screen beside the numbers is given. */
+export interface ScreenProps {
+  readonly store: ModelStore;
+  /** Index of the plan looked at. */
+  readonly plan: number;
+  /** Index of the plan it is compared with; undefined: none. */
+  readonly against: number | undefined;
+  readonly choice: Choice;
+  /** Scrolls to an entry, opens its group and focuses it. */
+  readonly goTo: (cell: number) => void;
+}

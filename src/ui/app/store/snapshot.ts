@@ -1,0 +1,49 @@
+import { finish, type Steps } from '../../../core/steps';
+import type { TableFile } from '../../../files/tableFile';
+import type { Edited } from '../../../model/edit';
+import type { Model } from '../../../model/model';
+import { evaluateInSteps, evaluatePlan, evaluateAffected, affected, type Values } from '../../../model/values';
+
+/** Where a model came from. One object for each opening, so that two openings of one file differ. */
+export interface Origin {
+  /** The file's name, with its ending. */
+  readonly name: string;
+  /** Its key among the shipped models; blank for a person's own file. */
+  readonly shipped: string;
+  /** When it was opened, in milliseconds since 1970. */
+  readonly opened: number;
+  /** The file as it was read. */
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  /** The same understood. */
+  readonly file: TableFile;
+}
+
+/** A model with its values at one moment; what undo goes back to. */
+export interface Snapshot {
+  readonly model: Model;
+  readonly values: readonly Values[];
+  readonly origin: Origin;
+}
+
+/** A model with all its values. */
+export function* snapshotInSteps(model: Model, origin: Origin): Steps<Snapshot> {
+  const values: Values[] = [];
+  for (const plan of model.plans) values.push(yield* evaluateInSteps(plan));
+  return { model, values, origin };
+}
+
+/** The same at once. */
+export function snapshotOf(model: Model, origin: Origin): Snapshot {
+  return finish(snapshotInSteps(model, origin));
+}
+
+/** The moment after an edit: only what the edit touches is computed again. */
+export function snapshotAfter({ model, values, origin }: Snapshot, { model: next, changed }: Edited): Snapshot {
+  if (changed === undefined) return snapshotOf(next, origin);
+  const moved = next.plans.map((plan, p) => {
+    const old = values[p];
+    if (old === undefined) return evaluatePlan(plan);
+    return plan === model.plans[p] ? old : evaluateAffected(plan, old, affected(plan, changed));
+  });
+  return { model: next, values: moved, origin };
+}

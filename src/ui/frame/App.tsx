@@ -1,0 +1,20 @@
+import { createResource, Show, type JSX } from 'solid-js';
+import { begin } from '../app/storage/beginning';
+import type { BrowserStorage } from '../app/storage/browserStorage';
+import { Page } from './Page';
+
+/** The whole page. */
+export function App(props: { storage: BrowserStorage }): JSX.Element {
+  const [beginning] = createResource(() => begin(props.storage));
+  return (
+    <Show
+      when={beginning()}
+      fallback={
+        <p class="busy" role="status">
+          Opening …
+        </p>
+      }>
+      {(ready) => <Page beginning={ready()} storage={props.storage} />}
+    </Show>
+  );
+}

@@ -1,0 +1,234 @@
+import { createEffect, createMemo, createSignal, For, Show, type Accessor, type JSX } from 'solid-js';
+import { createAutosave } from '../app/storage/autosave';
+import type { Beginning } from '../app/storage/beginning';
+import { createBusy, createSettled } from '../app/store/settling';
+import { createChoice, type KeptChoice } from '../app/preferences/choice';
+import { createComparedPlans, type ComparedPlans } from '../app/store/comparedPlans';
+import { createStickyHeight } from '../app/layout/stickyHeight';
+import { createFileActions, type FileActions } from '../app/files/fileActions';
+import { createDrafts, type Drafts } from '../app/store/drafts';
+import { listenForDrop } from '../app/files/fileDrop';
+import { Headlines } from './Headlines';
+import { NoticeBar } from './NoticeBar';
+import { Title } from '../kit/sections/Title';
+import { TopBar } from './TopBar';
+import type { BrowserStorage } from '../app/storage/browserStorage';
+import { createModelStore, type ModelStore } from '../app/store/modelStore';
+import { createMedia, createScreenMedia, roomForBoth } from '../app/preferences/media';
+import { MethodLink } from '../kit/method/MethodLink';
+import { Numbers } from '../screens/numbers/Numbers';
+import { createEntryNavigation } from '../app/store/entryNavigation';
+import {
+  screenQuestionOf,
+  screenQuestions,
+  questionsFor,
+  usualSide,
+  type ScreenQuestion,
+} from '../../present/page/questions';
+import { createScheme } from '../app/preferences/scheme';
+import { listenForLinks } from '../app/files/modelLink';
+import { QuestionPane } from './QuestionPane';
+import { listenForSteps } from '../app/store/undoKeys';
+import { usePage, PageContext, type PageState } from '../app/pageContext';
+
+/** Brings back what was kept beside the model itself. */
+function restore({ session }: Beginning, drafts: Drafts, choice: KeptChoice): void {
+  for (const [row, column, text] of session?.drafts ?? []) drafts.set({ row, column }, text);
+  choice.restore(session?.choice ?? {});
+}
+
+function groupOfRow(store: ModelStore, row: number): string {
+  let heading = '';
+  for (const line of store.model().lines) {
+    heading = (line.kind === 'cell' ? store.model().cells[line.cell]?.group : line.group) || heading;
+    if (line.row === row) break;
+  }
+  return heading;
+}
+
+/** The plan looked at and the one it is compared with are kept with the choice. */
+function keepCompared(compared: ComparedPlans, choice: KeptChoice, store: ModelStore): void {
+  compared.setPlan(choice.setting('plan'));
+  compared.setAgainst(choice.setting('against'));
+  createEffect(() => {
+    const { plans } = store.shape();
+    if (plans.length < 3) return;
+    choice.setSetting('plan', plans[compared.plan()]?.name ?? '');
+    choice.setSetting('against', plans[compared.against() ?? -1]?.name ?? '');
+  });
+}
+
+interface Parts {
+  readonly page: PageState;
+  readonly fileActions: FileActions;
+  readonly question: () => ScreenQuestion;
+  readonly setQuestion: (question: ScreenQuestion) => void;
+}
+
+function createParts(beginning: Beginning): Parts {
+  const store = createModelStore(beginning.model, beginning.origin);
+  const drafts = createDrafts(store);
+  const compared = createComparedPlans(store);
+  const choice = createChoice(store, compared);
+  restore(beginning, drafts, choice);
+  keepCompared(compared, choice, store);
+  const question = createMemo(() => screenQuestionOf(choice.setting('question')));
+  const setQuestion = (chosen: ScreenQuestion): void => choice.setSetting('question', chosen);
+  const navigation = createEntryNavigation(
+    store,
+    () => setQuestion('numbers'),
+    (row) => groupOfRow(store, row),
+  );
+  const printing = createMedia('print');
+  const page = {
+    store,
+    drafts,
+    compared,
+    choice,
+    navigation,
+    stickyHeight: createStickyHeight(),
+    settled: createSettled(store.version),
+    busy: createBusy(store.version),
+    printing,
+  };
+  return { page, fileActions: createFileActions(store, drafts), question, setQuestion };
+}
+
+/** The question that stands beside the numbers, or would: the one asked last. */
+function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): Accessor<ScreenQuestion> {
+  const [side, setSide] = createSignal<ScreenQuestion>(question() === 'numbers' ? usualSide : question());
+  createEffect(() => {
+    const shown = question();
+    if (shown === 'numbers') return;
+    setSide(shown);
+    if (shown !== 'method') choice.setSetting('side', shown);
+  });
+  return side;
+}
+
+/** The page once there is a model: title, headlines, numbers and the question beside them. */
+export function Page(props: { beginning: Beginning; storage: BrowserStorage }): JSX.Element {
+  // A page begins once.
+  // eslint-disable-next-line solid/reactivity
+  const { page, fileActions, question, setQuestion } = createParts(props.beginning);
+  // eslint-disable-next-line solid/reactivity
+  const kept = createAutosave(page, props.storage, props.beginning.kept);
+  const { scheme, choose } = createScheme();
+  const wide = createScreenMedia(roomForBoth);
+  const hovering = listenForDrop(fileActions.open);
+  listenForLinks(fileActions.openLink);
+  const side = createSide(page, question);
+  const asked = createMemo(() => questionsFor(page.store.shape()));
+  listenForSteps(page.store);
+  createEffect(() => {
+    const { title } = page.store.shape();
+    document.title = title ? `${title} – Raftmargin` : 'Raftmargin';
+  });
+  return (
+    <PageContext.Provider value={page}>
+      <a class="skip" href="#numbers-heading">
+        To the numbers
+      </a>
+      <a class="skip" href="#questions">
+        To the questions
+      </a>
+      <TopBar
+        kept={kept()}
+        scheme={scheme()}
+        onScheme={choose}
+        onFile={fileActions.open}
+        onShipped={fileActions.openShipped}
+        onSave={fileActions.save}
+        onLink={fileActions.copyLink}
+        onStartOver={fileActions.startOver}
+      />
+      <NoticeBar fileActions={fileActions} onUndo={() => page.store.undo()} />
+      <main>
+        <Title />
+        <Headlines />
+        <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
+        <footer class="foot">
+          <MethodLink choice={page.choice} entry="">
+            How everything is worked out
+          </MethodLink>
+        </footer>
+      </main>
+      <Show when={!wide()}>
+        <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
+      </Show>
+      <WayBack />
+      <Show when={hovering()}>
+        <div class="drop-here" aria-hidden="true">
+          <p>Drop the file to open it</p>
+        </div>
+      </Show>
+    </PageContext.Provider>
+  );
+}
+
+interface HalvesProps {
+  /** Whether there is room for both halves. */
+  readonly wide: boolean;
+  readonly question: ScreenQuestion;
+  readonly side: ScreenQuestion;
+  readonly among: readonly ScreenQuestion[];
+  readonly onChoose: (question: ScreenQuestion) => void;
+}
+
+/** The numbers and the question beside them, or one of the two. */
+function Halves(props: HalvesProps): JSX.Element {
+  const { stickyHeight } = usePage();
+  const beside = (): readonly ScreenQuestion[] => props.among.filter((key) => key !== 'numbers');
+  return (
+    <div class="halves">
+      <div class="numbers-half" classList={{ off: !props.wide && props.question !== 'numbers' }}>
+        <Numbers />
+      </div>
+      <Show when={props.wide || props.question !== 'numbers'}>
+        <div class="side-half" style={{ '--covered': `${stickyHeight.height()}px` }}>
+          <Show when={props.wide}>
+            <Questions chosen={props.side} among={beside()} onChoose={props.onChoose} />
+          </Show>
+          <QuestionPane question={props.wide ? props.side : props.question} />
+        </div>
+      </Show>
+    </div>
+  );
+}
+
+/** Back to where somebody came from by a link. */
+function WayBack(): JSX.Element {
+  const { wayBack } = usePage().navigation;
+  return (
+    <Show when={wayBack.to()} keyed>
+      {(label) => (
+        <button type="button" class="word way-back" onClick={() => wayBack.go()}>
+          Back to {label}
+        </button>
+      )}
+    </Show>
+  );
+}
+
+interface QuestionsProps {
+  readonly chosen: ScreenQuestion;
+  readonly among: readonly ScreenQuestion[];
+  readonly onChoose: (question: ScreenQuestion) => void;
+}
+
+function Questions(props: QuestionsProps): JSX.Element {
+  return (
+    <nav id="questions" class="questions" aria-label="Questions" tabIndex={-1}>
+      <For each={screenQuestions.filter(({ key }) => props.among.includes(key))}>
+        {({ key, label }) => (
+          <button
+            type="button"
+            aria-current={props.chosen === key ? 'page' : undefined}
+            onClick={() => props.onChoose(key)}>
+            {label}
+          </button>
+        )}
+      </For>
+    </nav>
+  );
+}

@@ -1,0 +1,87 @@
+import { createEffect, ErrorBoundary, lazy, Match, on, Suspense, Switch, type JSX } from 'solid-js';
+import type { ScreenQuestion } from '../../present/page/questions';
+import type { ScreenProps } from '../app/screenProps';
+import { Link } from '../kit/Link';
+import { usePage } from '../app/pageContext';
+
+// Charts are large: they come after the numbers.
+const Beds = lazy(async () => ({ default: (await import('../screens/beds/Beds')).Beds }));
+const WhatMatters = lazy(async () => ({ default: (await import('../screens/whatMatters/WhatMatters')).WhatMatters }));
+const Breakeven = lazy(async () => ({ default: (await import('../screens/breakeven/Breakeven')).Breakeven }));
+const Method = lazy(async () => ({ default: (await import('../screens/method/Method')).Method }));
+const Timing = lazy(async () => ({ default: (await import('../screens/timing/Timing')).Timing }));
+const TheCase = lazy(async () => ({ default: (await import('../screens/theCase/TheCase')).TheCase }));
+const HowSure = lazy(async () => ({ default: (await import('../screens/howSure/HowSure')).HowSure }));
+
+/** The question beside the numbers. */
+export function QuestionPane(props: { question: ScreenQuestion }): JSX.Element {
+  const { store, compared, choice, navigation } = usePage();
+  const given: ScreenProps = {
+    store,
+    choice,
+    goTo: navigation.goTo,
+    get plan() {
+      return compared.plan();
+    },
+    get against() {
+      return compared.against();
+    },
+  };
+  return (
+    <ErrorBoundary
+      fallback={(error: unknown, again) => (
+        <Failed error={error} when={[props.question, store.version()]} again={again} />
+      )}>
+      <Suspense
+        fallback={
+          <p class="busy" role="status">
+            Drawing …
+          </p>
+        }>
+        <Switch>
+          <Match when={props.question === 'beds'}>
+            <Beds {...given} />
+          </Match>
+          <Match when={props.question === 'what matters'}>
+            <WhatMatters {...given} />
+          </Match>
+          <Match when={props.question === 'breakeven'}>
+            <Breakeven {...given} />
+          </Match>
+          <Match when={props.question === 'method'}>
+            <Method choice={choice} />
+          </Match>
+          <Match when={props.question === 'how sure'}>
+            <HowSure {...given} />
+          </Match>
+          <Match when={props.question === 'timing'}>
+            <Timing {...given} />
+          </Match>
+          <Match when={props.question === 'the case'}>
+            <TheCase {...given} />
+          </Match>
+        </Switch>
+      </Suspense>
+    </ErrorBoundary>
+  );
+}
+
+/** Says that a question could not be shown, and tries again with another question or after an edit. */
+function Failed(props: { error: unknown; when: unknown; again: () => void }): JSX.Element {
+  createEffect(
+    on(
+      () => props.when,
+      () => props.again(),
+      { defer: true },
+    ),
+  );
+  const text = (): string => (props.error instanceof Error ? props.error.message : String(props.error));
+  return (
+    <div class="empty" role="alert">
+      <p class="message fault">This question could not be shown: {text()}</p>
+      <p>
+        Your numbers are untouched. <Link onPress={() => location.reload()}>Load the page again</Link>
+      </p>
+    </div>
+  );
+}

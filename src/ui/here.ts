@@ -1,4 +1,0 @@
-import { createFormat, type Format } from './format';
-
-/** Numbers as this browser's first language writes them. */
-export const here: Format = createFormat(navigator.language);

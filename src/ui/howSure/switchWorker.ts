@@ -1,5 +1,0 @@
-import { searchSwitches, type SwitchAsk } from './switchSearch';
-
-addEventListener('message', ({ data }: MessageEvent<SwitchAsk>) => {
-  postMessage(searchSwitches(data));
-});

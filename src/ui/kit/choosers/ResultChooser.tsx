@@ -1,0 +1,54 @@
+import { createMemo, Show, type Accessor, type JSX } from 'solid-js';
+import type { Cell } from '../../../model/cell';
+import type { ScreenProps } from '../../app/screenProps';
+import { chosenEntry, resultGroups } from '../../../present/results/entryGroups';
+import { RadioRow } from './RadioRow';
+import { EntryChooser } from './EntryChooser';
+import { whoseOptions } from '../../../present/results/planSelection';
+
+interface AskingHeadProps extends ScreenProps {
+  /** What stands before the result's chooser. */
+  readonly label: string;
+  readonly children: (result: Accessor<Cell>) => JSX.Element;
+}
+
+/** The choice of a result and of whose it is, and below it what a screen says of that. */
+export function ResultChooser(props: AskingHeadProps): JSX.Element {
+  const plans = createMemo(() => [props.plan, ...(props.against === undefined ? [] : [props.against])]);
+  const groups = createMemo(() => resultGroups(props.store.shape(), plans()));
+  const result = createMemo(() => chosenEntry(groups(), props.choice.result()));
+  return (
+    <Show when={result()} fallback={<NothingToAsk />}>
+      {(cell) => (
+        <>
+          <div class="asking">
+            <EntryChooser
+              label={props.label}
+              groups={groups()}
+              chosen={cell().name}
+              choose={(name) => props.choice.setResult(name)}
+            />
+            <Show when={props.against !== undefined}>
+              <RadioRow
+                legend="in"
+                options={whoseOptions(props.store.shape(), props.plan, props.against!)}
+                chosen={props.choice.whose()}
+                choose={(whose) => props.choice.setWhose(whose)}
+              />
+            </Show>
+          </div>
+          {props.children(cell)}
+        </>
+      )}
+    </Show>
+  );
+}
+
+function NothingToAsk(): JSX.Element {
+  return (
+    <div class="empty">
+      <p class="finding">There is nothing to ask about yet.</p>
+      <p>An entry that is calculated from others will be listed here: give one a formula.</p>
+    </div>
+  );
+}

@@ -1,0 +1,113 @@
+import type { TableRequest } from '../../../present/heat/table';
+import { createMemo, For, Show, type Accessor, type JSX } from 'solid-js';
+import type { Decimal } from '../../../core/number';
+import { exportTable } from '../../../files/exportTable';
+import type { Grid } from '../../../study/grid';
+import { localFormat } from '../../app/preferences/localFormat';
+import { download } from '../../app/files/saving';
+import { exactRows, heatTable, tableEntries, withUnit, type HeatTable } from '../../../present/heat/table';
+import { createProgressive } from '../background/progressive';
+
+interface HeatTableViewProps {
+  readonly ask: TableRequest;
+}
+
+const always: Accessor<boolean> = () => true;
+
+/** A result over two inputs in exact numbers, and as a file. */
+export function HeatTableView(props: HeatTableViewProps): JSX.Element {
+  const worked = createProgressive(
+    () => props.ask,
+    always,
+    ({ surface, across, down }) => exactRows(surface, across.places, down.places),
+  );
+  return (
+    <Show when={worked()} fallback={<p role="status">Working it out …</p>}>
+      {(found) => <Filled ask={found().of} grid={found().found} done={found().done} />}
+    </Show>
+  );
+}
+
+function Filled(props: { ask: TableRequest; grid: Grid<Decimal>; done: boolean }): JSX.Element {
+  const table = createMemo(() => heatTable(props.grid, props.ask, props.ask.result, props.ask.isWorse, localFormat));
+  const save = (): void => {
+    const entries = tableEntries(props.grid, props.ask, props.ask.caption);
+    download(props.ask.fileName, exportTable(entries));
+  };
+  return (
+    <>
+      <div class="table-room" role="region" aria-label={props.ask.caption} tabindex="0">
+        <table class="heat-table">
+          <caption>
+            {props.ask.caption};{' '}
+            <span class="below-mark" aria-hidden="true">
+              ▼
+            </span>{' '}
+            {props.ask.worseText}
+          </caption>
+          <HeatHead ask={props.ask} across={table().across} />
+          <tbody>
+            <For each={table().rows}>{(row) => <HeatRow row={row} worseText={props.ask.worseText} />}</For>
+          </tbody>
+        </table>
+      </div>
+      <p>
+        <button type="button" class="word" disabled={!props.done} onClick={save}>
+          Save this table as CSV
+        </button>
+      </p>
+    </>
+  );
+}
+
+function HeatHead(props: { ask: TableRequest; across: HeatTable['across'] }): JSX.Element {
+  return (
+    <thead>
+      <tr>
+        <td class="words">{withUnit(props.ask.down.cell)} ↓</td>
+        <th scope="colgroup" colspan={props.across.length} class="words">
+          {withUnit(props.ask.across.cell)} →
+        </th>
+      </tr>
+      <tr>
+        <td />
+        <For each={props.across}>
+          {({ text, today }) => (
+            <th scope="col">
+              {text}
+              <Show when={today}>
+                <span class="today">today</span>
+              </Show>
+            </th>
+          )}
+        </For>
+      </tr>
+    </thead>
+  );
+}
+
+function HeatRow(props: { row: HeatTable['rows'][number]; worseText: string }): JSX.Element {
+  return (
+    <tr>
+      <th scope="row">
+        {props.row.head.text}
+        <Show when={props.row.head.today}>
+          {' '}
+          <span class="today">today</span>
+        </Show>
+      </th>
+      <For each={props.row.cells}>
+        {({ text, worse }) => (
+          <td classList={{ worse }}>
+            <Show when={worse}>
+              <span class="below-mark" role="img" aria-label={props.worseText}>
+                ▼
+              </span>{' '}
+            </Show>
+            {text ?? <span class="unknown">cannot be computed</span>}
+          </td>
+        )}
+      </For>
+    </tr>
+  );
+}

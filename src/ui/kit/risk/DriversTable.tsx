@@ -1,0 +1,123 @@
+import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import type { Cell } from '../../../model/cell';
+import type { Phrase } from '../../../present/text/phrase';
+import { AnswerText } from '../sections/AnswerText';
+import { Sentence } from '../sections/Sentence';
+import { localFormat } from '../../app/preferences/localFormat';
+import { MethodLink } from '../method/MethodLink';
+import type { Choice } from '../../app/screenProps';
+import { driversOf, driversSentence, tiedSentence, worthALine, type Driver } from '../../../present/howSure/drivers';
+import type { Indices } from '../../../present/howSure/reply';
+import { errorText, percentText } from '../../../present/howSure/rounding';
+import '../sections/section.css';
+import './driverRows.css';
+
+interface DriversProps {
+  readonly indices: Indices;
+  readonly cells: readonly Cell[];
+  readonly choice: Choice;
+  /** Ids of entries in the order of their rows; undefined: the largest share first. */
+  readonly order?: readonly number[];
+  /** What is said beside the finding, of the drivers with the largest share first. */
+  readonly remark?: (drivers: readonly Driver[]) => Phrase;
+  readonly goTo: (cell: number) => void;
+}
+
+const apartKey = 'how sure apart';
+
+/** Which guesses drive the spread. Where the file ties entries together, only for one who asks to see them apart. */
+export function DriversTable(props: DriversProps): JSX.Element {
+  const tied = (): boolean => props.indices.tied.length > 0;
+  const apart = (): boolean => props.choice.setting(apartKey) === 'yes';
+  return (
+    <>
+      <Show when={tied()}>
+        <div class="said">
+          <p>
+            <Sentence phrase={tiedSentence(props.indices, props.cells, apart())} />
+          </p>
+          <label class="check-choice">
+            <input
+              type="checkbox"
+              checked={apart()}
+              onChange={(event) => props.choice.setSetting(apartKey, event.currentTarget.checked ? 'yes' : '')}
+            />
+            <span>show the shares as if drawn apart</span>
+          </label>
+        </div>
+      </Show>
+      <Show when={!tied() || apart()}>
+        <DriverRows {...props} />
+      </Show>
+      <MethodLink choice={props.choice} entry="indices" />
+    </>
+  );
+}
+
+/** Drivers in the order of some cells, those without a place last. */
+function inOrder(drivers: readonly Driver[], order: readonly number[] | undefined): readonly Driver[] {
+  if (order === undefined) return drivers;
+  const place = ({ cell }: Driver): number => (order.includes(cell.id) ? order.indexOf(cell.id) : order.length);
+  return [...drivers].sort((a, b) => place(a) - place(b));
+}
+
+function DriverRows(props: DriversProps): JSX.Element {
+  const [all, setAll] = createSignal(false);
+  const drivers = createMemo(() => driversOf(props.indices, props.cells));
+  const few = createMemo(() => worthALine(drivers()));
+  const shown = createMemo(() => inOrder(all() ? drivers() : drivers().slice(0, few()), props.order));
+  const remark = createMemo(() => props.remark?.(drivers()) ?? []);
+  return (
+    <>
+      <AnswerText main={driversSentence(drivers())} more={remark()} />
+      <p class="key">
+        <span>
+          <span class="swatch alone" aria-hidden="true" /> alone: the share of the spread that goes away once you know
+          this
+        </span>
+        <span>
+          <span class="swatch together" aria-hidden="true" /> with others: the share that stays open as long as you do
+          not
+        </span>
+      </p>
+      <ol class="driver-rows">
+        <For each={shown()}>{(driver) => <DriverRow driver={driver} goTo={props.goTo} />}</For>
+      </ol>
+      <Show when={few() < drivers().length}>
+        <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
+          {all() ? 'Leave out those below 1 %' : `Show ${drivers().length - few()} more, below 1 % each`}
+        </button>
+      </Show>
+    </>
+  );
+}
+
+function width(share: number): string {
+  return `${Math.min(1, Math.max(0, share)) * 100}%`;
+}
+
+function DriverRow(props: { driver: Driver; goTo: (cell: number) => void }): JSX.Element {
+  const give = (error: number): string => `± ${errorText(error * 100, localFormat)}`;
+  return (
+    <li class="almanac-row">
+      <div class="almanac-line">
+        <button type="button" class="link" onClick={() => props.goTo(props.driver.cell.id)}>
+          {props.driver.name}
+        </button>
+        <span class="leader" aria-hidden="true" />
+        <span class="figure">
+          <span class="unit">alone</span> {percentText(props.driver.first)}{' '}
+          <span class="unit">{give(props.driver.firstError)}</span>
+        </span>
+        <span class="figure">
+          <span class="unit">with others</span> {percentText(props.driver.total)}{' '}
+          <span class="unit">{give(props.driver.totalError)}</span>
+        </span>
+      </div>
+      <div class="share-bar" aria-hidden="true">
+        <span class="together" style={{ width: width(props.driver.total) }} />
+        <span class="alone" style={{ width: width(props.driver.first) }} />
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,34 @@
+import { createMemo, Show, Suspense, type Accessor, type JSX } from 'solid-js';
+import { createSight } from './sight';
+import './section.css';
+
+interface PartProps {
+  /** Of its heading. */
+  readonly id: string;
+  readonly heading: string;
+  readonly class?: string;
+  /** @param inSight whether it is in sight now */
+  readonly children: (inSight: Accessor<boolean>) => JSX.Element;
+}
+
+/** A part of a screen under its own heading: loaded and made once it has come into sight. */
+export function LazySection(props: PartProps): JSX.Element {
+  let section: HTMLElement | undefined;
+  const inSight = createSight(() => section);
+  const seen = createMemo((before: boolean) => before || inSight(), false);
+  return (
+    <section class={`part ${props.class ?? ''}`} aria-labelledby={props.id} ref={section}>
+      <h3 id={props.id}>{props.heading}</h3>
+      <Show when={seen()} fallback={<p class="wait" />}>
+        <Suspense
+          fallback={
+            <p class="quiet wait" role="status">
+              One moment …
+            </p>
+          }>
+          {props.children(inSight)}
+        </Suspense>
+      </Show>
+    </section>
+  );
+}

@@ -1,0 +1,15 @@
+import { Index, Show, type JSX } from 'solid-js';
+import type { Phrase } from '../../../present/text/phrase';
+
+/** A phrase whose names and numbers stand out. */
+export function Sentence(props: { phrase: Phrase }): JSX.Element {
+  return (
+    <Index each={props.phrase}>
+      {(part) => (
+        <Show when={part().strong} fallback={<span>{part().text}</span>}>
+          <b>{part().text}</b>
+        </Show>
+      )}
+    </Index>
+  );
+}

@@ -1,0 +1,35 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import { usePage } from '../../app/pageContext';
+
+/** A title split after its question, so that the question can stand large. */
+export function titleParts(title: string): readonly [question: string, rest: string] {
+  const at = title.indexOf('? ');
+  return at === -1 ? [title, ''] : [title.slice(0, at + 1), title.slice(at + 2)];
+}
+
+/** The model's title, and what its first row says about it. */
+export function Title(): JSX.Element {
+  const { store } = usePage();
+  const parts = createMemo(() => titleParts(store.shape().title));
+  const about = createMemo(() => {
+    const line = store.shape().lines.find(({ kind }) => kind === 'text');
+    return line?.kind === 'text' ? line.note : '';
+  });
+  const isRoomy = matchMedia('(min-width: 700px)').matches;
+  return (
+    <div class="title">
+      <h1>
+        {parts()[0] || store.origin().name}
+        <Show when={parts()[1]}>{(rest) => <span class="subtitle"> {rest()}</span>}</Show>
+      </h1>
+      <Show when={about()}>
+        {(text) => (
+          <details class="about" open={isRoomy}>
+            <summary>About this model</summary>
+            <p>{text()}</p>
+          </details>
+        )}
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,136 @@
+import type { Option } from '../../../present/text/option';
+import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
+import { readIsoDate } from '../../../trade/civilDate';
+import { RadioRow } from '../../kit/choosers/RadioRow';
+import { AnswerText } from '../../kit/sections/AnswerText';
+import { LiveText } from '../../kit/sections/LiveText';
+import { localFormat } from '../../app/preferences/localFormat';
+import { MethodLink } from '../../kit/method/MethodLink';
+import type { ScreenProps } from '../../app/screenProps';
+import { planScheduleOf, samePlanSchedule, type PlanSchedule } from '../../../present/beds/planSchedule';
+import { ByWeeksView } from './stages/ByWeeksView';
+import { CrowdingPart } from './crowding/CrowdingPart';
+import { mondayOf } from '../../../present/text/dates';
+import { FaultLinks } from './FaultLinks';
+import { createYearStudy } from './yearStudy';
+import { scheduleView } from '../../../present/beds/stages/schedules';
+import { printOnly } from '../../app/layout/printOnly';
+import { StageTable } from './stages/StageTable';
+import { stageSentences } from '../../../present/beds/stages/sentences';
+import { YearAndWork } from './year/YearAndWork';
+import '../../kit/sections/answers.css';
+import './styles.css';
+
+// Its pictures need the chart library, which the beds do not wait for.
+const BestWeeks = lazy(async () => ({ default: (await import('./bestWeeks/BestWeeks')).BestWeeks }));
+
+type Looked = 'plan' | 'against';
+
+/** The beds: what a crop schedule finishes, what rounding costs, a year on the water, the week's work. */
+export function Beds(props: ScreenProps): JSX.Element {
+  const selection = (): Looked =>
+    props.against !== undefined && props.choice.setting('beds plan') === 'against' ? 'against' : 'plan';
+  const plan = (): number => (selection() === 'against' && props.against !== undefined ? props.against : props.plan);
+  const nameOf = (index: number | undefined): string => props.store.shape().plans[index ?? -1]?.name ?? '';
+  const options = (): Option<Looked>[] => [
+    { value: 'against', label: `A ${nameOf(props.against)}` },
+    { value: 'plan', label: `B ${nameOf(props.plan)}` },
+  ];
+  const planSchedule = createMemo(
+    () => {
+      const values = props.store.values()[plan()];
+      return values && planScheduleOf(props.store.model().cells, values);
+    },
+    undefined,
+    { equals: samePlanSchedule },
+  );
+  return (
+    <section class="question-screen beds" aria-labelledby="beds">
+      <h2 class="heard" id="beds">
+        Beds
+      </h2>
+      <Show when={planSchedule()} fallback={<NoSchedule />}>
+        {(found) => (
+          <>
+            <Show when={props.against !== undefined}>
+              <RadioRow
+                legend="Beds of"
+                options={options()}
+                chosen={selection()}
+                choose={(value) => props.choice.setSetting('beds plan', value)}
+              />
+            </Show>
+            <Answer
+              {...props}
+              planSchedule={found()}
+              plan={plan()}
+              name={nameOf(plan())}
+              alone={props.store.shape().plans.length === 1}
+            />
+          </>
+        )}
+      </Show>
+    </section>
+  );
+}
+
+function NoSchedule(): JSX.Element {
+  return (
+    <div class="empty">
+      <p class="finding">This model has no crop schedule.</p>
+      <p>Entries that the column crop of its file tags with boards, interval, stage 1 time and the like make one.</p>
+    </div>
+  );
+}
+
+interface AnswerProps extends ScreenProps {
+  readonly planSchedule: PlanSchedule;
+  readonly name: string;
+  /** Whether the model has no other plan. */
+  readonly alone: boolean;
+}
+
+function Answer(props: AnswerProps): JSX.Element {
+  const view = createMemo(() => scheduleView(props.planSchedule));
+  const found = createMemo(() => stageSentences(view(), props.alone ? '' : props.name, localFormat));
+  const start = createMemo(() => readIsoDate(props.choice.setting('beds start')) ?? mondayOf(new Date()));
+  const yearStudy = createYearStudy(
+    () => props.planSchedule,
+    () => start(),
+  );
+  const stands = (): void => props.choice.setSetting('question', 'beds');
+  const print = (): void => {
+    stands();
+    printOnly('beds');
+  };
+  return (
+    <>
+      <LiveText>
+        <AnswerText main={found().main} more={found().more} />
+      </LiveText>
+      <FaultLinks faults={view().faults} cells={props.planSchedule.cells} quiet={false} goTo={props.goTo} />
+      <StageTable view={view()} goTo={props.goTo} />
+      <MethodLink choice={props.choice} entry="balanced" />
+      <Show when={view().byWeeks}>
+        {(split) => (
+          <>
+            <ByWeeksView found={split()} names={props.planSchedule.names} />
+            <MethodLink choice={props.choice} entry="by weeks" />
+          </>
+        )}
+      </Show>
+      <Show when={yearStudy()}>
+        {(worked) => <YearAndWork {...props} worked={worked()} known={view().faults} beforePrint={stands} />}
+      </Show>
+      <CrowdingPart {...props} />
+      <Suspense>
+        <BestWeeks {...props} />
+      </Suspense>
+      <p class="print-all">
+        <button type="button" class="word" onClick={print}>
+          Print the beds
+        </button>
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,106 @@
+import { Show, type JSX } from 'solid-js';
+import type { Cell } from '../../../../model/cell';
+import type { Way } from '../../../../study/best';
+import { boardsOf, type CropNames } from '../../../../trade/stageNames';
+import type { EntryGroup } from '../../../../present/results/entryGroups';
+import { RadioRow } from '../../../kit/choosers/RadioRow';
+import { EntryChooser } from '../../../kit/choosers/EntryChooser';
+import type { Choice } from '../../../app/screenProps';
+import type { Chosen, HeldTime, StageOption } from '../../../../present/beds/bestWeeks/options';
+
+interface BestChoicesProps {
+  readonly choice: Choice;
+  readonly groups: readonly EntryGroup[];
+  readonly result: Cell;
+  readonly options: readonly StageOption[];
+  readonly picked: Chosen;
+  readonly way: Way;
+  readonly names: CropNames;
+  /** The plan looked at. */
+  readonly plan: string;
+  /** Whether it can be looked at less another. */
+  readonly canCompare: boolean;
+  /** Whether it is. */
+  readonly isCompared: boolean;
+}
+
+/** What is asked of the best weeks: of which result and stage, by which entries, and what is held. */
+export function BestChoices(props: BestChoicesProps): JSX.Element {
+  const set = (key: string, text: string): void => props.choice.setSetting(`best ${key}`, text);
+  const boards = (stage: number): string => boardsOf(props.names, stage - 1).many;
+  const heldOptions = (): readonly { readonly value: HeldTime; readonly label: string }[] => [
+    { value: 'total', label: 'the total time stays' },
+    { value: 'next', label: `time on ${boards(props.picked.option.stage + 1)} stays` },
+  ];
+  return (
+    <>
+      <BestEntries {...props} set={set} />
+      <Show when={props.canCompare}>
+        <RadioRow
+          legend="Look at"
+          chosen={props.isCompared ? 'difference' : 'plan'}
+          choose={(whose) => props.choice.setWhose(whose)}
+          options={[
+            { value: 'difference', label: 'difference B − A' },
+            { value: 'plan', label: `B ${props.plan}` },
+          ]}
+        />
+      </Show>
+      <Show when={props.options.length > 1}>
+        <RadioRow
+          legend="Time on"
+          chosen={String(props.picked.option.stage)}
+          choose={(stage) => set('stage', stage)}
+          options={props.options.map(({ stage }) => ({ value: String(stage), label: boards(stage) }))}
+        />
+      </Show>
+      <Show when={props.picked.time.canHoldTotal}>
+        <RadioRow
+          legend="As it moves"
+          options={heldOptions()}
+          chosen={props.picked.held}
+          choose={(held) => set('held', held)}
+        />
+      </Show>
+      <RadioRow
+        legend="Best is the"
+        options={[
+          { value: 'highest', label: 'highest' },
+          { value: 'lowest', label: 'lowest' },
+        ]}
+        chosen={props.way}
+        choose={(way) => set(`way ${props.result.name}`, way)}
+      />
+    </>
+  );
+}
+
+/** Of which result, and by which entries where there are several. */
+function BestEntries(props: BestChoicesProps & { set: (key: string, text: string) => void }): JSX.Element {
+  return (
+    <div class="asking">
+      <EntryChooser
+        label="Result"
+        groups={props.groups}
+        chosen={props.result.name}
+        choose={(name) => props.choice.setResult(name)}
+      />
+      <Show when={props.picked.option.times.length > 1}>
+        <EntryChooser
+          label="Time by"
+          groups={[{ heading: 'Time', cells: props.picked.option.times.map(({ cell }) => cell) }]}
+          chosen={props.picked.time.cell.name}
+          choose={(name) => props.set('time', name)}
+        />
+      </Show>
+      <Show when={props.picked.option.densities.length > 1}>
+        <EntryChooser
+          label="Density by"
+          groups={[{ heading: 'Density', cells: props.picked.option.densities }]}
+          chosen={props.picked.density.name}
+          choose={(name) => props.set('density', name)}
+        />
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,150 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import { decimal, type Decimal } from '../../../../core/number';
+import { inBase, isRunning, type Stage } from '../../../../trade/schedule';
+import { keptNumber } from '../../../../present/breakeven/range';
+import { NumberField } from '../../../kit/fields/NumberField';
+import { RadioRow } from '../../../kit/choosers/RadioRow';
+import { Sentence } from '../../../kit/sections/Sentence';
+import { localFormat } from '../../../app/preferences/localFormat';
+import { MethodLink } from '../../../kit/method/MethodLink';
+import type { ScreenProps } from '../../../app/screenProps';
+import type { PlanSchedule } from '../../../../present/beds/planSchedule';
+import { counted } from '../../../../present/text/quantities';
+import { crowdingOf, yieldOf } from '../../../../present/beds/crowding/crowding';
+import { crowdingSentence, yieldSentence } from '../../../../present/beds/crowding/sentences';
+import '../../../kit/fields/fields.css';
+
+interface CrowdingProps extends ScreenProps {
+  readonly planSchedule: PlanSchedule;
+}
+
+const unknown = decimal(NaN);
+/** A square metre in the squares of the units that spreads are entered in. */
+const squares = { cm: decimal(10_000), in: decimal(1).dividedBy('0.00064516') };
+const patterns = [
+  { value: 'square', label: 'squares' },
+  { value: 'staggered', label: 'staggered rows' },
+] as const;
+
+/** Numbers that someone enters here, kept with the choice; all blank at first, as no source settles them. */
+function createEntered(props: CrowdingProps) {
+  const key = (name: string): string => `beds crowding ${name}`;
+  const number = (name: string): Decimal => keptNumber(props.choice.setting(key(name))) ?? unknown;
+  const field = (name: string, label: string, unit: string): JSX.Element => (
+    <NumberField
+      label={label}
+      unit={unit}
+      text={props.choice.setting(key(name))}
+      onNumber={(text) => props.choice.setSetting(key(name), text)}
+    />
+  );
+  const pattern = (): 'square' | 'staggered' =>
+    props.choice.setting(key('pattern')) === 'staggered' ? 'staggered' : 'square';
+  return { number, field, pattern, setPattern: (text: string) => props.choice.setSetting(key('pattern'), text) };
+}
+
+/** When leaves touch, and what closeness does to plants that are never moved: optional, from one's own numbers. */
+export function CrowdingPart(props: CrowdingProps): JSX.Element {
+  const entered = createEntered(props);
+  const cell = (): PlanSchedule['cells'][number] | undefined => props.planSchedule.parts.get('board area');
+  const unit = (): 'cm' | 'in' => (/\b(?:ft|in|yd)\b/.test(cell()?.unitText ?? '') ? 'in' : 'cm');
+  const area = (): Decimal => {
+    const values = props.store.values()[props.plan];
+    return values === undefined ? unknown : inBase(cell(), values, unknown).times(squares[unit()]);
+  };
+  const found = createMemo(() =>
+    crowdingOf(props.planSchedule.schedule, area(), {
+      first: entered.number('first'),
+      last: entered.number('last'),
+      rate: entered.number('rate'),
+      loss: entered.number('loss'),
+      pattern: entered.pattern(),
+    }),
+  );
+  return (
+    <Show when={cell()}>
+      <section aria-labelledby="beds-crowding">
+        <h3 id="beds-crowding">When the leaves touch</h3>
+        <p class="quiet">
+          Measure a few plants and enter what you find: sources disagree how fast leaves spread and what crowding costs.
+          Where the model has entries for it, those count in the money; what you enter here does not.
+        </p>
+        <RadioRow legend="Plants stand in" options={patterns} chosen={entered.pattern()} choose={entered.setPattern} />
+        <div class="settings">
+          {entered.field('first', 'spread at the start', unit())}
+          {entered.field('last', 'spread of a free plant', unit())}
+          {entered.field('rate', 'growth at first', '% a day')}
+          {entered.field('loss', 'lost for each crowded day', '%')}
+        </div>
+        <Show
+          when={found()}
+          fallback={<p class="hint">Enter the two spreads, the second the larger, and the growth.</p>}>
+          {(crowding) => (
+            <p>
+              <Sentence phrase={crowdingSentence(crowding(), props.planSchedule.names, unit(), localFormat)} />
+            </p>
+          )}
+        </Show>
+        <MethodLink choice={props.choice} entry="touching" />
+        <NeverMoved {...props} />
+      </section>
+    </Show>
+  );
+}
+
+/** The reciprocal yield law, for a crop that stands in one stage from first to last. */
+function NeverMoved(props: CrowdingProps): JSX.Element {
+  const entered = createEntered(props);
+  const only = createMemo((): Stage | undefined => {
+    const [stage, ...others] = props.planSchedule.schedule.stages.filter((each) => isRunning(each));
+    return others.length === 0 ? stage : undefined;
+  });
+  const places = (): string => `${props.planSchedule.names.plant.many} a ${props.planSchedule.names.board.one}`;
+  const found = createMemo(() => {
+    const stage = only();
+    const [densities, masses] = [
+      ['density 1', 'density 2'],
+      ['mass 1', 'mass 2'],
+    ] as const;
+    return (
+      stage &&
+      yieldOf(
+        {
+          densities: [entered.number(densities[0]), entered.number(densities[1])],
+          masses: [entered.number(masses[0]), entered.number(masses[1])],
+        },
+        stage.density,
+      )
+    );
+  });
+  return (
+    <Show when={only()}>
+      {(stage) => (
+        <>
+          <h4>Closer or wider, without a move</h4>
+          <div class="settings">
+            {entered.field('density 1', 'first trial at', places())}
+            {entered.field('mass 1', 'came to', `g a ${props.planSchedule.names.plant.one}`)}
+            {entered.field('density 2', 'second trial at', places())}
+            {entered.field('mass 2', 'came to', `g a ${props.planSchedule.names.plant.one}`)}
+          </div>
+          <Show when={found()} fallback={<p class="hint">Enter two trials at densities of their own.</p>}>
+            {(known) => (
+              <p>
+                <Sentence
+                  phrase={yieldSentence(
+                    known(),
+                    counted(stage().density, props.planSchedule.names.plant, localFormat),
+                    props.planSchedule.names,
+                    localFormat,
+                  )}
+                />
+              </p>
+            )}
+          </Show>
+          <MethodLink choice={props.choice} entry="closer" />
+        </>
+      )}
+    </Show>
+  );
+}

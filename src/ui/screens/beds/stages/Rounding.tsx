@@ -1,0 +1,60 @@
+import { Index, Show, type JSX } from 'solid-js';
+import type { RoundingLoss } from '../../../../trade/roundingLoss';
+import { Sentence } from '../../../kit/sections/Sentence';
+import { localFormat } from '../../../app/preferences/localFormat';
+import { Cautions } from '../../../kit/sections/Cautions';
+import {
+  lossRows,
+  nextBatchSentence,
+  roundingSentence,
+  stagesSentence,
+} from '../../../../present/beds/stages/rounding';
+import { Suggestions, type SuggestionsProps } from '../suggestions/Suggestions';
+
+interface RoundingProps extends SuggestionsProps {
+  readonly loss: RoundingLoss;
+}
+
+/** What whole boards cost, where, and what helps. */
+export function Rounding(props: RoundingProps): JSX.Element {
+  return (
+    <section aria-labelledby="beds-rounding">
+      <h3 id="beds-rounding">What rounding costs</h3>
+      <p>
+        <Sentence phrase={roundingSentence(props.loss, props.planSchedule.names, localFormat)} />
+      </p>
+      <Show when={stagesSentence(props.loss, props.planSchedule.names, localFormat).length > 0}>
+        <p>
+          <Sentence phrase={stagesSentence(props.loss, props.planSchedule.names, localFormat)} />
+        </p>
+      </Show>
+      <div class="table-room" role="region" aria-label="Table of what rounding costs" tabindex="0">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">where</th>
+              <th scope="col">{props.planSchedule.names.board.many}, on average</th>
+              <th scope="col">{props.planSchedule.names.plant.many} a week</th>
+            </tr>
+          </thead>
+          <tbody>
+            <Index each={lossRows(props.loss, props.planSchedule.names, localFormat)}>
+              {(row) => (
+                <tr>
+                  <th scope="row">{row().label}</th>
+                  <td>{row().boards}</td>
+                  <td>{row().plants}</td>
+                </tr>
+              )}
+            </Index>
+          </tbody>
+        </table>
+      </div>
+      <p>
+        <Sentence phrase={nextBatchSentence(props.loss, props.planSchedule.names, localFormat)} />
+      </p>
+      <Suggestions {...props} />
+      <Cautions topics={['foam']} />
+    </section>
+  );
+}

@@ -1,0 +1,64 @@
+import { For, Index, type JSX } from 'solid-js';
+import { localFormat } from '../../../app/preferences/localFormat';
+import { Link } from '../../../kit/Link';
+import type { ScheduleView } from '../../../../present/beds/stages/schedules';
+import { stageLines, stageRows } from '../../../../present/beds/stages/stageRows';
+
+/** The beds as a whole and stage by stage, as lines of an almanac. */
+export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => void }): JSX.Element {
+  return (
+    <>
+      <dl class="bed-lines">
+        <Index each={stageLines(props.view, localFormat)}>
+          {(line) => (
+            <div class="bed-line">
+              <dt>
+                {line().label}
+                <span class="leader" aria-hidden="true" />
+              </dt>
+              <dd>
+                {line().value} <span class="unit">{line().unit}</span>
+              </dd>
+            </div>
+          )}
+        </Index>
+      </dl>
+      <div class="table-room" role="region" aria-label="Table of the stages" tabindex="0">
+        <table class="stages">
+          <thead>
+            <tr>
+              <td />
+              <For each={props.view.planSchedule.schedule.stages}>
+                {({ number }) => {
+                  const cell = (): number | undefined => props.view.planSchedule.parts.get(`stage ${number} time`)?.id;
+                  const name = (): string => props.view.planSchedule.names.stages[number - 1] ?? '';
+                  return (
+                    <th scope="col">
+                      <Link onPress={() => props.goTo(cell()!)}>{name()}</Link>
+                      <span class="stage-number">stage {number}</span>
+                    </th>
+                  );
+                }}
+              </For>
+            </tr>
+          </thead>
+          <tbody>
+            <Index each={stageRows(props.view, localFormat)}>
+              {(row) => (
+                <tr>
+                  <th scope="row">
+                    <span class="led">
+                      {row().label}
+                      <span class="leader" aria-hidden="true" />
+                    </span>
+                  </th>
+                  <Index each={row().values}>{(value) => <td>{value()}</td>}</Index>
+                </tr>
+              )}
+            </Index>
+          </tbody>
+        </table>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,60 @@
+import { createMemo, For, type JSX } from 'solid-js';
+import type { CropNames } from '../../../../trade/stageNames';
+import type { WorkTask } from '../../../../trade/workList';
+import { localFormat } from '../../../app/preferences/localFormat';
+import { alignedNumber, whole } from '../../../../present/text/quantities';
+import { createDates } from '../../../../present/text/dates';
+import { byDay, hoursIn, taskText } from '../../../../present/beds/work/week';
+
+const dates = createDates(localFormat.locale);
+
+/** A week's work day by day, in the order of a working day. */
+export function WorkTable(props: { list: readonly WorkTask[]; names: CropNames }): JSX.Element {
+  const days = createMemo(() => byDay(props.list));
+  return (
+    <div class="table-room" role="region" aria-label="Table of the week’s work" tabindex="0">
+      <table class="work">
+        <thead>
+          <tr>
+            <th scope="col">day</th>
+            <th scope="col" class="what">
+              what
+            </th>
+            <th scope="col">{props.names.plant.many}</th>
+            <th scope="col">{props.names.board.many}</th>
+            <th scope="col">hours</th>
+          </tr>
+        </thead>
+        <For each={days()}>
+          {({ day, tasks }) => (
+            <tbody>
+              <For each={tasks}>
+                {(task, i) => (
+                  <tr>
+                    {i() === 0 && (
+                      <th scope="rowgroup" rowspan={tasks.length}>
+                        {dates.short(day)}
+                      </th>
+                    )}
+                    <td class="what">{taskText(task, props.names)}</td>
+                    <td>{task.task === 'wash' ? '' : whole(task.plants, localFormat)}</td>
+                    <td>{whole(task.boards, localFormat)}</td>
+                    <td>{alignedNumber(task.hours, 2, localFormat)}</td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          )}
+        </For>
+        <tfoot>
+          <tr>
+            <th scope="row" colspan="4">
+              all hours
+            </th>
+            <td>{alignedNumber(hoursIn(props.list), 2, localFormat)}</td>
+          </tr>
+        </tfoot>
+      </table>
+    </div>
+  );
+}

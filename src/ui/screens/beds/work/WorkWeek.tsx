@@ -1,0 +1,71 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import type { Calendar } from '../../../../trade/calendar';
+import { workList } from '../../../../trade/workList';
+import type { WorkStep } from '../../../../trade/labour';
+import { Sentence } from '../../../kit/sections/Sentence';
+import { localFormat } from '../../../app/preferences/localFormat';
+import { Cautions } from '../../../kit/sections/Cautions';
+import { createDates } from '../../../../present/text/dates';
+import { DateField } from '../../../kit/fields/DateField';
+import { printOnly } from '../../../app/layout/printOnly';
+import { saveCalendarFile, saveTable, type WorkOf } from './saveWork';
+import { WorkTable } from './WorkTable';
+import { isWithin, steadyWeek, weekSentence } from '../../../../present/beds/work/week';
+
+const dates = createDates(localFormat.locale);
+
+interface WorkWeekProps extends WorkOf {
+  readonly year: Calendar;
+  readonly steps: readonly WorkStep[];
+  /** A chosen first day; undefined: a week in steady running. */
+  readonly from: number | undefined;
+  readonly setFrom: (day: number) => void;
+  readonly beforePrint: () => void;
+  /** Stands below the list: what its hours are made of. */
+  readonly children: JSX.Element;
+}
+
+/** What is to be done on the water in one week. */
+export function WorkWeek(props: WorkWeekProps): JSX.Element {
+  const from = (): number => props.from ?? steadyWeek(props.year);
+  const list = createMemo(() => workList(props.year, props.steps, from()));
+  const print = (): void => {
+    props.beforePrint();
+    printOnly('work');
+  };
+  return (
+    <section class="work-week" aria-labelledby="beds-work">
+      <h3 id="beds-work">Next week’s work</h3>
+      <div class="asking">
+        <DateField label="Week from" day={from()} choose={props.setFrom} />
+        <Show when={list().length > 0}>
+          <div class="work-buttons">
+            <button type="button" class="word" onClick={print}>
+              Print the week
+            </button>
+            <button type="button" class="word" onClick={() => saveTable(list(), from(), props.names)}>
+              Save as a table (CSV)
+            </button>
+            <button type="button" class="word" onClick={() => saveCalendarFile(list(), from(), props)}>
+              Save as a calendar file
+            </button>
+          </div>
+        </Show>
+      </div>
+      <Show
+        when={isWithin(props.year, from())}
+        fallback={
+          <p class="message">That week does not lie in the year that begins on {dates.long(props.year.start)}.</p>
+        }>
+        <p>
+          <Sentence phrase={weekSentence(list(), from(), props.steps.length > 0, props.names, localFormat, dates)} />
+        </p>
+        <Show when={list().length > 0}>
+          <WorkTable list={list()} names={props.names} />
+        </Show>
+      </Show>
+      {props.children}
+      <Cautions topics={['hands', 'wages']} />
+    </section>
+  );
+}

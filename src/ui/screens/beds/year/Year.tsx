@@ -1,0 +1,76 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import type { Problem } from '../../../../core/problem';
+import type { Cell } from '../../../../model/cell';
+import type { Calendar } from '../../../../trade/calendar';
+import { calendarWeeks, type Staff, type WorkStep } from '../../../../trade/labour';
+import type { CropNames } from '../../../../trade/stageNames';
+import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
+import { textOf } from '../../../../present/text/phrase';
+import { Sentence } from '../../../kit/sections/Sentence';
+import { localFormat } from '../../../app/preferences/localFormat';
+import { Cautions } from '../../../kit/sections/Cautions';
+import { createDates } from '../../../../present/text/dates';
+import { DateField } from '../../../kit/fields/DateField';
+import { FaultLinks } from '../FaultLinks';
+import { paidHoursSentence } from '../../../../present/beds/year/paidHours';
+import { WeekTable } from './WeekTable';
+import { YearPicture } from './YearPicture';
+import { yearSentence } from '../../../../present/beds/year/sentences';
+
+const dates = createDates(localFormat.locale);
+/** Where no entry says who is there, hours needed are all there is to show. */
+const nobody: Staff = { spare: 0, guaranteed: 0, person: 0, beyond: 'overtime' };
+
+interface YearProps {
+  readonly year: Calendar;
+  readonly boards: number;
+  readonly names: CropNames;
+  readonly cells: readonly Cell[];
+  /** Faults that are told already. */
+  readonly known: readonly Problem[];
+  readonly steps: readonly WorkStep[];
+  /** Undefined where no entry says who is there. */
+  readonly staff: Staff | undefined;
+  readonly setStart: (day: number) => void;
+  readonly goTo: (cell: number) => void;
+  /** Stands below the weeks: whose hours are paid. */
+  readonly children: JSX.Element;
+}
+
+/** A year from an empty bed, in words, as a picture and by week. */
+export function Year(props: YearProps): JSX.Element {
+  const sentence = createMemo(() => yearSentence(props.year, props.boards, props.names, localFormat, dates));
+  const weeks = createMemo(() => calendarWeeks(props.year, props.steps, props.staff ?? nobody));
+  const seasonal = createMemo(() => {
+    const known = new Set(props.known.map(({ message }) => message));
+    return props.year.faults.filter(({ message }) => !known.has(message));
+  });
+  return (
+    <section aria-labelledby="beds-year">
+      <h3 id="beds-year">The year from an empty bed</h3>
+      <div class="asking">
+        <DateField label="First day, the bed empty" day={props.year.start} choose={props.setStart} />
+      </div>
+      <FaultLinks faults={seasonal()} cells={props.cells} quiet={false} goTo={props.goTo} />
+      <Show when={props.year.batches.length > 0}>
+        <p>
+          <Sentence phrase={sentence()} />
+        </p>
+        <FaultLinks faults={props.year.notices} cells={props.cells} quiet={true} goTo={props.goTo} />
+        <YearPicture year={props.year} boards={props.boards} names={props.names} label={textOf(sentence())} />
+        <Show when={props.steps.length > 0 ? props.staff : undefined}>
+          {(staff) => (
+            <p class="hours-paid">
+              <Sentence phrase={paidHoursSentence(weeks(), staff(), localFormat)} />
+            </p>
+          )}
+        </Show>
+        <NumbersBehind summary="Harvest and hours by week">
+          <WeekTable year={props.year} weeks={weeks()} names={props.names} paid={props.staff !== undefined} />
+        </NumbersBehind>
+        {props.children}
+      </Show>
+      <Cautions topics={['electricity', 'food']} />
+    </section>
+  );
+}

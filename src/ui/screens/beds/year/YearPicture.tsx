@@ -1,0 +1,147 @@
+import { createMemo, createUniqueId, For, Show, type JSX } from 'solid-js';
+import type { Calendar } from '../../../../trade/calendar';
+import { boardsOf, type CropNames } from '../../../../trade/stageNames';
+import { createChartArea } from '../../../kit/charts/chartArea';
+import { localFormat } from '../../../app/preferences/localFormat';
+import { yearBands, type YearBands, type Room } from '../../../../present/beds/year/bands';
+import { whole } from '../../../../present/text/quantities';
+import { createDates } from '../../../../present/text/dates';
+
+const height = 230;
+/** Marks that tell the bands apart besides their tint, over and over. */
+const marks = ['', 'M-1,7 L7,-1', 'M0,3 L6,3', 'M-1,7 L7,-1 M-1,-1 L7,7'];
+/** Least room between the names of two months, in pixels. */
+const monthRoom = 30;
+
+const dates = createDates(localFormat.locale);
+
+interface YearPictureProps {
+  readonly year: Calendar;
+  readonly boards: number;
+  readonly names: CropNames;
+  /** The finding, for those who do not see the picture. */
+  readonly label: string;
+}
+
+/** A year from an empty bed as stacked bands against the boards there are. */
+export function YearPicture(props: YearPictureProps): JSX.Element {
+  const chartArea = createChartArea();
+  const id = createUniqueId();
+  const room = (): Room => ({ width: chartArea.width(), height, left: 44, right: 18, top: 16, bottom: 22 });
+  const drawn = createMemo(() => yearBands(props.year, props.boards, room()));
+  return (
+    <figure class="year">
+      <figcaption class="key">
+        <For each={drawn().bands}>
+          {({ stage }) => (
+            <span>
+              <svg class="band-swatch" width="24" height="12" aria-hidden="true">
+                <rect width="24" height="12" fill={`url(#${id}-${stage})`} />
+              </svg>{' '}
+              {stage + 1} {boardsOf(props.names, stage).many}
+            </span>
+          )}
+        </For>
+        <span>
+          <i class="limit-swatch" aria-hidden="true" /> {props.names.board.many} there are
+        </span>
+        <Show when={drawn().over.length > 0}>
+          <span>
+            <b class="over-mark">!</b> over-full
+          </span>
+        </Show>
+      </figcaption>
+      <div class="year-room" ref={(box) => chartArea.hold(box)}>
+        <svg
+          class="year-drawing"
+          role="img"
+          aria-label={props.label}
+          width="100%"
+          height={height}
+          viewBox={chartArea.width() > 0 ? `0 0 ${chartArea.width()} ${height}` : undefined}>
+          <Patterns id={id} count={drawn().bands.length} />
+          <Show when={chartArea.width() > 0}>
+            <Drawn bands={drawn()} room={room()} id={id} boards={props.boards} />
+          </Show>
+        </svg>
+      </div>
+    </figure>
+  );
+}
+
+function Patterns(props: { id: string; count: number }): JSX.Element {
+  return (
+    <defs>
+      <For each={Array.from({ length: props.count }, (_, stage) => stage)}>
+        {(stage) => (
+          <pattern id={`${props.id}-${stage}`} width="6" height="6" patternUnits="userSpaceOnUse">
+            <rect width="6" height="6" class={`band-ground ground-${stage % marks.length}`} />
+            <path d={marks[stage % marks.length] || 'M0,0'} class="band-mark" />
+          </pattern>
+        )}
+      </For>
+    </defs>
+  );
+}
+
+interface DrawnProps {
+  readonly bands: YearBands;
+  readonly room: Room;
+  readonly id: string;
+  readonly boards: number;
+}
+
+function Drawn(props: DrawnProps): JSX.Element {
+  const base = (): number => props.room.height - props.room.bottom;
+  const right = (): number => props.room.width - props.room.right;
+  const months = (): YearBands['months'] => {
+    const every = Math.ceil(monthRoom / Math.max(1, (right() - props.room.left) / 12));
+    return props.bands.months.filter(({ x }, i) => i % every === 0 && x < right() - monthRoom / 2);
+  };
+  return (
+    <>
+      <For each={props.bands.bands}>
+        {({ stage, path, label }) => (
+          <>
+            <path class="band" d={path} fill={`url(#${props.id}-${stage})`} />
+            <Show when={label}>
+              {(y) => (
+                <text class="band-number" x={right() + 5} y={y()} dy="0.35em">
+                  {stage + 1}
+                </text>
+              )}
+            </Show>
+          </>
+        )}
+      </For>
+      <For each={props.bands.over}>
+        {([from, to]) => (
+          <>
+            <rect class="over" x={from} y={4} width={Math.max(2, to - from)} height={5} />
+            <text class="over-mark" x={from} y={8} dx="-6" dy="0.2em">
+              !
+            </text>
+          </>
+        )}
+      </For>
+      <line class="limit" x1={props.room.left} x2={right()} y1={props.bands.limit} y2={props.bands.limit} />
+      <line class="ground-line" x1={props.room.left} x2={right()} y1={base()} y2={base()} />
+      <text class="axis" x={props.room.left - 6} y={props.bands.limit} dy="0.35em">
+        {whole(props.boards, localFormat)}
+      </text>
+      <text class="axis" x={props.room.left - 6} y={base()} dy="0.1em">
+        0
+      </text>
+      <For each={months()}>
+        {({ day, x }) => (
+          <>
+            <line class="ground-line" x1={x} x2={x} y1={base()} y2={base() + 4} />
+            <text class="month" x={x + 2} y={base() + 16}>
+              {dates.month(day)}
+            </text>
+          </>
+        )}
+      </For>
+    </>
+  );
+}

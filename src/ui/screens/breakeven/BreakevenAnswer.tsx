@@ -1,0 +1,117 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import { numberToText } from '../../../core/number';
+import type { Cell } from '../../../model/cell';
+import { RadioRow } from '../../kit/choosers/RadioRow';
+import { sentences, textOf } from '../../../present/text/phrase';
+import { AnswerText } from '../../kit/sections/AnswerText';
+import { LiveText } from '../../kit/sections/LiveText';
+import { localFormat } from '../../app/preferences/localFormat';
+import { MethodLink } from '../../kit/method/MethodLink';
+import { printedUnit } from '../../../present/text/printedUnit';
+import type { ScreenProps } from '../../app/screenProps';
+import { TwoWay } from './twoWay/TwoWay';
+import { BreakevenChart } from './BreakevenChart';
+import { BreakevenTables } from './BreakevenTables';
+import type { ResultLines, Subject } from '../../../present/results/resultLines';
+import { NumberField } from '../../kit/fields/NumberField';
+import { RangeFields } from './RangeFields';
+import type { InputInterval } from '../../../present/breakeven/curve/sample';
+import { createBreakevenSettings, type BreakevenSettings } from './settings';
+import { createStudy, type StudyOf } from './shownStudy';
+import { breakevenSentences, type BreakevenContext } from '../../../present/breakeven/sentences';
+
+interface BreakevenAnswerProps extends ScreenProps {
+  readonly result: Cell;
+  readonly input: Cell;
+  readonly lines: ResultLines;
+  readonly subject: Subject;
+}
+
+const views = [
+  { value: 'both', label: 'both plans' },
+  { value: 'difference', label: 'difference B − A' },
+] as const;
+
+/** The answer about one result and one input: in words, as a chart and as tables. */
+export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
+  const settings = createBreakevenSettings(props);
+  const wanted = createMemo((): StudyOf => {
+    const { range, own } = settings.range();
+    return {
+      sheet: props.store.model().sheet,
+      subject: props.subject,
+      lines: props.lines,
+      range,
+      targets: settings.targets(),
+      selection: settings.selection(),
+      visible: own ? { from: range.from.toNumber(), to: range.to.toNumber() } : undefined,
+    };
+  });
+  const study = createStudy(() => wanted());
+  const planName = (plan: number | undefined): string => props.store.model().plans[plan ?? -1]?.name ?? '';
+  const matter = createMemo((): BreakevenContext => ({
+    subject: {
+      result: props.result,
+      target: settings.target(),
+      plan: planName(props.plan),
+      against: props.against === undefined ? undefined : planName(props.against),
+    },
+    moved: { cell: props.input, today: props.lines.lever.base, range: props.lines.lever.range },
+    view: settings.view(),
+    lines: props.lines,
+    targets: settings.targets(),
+    found: study.found(),
+  }));
+  const words = createMemo(() => breakevenSentences(matter(), study.quick(), localFormat));
+  return (
+    <>
+      <LiveText>
+        <AnswerText main={words().main} more={words().more} />
+      </LiveText>
+      <Show when={settings.view() !== 'alone'}>
+        <RadioRow legend="Draw" options={views} chosen={settings.view()} choose={(view) => settings.setView(view)} />
+      </Show>
+      <BreakevenChart
+        matter={matter()}
+        quick={study.quick()}
+        selection={settings.selection()}
+        label={textOf(sentences(words().main, words().more))}
+      />
+      <BreakevenSettings {...props} settings={settings} visible={study.quick().visible} />
+      <BreakevenTables matter={matter()} quick={study.quick()} selection={settings.selection()} exact={study.exact()} />
+      <MethodLink choice={props.choice} entry="breakeven" />
+      <TwoWay
+        {...props}
+        view={settings.view()}
+        targets={settings.targets()}
+        range={settings.range().own ? settings.range().range : undefined}
+      />
+    </>
+  );
+}
+
+interface SettingsProps extends BreakevenAnswerProps {
+  readonly settings: BreakevenSettings;
+  /** The part that is drawn. */
+  readonly visible: InputInterval;
+}
+
+/** The target, and the ends between which the input is drawn. */
+function BreakevenSettings(props: SettingsProps): JSX.Element {
+  return (
+    <div class="settings">
+      <NumberField
+        label="target"
+        unit={printedUnit(props.result.unitText)}
+        text={numberToText(props.settings.target())}
+        onNumber={(text) => props.settings.setTarget(text)}
+      />
+      <RangeFields
+        selected={props.settings.range()}
+        unit={printedUnit(props.input.unitText)}
+        visible={props.visible}
+        onEnd={(end, text) => props.settings.setEnd(end, text)}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,114 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import { ChartCanvas } from '../../kit/charts/ChartCanvas';
+import { createChartArea } from '../../kit/charts/chartArea';
+import { openLines } from '../../kit/charts/lines';
+import type { LinesPicture } from '../../../present/picture/linesPicture';
+import { space } from '../../../present/text/numberFormat';
+import { localFormat } from '../../app/preferences/localFormat';
+import { printedUnit } from '../../../present/text/printedUnit';
+import { breakevenPicture } from '../../../present/breakeven/picture';
+import { visibleHeights } from '../../../present/breakeven/curve/visibleRange';
+import type { LineName } from '../../../present/results/resultLines';
+import { crossingMarks } from '../../../present/breakeven/crossingMarks';
+import type { LineSelection, QuickStudy } from '../../../present/breakeven/curve/quickStudy';
+import type { InputInterval } from '../../../present/breakeven/curve/sample';
+import type { BreakevenContext } from '../../../present/breakeven/sentences';
+
+interface BreakevenChartProps {
+  readonly matter: BreakevenContext;
+  readonly quick: QuickStudy;
+  readonly selection: LineSelection;
+  readonly label: string;
+}
+
+function heightFor(width: number): number {
+  return Math.round(Math.min(420, Math.max(260, width * 0.56)));
+}
+
+function withUnit(text: string, unit: string): string {
+  return unit === '' ? text : `${text}, ${printedUnit(unit)}`;
+}
+
+/** Whether the target belongs in sight: where it is what the answer is about, or a line meets it there. */
+function isMet(
+  { found, targets }: BreakevenContext,
+  { shown, leading }: LineSelection,
+  { from, to }: InputInterval,
+): boolean {
+  if (shown.includes(leading) || !targets.plan.isZero()) return true;
+  const crossings = shown.flatMap((name) => found[name]?.crossings ?? []);
+  return crossings.some(({ value }) => value.gte(from) && value.lte(to));
+}
+
+/** The lines, with the marks that the answer speaks of. */
+export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
+  const chartArea = createChartArea();
+  const picture = createMemo((): LinesPicture | undefined => {
+    const ink = chartArea.ink();
+    if (ink === undefined) return undefined;
+    const quick = props.quick;
+    const selection = props.selection;
+    const { moved, lines, targets, found } = props.matter;
+    const inSight = selection.shown.map((name) =>
+      (quick.points[name] ?? []).filter(({ x }) => x >= quick.visible.from && x <= quick.visible.to),
+    );
+    const target = targets[selection.shown[0] ?? 'plan'].toNumber();
+    const always = selection.shown.map((name) => lines[name]?.base.toNumber() ?? target);
+    if (isMet(props.matter, selection, quick.visible)) always.push(target);
+    const drawing = {
+      points: quick.points,
+      shown: selection.shown,
+      visible: quick.visible,
+      heights: visibleHeights(inSight, always),
+      target,
+      today: { x: moved.today.toNumber(), text: `today${space}${localFormat.value(moved.today, moved.cell.unit)}` },
+      range: moved.range && { from: moved.range.low.toNumber(), to: moved.range.high.toNumber() },
+      crossings: crossingMarks(found, lines, targets, moved, selection, localFormat),
+      breaks: selection.shown.flatMap((name) => (found[name]?.breaks ?? []).map((value) => value.toNumber())),
+      xTitle: withUnit(moved.cell.label, moved.cell.unitText),
+    };
+    return breakevenPicture(
+      drawing,
+      ink,
+      { width: chartArea.width(), height: heightFor(chartArea.width()) },
+      localFormat,
+    );
+  });
+  return (
+    <figure class="curve">
+      <Key matter={props.matter} shown={props.selection.shown} />
+      <ChartCanvas chartArea={chartArea} label={props.label} open={openLines} picture={picture()} />
+    </figure>
+  );
+}
+
+function Key(props: { matter: BreakevenContext; shown: readonly LineName[] }): JSX.Element {
+  const names = (): Record<LineName, string> => {
+    const { subject } = props.matter;
+    return {
+      against: subject.against ?? '',
+      plan: subject.plan,
+      difference: `${subject.plan} less ${subject.against ?? ''}`,
+    };
+  };
+  const isBoth = (): boolean => props.shown.length > 1;
+  return (
+    <figcaption class="key">
+      <span class="key-what">{withUnit(props.matter.subject.result.label, props.matter.subject.result.unitText)}</span>
+      <Show when={isBoth()}>
+        <For each={props.shown}>
+          {(name) => (
+            <span class="key-line" data-line={name}>
+              <span class="line-swatch" aria-hidden="true" /> {name === 'against' ? 'A' : 'B'} {names()[name]}
+            </span>
+          )}
+        </For>
+      </Show>
+      <Show when={props.matter.moved.range}>
+        <span>
+          <span class="range-swatch" aria-hidden="true" /> its range
+        </span>
+      </Show>
+    </figcaption>
+  );
+}

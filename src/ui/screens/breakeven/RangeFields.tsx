@@ -1,0 +1,66 @@
+import { Show, type JSX } from 'solid-js';
+import { decimal, numberToText } from '../../../core/number';
+import { localFormat } from '../../app/preferences/localFormat';
+import { NumberField } from '../../kit/fields/NumberField';
+import type { ShownRange } from '../../../present/breakeven/range';
+import type { InputInterval } from '../../../present/breakeven/curve/sample';
+
+interface RangeFieldsProps {
+  readonly selected: ShownRange;
+  readonly unit: string;
+  /** The part that is drawn. */
+  readonly visible: InputInterval;
+  /** Blank goes back to the usual end. */
+  readonly onEnd: (end: 'from' | 'to', text: string) => void;
+}
+
+/** The range of the input that is looked at; someone's own range is drawn whole. */
+export function RangeFields(props: RangeFieldsProps): JSX.Element {
+  const ends = (): ShownRange['range'] => props.selected.range;
+  const isPart = (): boolean => props.visible.from > ends().from.toNumber() || props.visible.to < ends().to.toNumber();
+  const usual = (): void => {
+    props.onEnd('from', '');
+    props.onEnd('to', '');
+  };
+  const whole = (): void => {
+    const { from, to } = ends();
+    props.onEnd('from', numberToText(from));
+    props.onEnd('to', numberToText(to));
+  };
+  const shown = (value: number): string => localFormat.full(decimal(Number(value.toPrecision(6))));
+  return (
+    <fieldset class="range-fields">
+      <legend class="heard">Looked at</legend>
+      <NumberField
+        label="looked at from"
+        unit=""
+        text={numberToText(ends().from)}
+        onNumber={(text) => props.onEnd('from', text)}
+      />
+      <NumberField
+        label="to"
+        unit={props.unit}
+        text={numberToText(ends().to)}
+        onNumber={(text) => props.onEnd('to', text)}
+      />
+      <Show when={props.selected.own}>
+        <button type="button" class="link" onClick={usual}>
+          Usual range
+        </button>
+      </Show>
+      <Show when={!props.selected.own && isPart()}>
+        <span class="drawn-part">
+          Drawn from {shown(props.visible.from)} to {shown(props.visible.to)}.{' '}
+          <button type="button" class="link" onClick={whole}>
+            Draw all of it
+          </button>
+        </span>
+      </Show>
+      <Show when={props.selected.problem}>
+        <p class="message fault" role="alert">
+          {props.selected.problem}
+        </p>
+      </Show>
+    </fieldset>
+  );
+}

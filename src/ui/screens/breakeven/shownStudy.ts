@@ -1,0 +1,113 @@
+import type { Searched } from '../../../present/breakeven/searched';
+import { createEffect, createMemo, createSignal, type Accessor } from 'solid-js';
+import { numberToText } from '../../../core/number';
+import type { Sheet } from '../../../model/sheet';
+import type { SearchRange } from '../../../study/searchRange';
+import { createBackground, workStage } from '../../kit/background/background';
+import { createExactClient, type Wanted } from './exactClient';
+import { readReply } from '../../../jobs/exactSearch';
+import type { ResultLines, Subject } from '../../../present/results/resultLines';
+import {
+  fullCount,
+  quickStudy,
+  type LineSelection,
+  type QuickStudy,
+  type Targets,
+} from '../../../present/breakeven/curve/quickStudy';
+import type { InputInterval } from '../../../present/breakeven/curve/sample';
+
+/** All that a study depends on. */
+export interface StudyOf {
+  readonly sheet: Sheet;
+  readonly subject: Subject;
+  readonly lines: ResultLines;
+  readonly range: SearchRange;
+  readonly targets: Targets;
+  readonly selection: LineSelection;
+  /** The part of the range that someone asked to see. */
+  readonly visible: InputInterval | undefined;
+}
+
+export interface ShownStudy {
+  readonly quick: Accessor<QuickStudy>;
+  /** What was found: by float64, and exactly as soon as that is there. */
+  readonly found: Accessor<Searched>;
+  /** Whether it is exact. */
+  readonly exact: Accessor<boolean>;
+}
+
+/** Milliseconds of a keystroke's frame that looking at places may take. */
+const budget = 4;
+const fewest = 90;
+/** Places that the price of one is told by. */
+const tried = 8;
+
+/** Places that fit into a frame, from what a few of them take. */
+function affordable({ lines, range }: StudyOf, now: () => number): number {
+  const [from, to] = [range.from.toNumber(), range.to.toNumber()];
+  const start = now();
+  for (let i = 0; i < tried; i += 1) {
+    const x = from + ((to - from) * (i + 0.5)) / tried;
+    lines.plan.float(x);
+    lines.against?.float(x);
+  }
+  const each = Math.max(now() - start, 1e-3) / tried;
+  return Math.min(fullCount, Math.max(fewest, Math.floor(budget / each)));
+}
+
+function study({ lines, range, targets, selection, visible }: StudyOf, count: number): QuickStudy {
+  return quickStudy(lines, range, targets, selection, visible, count);
+}
+
+function* once<T>(make: () => T): Generator<T, void> {
+  yield make();
+}
+
+function requestOf({ sheet, subject, lines, range, targets }: StudyOf): Wanted {
+  return {
+    sheet,
+    subject,
+    input: lines.lever.cell.id,
+    from: numberToText(range.from),
+    to: numberToText(range.to),
+    target: numberToText(targets.plan),
+    differenceTarget: numberToText(targets.difference),
+  };
+}
+
+/** Something that was worked out later, with what it was worked out for. */
+interface Deferred<T> {
+  readonly of: StudyOf;
+  readonly what: T;
+}
+
+/**
+ * A study that keeps up: in float64 in the turn in which something changes, with as many places as fit into a frame.
+ * All places, and the exact search beside the page, follow.
+ */
+export function createStudy(of: Accessor<StudyOf>): ShownStudy {
+  const first = createMemo(() => {
+    const wanted = of();
+    const count = affordable(wanted, () => performance.now());
+    return { of: wanted, count, what: study(wanted, count) };
+  });
+  const [full, setFull] = createSignal<Deferred<QuickStudy>>();
+  const [exact, setExact] = createSignal<Deferred<Searched>>();
+  const background = createBackground();
+  const client = createExactClient();
+
+  createEffect(() => {
+    const { of: wanted, count } = first();
+    const all = once(() => study(wanted, fullCount));
+    background.start(count < fullCount ? [workStage(all, (what) => setFull({ of: wanted, what }))] : []);
+    client.ask(requestOf(wanted), (reply) => {
+      setExact({ of: wanted, what: readReply(reply, wanted.range.from, wanted.range.to) });
+    });
+  });
+
+  const newest = <T>(deferred: Deferred<T> | undefined): T | undefined =>
+    deferred?.of === first().of ? deferred.what : undefined;
+  const quick = createMemo(() => newest(full()) ?? first().what);
+  const exactly = createMemo(() => newest(exact()));
+  return { quick, found: () => exactly() ?? quick().found, exact: () => exactly() !== undefined };
+}

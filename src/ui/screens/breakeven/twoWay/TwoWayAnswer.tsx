@@ -1,0 +1,92 @@
+import type { TableRequest } from '../../../../present/heat/table';
+import { createMemo, type JSX } from 'solid-js';
+import type { Cell } from '../../../../model/cell';
+import { surfaceOf } from '../../../../study/grid';
+import { capital } from '../../../../present/breakeven/answer';
+import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
+import { sentences, textOf } from '../../../../present/text/phrase';
+import { AnswerText } from '../../../kit/sections/AnswerText';
+import { spoken } from '../../../../present/text/spokenNumber';
+import { localFormat } from '../../../app/preferences/localFormat';
+import { edgeText } from '../../../../present/heat/edgeText';
+import { HeatChart } from '../../../kit/heat/HeatChart';
+import type { HeatDrawing } from '../../../../present/heat/picture';
+import { HeatTableView } from '../../../kit/heat/HeatTableView';
+import type { PairSurfaces, Pair } from '../../../../present/breakeven/twoWay/surfaces';
+import type { Moving } from '../../../../present/breakeven/twoWay/pair';
+import { roundPlaces } from '../../../../present/breakeven/twoWay/places';
+import { withUnit } from '../../../../present/heat/table';
+import { twoWaySentences, type TwoWayContext } from '../../../../present/breakeven/twoWay/sentences';
+
+/** The heat picture of two inputs: hatched below the target. */
+function drawingOf({ pair, grid, bands, paths }: PairSurfaces, targetText: string): HeatDrawing {
+  const [x, y] = [pair.across.lever.base.toNumber(), pair.down.lever.base.toNumber()];
+  return {
+    grid,
+    bands,
+    worse: 'below',
+    paths,
+    levelText: pair.target.isZero() ? 'breakeven' : targetText,
+    marks: [{ x, y, text: 'today', kind: 'today' }],
+    acrossTitle: withUnit(pair.across.lever.cell),
+  };
+}
+
+function tableAsk(pair: Pair, result: Cell, caption: string, worseText: string, fileName: string): TableRequest {
+  const along = ({ lever: { cell, base }, range }: Moving): TableRequest['across'] => ({
+    cell,
+    today: base,
+    places: roundPlaces(range, base),
+  });
+  return {
+    surface: surfaceOf(pair.question, pair.across.lever, pair.down.lever),
+    across: along(pair.across),
+    down: along(pair.down),
+    result,
+    caption,
+    isWorse: (value) => value.lt(pair.target),
+    worseText,
+    fileName,
+  };
+}
+
+interface TwoWayAnswerProps {
+  readonly surfaces: PairSurfaces;
+  readonly context: TwoWayContext;
+  /** The name of the model's file. */
+  readonly file: string;
+}
+
+/** What two inputs do together, in words, as a picture and as a table. */
+export function TwoWayAnswer(props: TwoWayAnswerProps): JSX.Element {
+  // A better look at the same pair draws the picture anew, and leaves the exact table as it is.
+  const surfaces = createMemo(() => props.surfaces);
+  const pair = createMemo(() => surfaces().pair);
+  const result = (): Cell => props.context.result;
+  const words = createMemo(() => twoWaySentences(surfaces(), props.context, localFormat));
+  const targetText = (): string => (pair().target.isZero() ? '0' : spoken(pair().target, result().unit, localFormat));
+  const caption = (): string =>
+    withUnit({ label: textOf(capital(props.context.subject)), unitText: result().unitText });
+  const worseText = (): string => `below ${targetText()}`;
+  const drawing = createMemo(() => drawingOf(surfaces(), targetText()));
+  const fileName = (): string => `${props.file.replace(/\.csv$/i, '')} two inputs.csv`;
+  const table = createMemo(() => tableAsk(pair(), result(), caption(), worseText(), fileName()));
+  return (
+    <>
+      <div class="heat-said">
+        <AnswerText main={words().main} more={words().more} />
+      </div>
+      <HeatChart
+        drawing={drawing()}
+        label={textOf(sentences(words().main, words().more))}
+        what={caption()}
+        downTitle={withUnit(pair().down.lever.cell)}
+        worseText={worseText()}
+        write={(value) => edgeText(surfaces().bands, value, result().unit, localFormat)}
+      />
+      <NumbersBehind summary="The same numbers as a table">
+        <HeatTableView ask={table()} />
+      </NumbersBehind>
+    </>
+  );
+}

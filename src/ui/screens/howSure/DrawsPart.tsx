@@ -1,0 +1,176 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import type { Cell } from '../../../model/cell';
+import { NumberField } from '../../kit/fields/NumberField';
+import { RadioRow } from '../../kit/choosers/RadioRow';
+import { resultScope, type PlanSelection } from '../../../present/results/planSelection';
+import type { Phrase } from '../../../present/text/phrase';
+import { Sentence } from '../../kit/sections/Sentence';
+import { printedUnit } from '../../../present/text/printedUnit';
+import type { ScreenProps } from '../../app/screenProps';
+import type { RiskClient } from '../../kit/risk/client';
+import { createDraws } from '../../kit/risk/createDraws';
+import { DriversTable } from '../../kit/risk/DriversTable';
+import { DrawsProgress } from '../../kit/risk/DrawsProgress';
+import type { DrawsFound } from '../../../present/howSure/reply';
+import type { RiskSettings } from '../../kit/risk/settings';
+import { SpreadView } from './SpreadView';
+import type { SpreadStyle } from '../../../present/howSure/spreadPicture';
+import type { SpreadQuestion } from '../../../present/howSure/sentences';
+import { WholeField } from '../../kit/fields/WholeField';
+import { drawLimits, seedLimits } from '../../../present/text/wholeNumber';
+import { InformationValue } from './InformationValue';
+import '../../kit/sections/section.css';
+
+interface DrawsProps extends ScreenProps {
+  readonly result: Cell;
+  readonly selection: PlanSelection;
+  /** The result today. */
+  readonly today: number;
+  /** Where the draws are not about today's numbers; blank where they are. */
+  readonly remark: Phrase;
+}
+
+/** Draws of a result, and what there is to say of them. */
+export function DrawsPart(props: DrawsProps): JSX.Element {
+  const { settings, client, found } = createDraws(props, () => true);
+  const question = createMemo((): SpreadQuestion => ({
+    result: props.result,
+    of: resultScope(props.store.model(), props.selection),
+    target: settings.target(),
+  }));
+  return (
+    <>
+      <Fields settings={settings} unit={printedUnit(props.result.unitText)} />
+      <DrawsProgress
+        shown={client.shown()}
+        draws={settings.draws()}
+        stop={() => client.stop()}
+        again={() => client.again()}
+      />
+      <Show when={found()}>
+        {(known) => <Answers {...props} found={known()} question={question()} settings={settings} client={client} />}
+      </Show>
+    </>
+  );
+}
+
+function Fields(props: { settings: RiskSettings; unit: string }): JSX.Element {
+  return (
+    <div class="settings">
+      <NumberField
+        label="above"
+        unit={props.unit}
+        text={props.settings.targetText()}
+        onNumber={(text) => props.settings.setTarget(text)}
+      />
+      <WholeField
+        label="draws"
+        number={props.settings.draws()}
+        limits={drawLimits}
+        onNumber={(draws) => props.settings.setDraws(draws)}
+      />
+      <WholeField
+        label="seed"
+        number={props.settings.seed()}
+        limits={seedLimits}
+        onNumber={(seed) => props.settings.setSeed(seed)}
+      />
+    </div>
+  );
+}
+
+const looks: readonly { value: SpreadStyle; label: string }[] = [
+  { value: 'histogram', label: 'how often' },
+  { value: 'curve', label: 'added up' },
+];
+
+interface AnswersProps extends DrawsProps {
+  readonly found: DrawsFound;
+  readonly question: SpreadQuestion;
+  readonly settings: RiskSettings;
+  readonly client: RiskClient;
+}
+
+function Answers(props: AnswersProps): JSX.Element {
+  const cells = (): readonly Cell[] => props.store.shape().cells;
+  const busy = (): boolean => props.client.shown().state === 'busy';
+  return (
+    <Show when={!props.found.certain} fallback={<Certain result={props.result} />}>
+      <Show when={props.found.spread} fallback={<NoResults found={props.found} />}>
+        {(spread) => (
+          <>
+            <Show when={props.remark.length > 0}>
+              <p>
+                <Sentence phrase={props.remark} />
+              </p>
+            </Show>
+            <SpreadView
+              spread={spread()}
+              found={props.found}
+              question={props.question}
+              selection={props.selection}
+              style={props.settings.style()}
+              today={props.today}
+              model={props.store.model()}>
+              <RadioRow
+                legend="draw it as"
+                options={looks}
+                chosen={props.settings.style()}
+                choose={(style) => props.settings.setStyle(style)}
+              />
+            </SpreadView>
+            <Show when={props.found.indices} fallback={<Waiting when={busy()} what="what drives the spread" />}>
+              {(indices) => (
+                <section class="part" aria-labelledby="drivers">
+                  <h3 id="drivers">Which guesses drive the spread</h3>
+                  <DriversTable indices={indices()} cells={cells()} choice={props.choice} goTo={props.goTo} />
+                </section>
+              )}
+            </Show>
+            <Show when={props.found.details}>
+              {(details) => (
+                <InformationValue
+                  details={details()}
+                  result={props.result}
+                  cells={cells()}
+                  choice={props.choice}
+                  goTo={props.goTo}
+                />
+              )}
+            </Show>
+          </>
+        )}
+      </Show>
+    </Show>
+  );
+}
+
+function Waiting(props: { when: boolean; what: string }): JSX.Element {
+  return (
+    <Show when={props.when}>
+      <p class="quiet">Still to come: {props.what}.</p>
+    </Show>
+  );
+}
+
+function Certain(props: { result: Cell }): JSX.Element {
+  return (
+    <div class="empty">
+      <p class="finding">
+        No entry with a range touches <b>{props.result.label}</b>, so there is nothing to draw.
+      </p>
+      <p>Give an entry that you are not sure of a low and a high: its range then says how far off it may be.</p>
+    </div>
+  );
+}
+
+function NoResults(props: { found: DrawsFound }): JSX.Element {
+  return (
+    <Show when={props.found.details}>
+      <div class="empty">
+        <p class="finding">In none of the draws can it be computed.</p>
+        <p class="message fault">{props.found.details?.failures[0]?.message}</p>
+      </div>
+    </Show>
+  );
+}

@@ -1,0 +1,53 @@
+import { Match, Switch, type JSX } from 'solid-js';
+import type { Cell } from '../../../model/cell';
+import { ResultChooser } from '../../kit/choosers/ResultChooser';
+import { CannotCompute } from '../../kit/sections/CannotCompute';
+import { createChosenResult } from '../../app/store/chosenResult';
+import { localFormat } from '../../app/preferences/localFormat';
+import { MethodLink } from '../../kit/method/MethodLink';
+import type { ScreenProps } from '../../app/screenProps';
+import { DrawsPart } from './DrawsPart';
+import { todaySentence } from '../../../present/howSure/today';
+import '../../kit/sections/answers.css';
+import '../../kit/charts/curve.css';
+import '../../kit/fields/fields.css';
+import './styles.css';
+
+/** How sure: a result drawn many times from all ranges at once, what drives its spread, and what is worth measuring. */
+export function HowSure(props: ScreenProps): JSX.Element {
+  return (
+    <section class="question-screen how-sure" aria-labelledby="how-sure">
+      <h2 class="heard" id="how-sure">
+        How sure
+      </h2>
+      <ResultChooser {...props} label="How sure is">
+        {(result) => <Answer {...props} result={result()} />}
+      </ResultChooser>
+      <MethodLink choice={props.choice} entry="draws" />
+    </section>
+  );
+}
+
+function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
+  const { selection, error, question } = createChosenResult(props);
+  return (
+    <Switch>
+      <Match when={error()}>
+        {(reason) => (
+          <CannotCompute result={props.result} error={reason()} cells={props.store.model().cells} goTo={props.goTo} />
+        )}
+      </Match>
+      <Match when={question()}>
+        {(known) => (
+          <DrawsPart
+            {...props}
+            result={props.result}
+            selection={selection()}
+            today={known().base.toNumber()}
+            remark={todaySentence(known(), localFormat)}
+          />
+        )}
+      </Match>
+    </Switch>
+  );
+}

@@ -1,0 +1,76 @@
+import { For, Show, type JSX } from 'solid-js';
+import { decimal } from '../../../core/number';
+import { NumbersBehind } from '../../kit/sections/NumbersBehind';
+import { localFormat } from '../../app/preferences/localFormat';
+import { printedUnit } from '../../../present/text/printedUnit';
+import { figureRows, binRows } from '../../../present/howSure/tables';
+import type { DrawSpread } from '../../../present/howSure/summary';
+import type { SpreadQuestion } from '../../../present/howSure/sentences';
+
+interface SpreadTablesProps {
+  readonly spread: DrawSpread;
+  readonly question: SpreadQuestion;
+  /** Of the sets of draws. */
+  readonly names: readonly string[];
+}
+
+/** The draws' figures and the picture's bins as tables. */
+export function SpreadTables(props: SpreadTablesProps): JSX.Element {
+  const unit = (): string => printedUnit(props.question.result.unitText);
+  const target = (): string => localFormat.value(decimal(props.question.target), props.question.result.unit);
+  const caption = (): string => [props.question.result.label, unit()].filter(Boolean).join(', ');
+  return (
+    <NumbersBehind summary="The same numbers as tables">
+      <Numbers
+        label="Figures of the draws"
+        caption={caption()}
+        first=""
+        names={props.names}
+        rows={figureRows(props.spread, target(), localFormat)}
+      />
+      <Numbers
+        label="How often"
+        caption="Share of the draws in each bin, per cent"
+        first="from – to"
+        names={props.names}
+        rows={binRows(props.spread, localFormat)}
+      />
+    </NumbersBehind>
+  );
+}
+
+interface NumbersProps {
+  readonly label: string;
+  readonly caption: string;
+  readonly first: string;
+  readonly names: readonly string[];
+  readonly rows: readonly { readonly what: string; readonly numbers: readonly string[] }[];
+}
+
+function Numbers(props: NumbersProps): JSX.Element {
+  return (
+    <div class="table-room" role="region" aria-label={props.label} tabindex="0">
+      <table>
+        <caption>{props.caption}</caption>
+        <thead>
+          <tr>
+            <Show when={props.first} fallback={<td />}>
+              <th scope="col">{props.first}</th>
+            </Show>
+            <For each={props.names}>{(name) => <th scope="col">{name}</th>}</For>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={props.rows}>
+            {(row) => (
+              <tr>
+                <th scope="row">{row.what}</th>
+                <For each={row.numbers}>{(text) => <td>{text}</td>}</For>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+    </div>
+  );
+}

@@ -1,0 +1,131 @@
+import { createEffect, For, Match, Show, Switch, type JSX } from 'solid-js';
+import { screenQuestions } from '../../../present/page/questions';
+import type { Choice } from '../../app/screenProps';
+import { Link } from '../../kit/Link';
+import { chapters } from '../../../present/method/chapters';
+import type { Entry } from '../../../present/method/entry';
+import { formulaPieces } from '../../../present/method/formulaPieces';
+import { leaveMethod, methodEntry, methodFrom } from '../../kit/method/methodPlace';
+import './styles.css';
+
+function anchorOf(entry: string): string {
+  return `method-${entry.replaceAll(' ', '-')}`;
+}
+
+/** How every figure of the app is worked out, from which source, and what it cannot do. */
+export function Method(props: { choice: Choice }): JSX.Element {
+  let page: HTMLElement | undefined;
+  let top: HTMLHeadingElement | undefined;
+  const from = (): string => {
+    const label = screenQuestions.find(({ key }) => key === methodFrom(props.choice))?.label;
+    return label ?? 'Numbers';
+  };
+  const goTo = (entry: string): void => {
+    const target = entry === '' ? top : page?.querySelector<HTMLElement>(`#${anchorOf(entry)}`);
+    target?.scrollIntoView();
+    target?.focus({ preventScroll: true });
+  };
+  createEffect(() => {
+    const entry = methodEntry(props.choice);
+    queueMicrotask(() => goTo(entry));
+  });
+  return (
+    <section class="method" aria-labelledby="method" ref={page}>
+      <p class="method-back">
+        <Link onPress={() => leaveMethod(props.choice)}>Back to {from()}</Link>
+      </p>
+      <h2 id="method" tabindex="-1" ref={top}>
+        How it is worked out
+      </h2>
+      <p>
+        Every figure in Raftmargin, by the way it is made: the formula, the source, how it is searched or drawn, and
+        what it cannot do. It is no financial advice.
+      </p>
+      <nav class="method-contents" aria-label="Methods">
+        <For each={chapters}>
+          {({ heading, entries }) => (
+            <div>
+              <h3>{heading}</h3>
+              <ul>
+                <For each={entries}>
+                  {({ id, what }) => (
+                    <li>
+                      <Link onPress={() => goTo(id)}>{what}</Link>
+                    </li>
+                  )}
+                </For>
+              </ul>
+            </div>
+          )}
+        </For>
+      </nav>
+      <For each={chapters}>
+        {({ heading, entries }) => (
+          <section>
+            <h3>{heading}</h3>
+            <For each={entries}>{(entry) => <MethodText {...entry} />}</For>
+          </section>
+        )}
+      </For>
+      <p class="method-back">
+        <Link onPress={() => leaveMethod(props.choice)}>Back to {from()}</Link>
+      </p>
+    </section>
+  );
+}
+
+function MethodText(props: Entry): JSX.Element {
+  return (
+    <article>
+      <h4 id={anchorOf(props.id)} tabindex="-1">
+        {props.what}
+      </h4>
+      <p>{props.how}</p>
+      <Show when={props.formulas}>
+        {(lines) => (
+          <ul class="method-formulas">
+            <For each={lines()}>
+              {(line) => (
+                <li>
+                  <Formula line={line} />
+                </li>
+              )}
+            </For>
+          </ul>
+        )}
+      </Show>
+      <dl>
+        <Show when={props.design}>
+          <dt>Made with</dt>
+          <dd>{props.design}</dd>
+        </Show>
+        <dt>Source</dt>
+        <dd>{props.source}</dd>
+        <dt>Limits</dt>
+        <dd>{props.limits}</dd>
+        <dt>Where</dt>
+        <dd>{props.where}</dd>
+      </dl>
+    </article>
+  );
+}
+
+function Formula(props: { line: string }): JSX.Element {
+  return (
+    <For each={formulaPieces(props.line)}>
+      {({ kind, text }) => (
+        <Switch fallback={text}>
+          <Match when={kind === 'quantity'}>
+            <var>{text}</var>
+          </Match>
+          <Match when={kind === 'low'}>
+            <sub>{text}</sub>
+          </Match>
+          <Match when={kind === 'high'}>
+            <sup>{text}</sup>
+          </Match>
+        </Switch>
+      )}
+    </For>
+  );
+}

@@ -1,0 +1,174 @@
+import { letterOf } from '../../../present/text/planLetter';
+import { createMemo, createSignal, For, Index, Show, type JSX } from 'solid-js';
+import type { Cell } from '../../../model/cell';
+import type { Problem } from '../../../core/problem';
+import { EntryDetails } from './lineage/EntryDetails';
+import { createSight } from '../../kit/sections/sight';
+import { localFormat } from '../../app/preferences/localFormat';
+import { printedUnit } from '../../../present/text/printedUnit';
+import { Link } from '../../kit/Link';
+import { PlanLetter } from '../../kit/PlanLetter';
+import { usePage, PageContext } from '../../app/pageContext';
+import { EntryValue } from './EntryValue';
+import { createFollowing } from './following';
+import { NumberText } from '../../kit/numbers/NumberText';
+import { beforeName, remarksOf, sameRemarks, type Remark } from '../../../present/numbers/remarks';
+import { rowId } from '../../app/store/entryNavigation';
+
+interface EntryRowProps {
+  readonly cell: Cell;
+  readonly columns: readonly number[];
+  /** Whether the plans shown can differ here. */
+  readonly varies: boolean;
+  readonly faults: readonly Problem[];
+  /** Whether its group is in sight. */
+  readonly near: boolean;
+}
+
+/** One line of the almanac: label, leader, the value in each plan, unit, difference. */
+export function EntryRow(props: EntryRowProps): JSX.Element {
+  const work = usePage();
+  const { navigation } = work;
+  let row: HTMLLIElement | undefined;
+  const inSight = createSight(
+    () => row,
+    () => props.near,
+  );
+  const [inHand, setInHand] = createSignal(false);
+  const store = createFollowing(work.store, () => inSight() || inHand() || work.printing(), work.settled);
+  const shownColumns = createMemo(() => (props.varies ? props.columns : props.columns.slice(0, 1)));
+  const isAsked = (): boolean => navigation.isAsked(props.cell.row);
+  const panel = (): string => `${rowId(props.cell.row)}-asked`;
+  return (
+    <li
+      class="entry"
+      ref={row}
+      id={rowId(props.cell.row)}
+      classList={{ single: !props.varies, asked: isAsked() }}
+      onFocusIn={() => setInHand(true)}
+      onFocusOut={() => setInHand(false)}>
+      <div class="entry-label">
+        <button
+          type="button"
+          class="ask"
+          aria-expanded={isAsked()}
+          aria-controls={isAsked() ? panel() : undefined}
+          onClick={() => navigation.setAsked(props.cell.row, !isAsked())}>
+          {props.cell.label}
+        </button>
+        <span class="leader" aria-hidden="true" />
+      </div>
+      <PageContext.Provider value={{ ...work, store }}>
+        <For each={shownColumns()}>
+          {(plan, column) => (
+            <EntryColumn
+              cell={props.cell}
+              plan={plan}
+              column={column()}
+              columns={props.columns}
+              varies={props.varies}
+            />
+          )}
+        </For>
+        <span class="unit">{printedUnit(props.cell.unitText)}</span>
+        <Show when={props.columns.length > 1}>
+          <Difference cell={props.cell} columns={props.columns} varies={props.varies} />
+        </Show>
+        <Remarks cell={props.cell} columns={shownColumns()} faults={props.faults} />
+        <Show when={isAsked()}>
+          <EntryDetails cell={props.cell} columns={props.columns} id={panel()} />
+        </Show>
+      </PageContext.Provider>
+    </li>
+  );
+}
+
+interface EntryColumnProps extends Omit<EntryRowProps, 'faults' | 'near'> {
+  readonly plan: number;
+  readonly column: number;
+}
+
+function EntryColumn(props: EntryColumnProps): JSX.Element {
+  const { store } = usePage();
+  const letter = (): string => (props.varies ? letterOf(props.column, props.columns.length) : '');
+  const planName = (): string => store.shape().plans[props.plan]?.name ?? '';
+  const own = createMemo(() => store.shown(props.plan, props.cell.id).content?.own === true);
+  const remark = (): string => {
+    if (own()) return `own number of plan ${planName()}`;
+    return props.varies ? `in plan ${planName()}` : '';
+  };
+  return (
+    <div class="value" classList={{ 'of-a': letter() === 'A', 'of-b': letter() === 'B' }}>
+      <Show when={letter()}>
+        <span class="letter" aria-hidden="true">
+          {letter()}
+        </span>
+        <span class="heard">{planName()}: </span>
+      </Show>
+      <EntryValue cell={props.cell} plan={props.plan} remark={remark()} />
+    </div>
+  );
+}
+
+function Difference(props: { cell: Cell; columns: readonly number[]; varies: boolean }): JSX.Element {
+  const { store } = usePage();
+  const text = createMemo(() => {
+    const [a, b] = props.columns.map((plan) => store.shown(plan, props.cell.id));
+    const isTruth = a?.content?.kind === 'calculated' && a.content.gives === 'truth';
+    if (!props.varies || a === undefined || b === undefined || isTruth) return '';
+    if (a.number.isNaN() || b.number.isNaN()) return '';
+    return a.number.eq(b.number) ? 'same' : localFormat.difference(a.number, b.number, props.cell.unit);
+  });
+  return (
+    <div class="difference">
+      <Show when={text() !== 'same' && text()} fallback={<span class="same">{text()}</span>}>
+        {(difference) => (
+          <>
+            <span class="heard">difference: </span>
+            <NumberText text={difference()} />
+          </>
+        )}
+      </Show>
+    </div>
+  );
+}
+
+function Remarks(props: { cell: Cell; columns: readonly number[]; faults: readonly Problem[] }): JSX.Element {
+  const { store } = usePage();
+  const remarks = createMemo<readonly Remark[]>(
+    () => {
+      const shown = props.columns.map((plan) => store.shown(plan, props.cell.id));
+      return remarksOf(store.shape(), props.cell, props.columns, shown);
+    },
+    [],
+    { equals: sameRemarks },
+  );
+  const isSaid = (fault: Problem): boolean => remarks().some(({ text }) => text.includes(fault.message));
+  return (
+    <Show when={remarks().length + props.faults.length > 0}>
+      <div class="remarks">
+        <Index each={remarks()}>{(remark) => <RemarkText remark={remark()} />}</Index>
+        <Index each={props.faults.filter((fault) => !isSaid(fault))}>
+          {(fault) => <p class="message fault">{fault().message}</p>}
+        </Index>
+      </div>
+    </Show>
+  );
+}
+
+function RemarkText(props: { remark: Remark }): JSX.Element {
+  const { navigation } = usePage();
+  return (
+    <p class={`remark ${props.remark.kind}`} classList={{ message: props.remark.kind === 'fault' }}>
+      <PlanLetter letter={props.remark.letter} />
+      <Show when={props.remark.cell} fallback={props.remark.text}>
+        {(cell) => (
+          <>
+            {beforeName[props.remark.kind]}
+            <Link onPress={() => navigation.goTo(cell().id)}>{cell().label}</Link>
+          </>
+        )}
+      </Show>
+    </p>
+  );
+}

@@ -1,0 +1,51 @@
+import type { ShownValue } from '../../../present/numbers/shownValue';
+import { createMemo, Match, Switch, type JSX } from 'solid-js';
+import type { Cell } from '../../../model/cell';
+import { localFormat } from '../../app/preferences/localFormat';
+import { usePage } from '../../app/pageContext';
+import { InputValue } from './InputValue';
+import { NumberText } from '../../kit/numbers/NumberText';
+import { truthWord } from '../../../present/text/truthWord';
+
+interface EntryValueProps {
+  readonly cell: Cell;
+  readonly plan: number;
+  readonly remark: string;
+}
+
+type Kind = 'input' | 'number' | 'truth' | 'none';
+
+function kindOf({ content, error }: ShownValue): Kind {
+  if (content?.kind === 'input') return 'input';
+  if (error !== undefined || content?.kind !== 'calculated') return 'none';
+  return content.gives;
+}
+
+/** What an entry shows in one plan. */
+export function EntryValue(props: EntryValueProps): JSX.Element {
+  const { store } = usePage();
+  const shown = createMemo(() => store.shown(props.plan, props.cell.id));
+  const kind = createMemo(() => kindOf(shown()));
+  const input = createMemo(() => {
+    const { content } = shown();
+    return content?.kind === 'input' ? content : undefined;
+  });
+  return (
+    <Switch>
+      <Match when={input()}>
+        {(content) => <InputValue cell={props.cell} plan={props.plan} content={content()} remark={props.remark} />}
+      </Match>
+      <Match when={kind() === 'number'}>
+        <NumberText text={localFormat.value(shown().number, props.cell.unit)} />
+      </Match>
+      <Match when={kind() === 'truth'}>
+        <span class="truth" classList={{ warning: props.cell.role === 'check' && shown().number.isZero() }}>
+          {truthWord(props.cell, !shown().number.isZero())}
+        </span>
+      </Match>
+      <Match when={kind() === 'none'}>
+        <span class="no-value">no value</span>
+      </Match>
+    </Switch>
+  );
+}

@@ -1,0 +1,141 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import type { Problem } from '../../../core/problem';
+import type { Line } from '../../../model/model';
+import { createSight } from '../../kit/sections/sight';
+import { usePage } from '../../app/pageContext';
+import { EntryRow } from './EntryRow';
+import { LazyRows } from './LazyRows';
+import type { FaultsByRow } from './Numbers';
+import type { OutlineGroup } from '../../../present/numbers/outline';
+import { rowId } from '../../app/store/entryNavigation';
+
+interface GroupProps {
+  readonly group: OutlineGroup;
+  /** Entries in which the plans shown can differ. */
+  readonly varied: ReadonlySet<number>;
+  readonly faults: FaultsByRow;
+  readonly lazy: boolean;
+}
+
+/** Rows that come to the page together. */
+const together = 40;
+
+function pieces(lines: readonly Line[]): readonly (readonly Line[])[] {
+  const count = Math.ceil(lines.length / together);
+  return Array.from({ length: count }, (_, i) => lines.slice(i * together, (i + 1) * together));
+}
+
+/** The rows under one heading; a heading folds them away. */
+export function GroupOfRows(props: GroupProps): JSX.Element {
+  const { navigation, printing } = usePage();
+  let group: HTMLDetailsElement | undefined;
+  const inSight = createSight(() => group);
+  const forced = (): boolean => navigation.words() !== '' || printing();
+  const entries = (): number => props.group.lines.filter((line) => line.kind !== 'text').length;
+  const rows = (lines: readonly Line[]): JSX.Element => (
+    <For each={lines}>
+      {(line) => (
+        <Row
+          line={line}
+          varied={props.varied}
+          faults={props.faults(line.row) ?? none}
+          near={props.group.name === '' || inSight()}
+        />
+      )}
+    </For>
+  );
+  const list = (
+    <ul class="entries">
+      <Show when={props.lazy} fallback={rows(props.group.lines)}>
+        <For each={pieces(props.group.lines)}>
+          {(lines) => (
+            <LazyRows first={lines[0]?.row ?? 0} last={lines.at(-1)?.row ?? 0} count={lines.length}>
+              {rows(lines)}
+            </LazyRows>
+          )}
+        </For>
+      </Show>
+    </ul>
+  );
+  return (
+    <Show when={props.group.name} fallback={list}>
+      <details
+        class="group"
+        ref={group}
+        open={navigation.isOpen(props.group.name) || forced()}
+        onToggle={(event) => {
+          if (!forced()) navigation.setOpen(props.group.name, event.currentTarget.open);
+        }}>
+        <summary>
+          <h3>{props.group.name}</h3>
+          <span class="count">{entries() === 1 ? 'one entry' : `${entries()} entries`}</span>
+        </summary>
+        {list}
+      </details>
+    </Show>
+  );
+}
+
+const none: readonly Problem[] = [];
+
+function sameFaults(a: readonly Problem[], b: readonly Problem[]): boolean {
+  return a.length === b.length && a.every(({ message }, i) => message === b[i]?.message);
+}
+
+interface RowProps {
+  readonly line: Line;
+  readonly varied: ReadonlySet<number>;
+  readonly faults: readonly Problem[];
+  readonly near: boolean;
+}
+
+function Row(props: RowProps): JSX.Element {
+  const { store, compared } = usePage();
+  const faults = createMemo(() => props.faults, none, { equals: sameFaults });
+  const cell = createMemo(() => (props.line.kind === 'cell' ? store.shape().cells[props.line.cell] : undefined));
+  return (
+    <Show when={cell()} fallback={<OtherRow line={props.line} faults={faults()} />}>
+      {(one) => (
+        <EntryRow
+          cell={one()}
+          columns={compared.columns()}
+          varies={props.varied.has(one().id)}
+          faults={faults()}
+          near={props.near}
+        />
+      )}
+    </Show>
+  );
+}
+
+function OtherRow(props: { line: Line; faults: readonly Problem[] }): JSX.Element {
+  const messages = (): JSX.Element => (
+    <For each={props.faults}>{(fault) => <p class="message fault">{fault.message}</p>}</For>
+  );
+  const note = (): string => (props.line.kind === 'text' ? props.line.note : '');
+  const label = (): string => (props.line.kind === 'cell' ? '' : props.line.label);
+  return (
+    <Show
+      when={props.line.kind === 'refused' ? props.line : undefined}
+      fallback={
+        <li class="text-row" id={rowId(props.line.row)} tabindex="-1">
+          <Show when={note()} fallback={<p>{label()}</p>}>
+            <details>
+              <summary>{label()}</summary>
+              <p>{note()}</p>
+            </details>
+          </Show>
+          {messages()}
+        </li>
+      }>
+      {(line) => (
+        <li class="entry refused" id={rowId(line().row)} tabindex="-1">
+          <div class="entry-label">
+            {line().label || line().name} <span class="quiet">not among the entries</span>
+          </div>
+          <div class="remarks">{messages()}</div>
+        </li>
+      )}
+    </Show>
+  );
+}

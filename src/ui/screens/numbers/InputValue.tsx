@@ -1,0 +1,97 @@
+import { createMemo, createUniqueId, Show, type JSX } from 'solid-js';
+import { numberToText, type Decimal } from '../../../core/number';
+import type { Cell } from '../../../model/cell';
+import { editIn } from '../../../model/edit';
+import type { Content } from '../../../model/model';
+import { createField } from '../../app/store/modelField';
+import { localFormat } from '../../app/preferences/localFormat';
+import { printedUnit } from '../../../present/text/printedUnit';
+import { typedNumber } from '../../../present/text/typedNumber';
+import { usePage } from '../../app/pageContext';
+import { RangeMark } from './RangeMark';
+
+interface InputValueProps {
+  readonly cell: Cell;
+  readonly plan: number;
+  readonly content: Content & { readonly kind: 'input' };
+  /** More about this value, for those who hear the page. */
+  readonly remark: string;
+}
+
+/** What numbers.css needs to set a text's decimal mark below those of other numbers. */
+function decimalsOf(text: string): { decimals: number; points: number } {
+  const at = text.indexOf(localFormat.marks.decimal);
+  return { decimals: at === -1 ? 0 : text.length - at - 1, points: at === -1 ? 1 : 0 };
+}
+
+/** The number of an input in one plan, or in all that share it: a text field, and its range below. */
+export function InputValue(props: InputValueProps): JSX.Element {
+  const { store, drafts } = usePage();
+  const faultId = createUniqueId();
+  const target = createMemo(() => editIn(store.shape(), store.shape().plans[props.plan]!, props.cell.id, ''));
+  const commit = (text: string): void => store.edit({ ...target(), text });
+  const field = createField({
+    store,
+    drafts,
+    commit,
+    key: target,
+    committed: () => props.content.text,
+    show: (text) => localFormat.written(text),
+    read: (typed) => typedNumber(typed, localFormat),
+  });
+  const place = createMemo(() => decimalsOf(field.text()));
+  const name = (): string =>
+    [props.cell.label, printedUnit(props.cell.unitText), props.remark].filter(Boolean).join(', ');
+  // A keypad of digits has no minus sign on some phones.
+  const keypad = (): 'text' | 'decimal' =>
+    props.content.number.isNegative() || props.cell.range?.low.isNegative() === true ? 'text' : 'decimal';
+  const range = createMemo(() => (props.content.own ? undefined : props.cell.range));
+  return (
+    <div class="input-value" classList={{ ranged: range() !== undefined }}>
+      <span class="field-box">
+        <input
+          class="number-field"
+          type="text"
+          inputmode={keypad()}
+          autocomplete="off"
+          spellcheck={false}
+          data-model-field=""
+          aria-label={name()}
+          value={field.text()}
+          aria-invalid={field.problem() === undefined ? undefined : 'true'}
+          aria-describedby={field.problem() === undefined ? undefined : faultId}
+          style={{ '--decimals': place().decimals, '--points': place().points }}
+          onInput={(event) => field.onInput(event)}
+          onFocus={() => field.onFocus()}
+          onBlur={() => field.onBlur()}
+          onKeyDown={(event) => field.onKeyDown(event)}
+        />
+      </span>
+      <Show when={range()}>
+        {(limits) => (
+          <RangeMark
+            label={name()}
+            unit={printedUnit(props.cell.unitText)}
+            range={limits()}
+            step={props.cell.step}
+            value={props.content.number}
+            onMove={(value: Decimal) => commit(numberToText(value))}
+            onRest={() => store.finish()}
+          />
+        )}
+      </Show>
+      <Show when={field.problem()}>
+        {(problem) => <TypedFault id={faultId} message={problem().message} stands={props.content.text} />}
+      </Show>
+    </div>
+  );
+}
+
+/** What is wrong with a typed text, and the number that stands. */
+function TypedFault(props: { id: string; message: string; stands: string }): JSX.Element {
+  return (
+    <p class="message fault" id={props.id}>
+      {props.message} <span class="stands">{localFormat.written(props.stands)} stands.</span>
+    </p>
+  );
+}

@@ -1,0 +1,38 @@
+import { createMemo, createSignal, Show, type JSX } from 'solid-js';
+import { Portal } from 'solid-js/web';
+import { printOnly } from '../../../app/layout/printOnly';
+import { usePage } from '../../../app/pageContext';
+import { lessonOf } from '../../../../present/lesson/steps';
+import { LessonSheet, type SheetKind } from './LessonSheet';
+
+/** Offers the two sheets of a model that is a lesson; a sheet is on the page only while it is printed. */
+export function LessonPrint(): JSX.Element {
+  const { store } = usePage();
+  const lesson = createMemo(() => lessonOf(store.shape()));
+  const [sheet, setSheet] = createSignal<SheetKind>();
+  const print = (kind: SheetKind): void => {
+    setSheet(kind);
+    printOnly('lesson', () => setSheet(undefined));
+  };
+  return (
+    <Show when={lesson()}>
+      {(found) => (
+        <p class="lesson-print">
+          <button type="button" class="word" onClick={() => print('questions')}>
+            Print the sheet without answers
+          </button>
+          <button type="button" class="word" onClick={() => print('answers')}>
+            Print the answer sheet
+          </button>
+          <Show when={sheet()}>
+            {(kind) => (
+              <Portal>
+                <LessonSheet kind={kind()} lesson={found()} model={store.model()} values={store.values()} />
+              </Portal>
+            )}
+          </Show>
+        </p>
+      )}
+    </Show>
+  );
+}

@@ -1,0 +1,85 @@
+import { For, Show, type JSX } from 'solid-js';
+import type { Model } from '../../../../model/model';
+import type { Values } from '../../../../model/values';
+import { titleParts } from '../../../kit/sections/Title';
+import { localFormat } from '../../../app/preferences/localFormat';
+import { FigureTable } from './FigureTable';
+import { givenFigures, resultFigures } from '../../../../present/lesson/figures';
+import type { Lesson, LessonStep } from '../../../../present/lesson/steps';
+import './styles.css';
+
+export type SheetKind = 'questions' | 'answers';
+
+/** Lines to write an answer on. */
+const ruledLines = 4;
+
+interface LessonSheetProps {
+  readonly kind: SheetKind;
+  readonly lesson: Lesson;
+  readonly model: Model;
+  readonly values: readonly Values[];
+}
+
+/** A lesson as a sheet of paper: questions with room to write, or the same with the answers and results. */
+export function LessonSheet(props: LessonSheetProps): JSX.Element {
+  const parts = (): readonly [string, string] => titleParts(props.lesson.title);
+  const plans = (): string[] => props.model.plans.map(({ name }) => name);
+  const isAnswers = (): boolean => props.kind === 'answers';
+  return (
+    <article class="lesson-sheet">
+      <header>
+        <h1>{parts()[0]}</h1>
+        <p class="sheet-subtitle">{isAnswers() ? `Answers. ${parts()[1]}` : parts()[1]}</p>
+        <Show when={!isAnswers()}>
+          <p class="sheet-who">
+            <span>Name</span> <span>Date</span>
+          </p>
+        </Show>
+      </header>
+      <p>{props.lesson.about}</p>
+      <FigureTable heading="Given" figures={givenFigures(props.model, props.values, localFormat)} plans={plans()} />
+      <h2>{isAnswers() ? 'Questions and answers' : 'Questions'}</h2>
+      <ol class="sheet-steps">
+        <For each={props.lesson.steps}>
+          {(step) => (
+            <li>
+              <p class="sheet-question">{step.question}</p>
+              <Show when={isAnswers()} fallback={<Ruled />}>
+                <p>{step.answer}</p>
+              </Show>
+            </li>
+          )}
+        </For>
+      </ol>
+      <Show when={isAnswers()}>
+        <FigureTable
+          heading="Results"
+          figures={resultFigures(props.model, props.values, localFormat)}
+          plans={plans()}
+        />
+        <p class="sheet-note">
+          The answers are worked out with the numbers that the lesson came with; what is given, and the results, are as
+          they stand now.
+        </p>
+        <For each={props.lesson.asides}>{(aside) => <Aside {...aside} />}</For>
+      </Show>
+    </article>
+  );
+}
+
+function Ruled(): JSX.Element {
+  return (
+    <div class="sheet-lines" aria-hidden="true">
+      <For each={Array.from({ length: ruledLines })}>{() => <i />}</For>
+    </div>
+  );
+}
+
+function Aside(props: LessonStep): JSX.Element {
+  return (
+    <section>
+      <h2>{props.question}</h2>
+      <p>{props.answer}</p>
+    </section>
+  );
+}

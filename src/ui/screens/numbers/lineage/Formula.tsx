@@ -1,0 +1,50 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import type { Cell } from '../../../../model/cell';
+import { localFormat } from '../../../app/preferences/localFormat';
+import { printedUnit } from '../../../../present/text/printedUnit';
+import { truthWord } from '../../../../present/text/truthWord';
+import { Link } from '../../../kit/Link';
+import { usePage } from '../../../app/pageContext';
+import { formulaWords, type Word } from '../../../../present/numbers/formulaWords';
+
+/** A value with its unit, or a word where there is none. */
+export function ValueWithUnit(props: { cell: Cell; plan: number; full?: boolean }): JSX.Element {
+  const { store } = usePage();
+  const text = createMemo(() => {
+    const { number, error, content } = store.shown(props.plan, props.cell.id);
+    if (error !== undefined) return 'no value';
+    if (content?.kind === 'calculated' && content.gives === 'truth') return truthWord(props.cell, !number.isZero());
+    if (props.full === true || content?.kind === 'input') return localFormat.full(number);
+    return localFormat.value(number, props.cell.unit);
+  });
+  return (
+    <span class="figure">
+      {text()}
+      <Show when={text() !== 'no value' && props.cell.unitText}>
+        {' '}
+        <span class="unit">{printedUnit(props.cell.unitText)}</span>
+      </Show>
+    </span>
+  );
+}
+
+/** A formula for reading: in the names of its entries, in their labels, or in their values. */
+export function Formula(props: { text: string; plan: number; as: 'names' | 'labels' | 'values' }): JSX.Element {
+  const { store, navigation } = usePage();
+  const words = createMemo(() => formulaWords(props.text, store.shape()));
+  const name = (cell: Cell): JSX.Element => (
+    <Link class="name" onPress={() => navigation.goTo(cell.id)}>
+      {props.as === 'labels' ? cell.label : cell.name}
+    </Link>
+  );
+  const entry = (cell: Cell): JSX.Element => (
+    <Show when={props.as === 'values'} fallback={name(cell)}>
+      <ValueWithUnit cell={cell} plan={props.plan} />
+    </Show>
+  );
+  return (
+    <span class={`formula ${props.as}`}>
+      <For each={words()}>{(word: Word) => ('cell' in word ? entry(word.cell) : word.text)}</For>
+    </span>
+  );
+}

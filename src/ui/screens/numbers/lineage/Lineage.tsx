@@ -1,0 +1,118 @@
+import { letterOf } from '../../../../present/text/planLetter';
+import { createMemo, For, Show, type Accessor, type JSX } from 'solid-js';
+import type { Cell } from '../../../../model/cell';
+import type { Content } from '../../../../model/model';
+import { Link } from '../../../kit/Link';
+import { PlanLetter } from '../../../kit/PlanLetter';
+import { usePage, type PageState } from '../../../app/pageContext';
+import { ValueWithUnit } from './Formula';
+import { headlinesReached, leaves, readersOf } from '../../../../present/numbers/ancestry';
+
+interface LineageProps {
+  readonly cell: Cell;
+  readonly columns: readonly number[];
+}
+
+/** Longer lists of inputs wait to be opened. */
+const shortList = 10;
+
+function sameCells(a: readonly Cell[], b: readonly Cell[]): boolean {
+  return a.length === b.length && a.every((cell, i) => cell === b[i]);
+}
+
+/** The cells that stand in some relation to the entry asked about, in any plan shown. */
+function createCells({ store }: PageState, related: typeof leaves, asked: LineageProps): Accessor<readonly Cell[]> {
+  const cells = createMemo(
+    () => {
+      const plans = asked.columns.flatMap((plan) => store.shape().plans[plan] ?? []);
+      return related(store.shape(), plans, asked.cell.id);
+    },
+    [],
+    { equals: sameCells },
+  );
+  return cells;
+}
+
+/** The inputs that an entry is made from, down to the last, with their notes and sources. */
+export function MadeFrom(props: LineageProps): JSX.Element {
+  const work = usePage();
+  const inputs = createCells(work, leaves, props);
+  return (
+    <Show when={inputs().length > 0}>
+      <details class="made-from" open={inputs().length <= shortList}>
+        <summary>Made from {inputs().length === 1 ? 'one input' : `${inputs().length} inputs`}</summary>
+        <ul>
+          <For each={inputs()}>{(input) => <Leaf cell={input} columns={props.columns} />}</For>
+        </ul>
+      </details>
+    </Show>
+  );
+}
+
+function Leaf(props: LineageProps): JSX.Element {
+  const { store, navigation } = usePage();
+  const filling = (plan: number): Content | undefined => store.shown(plan, props.cell.id).content;
+  const filled = createMemo(() => props.columns.filter((plan) => filling(plan)?.kind === 'input'));
+  const differ = createMemo(() => props.columns.some((plan) => filling(plan)?.own === true));
+  const shown = (): readonly number[] => (differ() ? filled() : filled().slice(0, 1));
+  return (
+    <li>
+      <Link onPress={() => navigation.goTo(props.cell.id)}>{props.cell.label}</Link>{' '}
+      <For each={shown()}>
+        {(plan) => (
+          <>
+            <Show when={differ()}>
+              <PlanLetter letter={letterOf(props.columns.indexOf(plan), props.columns.length)} />
+            </Show>
+            <ValueWithUnit cell={props.cell} plan={plan} />{' '}
+          </>
+        )}
+      </For>
+      <Show when={props.cell.source || props.cell.note}>
+        <span class="quiet leaf-source">
+          {props.cell.note}
+          {props.cell.source && ` Source: ${props.cell.source}.`}
+        </span>
+      </Show>
+    </li>
+  );
+}
+
+/** What an entry feeds: the entries that name it, and the headlines that a change of it reaches. */
+export function Feeds(props: LineageProps): JSX.Element {
+  const work = usePage();
+  const direct = createCells(work, readersOf, props);
+  const reached = createCells(work, headlinesReached, props);
+  return (
+    <div class="feeds">
+      <Show when={direct().length > 0} fallback={<p class="quiet">Nothing is made from it.</p>}>
+        <p>
+          <span class="quiet">Feeds</span> <Links cells={direct()} />
+        </p>
+      </Show>
+      <Show when={reached().length > 0}>
+        <p>
+          <span class="quiet">Reaches the headlines</span> <Links cells={reached()} />
+        </p>
+      </Show>
+    </div>
+  );
+}
+
+function Links(props: { cells: readonly Cell[] }): JSX.Element {
+  const { navigation } = usePage();
+  return (
+    <span class="links">
+      <For each={props.cells}>
+        {(cell, i) => (
+          <>
+            <span>
+              <Link onPress={() => navigation.goTo(cell.id)}>{cell.label}</Link>
+              {i() < props.cells.length - 1 ? ',' : ''}
+            </span>{' '}
+          </>
+        )}
+      </For>
+    </span>
+  );
+}

@@ -1,0 +1,86 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import type { Cell } from '../../../model/cell';
+import { localFormat } from '../../app/preferences/localFormat';
+import { printedUnit } from '../../../present/text/printedUnit';
+import type { ScreenProps } from '../../app/screenProps';
+import { Link } from '../../kit/Link';
+import { decisions, guesses, type Guess } from '../../../present/theCase/assumed';
+import { ComparedTable } from './ComparedTable';
+import type { PlanPair } from '../../../present/theCase/comparedEntries';
+import type { Studies } from './studies';
+
+interface AssumedProps extends ScreenProps {
+  readonly beside: PlanPair;
+  readonly names: readonly [string, string];
+  readonly studies: Studies;
+}
+
+/** What the plans set differently, and the guesses that the answer hangs on most. */
+export function AssumedPart(props: AssumedProps): JSX.Element {
+  const decided = createMemo(() => decisions(props.beside));
+  const guessed = createMemo(() => {
+    const found = props.studies.switches();
+    return found && guesses(found, props.store.model(), props.plan, localFormat);
+  });
+  return (
+    <>
+      <Show when={decided().length > 0}>
+        <div class="in-columns">
+          <ComparedTable
+            caption="What the plans set differently"
+            plans={props.names}
+            goTo={props.goTo}
+            groups={[{ heading: '', rows: decided() }]}
+          />
+        </div>
+      </Show>
+      <Show
+        when={guessed()}
+        fallback={
+          <p class="quiet waiting" role="status">
+            {props.studies.broken() || 'Looking for the guesses that matter most …'}
+          </p>
+        }>
+        {(found) => (
+          <Show when={found().length > 0} fallback={<p>No entry with a range turns the answer by itself.</p>}>
+            <Guesses guesses={found()} nameOf={props.beside.nameOf} goTo={props.goTo} />
+          </Show>
+        )}
+      </Show>
+    </>
+  );
+}
+
+interface GuessesProps {
+  readonly guesses: readonly Guess[];
+  readonly nameOf: (cell: Cell) => string;
+  readonly goTo: (cell: number) => void;
+}
+
+function Guesses(props: GuessesProps): JSX.Element {
+  return (
+    <div class="guesses">
+      <p class="quiet" id="case-guesses">
+        Guesses with a range, those first that turn the answer within it
+      </p>
+      <ul aria-labelledby="case-guesses">
+        <For each={props.guesses}>
+          {({ cell, value, range, from }) => (
+            <li>
+              <span class="led">
+                <Link onPress={() => props.goTo(cell.id)}>{props.nameOf(cell)}</Link>
+                <span class="leader" aria-hidden="true" />
+                <span class="guess">
+                  {value} <span class="unit">{printedUnit(cell.unitText)}</span>
+                </span>
+              </span>
+              <span class="from">
+                {range}; {from}
+              </span>
+            </li>
+          )}
+        </For>
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,159 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import type { CautionTopic } from '../../../trade/cautions';
+import { failingChecks } from '../../../present/page/failingChecks';
+import { namesAmong } from '../../../present/text/entryNames';
+import { createSight } from '../../kit/sections/sight';
+import { localFormat } from '../../app/preferences/localFormat';
+import { cautionTopics } from '../../../present/page/cautionTopics';
+import { download } from '../../app/files/saving';
+import type { ScreenProps } from '../../app/screenProps';
+import { demandsOf, type PlanDemand } from '../../../present/theCase/demands';
+import { AssumedPart } from './AssumedPart';
+import { Limits, Warnings } from './CaseNotes';
+import type { CaseBudget } from '../../../present/theCase/caseOf';
+import { ComparedTable } from './ComparedTable';
+import { HangsOn } from './HangsOn';
+import { inventedNotice } from '../../../present/theCase/invented';
+import { withNetChange } from '../../../present/theCase/netChange';
+import { ownWords } from './ownWords';
+import { OwnWordsView } from './OwnWordsView';
+import { createPrint, type Print } from './printCase';
+import type { PlanPair } from '../../../present/theCase/comparedEntries';
+import { createStudies, type Studies } from './studies';
+import { budgetTable, tableName } from '../../../present/theCase/table';
+import { AnswerAndBudget } from './AnswerAndBudget';
+
+interface CaseMadeProps extends ScreenProps {
+  readonly made: CaseBudget;
+  /** The plan that is given up. */
+  readonly from: number;
+}
+
+/** A case for which there is a budget. */
+export function CaseMade(props: CaseMadeProps): JSX.Element {
+  const plans = createMemo((): [number, number] => [props.from, props.plan], undefined, {
+    equals: (a, b) => a.join() === b.join(),
+  });
+  const names = createMemo((): [string, string] => {
+    const [a = '', b = ''] = plans().map((plan) => props.store.shape().plans[plan]?.name ?? '');
+    return [a, b];
+  });
+  const nameOf = createMemo(() => namesAmong(props.store.shape().cells));
+  const beside = createMemo((): PlanPair => ({
+    model: props.store.model(),
+    values: props.store.values(),
+    plans: plans(),
+    nameOf: nameOf(),
+    format: localFormat,
+  }));
+  const asks = createMemo(() => demandsOf(beside()));
+  const asked = createMemo(() => (props.made.unknown.length === 0 ? withNetChange(props.store.model()) : undefined));
+  let studied: HTMLDivElement | undefined;
+  const inSight = createSight(() => studied);
+  const studies = createStudies(
+    props,
+    () => asked(),
+    () => asked() !== undefined && (inSight() || print.isWaiting()),
+  );
+  const print = createPrint(
+    () => asked() === undefined || studies.settled(),
+    () => props.choice.setSetting('question', 'the case'),
+  );
+  const failing = createMemo(() => {
+    const values = props.store.values();
+    return failingChecks(props.store.shape().cells, plans(), (plan, { id }) => values[plan]?.numbers[id]);
+  });
+  return (
+    <>
+      <Warnings failing={failing()} goTo={props.goTo} />
+      <AnswerAndBudget
+        {...props}
+        nameOf={nameOf()}
+        names={names()}
+        words={<OwnWordsView words={ownWords(props.choice, () => props.store.shape().title)} />}
+      />
+      <div class="studied" ref={studied}>
+        <Studied
+          {...props}
+          names={names()}
+          beside={beside()}
+          asks={asks()}
+          studies={asked() === undefined ? undefined : studies}
+        />
+      </div>
+      <Limits invented={inventedNotice(props.store.shape())} topics={topicsOf(props, asks())} />
+      <CaseButtons {...props} print={print} />
+    </>
+  );
+}
+
+function CaseButtons(props: CaseMadeProps & { print: Print }): JSX.Element {
+  return (
+    <p class="case-buttons">
+      <button type="button" class="word" onClick={() => props.print.start()}>
+        Print the case
+      </button>
+      <button
+        type="button"
+        class="word"
+        onClick={() => download(tableName(props.store.origin().name), budgetTable(props.made))}>
+        Save the budget as a table
+      </button>
+      <span class="quiet" role="status">
+        {props.print.isWaiting() ? 'One moment: the case is being worked out …' : ''}
+      </span>
+    </p>
+  );
+}
+
+/** That this is no advice on money is said in any case. */
+function topicsOf({ store }: CaseMadeProps, asks: readonly PlanDemand[]): CautionTopic[] {
+  const isHandWork = asks.some(({ kind }) => kind === 'seconds');
+  const others = cautionTopics(store.shape().cells).filter((topic) => topic !== 'money');
+  return isHandWork ? ['hands', ...others] : others;
+}
+
+interface StudiedProps extends CaseMadeProps {
+  readonly names: readonly [string, string];
+  readonly beside: PlanPair;
+  readonly asks: readonly PlanDemand[];
+  /** Undefined where there is no net change to study. */
+  readonly studies: Studies | undefined;
+}
+
+/** What the answer hangs on, what it asks of people and space, and what is assumed. */
+function Studied(props: StudiedProps): JSX.Element {
+  return (
+    <>
+      <Show when={props.studies}>
+        {(studies) => (
+          <section class="part" aria-labelledby="case-hangs-on">
+            <h3 id="case-hangs-on">What it hangs on</h3>
+            <HangsOn {...props} nameOf={props.beside.nameOf} studies={studies()} />
+          </section>
+        )}
+      </Show>
+      <Show when={props.asks.length > 0}>
+        <section class="part rests-on" aria-labelledby="case-asks">
+          <h3 id="case-asks">What it asks of people and space</h3>
+          <div class="in-columns">
+            <ComparedTable
+              caption="Headlines, and what differs between the plans"
+              groups={props.asks}
+              plans={props.names}
+              goTo={props.goTo}
+            />
+          </div>
+        </section>
+      </Show>
+      <Show when={props.studies}>
+        {(studies) => (
+          <section class="part" aria-labelledby="case-assumed">
+            <h3 id="case-assumed">What is assumed</h3>
+            <AssumedPart {...props} studies={studies()} />
+          </section>
+        )}
+      </Show>
+    </>
+  );
+}

@@ -1,0 +1,110 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import type { Cell } from '../../../model/cell';
+import { Sentence } from '../../kit/sections/Sentence';
+import { localFormat } from '../../app/preferences/localFormat';
+import { MethodLink } from '../../kit/method/MethodLink';
+import type { ScreenProps } from '../../app/screenProps';
+import { Link } from '../../kit/Link';
+import { Aligned } from './Aligned';
+import type { CaseBudget } from '../../../present/theCase/caseOf';
+import { closest, type TurningInput } from '../../../present/theCase/closest';
+import { besideLabel, turningSentence, turningTexts, oddsSentence, rangeText } from '../../../present/theCase/hangsOn';
+import type { Studies } from './studies';
+
+interface HangsOnProps extends ScreenProps {
+  readonly made: CaseBudget;
+  readonly studies: Studies;
+  readonly nameOf: (cell: Cell) => string;
+}
+
+/** Which few inputs turn the answer, and how sure it is with all ranges at once. */
+export function HangsOn(props: HangsOnProps): JSX.Element {
+  const hinges = createMemo(() => {
+    const found = props.studies.switches();
+    return found && closest(found, props.store.model(), props.plan);
+  });
+  const openHowSure = (): void => props.choice.setSetting('question', 'how sure');
+  return (
+    <>
+      <Show
+        when={hinges()}
+        fallback={
+          <p class="quiet waiting" role="status">
+            {props.studies.broken() || 'Looking for where the answer turns …'}
+          </p>
+        }>
+        {(found) => (
+          <>
+            <p>
+              <Sentence phrase={turningSentence(found(), props.made, props.nameOf, localFormat)} />
+            </p>
+            <Show when={found().hinges.length > 0}>
+              <Hinges hinges={found().hinges} nameOf={props.nameOf} goTo={props.goTo} />
+            </Show>
+          </>
+        )}
+      </Show>
+      <p class="odds">
+        <Show when={props.studies.odds()}>
+          {(found) => (
+            <>
+              <Sentence phrase={oddsSentence(found(), props.made, localFormat)} />{' '}
+            </>
+          )}
+        </Show>
+        <span class="off-paper">
+          <Link onPress={openHowSure}>How sure</Link> tells more.
+        </span>
+      </p>
+      <MethodLink choice={props.choice} entry="switching" />
+    </>
+  );
+}
+
+interface HingesProps {
+  readonly hinges: readonly TurningInput[];
+  readonly nameOf: (cell: Cell) => string;
+  readonly goTo: (cell: number) => void;
+}
+
+function Hinges(props: HingesProps): JSX.Element {
+  return (
+    <table class="hinges">
+      <caption>Where it turns first, each entry by itself</caption>
+      <thead>
+        <tr>
+          <th scope="col">entry</th>
+          <th scope="col">today</th>
+          <th scope="col">turns at</th>
+          <th scope="col">
+            <span class="heard">unit</span>
+          </th>
+          <th scope="col">its range</th>
+        </tr>
+      </thead>
+      <tbody>
+        <For each={props.hinges}>
+          {(hinge) => {
+            const texts = turningTexts(hinge, localFormat);
+            return (
+              <tr>
+                <th scope="row">
+                  <Link onPress={() => props.goTo(hinge.cell.id)}>{props.nameOf(hinge.cell)}</Link>
+                  <span class="narrow-only">{besideLabel(hinge, localFormat)}</span>
+                </th>
+                <td>
+                  <Aligned text={texts.today} />
+                </td>
+                <td>
+                  <Aligned text={texts.turns} />
+                </td>
+                <td class="unit">{texts.unit}</td>
+                <td class="range-says">{rangeText(hinge, localFormat)}</td>
+              </tr>
+            );
+          }}
+        </For>
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,32 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import type { ScreenProps } from '../../app/screenProps';
+import { CaseMade } from './CaseMade';
+import { caseOf, type CaseBudget } from '../../../present/theCase/caseOf';
+import { NoCase } from './NoCase';
+import '../../kit/sections/answers.css';
+import '../../kit/sections/section.css';
+import './styles.css';
+import './words.css';
+import './casePrint.css';
+
+/** The case: what it comes to, all told, to go from one plan to the other, for the one who decides. */
+export function TheCase(props: ScreenProps): JSX.Element {
+  const found = createMemo(() => caseOf(props.store.model(), props.store.values(), props.plan, props.against));
+  const made = createMemo((): CaseBudget | undefined => {
+    const known = found();
+    return known.kind === 'made' ? known : undefined;
+  });
+  const none = (): Parameters<typeof NoCase>[0]['found'] | undefined => {
+    const known = found();
+    return known.kind === 'made' ? undefined : known;
+  };
+  return (
+    <section class="question-screen the-case" aria-labelledby="the-case">
+      <h2 class="heard" id="the-case">
+        The case
+      </h2>
+      <Show when={made()}>{(known) => <CaseMade {...props} made={known()} from={props.against ?? 0} />}</Show>
+      <Show when={none()}>{(known) => <NoCase found={known()} goTo={props.goTo} />}</Show>
+    </section>
+  );
+}

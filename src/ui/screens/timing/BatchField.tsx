@@ -1,0 +1,62 @@
+import { createSignal, type JSX } from 'solid-js';
+import { isNumberText } from '../../../core/number';
+import { localFormat } from '../../app/preferences/localFormat';
+import { typedNumber } from '../../../present/text/typedNumber';
+
+interface BatchFieldProps {
+  readonly label: string;
+  readonly kind: 'number' | 'text';
+  /** The field's text as the trials have it. */
+  readonly text: string;
+  /** Id of what says what is wrong with it; blank: nothing is. */
+  readonly faultId: string;
+  /** Whether the text counts once the field is left, not with each keystroke. */
+  readonly late?: boolean;
+  readonly onText: (text: string) => void;
+}
+
+/** How a text of a trials file is shown: a number as people write it here, all else as it is. */
+function shownText(text: string, kind: 'number' | 'text'): string {
+  const trimmed = text.trim();
+  return kind === 'number' && isNumberText(trimmed) ? localFormat.written(trimmed) : text;
+}
+
+/** A field of a batch: what is typed goes into the trials as it is, sound or not, so that nothing is lost. */
+export function BatchField(props: BatchFieldProps): JSX.Element {
+  const [typed, setTyped] = createSignal<string>();
+  const take = (text: string): void => {
+    const read = props.kind === 'number' ? typedNumber(text, localFormat) : undefined;
+    const meant = read !== undefined && 'text' in read ? read.text : text;
+    if (meant !== props.text) props.onText(meant);
+  };
+  const input = (text: string): void => {
+    setTyped(text);
+    if (props.late !== true) take(text);
+  };
+  const settle = (): void => {
+    const text = typed();
+    setTyped(undefined);
+    if (props.late === true && text !== undefined) take(text);
+  };
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.key !== 'Enter') return;
+    // The focus may move on from here, and the key must not press what it comes to.
+    event.preventDefault();
+    settle();
+  };
+  return (
+    <input
+      type="text"
+      class={`batch-field of-${props.kind}`}
+      inputmode={props.kind === 'number' ? 'decimal' : undefined}
+      autocomplete="off"
+      aria-label={props.label}
+      value={typed() ?? shownText(props.text, props.kind)}
+      aria-invalid={props.faultId === '' ? undefined : 'true'}
+      aria-describedby={props.faultId === '' ? undefined : props.faultId}
+      onInput={(event) => input(event.currentTarget.value)}
+      onBlur={settle}
+      onKeyDown={onKeyDown}
+    />
+  );
+}

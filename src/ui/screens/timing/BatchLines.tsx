@@ -1,0 +1,116 @@
+import { createMemo, createUniqueId, For, Show, type Accessor, type JSX } from 'solid-js';
+import { field, type SheetRow } from '../../../model/sheet';
+import type { Batch } from '../../../model/trials';
+import { localFormat } from '../../app/preferences/localFormat';
+import { BatchField } from './BatchField';
+import { blankText, faultsOf, faultText, type BatchFaults } from '../../../present/timing/batchFaults';
+import { columnHead, type Column } from '../../../present/timing/columns';
+import type { KeptTrials } from './keptTrials';
+import { ownText } from '../../../present/timing/secondsDigits';
+import { withoutBatch, withText } from '../../../present/timing/sheetEdits';
+import { ownSeconds, type StepFound } from '../../../present/timing/study';
+import { stepName } from '../../../present/timing/sentences';
+
+interface LinesProps {
+  readonly kept: KeptTrials;
+  readonly found: StepFound;
+  readonly row: Accessor<SheetRow>;
+  /** Its place among the batches of the step, from 0. */
+  readonly at: number;
+  /** The columns that stand side by side. */
+  readonly beside: readonly Column[];
+  /** Those that stand below. */
+  readonly below: readonly Column[];
+  readonly choose: (step: string) => void;
+}
+
+/** A batch in its row, with what is wrong and the rarer fields below it. */
+export function BatchLines(props: LinesProps): JSX.Element {
+  const id = createUniqueId();
+  const faults = createMemo(() => faultsOf(props.kept.trials(), props.row().row));
+  const batch = createMemo((): Batch | undefined => props.found.batches.find(({ row }) => row === props.row().row));
+  const setText = (column: string, text: string): void => {
+    const after = withText(props.kept.trials().sheet, props.row().row, column, text);
+    if (column !== 'step') {
+      props.kept.put(after);
+      return;
+    }
+    props.kept.putWithWayBack(after, `The batch is now one of ${stepName(text.trim())}.`);
+    props.choose(text.trim());
+  };
+  const takeOut = (): void => {
+    const plants = field(props.row(), 'plants');
+    const sentence = plants === '' ? 'A batch was taken out.' : `The batch of ${plants} plants was taken out.`;
+    props.kept.putWithWayBack(withoutBatch(props.kept.trials().sheet, props.row().row), sentence);
+  };
+  const input = (column: Column): JSX.Element => (
+    <BatchField
+      label={`${columnHead(column)}, batch ${props.at + 1}`}
+      kind={column.kind}
+      late={column.name === 'step'}
+      text={props.row().fields.get(column.name) ?? ''}
+      faultId={faults().wrong.some(({ where }) => where.column === column.name) ? id : ''}
+      onText={(text) => setText(column.name, text)}
+    />
+  );
+  return (
+    <>
+      <tr classList={{ 'not-counted': batch() === undefined }}>
+        <th scope="row">{props.at + 1}</th>
+        <For each={props.beside}>
+          {(column) => (
+            <td class={`of-${column.kind}`} data-column={column.name}>
+              {input(column)}
+            </td>
+          )}
+        </For>
+        <td class="of-number own">{ownOf(batch())}</td>
+        <td>
+          <button type="button" class="link" aria-label={`Take out batch ${props.at + 1}`} onClick={takeOut}>
+            take out
+          </button>
+        </td>
+      </tr>
+      <Show when={faults().wrong.length > 0 || faults().blank.length > 0 || props.below.length > 0}>
+        <tr class="batch-below">
+          <td colspan={props.beside.length + 3}>
+            <RareFields columns={props.below} input={input} />
+            <FaultLines id={id} faults={faults()} />
+          </td>
+        </tr>
+      </Show>
+    </>
+  );
+}
+
+/** The seconds of one plant; a dash for a batch that is not counted. */
+function ownOf(batch: Batch | undefined): string {
+  return batch === undefined ? '–' : ownText(ownSeconds(batch), localFormat);
+}
+
+/** The fields for which there is no room in the row. */
+function RareFields(props: { columns: readonly Column[]; input: (column: Column) => JSX.Element }): JSX.Element {
+  return (
+    <Show when={props.columns.length > 0}>
+      <div class="rare-fields">
+        <For each={props.columns}>
+          {(column) => (
+            <div>
+              <span aria-hidden="true">{columnHead(column)}</span>
+              {props.input(column)}
+            </div>
+          )}
+        </For>
+      </div>
+    </Show>
+  );
+}
+
+function FaultLines(props: { id: string; faults: BatchFaults }): JSX.Element {
+  return (
+    <div id={props.id}>
+      <For each={props.faults.wrong}>{(fault) => <p class="message fault">{faultText(fault, localFormat)}</p>}</For>
+      <Show when={blankText(props.faults.blank)}>{(sentence) => <p class="quiet">{sentence()}</p>}</Show>
+    </div>
+  );
+}

@@ -1,0 +1,114 @@
+import { createMemo, createSignal, For, Index, Show, type JSX } from 'solid-js';
+import { createChartArea } from '../../kit/charts/chartArea';
+import { listed, textOf } from '../../../present/text/phrase';
+import { localFormat } from '../../app/preferences/localFormat';
+import { BatchLines } from './BatchLines';
+import { columnsBeside, fieldColumns, columnHead, type Column } from '../../../present/timing/columns';
+import type { KeptTrials } from './keptTrials';
+import { withBatch } from '../../../present/timing/sheetEdits';
+import type { StepFound } from '../../../present/timing/study';
+import { batchCount, stepName } from '../../../present/timing/sentences';
+import { localDay } from '../../../present/timing/watch';
+
+interface BatchesProps {
+  readonly kept: KeptTrials;
+  readonly found: StepFound;
+  readonly choose: (step: string) => void;
+}
+
+/** Batches that are shown at once: so many fields are made in no time. */
+const atOnce = 100;
+
+/** The batches of one step, every text of them a field. */
+export function BatchesPart(props: BatchesProps): JSX.Element {
+  const chartArea = createChartArea();
+  const [unfolded, setUnfolded] = createSignal(false);
+  const [all, setAll] = createSignal(false);
+  const hidden = (): number => (all() ? 0 : Math.max(0, props.found.rows.length - atOnce));
+  const rows = createMemo(() => props.found.rows.slice(0, props.found.rows.length - hidden()));
+  const count = createMemo(() => columnsBeside(chartArea.width()));
+  const beside = createMemo((): readonly Column[] => fieldColumns.slice(0, count()));
+  const folded = createMemo((): readonly Column[] => fieldColumns.slice(count()));
+  /** A batch that names no step can do so at once. */
+  const isNameless = (): boolean => props.found.step === '';
+  const below = (): readonly Column[] => (unfolded() || isNameless() ? folded() : []);
+  let body: HTMLTableSectionElement | undefined;
+  const add = (): void => {
+    setAll(true);
+    props.kept.put(withBatch(props.kept.trials().sheet, { step: props.found.step, date: localDay(new Date()) }));
+    lastPlants(body)?.focus();
+  };
+  return (
+    <section class="timing-batches" aria-labelledby="timing-batches">
+      <h3 id="timing-batches">Batches of {stepName(props.found.step)}</h3>
+      <div ref={(element) => chartArea.hold(element)}>
+        <table class="batches">
+          <BatchesHead beside={beside()} />
+          <tbody
+            ref={(element) => {
+              body = element;
+            }}>
+            <Index each={rows()}>
+              {(row, at) => <BatchLines {...props} row={row} at={at} beside={beside()} below={below()} />}
+            </Index>
+          </tbody>
+        </table>
+      </div>
+      <div class="timing-buttons">
+        <Show when={hidden() > 0}>
+          <button type="button" class="word" onClick={() => setAll(true)}>
+            Show {batchCount(hidden(), localFormat)} more
+          </button>
+        </Show>
+        <button type="button" class="word" onClick={add}>
+          Add a batch
+        </button>
+        <Show when={folded().length > 0 && !isNameless()}>
+          <button type="button" class="word" aria-expanded={unfolded()} onClick={() => setUnfolded(!unfolded())}>
+            {unfolded() ? 'Fewer fields' : foldedNames(folded())}
+          </button>
+        </Show>
+      </div>
+      <p class="quiet">
+        Rating: the worker’s pace in per cent, 100 is normal; blank counts as 100. Lost: plants lost in the step; blank
+        is not counted. A batch that cannot be read is kept and left out.
+      </p>
+    </section>
+  );
+}
+
+function BatchesHead(props: { beside: readonly Column[] }): JSX.Element {
+  return (
+    <thead>
+      <tr>
+        <th scope="col">
+          <span class="heard">number</span>
+        </th>
+        <For each={props.beside}>
+          {(column) => (
+            <th scope="col" class={`of-${column.kind}`}>
+              {columnHead(column)}
+            </th>
+          )}
+        </For>
+        <th scope="col" class="of-number own">
+          s each
+        </th>
+        <th scope="col" class="out">
+          <span class="heard">take out</span>
+        </th>
+      </tr>
+    </thead>
+  );
+}
+
+/** `Worker, date, step and note`. */
+function foldedNames(columns: readonly Column[]): string {
+  const names = textOf(listed(columns.map(({ name }) => name)));
+  return names.charAt(0).toUpperCase() + names.slice(1);
+}
+
+/** The field for the plants of the last batch. */
+function lastPlants(body: HTMLElement | undefined): HTMLInputElement | undefined {
+  return [...(body?.querySelectorAll<HTMLInputElement>('[data-column="plants"] input') ?? [])].at(-1);
+}

@@ -1,0 +1,89 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import { exportTable } from '../../../files/exportTable';
+import { localFormat } from '../../app/preferences/localFormat';
+import { MethodLink } from '../../kit/method/MethodLink';
+import { download } from '../../app/files/saving';
+import type { Choice } from '../../app/screenProps';
+import { exportedResults, resultRow, type ResultRow } from '../../../present/timing/resultTable';
+import type { StepFound } from '../../../present/timing/study';
+import type { TimingTerms } from '../../../present/timing/terms';
+import { termsText } from '../../../present/timing/sentences';
+
+interface ResultsProps {
+  readonly choice: Choice;
+  readonly study: readonly StepFound[];
+  readonly timing: TimingTerms;
+  readonly chosen: string;
+  readonly choose: (step: string) => void;
+}
+
+const none = '–';
+
+/** The figures of every step; touching a step's name chooses it. */
+export function ResultsPart(props: ResultsProps): JSX.Element {
+  const rows = createMemo(() => props.study.map((found) => resultRow(found, props.timing, localFormat)));
+  const save = (): void => download('timed-steps.csv', exportTable(exportedResults(props.study, props.timing)));
+  return (
+    <section class="timing-results" aria-labelledby="timing-results">
+      <h3 id="timing-results">Each step</h3>
+      <div class="table-room">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Step</th>
+              <th scope="col">Batches</th>
+              <th scope="col" class="whole">
+                s each
+              </th>
+              <th scope="col">from</th>
+              <th scope="col">to</th>
+              <th scope="col">Needed in all</th>
+              <th scope="col">Standard time, s</th>
+              <th scope="col">Plants</th>
+              <th scope="col">Lost</th>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={rows()}>{(row) => <Line {...props} row={row} />}</For>
+          </tbody>
+        </table>
+      </div>
+      <p class="quiet">{termsText(props.timing, localFormat)}</p>
+      <div class="timing-buttons">
+        <button type="button" class="word" onClick={save}>
+          Save this table as CSV
+        </button>
+      </div>
+      <MethodLink choice={props.choice} entry="timed mean" />
+      <MethodLink choice={props.choice} entry="batches needed">
+        How many batches are needed
+      </MethodLink>
+    </section>
+  );
+}
+
+function Line(props: ResultsProps & { row: ResultRow }): JSX.Element {
+  const isChosen = (): boolean => props.row.step === props.chosen;
+  return (
+    <tr classList={{ chosen: isChosen() }}>
+      <th scope="row">
+        <button type="button" class="link" aria-pressed={isChosen()} onClick={() => props.choose(props.row.step)}>
+          {props.row.name}
+        </button>
+      </th>
+      <td>
+        {props.row.batches}
+        <Show when={props.row.leftOut > 0}>
+          <span class="left-out">{props.row.leftOut} left out</span>
+        </Show>
+      </td>
+      <td class="main">{props.row.seconds || none}</td>
+      <td>{props.row.from || none}</td>
+      <td>{props.row.to || none}</td>
+      <td>{props.row.needed || none}</td>
+      <td>{props.row.standard || none}</td>
+      <td>{props.row.plants || none}</td>
+      <td>{props.row.lost || none}</td>
+    </tr>
+  );
+}

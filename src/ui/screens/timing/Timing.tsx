@@ -1,0 +1,138 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import { sentences, textOf } from '../../../present/text/phrase';
+import { AnswerText } from '../../kit/sections/AnswerText';
+import { Cautions } from '../../kit/sections/Cautions';
+import { createBusy } from '../../app/store/settling';
+import { LiveText } from '../../kit/sections/LiveText';
+import { localFormat } from '../../app/preferences/localFormat';
+import { MethodLink } from '../../kit/method/MethodLink';
+import type { ScreenProps } from '../../app/screenProps';
+import { BatchesPart } from './BatchesPart';
+import { DotsPart } from './DotsPart';
+import { IntoModel, targetKey } from './IntoModel';
+import { createTrials, type KeptTrials } from './keptTrials';
+import { ResultsPart } from './ResultsPart';
+import { studyOf, type StepFound } from '../../../present/timing/study';
+import { targetFor, targetsOf } from '../../../present/timing/targets';
+import { termsOf, type TimingTerms } from '../../../present/timing/terms';
+import { TermsPart } from './TermsPart';
+import { moreSentence, stepSentence } from '../../../present/timing/sentences';
+import { NoTrials, TrialsButtons } from './TrialsPart';
+import { WatchPart } from './WatchPart';
+import { UndoTrials } from './UndoTrials';
+import '../../kit/sections/answers.css';
+import '../../kit/charts/curve.css';
+import '../../kit/fields/fields.css';
+import './styles.css';
+
+/** Timing: how long a plant takes at each step, how sure that is, how many more batches to time, and into the model. */
+export function Timing(props: ScreenProps): JSX.Element {
+  const kept = createTrials(() => props.choice);
+  const timing = createMemo(() => termsOf(props.choice));
+  const study = createMemo(() => studyOf(kept.trials(), timing()));
+  const chosen = (): StepFound | undefined =>
+    study().find(({ step }) => step === props.choice.setting('timing step')) ?? study()[0];
+  const choose = (step: string): void => props.choice.setSetting('timing step', step);
+  const names = createMemo(() => {
+    const labels = targetsOf(props.store.shape(), props.plan).map(({ cell }) => cell.label);
+    return [
+      ...new Set([
+        ...study()
+          .map(({ step }) => step)
+          .filter((step) => step !== ''),
+        ...labels,
+      ]),
+    ];
+  });
+  return (
+    <section class="question-screen timing" aria-labelledby="timing">
+      <h2 class="heard" id="timing">
+        Timing
+      </h2>
+      <Show when={chosen()} fallback={<NoTrials choice={props.choice} kept={kept} />}>
+        {(found) => <Finding {...props} found={found()} timing={timing()} />}
+      </Show>
+      <UndoTrials kept={kept} />
+      <WatchPart choice={props.choice} kept={kept} step={chosen()?.step ?? ''} names={names()} choose={choose} />
+      <Show when={chosen()}>
+        {(found) => <Answer {...props} kept={kept} study={study()} timing={timing()} found={found()} choose={choose} />}
+      </Show>
+      <Fairness />
+    </section>
+  );
+}
+
+/** What the batches of a step counted: plants, or what the entry that it fills is for. */
+function nounOf(props: ScreenProps, step: string): string {
+  const targets = targetsOf(props.store.shape(), props.plan);
+  return targetFor(step, targets, props.choice.setting(targetKey(step)))?.noun ?? 'plant';
+}
+
+interface FoundProps extends ScreenProps {
+  readonly found: StepFound;
+  readonly timing: TimingTerms;
+}
+
+function Finding(props: FoundProps): JSX.Element {
+  const main = createMemo(() => stepSentence(props.found, nounOf(props, props.found.step), props.timing, localFormat));
+  const more = createMemo(() => moreSentence(props.found, props.timing, localFormat));
+  const busy = createBusy(() => main());
+  return (
+    <LiveText busy={busy()}>
+      <AnswerText main={main()} more={more()} />
+    </LiveText>
+  );
+}
+
+interface AnswerProps extends FoundProps {
+  readonly kept: KeptTrials;
+  readonly study: readonly StepFound[];
+  readonly choose: (step: string) => void;
+}
+
+function Answer(props: AnswerProps): JSX.Element {
+  const label = createMemo(() =>
+    textOf(
+      sentences(
+        ...props.study.map((found) => stepSentence(found, nounOf(props, found.step), props.timing, localFormat)),
+      ),
+    ),
+  );
+  return (
+    <>
+      <ResultsPart
+        choice={props.choice}
+        study={props.study}
+        timing={props.timing}
+        chosen={props.found.step}
+        choose={props.choose}
+      />
+      <DotsPart study={props.study} timing={props.timing} chosen={props.found.step} label={label()} />
+      <MethodLink choice={props.choice} entry="timed interval">
+        How far the mean may lie off
+      </MethodLink>
+      <TermsPart choice={props.choice} timing={props.timing} />
+      <IntoModel {...props} />
+      <BatchesPart kept={props.kept} found={props.found} choose={props.choose} />
+      <section class="timing-file" aria-labelledby="timing-file">
+        <h3 id="timing-file">The trials</h3>
+        <TrialsButtons choice={props.choice} kept={props.kept} />
+      </section>
+    </>
+  );
+}
+
+/** What timing people asks of the one who times. */
+function Fairness(): JSX.Element {
+  return (
+    <section class="timing-care" aria-labelledby="timing-care">
+      <h3 id="timing-care">Before you time someone</h3>
+      <p>
+        Tell people that they are timed and why, and time them only if they agree. A rating is a judgement of one
+        person’s pace by another: let both see it. Time whole batches with their rests and snags, not the best minute.
+        The rules on watching people at work and on piece pay in your place decide.
+      </p>
+      <Cautions topics={['hands', 'wages']} />
+    </section>
+  );
+}

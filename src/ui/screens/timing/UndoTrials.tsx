@@ -1,0 +1,30 @@
+import { Show, type JSX } from 'solid-js';
+import { keepFocus } from './keepFocus';
+import type { KeptTrials } from './keptTrials';
+
+/** What the last change of the trials did and how to take it back, and what could not be done. */
+export function UndoTrials(props: { kept: KeptTrials }): JSX.Element {
+  return (
+    <>
+      <div class="timing-back" role="status">
+        <Show when={props.kept.wayBack()} keyed>
+          {(sentence) => (
+            <p>
+              {sentence}{' '}
+              <button type="button" class="link" ref={keepFocus} onClick={() => props.kept.takeBack()}>
+                Take it back
+              </button>
+            </p>
+          )}
+        </Show>
+      </div>
+      <Show when={props.kept.refusal()}>
+        {(refusal) => (
+          <p class="message fault" role="alert">
+            {refusal().charAt(0).toUpperCase() + refusal().slice(1)}
+          </p>
+        )}
+      </Show>
+    </>
+  );
+}

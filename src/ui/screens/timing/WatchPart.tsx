@@ -1,0 +1,238 @@
+import { createEffect, createSignal, createUniqueId, For, Match, onCleanup, Show, Switch, type JSX } from 'solid-js';
+import type { Decimal } from '../../../core/number';
+import { localFormat } from '../../app/preferences/localFormat';
+import type { Choice } from '../../app/screenProps';
+import { typedNumber } from '../../../present/text/typedNumber';
+import type { KeptTrials } from './keptTrials';
+import { withBatch } from '../../../present/timing/sheetEdits';
+import {
+  clearWatch,
+  dialText,
+  doubtOf,
+  keptWatch,
+  localDay,
+  secondsBetween,
+  startWatch,
+  stopWatch,
+} from '../../../present/timing/watch';
+
+interface WatchProps {
+  readonly choice: Choice;
+  readonly kept: KeptTrials;
+  /** The step that is looked at; blank for none yet. */
+  readonly step: string;
+  /** Names to offer for the step. */
+  readonly names: readonly string[];
+  readonly choose: (step: string) => void;
+}
+
+const stepKey = 'timing watch step';
+const plantsKey = 'timing watch plants';
+/** Milliseconds between two looks at the clock while it runs. */
+const beat = 100;
+const clock = new Intl.DateTimeFormat(localFormat.locale, { hour: '2-digit', minute: '2-digit', second: '2-digit' });
+const clockAndDay = new Intl.DateTimeFormat(localFormat.locale, { dateStyle: 'medium', timeStyle: 'medium' });
+
+/** `14:03:09`, with the day where that is another. */
+function clockText(at: number): string {
+  const isToday = localDay(new Date(at)) === localDay(new Date());
+  return (isToday ? clock : clockAndDay).format(at);
+}
+
+/** A watch for one batch, and the way to enter one that was timed otherwise. */
+export function WatchPart(props: WatchProps): JSX.Element {
+  const watch = (): ReturnType<typeof keptWatch> => keptWatch(props.choice);
+  const step = (): string => props.choice.setting(stepKey) || props.step;
+  const moved = (): void => queueMicrotask(() => section?.querySelector<HTMLElement>('[data-next]')?.focus());
+  let section: HTMLElement | undefined;
+  const start = (): void => {
+    props.choice.setSetting(stepKey, step().trim());
+    startWatch(props.choice, Date.now());
+    moved();
+  };
+  const stop = (): void => {
+    stopWatch(props.choice, Date.now());
+    moved();
+  };
+  const letGo = (): void => {
+    clearWatch(props.choice);
+    props.choice.setSetting(plantsKey, '');
+    moved();
+  };
+  const enter = (texts: Readonly<Record<string, string>>): void => {
+    const name = step().trim();
+    props.kept.put(withBatch(props.kept.trials().sheet, { step: name, date: localDay(new Date()), ...texts }));
+    props.choice.setSetting(stepKey, '');
+    props.choose(name);
+  };
+  return (
+    <section class="timing-watch" aria-labelledby="timing-watch" ref={section}>
+      <h3 id="timing-watch">Time a batch</h3>
+      <Switch>
+        <Match when={watch().state === 'ready'}>
+          <Ready {...props} step={step()} onStart={start} onEnter={() => enter({})} />
+        </Match>
+        <Match when={running(watch())}>
+          {(since) => <Running since={since()} step={step()} onStop={stop} onLetGo={letGo} />}
+        </Match>
+        <Match when={stopped(watch())}>
+          {(run) => (
+            <Stopped
+              {...props}
+              since={run().since}
+              seconds={run().seconds}
+              step={step()}
+              onLetGo={letGo}
+              onPlants={(plants) => {
+                enter({ plants, seconds: run().seconds.toFixed(1) });
+                letGo();
+              }}
+            />
+          )}
+        </Match>
+      </Switch>
+    </section>
+  );
+}
+
+function running(watch: ReturnType<typeof keptWatch>): number | undefined {
+  return watch.state === 'running' ? watch.since : undefined;
+}
+
+function stopped(watch: ReturnType<typeof keptWatch>): Extract<typeof watch, { state: 'stopped' }> | undefined {
+  return watch.state === 'stopped' ? watch : undefined;
+}
+
+/** Before a batch: which step, and how it is timed. */
+function Ready(props: WatchProps & { onStart: () => void; onEnter: () => void }): JSX.Element {
+  const isNameless = (): boolean => props.step.trim() === '';
+  return (
+    <>
+      <div class="watch-line">
+        <StepField {...props} onText={(text) => props.choice.setSetting(stepKey, text)} />
+        <button type="button" class="press" data-next disabled={isNameless()} onClick={() => props.onStart()}>
+          Start the watch
+        </button>
+        <button type="button" class="word" disabled={isNameless()} onClick={() => props.onEnter()}>
+          Enter a batch by hand
+        </button>
+      </div>
+      <Show when={isNameless()}>
+        <p class="hint">Name the step first.</p>
+      </Show>
+    </>
+  );
+}
+
+function StepField(props: WatchProps & { onText: (text: string) => void }): JSX.Element {
+  const id = createUniqueId();
+  return (
+    <label class="step-field">
+      <span class="chooser-label">Step</span>
+      <input
+        type="text"
+        list={id}
+        autocomplete="off"
+        placeholder="such as transplanting"
+        value={props.step}
+        onInput={(event) => props.onText(event.currentTarget.value)}
+      />
+      <datalist id={id}>
+        <For each={props.names}>{(name) => <option value={name} />}</For>
+      </datalist>
+    </label>
+  );
+}
+
+function Running(props: { since: number; step: string; onStop: () => void; onLetGo: () => void }): JSX.Element {
+  const [now, setNow] = createSignal(Date.now());
+  const timer = setInterval(() => setNow(Date.now()), beat);
+  onCleanup(() => clearInterval(timer));
+  const seconds = (): Decimal => secondsBetween(props.since, now());
+  return (
+    <>
+      <div class="watch-line">
+        <p class="dial" role="timer" aria-label={`The watch runs for ${props.step}`}>
+          {dialText(seconds(), localFormat.marks.decimal)}
+        </p>
+        <button type="button" class="press" data-next onClick={() => props.onStop()}>
+          Stop
+        </button>
+        <button type="button" class="word" onClick={() => props.onLetGo()}>
+          Let it go
+        </button>
+      </div>
+      <p class="quiet">
+        Timing {props.step} since {clockText(props.since)}. It runs on while you look elsewhere, and with this page
+        closed.
+      </p>
+      <Show when={doubtOf(seconds())}>{(doubt) => <p class="message fault">{doubt()}</p>}</Show>
+    </>
+  );
+}
+
+interface StoppedProps extends WatchProps {
+  readonly since: number;
+  readonly seconds: Decimal;
+  readonly onPlants: (plants: string) => void;
+  readonly onLetGo: () => void;
+}
+
+/** Asks for the plants of the batch that was timed. */
+function Stopped(props: StoppedProps): JSX.Element {
+  const faultId = createUniqueId();
+  const [fault, setFault] = createSignal('');
+  const plants = (): string => props.choice.setting(plantsKey);
+  const canAdd = (): boolean => props.seconds.gt(0);
+  const add = (event: Event): void => {
+    event.preventDefault();
+    const found = plantsFault(plants());
+    setFault('fault' in found ? found.fault : '');
+    if ('text' in found && canAdd()) props.onPlants(found.text);
+  };
+  createEffect(() => {
+    if (fault() !== '' && 'text' in plantsFault(plants())) setFault('');
+  });
+  return (
+    <form onSubmit={add}>
+      <p class="dial">{dialText(props.seconds, localFormat.marks.decimal)}</p>
+      <p class="quiet">
+        From {clockText(props.since)} to {clockText(props.since + props.seconds.toNumber() * 1000)}.
+      </p>
+      <p class="watch-line">
+        <label class="asked-number">
+          <span>Plants in this batch of {props.step}</span>{' '}
+          <input
+            type="text"
+            inputmode="numeric"
+            autocomplete="off"
+            data-next
+            value={plants()}
+            aria-invalid={fault() === '' ? undefined : 'true'}
+            aria-describedby={fault() === '' ? undefined : faultId}
+            onInput={(event) => props.choice.setSetting(plantsKey, event.currentTarget.value)}
+          />
+        </label>
+        <button type="submit" class="press" disabled={!canAdd()}>
+          Add the batch
+        </button>
+        <button type="button" class="word" onClick={() => props.onLetGo()}>
+          Let it go
+        </button>
+      </p>
+      <Show when={fault()}>
+        <p class="message fault" id={faultId}>
+          {fault()}
+        </p>
+      </Show>
+      <Show when={doubtOf(props.seconds)}>{(doubt) => <p class="message fault">{doubt()}</p>}</Show>
+    </form>
+  );
+}
+
+function plantsFault(typed: string): { readonly text: string } | { readonly fault: string } {
+  const read = typedNumber(typed, localFormat);
+  if (!('text' in read)) return { fault: typed.trim() === '' ? 'Count the plants of the batch.' : read.message };
+  if (/^\d+$/.test(read.text) && Number(read.text) > 0) return read;
+  return { fault: `plants not a whole number above 0: ${typed}. Count the plants of the batch.` };
+}

@@ -1,0 +1,110 @@
+import { createMemo, createSignal, type Accessor } from 'solid-js';
+import { decodeText } from '../../../files/decodeText';
+import { readTrialsText } from '../../../files/readTrials';
+import { writeTrials } from '../../../files/writeTrials';
+import type { Sheet } from '../../../model/sheet';
+import type { Trials } from '../../../model/trials';
+import type { Choice } from '../../app/screenProps';
+
+/** The trials as they are kept beside the model: their file's text, and what is understood of it. */
+export interface KeptTrials {
+  /** Blank where nothing was ever put in. */
+  readonly text: Accessor<string>;
+  readonly trials: Accessor<Trials>;
+  /** Whether there is a batch, sound or not. */
+  readonly any: Accessor<boolean>;
+  /** What could not be done last, and why; blank: nothing. */
+  readonly refusal: Accessor<string>;
+  /** Puts a changed sheet in place. */
+  put(sheet: Sheet): void;
+  /** The same for a change that can be taken back until the next one. */
+  putWithWayBack(sheet: Sheet, sentence: string): void;
+  /** Puts another file's text in place, or says why not; can be taken back until the next change. */
+  replace(text: string, name: string, sentence: string): void;
+  /** Reads a file that someone picked. */
+  open(file: File): Promise<void>;
+  /** What the last change did, where it can be taken back. */
+  readonly wayBack: Accessor<string>;
+  takeBack(): void;
+}
+
+/** Characters up to which trials are kept with the work on this machine. */
+export const textLimit = 200_000;
+const key = 'trials';
+const nameKey = 'trials name';
+export const usualName = 'trials.csv';
+
+function tooLarge(size: number): string {
+  const thousands = Math.ceil(size / 1000);
+  return (
+    `too many trials for this screen: ${thousands} kB, ${textLimit / 1000} is the most. Nothing was changed; ` +
+    'the command line takes them: npm run cli -- time FILE.'
+  );
+}
+
+interface WayBack {
+  readonly sentence: string;
+  readonly before: { readonly text: string; readonly name: string };
+  /** The text after the change: another text means that something else was done since. */
+  readonly after: string;
+}
+
+export function createTrials(choice: Accessor<Choice>): KeptTrials {
+  const text = (): string => choice().setting(key);
+  const trials = createMemo(() => readTrialsText(text()));
+  const [refusal, setRefusal] = createSignal('');
+  const [last, setLast] = createSignal<WayBack>();
+  const standing = (): WayBack | undefined => (last()?.after === text() ? last() : undefined);
+
+  const set = (after: string): boolean => {
+    setRefusal(after.length > textLimit ? tooLarge(after.length) : '');
+    if (after.length > textLimit) return false;
+    choice().setSetting(key, after);
+    return true;
+  };
+  const withWayBack = (after: string, name: string, sentence: string): void => {
+    const before = { text: text(), name: choice().setting(nameKey) };
+    if (!set(after)) return;
+    choice().setSetting(nameKey, name);
+    setLast({ sentence, before, after });
+  };
+  const replace = (after: string, name: string, sentence: string): void => {
+    const read = readTrialsText(after);
+    if (read.refused && after !== '') setRefusal(`${name}: ${read.faults[0]?.message ?? ''}`);
+    else withWayBack(after, name, sentence);
+  };
+  const open = async (file: File): Promise<void> => {
+    if (file.size > 2 * textLimit) {
+      setRefusal(tooLarge(file.size));
+      return;
+    }
+    const decoded = decodeText(new Uint8Array(await file.arrayBuffer()));
+    if ('text' in decoded) replace(decoded.text, file.name, `${file.name} is open.`);
+    else setRefusal(`${file.name}: ${decoded.problem.message}`);
+  };
+  return {
+    text,
+    trials,
+    any: () => trials().sheet.rows.length > 0,
+    refusal,
+    put: (sheet) => {
+      set(writeTrials(text(), sheet));
+    },
+    putWithWayBack: (sheet, sentence) => withWayBack(writeTrials(text(), sheet), choice().setting(nameKey), sentence),
+    replace,
+    open,
+    wayBack: () => standing()?.sentence ?? '',
+    takeBack: () => {
+      const change = standing();
+      if (change === undefined) return;
+      choice().setSetting(key, change.before.text);
+      choice().setSetting(nameKey, change.before.name);
+      setLast(undefined);
+    },
+  };
+}
+
+/** The name of the file that the trials came from, for saving them. */
+export function trialsName(choice: Choice): string {
+  return choice.setting(nameKey) || usualName;
+}

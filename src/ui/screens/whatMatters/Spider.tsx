@@ -1,0 +1,186 @@
+import { createMemo, For, Show, type Accessor, type JSX } from 'solid-js';
+import { exportTable } from '../../../files/exportTable';
+import type { Question } from '../../../model/response';
+import type { SpiderLine } from '../../../study/spider';
+import { visibleHeights } from '../../../present/breakeven/curve/visibleRange';
+import type { LinesDrawing } from '../../../present/picture/labelledLines';
+import { NumbersBehind } from '../../kit/sections/NumbersBehind';
+import { createProgressive } from '../../kit/background/progressive';
+import { LineKey } from '../../kit/charts/LineKey';
+import { LinesChart } from '../../kit/charts/LinesChart';
+import { sentences, textOf } from '../../../present/text/phrase';
+import { AnswerText } from '../../kit/sections/AnswerText';
+import { LiveText } from '../../kit/sections/LiveText';
+import { localFormat } from '../../app/preferences/localFormat';
+import { MethodLink } from '../../kit/method/MethodLink';
+import { printedUnit } from '../../../present/text/printedUnit';
+import { download } from '../../app/files/saving';
+import type { Choice } from '../../app/screenProps';
+import { Link } from '../../kit/Link';
+import type { ShownBar } from '../../../present/whatMatters/tornado/bars';
+import type { TornadoSubject } from '../../../present/whatMatters/tornado/sentences';
+import { spiderLines, topsOf, type FoundLines, type SpiderRequest } from '../../../present/whatMatters/spider/lines';
+import { spiderEntries, spiderRows } from '../../../present/whatMatters/spider/table';
+import { slopeText, spiderSentence } from '../../../present/whatMatters/spider/sentences';
+
+interface SpiderProps {
+  readonly question: Question;
+  readonly subject: TornadoSubject;
+  /** The tornado's bars, once all are there; undefined until then. */
+  readonly bars: readonly ShownBar[] | undefined;
+  readonly choice: Choice;
+  readonly inSight: Accessor<boolean>;
+  readonly goTo: (cell: number) => void;
+}
+
+interface Request extends SpiderRequest {
+  readonly subject: TornadoSubject;
+}
+
+function sameRequest(a: Request | undefined, b: Request | undefined): boolean {
+  const ids = (one: Request | undefined): string => (one?.levers ?? []).map(({ cell }) => cell.id).join();
+  return a?.question === b?.question && ids(a) === ids(b);
+}
+
+/** Spider lines: a result against the change of the inputs with the longest bars, in per cent of today. */
+export function Spider(props: SpiderProps): JSX.Element {
+  const request = createMemo(
+    (): Request | undefined => {
+      return props.bars && { question: props.question, subject: props.subject, ...topsOf(props.bars) };
+    },
+    undefined,
+    { equals: sameRequest },
+  );
+  const worked = createProgressive(
+    () => request(),
+    () => props.inSight(),
+    (ask) => (ask === undefined ? [].values() : spiderLines(ask)),
+  );
+  const answer = createMemo(() => {
+    const known = worked();
+    return known?.of === undefined ? undefined : { of: known.of, found: known.found };
+  });
+  return (
+    <>
+      <Show
+        when={answer()}
+        fallback={
+          <p class="quiet wait" role="status">
+            Working out the lines …
+          </p>
+        }>
+        {(known) => <Lines request={known().of} found={known().found} goTo={props.goTo} />}
+      </Show>
+      <MethodLink choice={props.choice} entry="spider" />
+    </>
+  );
+}
+
+interface LinesProps {
+  readonly request: Request;
+  readonly found: FoundLines;
+  readonly goTo: (cell: number) => void;
+}
+
+function Lines(props: LinesProps): JSX.Element {
+  const lines = (): readonly SpiderLine[] => props.found.lines;
+  const sentence = createMemo(() => spiderSentence(props.request.subject, lines(), props.request.atZero, localFormat));
+  const unit = (): string => printedUnit(props.request.subject.result.unitText);
+  const caption = (): string => {
+    const { result, of } = props.request.subject;
+    const whose = of.kind === 'difference' ? 'B − A' : '';
+    return [result.label, whose, unit()].filter(Boolean).join(', ');
+  };
+  return (
+    <>
+      <LiveText>
+        <AnswerText main={sentence().main} more={sentence().more} />
+      </LiveText>
+      <Show when={lines().length > 0}>
+        <LinesChart
+          drawing={drawingOf(lines(), props.request.subject)}
+          caption={caption()}
+          label={textOf(sentences(sentence().main, sentence().more))}>
+          <LineKey
+            figures={['for each per cent', unit()].filter(Boolean).join(', ')}
+            lines={lines().map((line, place) => ({
+              label: props.request.subject.nameOf(line.lever.cell),
+              leading: place === 0,
+              figure: slopeText(line, props.request.subject, localFormat),
+              goTo: () => props.goTo(line.lever.cell.id),
+            }))}
+          />
+        </LinesChart>
+        <SpiderTable {...props} caption={caption()} />
+      </Show>
+    </>
+  );
+}
+
+function drawingOf(lines: readonly SpiderLine[], { base, of, nameOf }: TornadoSubject): LinesDrawing {
+  const drawn = lines.map(({ lever, places }, place) => ({
+    label: nameOf(lever.cell),
+    leading: place === 0,
+    points: places.map(({ change, result }) => ({ x: change.toNumber(), y: result.toNumber() })),
+  }));
+  const changes = drawn.flatMap(({ points }) => points.map(({ x }) => x));
+  const today = base.toNumber();
+  const heights = visibleHeights(
+    drawn.map(({ points }) => points),
+    [today],
+  );
+  const zero = of.kind === 'difference' && heights.min < 0 && heights.max > 0 ? [0] : [];
+  return {
+    lines: drawn,
+    across: { min: Math.min(0, ...changes), max: Math.max(0, ...changes), title: 'change from today', tickAfter: ' %' },
+    heights,
+    today: { x: 0, text: 'today' },
+    levels: [today, ...zero],
+    rings: [],
+  };
+}
+
+function SpiderTable(props: LinesProps & { caption: string }): JSX.Element {
+  const rows = createMemo(() => spiderRows(props.found.lines, props.request.subject, localFormat));
+  const save = (): void =>
+    download('per-cent.csv', exportTable(spiderEntries(props.found.lines, props.request.subject, props.caption)));
+  return (
+    <NumbersBehind summary="The same lines as a table">
+      <div class="table-room" role="region" aria-label="Table of the lines" tabindex="0">
+        <table>
+          <caption>
+            {props.caption}
+            {props.found.exact ? '' : ' (being worked out exactly …)'}
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">entry</th>
+              <th scope="col">change</th>
+              <th scope="col">number</th>
+              <th scope="col">result</th>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={rows()}>
+              {(row) => (
+                <tr>
+                  <th scope="row">
+                    <Link onPress={() => props.goTo(row.cell.id)}>{row.name}</Link>
+                  </th>
+                  <td>{row.change}</td>
+                  <td>{row.input}</td>
+                  <td>{row.result ?? 'cannot be computed'}</td>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+      </div>
+      <p>
+        <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
+          Save this table as CSV
+        </button>
+      </p>
+    </NumbersBehind>
+  );
+}

@@ -1,0 +1,111 @@
+import { createMemo, createSignal, For, Show, type Accessor, type JSX } from 'solid-js';
+import type { Cell } from '../../../model/cell';
+import { namesAmong } from '../../../present/text/entryNames';
+import { Sentence } from '../../kit/sections/Sentence';
+import { localFormat } from '../../app/preferences/localFormat';
+import type { ModelStore } from '../../app/store/modelStore';
+import { MethodLink } from '../../kit/method/MethodLink';
+import type { Choice } from '../../app/screenProps';
+import { Link } from '../../kit/Link';
+import { createSwitchClient } from '../../kit/risk/switchClient';
+import { readSwitches, type SwitchRequest } from '../../../jobs/switchSearch';
+import { switchLines, switchSentence, type SwitchLine } from '../../../present/whatMatters/switching/sentences';
+import './switches.css';
+
+interface SwitchingProps {
+  readonly store: ModelStore;
+  readonly choice: Choice;
+  readonly result: Cell;
+  /** The plan, and the one that it is less. */
+  readonly plans: readonly [plan: number, less: number | undefined];
+  readonly inSight: Accessor<boolean>;
+  readonly goTo: (cell: number) => void;
+}
+
+/** Lines shown at first. */
+const few = 8;
+
+/** Switching values: of every input, how far it may be wrong before the answer flips. */
+export function Switching(props: SwitchingProps): JSX.Element {
+  const wanted = createMemo((): SwitchRequest => ({
+    sheet: props.store.model().sheet,
+    subject: { result: props.result.id, plan: props.plans[0], against: props.plans[1] },
+    target: '0',
+  }));
+  const { answered, broken } = createSwitchClient(
+    () => wanted(),
+    () => props.inSight(),
+  );
+  const newest = createMemo(() => (answered()?.of === wanted() ? answered()?.reply : undefined));
+  const found = createMemo(() => newest() && readSwitches(newest()!, props.store.model().cells));
+  const nameOf = createMemo(() => namesAmong(props.store.shape().cells));
+  return (
+    <>
+      <Show
+        when={found()}
+        fallback={
+          <p class="quiet" role="status">
+            {broken()
+              ? 'The search for where the answer flips ended early. Change any number to start it again.'
+              : 'Looking for where the answer flips …'}
+          </p>
+        }>
+        {(all) => (
+          <>
+            <p class="finding">
+              <Sentence phrase={switchSentence(all(), nameOf(), localFormat)} />
+            </p>
+            <Lines found={switchLines(all(), nameOf(), localFormat)} goTo={props.goTo} />
+          </>
+        )}
+      </Show>
+      <MethodLink choice={props.choice} entry="switching" />
+    </>
+  );
+}
+
+interface LinesProps {
+  readonly found: readonly SwitchLine[];
+  readonly goTo: (cell: number) => void;
+}
+
+function Lines(props: LinesProps): JSX.Element {
+  const [all, setAll] = createSignal(false);
+  const shown = (): readonly SwitchLine[] => (all() ? props.found : props.found.slice(0, few));
+  return (
+    <>
+      <div class="table-room" role="region" aria-label="Where each entry flips the answer" tabindex="0">
+        <table>
+          <caption>Where each entry flips the answer, the others as they stand</caption>
+          <thead>
+            <tr>
+              <th scope="col">entry</th>
+              <th scope="col">today</th>
+              <th scope="col">flips at</th>
+              <th scope="col">change</th>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={shown()}>
+              {(line) => (
+                <tr>
+                  <th scope="row">
+                    <Link onPress={() => props.goTo(line.cell.id)}>{line.name}</Link>
+                  </th>
+                  <td>{line.today}</td>
+                  <td>{line.flips}</td>
+                  <td>{line.change}</td>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+      </div>
+      <Show when={props.found.length > few}>
+        <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
+          {all() ? `Show the thinnest ${few} only` : `Show all ${props.found.length} entries`}
+        </button>
+      </Show>
+    </>
+  );
+}

@@ -1,0 +1,126 @@
+import { createMemo, lazy, Match, Show, Switch, type JSX } from 'solid-js';
+import type { Cell } from '../../../model/cell';
+import type { Question } from '../../../model/response';
+import { ResultChooser } from '../../kit/choosers/ResultChooser';
+import { CannotCompute } from '../../kit/sections/CannotCompute';
+import { createChosenResult } from '../../app/store/chosenResult';
+import { resultScope, type PlanSelection } from '../../../present/results/planSelection';
+import { namesAmong } from '../../../present/text/entryNames';
+import { LazySection } from '../../kit/sections/LazySection';
+import { MethodLink } from '../../kit/method/MethodLink';
+import type { ScreenProps } from '../../app/screenProps';
+import { CostsSideBySide } from './costs/CostsSideBySide';
+import type { TornadoSubject } from '../../../present/whatMatters/tornado/sentences';
+import { createTornado, type ShownTornado } from './tornado/shownTornado';
+import { TornadoView } from './tornado/TornadoView';
+import '../../kit/sections/answers.css';
+import './styles.css';
+
+const DriversBeside = lazy(async () => ({ default: (await import('./DriversBeside')).DriversBeside }));
+const Spider = lazy(async () => ({ default: (await import('./Spider')).Spider }));
+const Switching = lazy(async () => ({ default: (await import('./Switching')).Switching }));
+
+/** What matters: how far each uncertain entry, by itself, moves a result. */
+export function WhatMatters(props: ScreenProps): JSX.Element {
+  return (
+    <section class="question-screen what-matters" aria-labelledby="what-matters">
+      <h2 class="heard" id="what-matters">
+        What matters
+      </h2>
+      <ResultChooser {...props} label="What moves">
+        {(result) => <Answer {...props} result={result()} />}
+      </ResultChooser>
+      <CostsSideBySide {...props} />
+    </section>
+  );
+}
+
+function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
+  const { selection, error, question } = createChosenResult(props);
+  const tornado = createTornado(() => question());
+  const nameOf = createMemo(() => namesAmong(props.store.shape().cells));
+  const subject = createMemo((): TornadoSubject | undefined => {
+    const base = question()?.base;
+    return base && { result: props.result, of: resultScope(props.store.model(), selection()), base, nameOf: nameOf() };
+  });
+  return (
+    <Switch>
+      <Match when={error()}>
+        {(reason) => (
+          <CannotCompute result={props.result} error={reason()} cells={props.store.model().cells} goTo={props.goTo} />
+        )}
+      </Match>
+      <Match when={subject()}>
+        {(known) => (
+          <>
+            <TornadoView
+              tornado={tornado()}
+              subject={known()}
+              letter={selection().letter || undefined}
+              goTo={props.goTo}
+            />
+            <MethodLink choice={props.choice} entry="tornado" />
+            <BesideBars
+              {...props}
+              subject={known()}
+              tornado={tornado()}
+              selection={selection()}
+              question={question()!}
+            />
+            <LazySection id="switching" class="switching" heading="How wrong a guess may be">
+              {(inSight) => (
+                <Switching
+                  store={props.store}
+                  choice={props.choice}
+                  result={props.result}
+                  goTo={props.goTo}
+                  plans={[selection().plan, selection().less]}
+                  inSight={inSight}
+                />
+              )}
+            </LazySection>
+          </>
+        )}
+      </Match>
+    </Switch>
+  );
+}
+
+interface BesideBarsProps extends ScreenProps {
+  readonly result: Cell;
+  readonly subject: TornadoSubject;
+  readonly tornado: ShownTornado;
+  readonly selection: PlanSelection;
+  readonly question: Question;
+}
+
+/** What a bar for each entry by itself does not tell: all of them at once, and the way between the ends. */
+function BesideBars(props: BesideBarsProps): JSX.Element {
+  return (
+    <Show when={props.tornado.share < 1 || props.tornado.bars.length > 0}>
+      <LazySection id="drivers" heading="Which guesses drive the spread">
+        {(inSight) => (
+          <DriversBeside
+            {...props}
+            result={props.result}
+            selection={props.selection}
+            bars={props.tornado.bars}
+            inSight={inSight}
+          />
+        )}
+      </LazySection>
+      <LazySection id="spider" heading="Per cent for per cent">
+        {(inSight) => (
+          <Spider
+            question={props.question}
+            subject={props.subject}
+            goTo={props.goTo}
+            inSight={inSight}
+            bars={props.tornado.share === 1 ? props.tornado.bars : undefined}
+            choice={props.choice}
+          />
+        )}
+      </LazySection>
+    </Show>
+  );
+}

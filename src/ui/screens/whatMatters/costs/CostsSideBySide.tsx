@@ -1,0 +1,22 @@
+import { createMemo, lazy, Show, type JSX } from 'solid-js';
+import { LazySection } from '../../../kit/sections/LazySection';
+import type { ScreenProps } from '../../../app/screenProps';
+import { candidates } from '../../../../present/whatMatters/costs/candidates';
+
+const SideAsking = lazy(async () => ({ default: (await import('./CostsAsking')).CostsAsking }));
+
+/** Several results of one unit against any input, such as the cost of a plant by plug; nothing without two of them. */
+export function CostsSideBySide(props: ScreenProps): JSX.Element {
+  const planIndex = (): number => (props.choice.whose() === 'against' ? (props.against ?? props.plan) : props.plan);
+  const all = createMemo(() => {
+    const plan = props.store.shape().plans[planIndex()];
+    return plan === undefined ? [] : candidates(props.store.shape(), plan);
+  });
+  return (
+    <Show when={all().length > 1}>
+      <LazySection id="side-by-side" class="side-by-side" heading="Side by side">
+        {(inSight) => <SideAsking {...props} planIndex={planIndex()} all={all()} inSight={inSight} />}
+      </LazySection>
+    </Show>
+  );
+}

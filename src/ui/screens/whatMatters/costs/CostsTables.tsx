@@ -1,0 +1,107 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import { exportTable } from '../../../../files/exportTable';
+import type { Cell } from '../../../../model/cell';
+import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
+import { localFormat } from '../../../app/preferences/localFormat';
+import { download } from '../../../app/files/saving';
+import type { CostsLines } from '../../../../present/whatMatters/costs/lines';
+import { changeRows, costsEntries, costsRows, withUnit } from '../../../../present/whatMatters/costs/table';
+import { lowestWord } from '../../../../present/whatMatters/costs/sentences';
+
+interface SideTablesProps {
+  readonly found: CostsLines;
+  readonly cells: readonly Cell[];
+  readonly input: Cell;
+}
+
+/** The lines as numbers, and where another one becomes the lowest. */
+export function CostsTables(props: SideTablesProps): JSX.Element {
+  const save = (): void =>
+    download(
+      'side-by-side.csv',
+      exportTable(costsEntries(props.found.rows, props.cells, props.input, lowestWord(props.cells))),
+    );
+  return (
+    <NumbersBehind summary="The same lines as tables">
+      <Changes {...props} />
+      <Rows {...props} />
+      <p>
+        <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
+          Save this table as CSV
+        </button>
+      </p>
+    </NumbersBehind>
+  );
+}
+
+function stillExact(exact: boolean): string {
+  return exact ? '' : ' (being worked out exactly …)';
+}
+
+function Changes(props: SideTablesProps): JSX.Element {
+  const rows = createMemo(() => changeRows(props.found.stretches, props.cells, props.input, localFormat));
+  return (
+    <div class="table-room" role="region" aria-label="Where it changes" tabindex="0">
+      <table>
+        <caption>
+          Which is {lowestWord(props.cells)}, by {props.input.label}
+          {stillExact(props.found.exact)}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">from – to</th>
+            <th scope="col" class="words">
+              {lowestWord(props.cells)}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={rows()}>
+            {(row) => (
+              <tr>
+                <th scope="row">{row.at}</th>
+                <td class="words">{row.lowest}</td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function Rows(props: SideTablesProps): JSX.Element {
+  const rows = createMemo(() => costsRows(props.found.rows, props.cells, localFormat));
+  return (
+    <div class="table-room" role="region" aria-label="The lines as numbers, side by side" tabindex="0">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{withUnit(props.input)}</th>
+            <For each={props.cells}>{(cell) => <th scope="col">{withUnit(cell)}</th>}</For>
+            <th scope="col" class="words">
+              {lowestWord(props.cells)}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={rows()}>
+            {(row) => (
+              <tr>
+                <th scope="row">
+                  {row.input}
+                  <Show when={row.today}>
+                    {' '}
+                    <span class="unit">today</span>
+                  </Show>
+                </th>
+                <For each={row.values}>{(value) => <td>{value ?? 'cannot be computed'}</td>}</For>
+                <td class="words">{row.lowest}</td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+    </div>
+  );
+}

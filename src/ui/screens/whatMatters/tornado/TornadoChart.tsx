@@ -1,0 +1,104 @@
+import { createMemo, Index, Show, type JSX } from 'solid-js';
+import { ChartCanvas } from '../../../kit/charts/ChartCanvas';
+import { createChartArea } from '../../../kit/charts/chartArea';
+import { openRows } from '../../../kit/charts/rows';
+import type { RowsPicture } from '../../../../present/picture/rowsPicture';
+import { localFormat } from '../../../app/preferences/localFormat';
+import type { ShownBar } from '../../../../present/whatMatters/tornado/bars';
+import { heights, layBars, type LaidBars } from '../../../../present/whatMatters/tornado/barTexts';
+import type { TornadoSubject } from '../../../../present/whatMatters/tornado/sentences';
+import { unchangedRows, tornadoUnit, rowsOf, type TornadoRow } from '../../../../present/whatMatters/tornado/rows';
+import { tornadoPicture } from '../../../../present/whatMatters/tornado/picture';
+
+interface TornadoChartProps {
+  readonly bars: readonly ShownBar[];
+  readonly subject: TornadoSubject;
+  /** Of the results. */
+  readonly decimals: number;
+  readonly letter: 'A' | 'B' | undefined;
+  readonly label: string;
+  readonly goTo: (cell: number) => void;
+}
+
+/** The bars, each under a line that names its entry and leads to it. */
+export function TornadoChart(props: TornadoChartProps): JSX.Element {
+  const chartArea = createChartArea();
+  const today = (): number => props.subject.base.toNumber();
+  const rows = createMemo<readonly TornadoRow[]>(
+    (before) => unchangedRows(rowsOf(props.bars, props.subject, props.decimals, localFormat), before),
+    [],
+  );
+  const laid = createMemo<LaidBars | undefined>((before) => {
+    const ink = chartArea.ink();
+    return ink && layBars(props.bars, rows(), today(), chartArea.width(), ink.measure, before?.layout);
+  });
+  const picture = createMemo((): RowsPicture | undefined => {
+    const [ink, places] = [chartArea.ink(), laid()];
+    if (ink === undefined || places === undefined) return undefined;
+    const todayText = localFormat.fixed(props.subject.base, props.decimals);
+    const tornado = { bars: props.bars, laid: places, today: today(), todayText, letter: props.letter };
+    return tornadoPicture(tornado, ink, chartArea.width(), localFormat);
+  });
+  return (
+    <figure class="tornado" data-letter={props.letter ?? ''}>
+      <Key
+        percentiles={rows().some(({ percentiles }) => percentiles)}
+        flips={rows().some(({ flips }) => flips)}
+        unit={tornadoUnit(props.subject)}
+      />
+      <ChartCanvas chartArea={chartArea} label={props.label} open={openRows} picture={picture()}>
+        <ol class="bars" style={{ '--bar-top': `${heights.top}px`, '--bar-row': `${laid()?.row ?? heights.row}px` }}>
+          <Index each={rows()}>
+            {(row) => (
+              <li>
+                <BarLine row={row()} goTo={props.goTo} />
+              </li>
+            )}
+          </Index>
+        </ol>
+      </ChartCanvas>
+    </figure>
+  );
+}
+
+/** What the two halves of a bar are, and in which unit. */
+function Key(props: { percentiles: boolean; flips: boolean; unit: string }): JSX.Element {
+  return (
+    <figcaption class="key">
+      <span>
+        <span class="swatch low" aria-hidden="true" /> entry at its low
+      </span>
+      <span>
+        <span class="swatch high" aria-hidden="true" /> at its high
+      </span>
+      <Show when={props.flips}>
+        <span>
+          <i class="flips">flips</i> on the other side of 0 at an end
+        </span>
+      </Show>
+      <Show when={props.percentiles}>
+        <span>* low and high are the 5th and 95th percentile</span>
+      </Show>
+      <Show when={props.unit}>
+        <span class="key-unit">{props.unit}</span>
+      </Show>
+    </figcaption>
+  );
+}
+
+/** Its marks are blank where they do not hold: a keystroke writes texts, and makes and drops no elements. */
+function BarLine(props: { row: TornadoRow; goTo: (cell: number) => void }): JSX.Element {
+  return (
+    <button type="button" class="bar" onClick={() => props.goTo(props.row.cell.id)}>
+      <span class="bar-label">
+        {props.row.name}
+        <span aria-hidden="true">{props.row.percentiles ? '*' : ''}</span>
+      </span>
+      <span class="flips">{props.row.flips ? 'flips' : ''}</span>
+      <span class="leader" aria-hidden="true" />
+      <span class="heard">, swing </span>
+      <span class="bar-swing">{props.row.swing ?? 'unknown'}</span>
+      <span class="heard">. Go to the entry</span>
+    </button>
+  );
+}

@@ -1,0 +1,64 @@
+import { createMemo, createSignal, Show, type JSX } from 'solid-js';
+import { sentences, textOf } from '../../../../present/text/phrase';
+import { AnswerText } from '../../../kit/sections/AnswerText';
+import { LiveText } from '../../../kit/sections/LiveText';
+import { localFormat } from '../../../app/preferences/localFormat';
+import { tornadoSentences, type TornadoSubject } from '../../../../present/whatMatters/tornado/sentences';
+import { commonDecimals, tornadoUnit, rowsOf } from '../../../../present/whatMatters/tornado/rows';
+import type { ShownTornado } from './shownTornado';
+import { TornadoChart } from './TornadoChart';
+import { TornadoTable } from './TornadoTable';
+
+/** Bars shown at first. */
+const few = 8;
+
+interface TornadoViewProps {
+  readonly tornado: ShownTornado;
+  readonly subject: TornadoSubject;
+  readonly letter: 'A' | 'B' | undefined;
+  readonly goTo: (cell: number) => void;
+}
+
+/** A tornado: its finding, the bars, and the same numbers as a table. */
+export function TornadoView(props: TornadoViewProps): JSX.Element {
+  const [all, setAll] = createSignal(false);
+  const bars = (): ShownTornado['bars'] => props.tornado.bars;
+  const found = createMemo(() => tornadoSentences(props.subject, bars(), localFormat));
+  const label = (): string => textOf(sentences(found().main, found().more));
+  const inSight = createMemo(() => (all() ? bars() : bars().slice(0, few)));
+  const decimals = createMemo(() => commonDecimals(bars(), props.subject));
+  return (
+    <>
+      <Show when={props.tornado.share < 1}>
+        <p class="busy" role="status">
+          Looked at {Math.round(props.tornado.share * 100)} % of the entries …
+        </p>
+      </Show>
+      <Show when={props.tornado.share === 1}>
+        <LiveText>
+          <AnswerText main={found().main} more={found().more} />
+        </LiveText>
+      </Show>
+      <Show when={bars().length > 0}>
+        <TornadoChart
+          bars={inSight()}
+          subject={props.subject}
+          decimals={decimals()}
+          letter={props.letter}
+          label={label()}
+          goTo={props.goTo}
+        />
+        <Show when={bars().length > few}>
+          <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
+            {all() ? `Show the first ${few} only` : `Show all ${bars().length}`}
+          </button>
+        </Show>
+        <TornadoTable
+          rows={rowsOf(bars(), props.subject, decimals(), localFormat)}
+          unit={tornadoUnit(props.subject)}
+          goTo={props.goTo}
+        />
+      </Show>
+    </>
+  );
+}

@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { createFormat } from '../../../src/present/text/numberFormat';
+import { errorText, inSteps, ofHundred, percentText, stepFor } from '../../../src/present/howSure/rounding';
+
+const english = createFormat('en-GB');
+
+describe('numbers of draws are told', () => {
+  it('in steps of about a hundredth of their spread', () => {
+    const step = stepFor(33_700);
+    expect(inSteps(-21_879.19, step, english)).toBe('\u221221,900');
+    expect(inSteps(0.123456, stepFor(0.2), english)).toBe('0.123');
+  });
+  it('half away from zero', () => {
+    expect(inSteps(-250, { exponent: 2 }, english)).toBe('\u2212300');
+  });
+  it('with errors of one digit, or two from a 1', () => {
+    expect([32.4, 0.0191, 3e-7, 0, NaN].map((error) => errorText(error, english))).toEqual([
+      '30',
+      '0.019',
+      '0.0000003',
+      '0',
+      '0',
+    ]);
+  });
+  it('as so many of 100, never rounded to none or all', () => {
+    expect([0, 0.001, 0.374, 0.9999, 1].map(ofHundred)).toEqual([
+      'no draw',
+      'fewer than 1 of 100 draws',
+      '37 of 100 draws',
+      'more than 99 of 100 draws',
+      'every draw',
+    ]);
+  });
+  it('as per cent, small ones by name', () => {
+    expect([0, 0.002, 0.314, -0.02, -0.001].map(percentText)).toEqual(['0 %', 'below 1 %', '31 %', '\u22122 %', '0 %']);
+  });
+});

@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import { longest, ownWords, preparedLine, type WordPart } from '../../../../src/ui/screens/theCase/ownWords';
+
+function words(title: () => string = () => 'Farm') {
+  const kept = new Map<string, string>();
+  return ownWords({ setting: (key) => kept.get(key) ?? '', setSetting: (key, text) => kept.set(key, text) }, title);
+}
+
+describe('a person’s own words', () => {
+  it('are kept as they are, for each model apart', () => {
+    let title = 'Farm';
+    const own = words(() => title);
+    own.write('words', 'One.\n\nTwo <b>.');
+    expect(own.text('words')).toBe('One.\n\nTwo <b>.');
+    title = 'Another farm';
+    expect(own.text('words')).toBe('');
+  });
+
+  it('have a length that is not passed', () => {
+    const own = words();
+    own.write('words', 'x'.repeat(longest.words + 1));
+    expect(own.text('words')).toHaveLength(longest.words);
+  });
+});
+
+describe('who prepared it', () => {
+  const line = (by: string, whom: string, date: string): string => {
+    const texts: Record<WordPart, string> = { words: '', by, for: whom, date };
+    return preparedLine({ text: (part) => texts[part] });
+  };
+
+  it.each([
+    ['nobody', '', ' ', '', ''],
+    ['all', 'Ada', 'the board', '3 May', 'Prepared by Ada for the board, 3 May.'],
+    ['by alone', 'Ada', '', '', 'Prepared by Ada.'],
+    ['for alone', '', 'the board', '', 'Prepared for the board.'],
+    ['a date alone', '', '', '3 May', '3 May.'],
+  ])('%s', (_claim, by, whom, date, said) => expect(line(by, whom, date)).toBe(said));
+});
