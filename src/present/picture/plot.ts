@@ -26,7 +26,7 @@ export interface Plot {
   readonly y: (value: number) => number;
   /** Device pixels to a pixel of the page. */
   readonly scale: number;
-  /** Fills the plot with an image, row by row from the top. A pixel holds red, green, blue and 255, lowest byte first. */
+  /** Fills the plot with an image, row by row from the top; a pixel is red, green, blue, 255, lowest byte first. */
   readonly image: (pixels: Uint32Array, width: number, height: number) => void;
 }
 
