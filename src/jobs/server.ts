@@ -1,69 +1,106 @@
 import { buildModel } from '../model/buildModel';
-import type { Model } from '../model/model';
-import type { Reply, Report, Sent } from '../present/howSure/reply';
-import { runRisk } from './runRisk';
+import { withRow, type Sheet } from '../model/sheet';
+import { evaluatePlan } from '../model/values';
+import type { Job, Prepared, Report } from './job';
+import { jobs } from './jobs';
+import type { FromWorker, SheetText, ToWorker } from './protocol';
 
-/** Longest that the server works before it looks for a newer question, in milliseconds. */
+/** Longest that a job works before the others and newer messages have their turn, in milliseconds. */
 const slice = 25;
 
-/** Answers questions slice by slice, of which the newest counts; it keeps the model from one to the next. */
-export class RiskServer {
-  private model: Model | undefined;
-  private id = 0;
-  private steps: Generator<Report, void> | undefined;
+/** A model's text, and the model once a job has asked for it. */
+class HeldSheet {
+  private made: Prepared | undefined;
+
+  constructor(readonly sheet: Sheet) {}
+
+  get prepared(): Prepared {
+    if (this.made === undefined) {
+      const model = buildModel(this.sheet);
+      this.made = { model, values: model.plans.map((plan) => evaluatePlan(plan)) };
+    }
+    return this.made;
+  }
+}
+
+interface Running {
+  readonly id: number;
+  readonly steps: () => Generator<Report<unknown>, unknown>;
+}
+
+/** Does jobs slice by slice, in turns where there are several, and keeps the models they were asked about. */
+export class JobServer {
+  private readonly sheets = new Map<number, HeldSheet>();
+  private readonly queue: Running[] = [];
 
   /**
-   * @param post sends a reply
+   * @param post sends a message to the page
    * @param now milliseconds
    */
   constructor(
-    private readonly post: (reply: Reply) => void,
+    private readonly post: (message: FromWorker) => void,
     private readonly now: () => number,
   ) {}
 
   /** Whether there is work. */
   get busy(): boolean {
-    return this.steps !== undefined;
+    return this.queue.length > 0;
   }
 
-  /** Takes in a question in place of the one before. */
-  ask({ id, sheet, ...asked }: Sent): void {
-    this.id = id;
-    if (sheet !== undefined) this.model = buildModel(sheet);
-    this.steps = this.model && runRisk(this.model, asked);
+  hear(message: ToWorker): void {
+    if (message.kind === 'sheet') this.sheets.set(message.sheet, new HeldSheet(this.sheetOf(message.text)));
+    else if (message.kind === 'forget') this.sheets.delete(message.sheet);
+    else if (message.kind === 'cancel') this.cancel(message.id);
+    else this.begin(message);
   }
 
-  stop(): void {
-    this.steps = undefined;
-  }
-
-  /** Works for a slice of time. What the engine cannot do is told, not thrown: memory may be short for many draws. */
+  /** Works on one job for a slice of time. What the engine cannot do is told, not thrown: memory may be short. */
   work(): void {
+    const running = this.queue.shift();
+    if (running === undefined) return;
     try {
-      this.slice();
+      if (!this.slice(running)) this.queue.push(running);
     } catch (error) {
-      this.steps = undefined;
-      this.post({ id: this.id, refused: error instanceof Error ? error.message : String(error) });
+      this.post({ id: running.id, kind: 'refused', reason: error instanceof Error ? error.message : String(error) });
     }
   }
 
-  private slice(): void {
-    const end = this.now() + slice;
-    let latest: Report | undefined;
-    do {
-      const next = this.steps?.next();
-      if (next === undefined || next.done === true) {
-        this.steps = undefined;
-        this.report(latest);
-        this.post({ id: this.id, finished: true });
-        return;
-      }
-      latest = { ...next.value, found: next.value.found ?? latest?.found };
-    } while (latest.found === undefined && this.now() < end);
-    this.report(latest);
+  private sheetOf(text: SheetText): Sheet {
+    return 'whole' in text ? text.whole : text.rows.reduce(withRow, this.held(text.like).sheet);
   }
 
-  private report(report: Report | undefined): void {
-    if (report !== undefined) this.post({ id: this.id, report });
+  private held(sheet: number): HeldSheet {
+    const held = this.sheets.get(sheet);
+    if (held === undefined) throw new Error(`The worker was never sent sheet ${sheet}.`);
+    return held;
+  }
+
+  private begin({ id, job, sheet, request }: Extract<ToWorker, { kind: 'ask' }>): void {
+    const held = this.held(sheet);
+    const work = jobs[job] as Job<unknown, unknown>;
+    let steps: ReturnType<typeof work> | undefined;
+    this.queue.push({ id, steps: () => (steps ??= work(held.prepared, request)) });
+  }
+
+  private cancel(id: number): void {
+    const at = this.queue.findIndex((running) => running.id === id);
+    if (at !== -1) this.queue.splice(at, 1);
+    this.post({ id, kind: 'cancelled' });
+  }
+
+  /** Whether the job has ended. */
+  private slice({ id, steps }: Running): boolean {
+    const end = this.now() + slice;
+    let latest: Report<unknown> | undefined;
+    do {
+      const next = steps().next();
+      if (next.done === true) {
+        this.post({ id, kind: 'finished', found: next.value });
+        return true;
+      }
+      latest = next.value;
+    } while (latest.found === undefined && this.now() < end);
+    this.post({ id, kind: 'report', report: latest });
+    return false;
   }
 }

@@ -1,4 +1,5 @@
 import { decimal, type Decimal } from '../core/number';
+import { finish, type Steps } from '../core/steps';
 import { approach, edge, type Heights } from './approach';
 import { drawTogether, isAbove, shortestNear, type Place } from './bracket';
 import type { Curve } from './curve';
@@ -44,6 +45,8 @@ interface Change {
 }
 
 const zero = decimal(0);
+/** Share of a search that looking over the range takes, roughly. */
+const scanShare = 0.5;
 
 type Found = { readonly crossing: ExactCrossing } | { readonly pole: Decimal };
 
@@ -188,10 +191,26 @@ export function breakeven(
   target: Decimal,
   given: readonly Decimal[] = [],
 ): ExactBreakeven {
+  return finish(breakevenInSteps(curve, range, target, given));
+}
+
+/** The same in steps: the look over the range, then one for each change of side. */
+export function* breakevenInSteps(
+  curve: Curve,
+  range: SearchRange,
+  target: Decimal,
+  given: readonly Decimal[] = [],
+): Steps<ExactBreakeven> {
   const search = new Search(curve, range, target, given);
   if (search.closer.isAtTarget) return { range, crossings: [], breaks: [], holds: 'everywhere' };
+  yield scanShare;
   const { touching, changes } = search.touches();
-  const found = [...search.changes(), ...changes].map((change) => search.resolve(change));
+  const all = [...search.changes(), ...changes];
+  const found: Found[] = [];
+  for (const [i, change] of all.entries()) {
+    yield scanShare + ((1 - scanShare) * i) / all.length;
+    found.push(search.resolve(change));
+  }
   const crossings = merged([...found.flatMap((one) => ('crossing' in one ? one.crossing : [])), ...touching]);
   const breaks = found.flatMap((one) => ('pole' in one ? one.pole : [])).sort((a, b) => a.cmp(b));
   return {

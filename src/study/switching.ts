@@ -1,7 +1,8 @@
 import type { Decimal } from '../core/number';
+import { finish, within, type Steps } from '../core/steps';
 import type { Question } from '../model/response';
 import { lever, type Lever } from '../model/view';
-import { breakeven, type ExactCrossing } from './breakeven';
+import { breakevenInSteps, type ExactCrossing } from './breakeven';
 import type { Curve } from './curve';
 import { defaultRange } from './searchRange';
 
@@ -25,11 +26,13 @@ function nearestTo(base: Decimal, crossings: readonly ExactCrossing[]): ExactCro
   }, undefined);
 }
 
-function switchingValue(question: Question, moved: Lever, target: Decimal): SwitchingValue {
+function* switchingValue(question: Question, moved: Lever, target: Decimal): Steps<SwitchingValue> {
   const response = question.response([moved]);
   const curve: Curve = { exact: (x) => response.exact([x]), float: (x) => response.float([x]) };
   const { base } = moved;
-  const crossings = response.depends ? breakeven(curve, defaultRange(moved), target, [base]).crossings : [];
+  const crossings = response.depends
+    ? (yield* breakevenInSteps(curve, defaultRange(moved), target, [base])).crossings
+    : [];
   const flips = crossings.filter(({ direction }) => direction !== 'touch');
   const nearest = nearestTo(base, flips);
   const value = nearest?.value;
@@ -58,7 +61,15 @@ function byMargin(a: SwitchingValue, b: SwitchingValue): number {
  * text holds for straight lines only.
  */
 export function switchingValues(question: Question, target: Decimal): SwitchingValue[] {
-  return inputsOf(question)
-    .map((moved) => switchingValue(question, moved, target))
-    .sort(byMargin);
+  return finish(switchingValuesInSteps(question, target));
+}
+
+/** The same in steps. */
+export function* switchingValuesInSteps(question: Question, target: Decimal): Steps<SwitchingValue[]> {
+  const inputs = inputsOf(question);
+  const found: SwitchingValue[] = [];
+  for (const [i, moved] of inputs.entries()) {
+    found.push(yield* within(i / inputs.length, (i + 1) / inputs.length, switchingValue(question, moved, target)));
+  }
+  return found.sort(byMargin);
 }

@@ -1,7 +1,7 @@
 import type { Cell } from '../../model/cell';
 import { namesAmong, namesById } from '../text/entryNames';
 import { plainly, say, type Phrase } from '../text/phrase';
-import type { Indices } from './reply';
+import type { Indices } from './drawsFound';
 import { percentText } from './rounding';
 
 /** What one input has to do with the spread, as shares of it. */

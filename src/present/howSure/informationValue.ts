@@ -2,7 +2,7 @@ import type { Cell } from '../../model/cell';
 import { namesAmong } from '../text/entryNames';
 import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
 import type { Format } from '../text/numberFormat';
-import type { Details } from './reply';
+import type { Details } from './drawsFound';
 import { spokenInSteps, stepFor } from './rounding';
 
 /** What it is worth to know one input before choosing. */

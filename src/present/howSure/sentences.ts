@@ -6,7 +6,7 @@ import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import type { Format } from '../text/numberFormat';
 import { subjectPhrase, type ResultScope } from '../whatMatters/tornado/sentences';
-import type { Details, DrawsFound } from './reply';
+import type { Details, DrawsFound } from './drawsFound';
 import { errorText, ofHundred, spokenInSteps, inSteps, stepFor } from './rounding';
 import { shownPercentiles, type Summary } from './summary';
 

@@ -4,7 +4,7 @@ import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { endText } from '../text/rangeEnds';
 import { spoken, spokenUnit } from '../text/spokenNumber';
 import { space, type Format } from '../text/numberFormat';
-import type { DrawsFound } from '../howSure/reply';
+import type { DrawsFound } from '../howSure/drawsFound';
 import { inSteps, ofHundred, spokenInSteps, stepFor } from '../howSure/rounding';
 import { placeText } from '../whatMatters/switching/sentences';
 import { percentile } from '../howSure/sentences';

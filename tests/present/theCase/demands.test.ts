@@ -4,7 +4,8 @@ import { namesAmong } from '../../../src/present/text/entryNames';
 import { demandsOf } from '../../../src/present/theCase/demands';
 import { decisions, guesses } from '../../../src/present/theCase/assumed';
 import type { PlanPair } from '../../../src/present/theCase/comparedEntries';
-import { searchSwitches, readSwitches } from '../../../src/jobs/switchSearch';
+import { readSwitches, switchingSearch } from '../../../src/jobs/switchingSearch';
+import { done } from '../../jobs/done';
 import { idOf, modelOf } from '../../model/table';
 import { format } from './budgets';
 
@@ -63,7 +64,7 @@ describe('what is assumed', () => {
   it('is the guesses that turn the answer, with range, and source or note', () => {
     const { model } = beside();
     const subject = { result: idOf(model, 'margin'), plan: 1, against: undefined };
-    const found = readSwitches(searchSwitches({ sheet: model.sheet, subject, target: '90000' }), model.cells);
+    const found = readSwitches(done(switchingSearch, model.sheet, { subject, target: '90000' }).found, model.cells);
     const told = guesses(found, model, 1, format);
     expect(told.map(({ cell, value, range, from }) => [cell.name, value, range, from])).toEqual([
       ['price', '0.5', '0.4 to 0.6', 'a guess'],

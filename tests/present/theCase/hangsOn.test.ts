@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../src/core/number';
 import type { Cell } from '../../../src/model/cell';
 import { textOf, type Phrase } from '../../../src/present/text/phrase';
-import type { DrawsFound } from '../../../src/present/howSure/reply';
+import type { DrawsFound } from '../../../src/present/howSure/drawsFound';
 import { spreadOf } from '../../../src/present/howSure/summary';
 import { closest } from '../../../src/present/theCase/closest';
 import {

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../src/core/number';
 import { buildModel } from '../../../src/model/buildModel';
 import { evaluatePlan } from '../../../src/model/values';
-import { readSwitches, searchSwitches } from '../../../src/jobs/switchSearch';
+import { readSwitches, switchingSearch } from '../../../src/jobs/switchingSearch';
+import { done } from '../../jobs/done';
 import { withNetChange } from '../../../src/present/theCase/netChange';
 import { modelOf } from '../../model/table';
 import { caseIn, hire, madeIn } from './budgets';
@@ -50,7 +51,7 @@ describe('a model with its net change as an entry', () => {
     const { model } = caseIn(text);
     const { sheet, result } = withNetChange(model)!;
     const found = readSwitches(
-      searchSwitches({ sheet, subject: { result, plan: 1, against: 0 }, target: '0' }),
+      done(switchingSearch, sheet, { subject: { result, plan: 1, against: 0 }, target: '0' }).found,
       model.cells,
     );
     const fee = found.find(({ cell }) => cell.name === 'fee');

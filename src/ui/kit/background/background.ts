@@ -1,5 +1,5 @@
 import { onCleanup } from 'solid-js';
-import { pause } from './pause';
+import { pause } from '../../app/jobs/pause';
 
 /** Longest that work may hold up the page at a time, in milliseconds. */
 const slice = 6;

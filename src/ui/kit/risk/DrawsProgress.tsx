@@ -1,11 +1,11 @@
 import { Match, Show, Switch, type JSX } from 'solid-js';
 import { localFormat } from '../../app/preferences/localFormat';
 import { Link } from '../Link';
-import type { Shown } from './client';
+import type { JobState } from '../../app/jobs/createJob';
 import './progress.css';
 
 interface ProgressProps {
-  readonly shown: Shown;
+  readonly shown: JobState<'draws'>;
   readonly draws: number;
   readonly stop: () => void;
   readonly again: () => void;

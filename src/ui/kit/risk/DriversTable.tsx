@@ -7,7 +7,7 @@ import { localFormat } from '../../app/preferences/localFormat';
 import { MethodLink } from '../method/MethodLink';
 import type { Choice } from '../../app/screenProps';
 import { driversOf, driversSentence, tiedSentence, worthALine, type Driver } from '../../../present/howSure/drivers';
-import type { Indices } from '../../../present/howSure/reply';
+import type { Indices } from '../../../present/howSure/drawsFound';
 import { errorText, percentText } from '../../../present/howSure/rounding';
 import '../sections/section.css';
 import './driverRows.css';

@@ -1,10 +1,10 @@
-import { createEffect, createMemo, type Accessor } from 'solid-js';
+import { createMemo, type Accessor } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import type { PlanSelection } from '../../../present/results/planSelection';
 import type { ModelStore } from '../../app/store/modelStore';
 import type { Choice } from '../../app/screenProps';
-import { createRiskClient, type RiskClient } from './client';
-import type { DrawsRequest, DrawsFound } from '../../../present/howSure/reply';
+import type { DrawsFound } from '../../../present/howSure/drawsFound';
+import { createFollowingJob, type JobClient, type JobQuestion } from '../../app/jobs/createJob';
 import { createRiskSettings, type RiskSettings } from './settings';
 
 /** Whose draws are asked for. */
@@ -18,12 +18,14 @@ export interface DrawsOf {
 /** Draws of a result that keep up with the model. */
 export interface DrawsState {
   readonly settings: RiskSettings;
-  readonly client: RiskClient;
+  readonly client: JobClient<'draws'>;
   /** What is known; what answers another question than the one asked is not. */
   readonly found: Accessor<DrawsFound | undefined>;
 }
 
-function sameSubject(a: DrawsRequest, b: DrawsRequest): boolean {
+type Question = JobQuestion<'draws'>;
+
+function sameSubject({ request: a }: Question, { request: b }: Question): boolean {
   return (
     a.subject.result === b.subject.result &&
     a.subject.plan === b.subject.plan &&
@@ -42,25 +44,21 @@ export function createDraws(of: DrawsOf, wake: Accessor<boolean>): DrawsState {
     () => of.choice,
     () => `${of.result.name}${of.selection.less === undefined ? '' : ' difference'}`,
   );
-  const wanted = createMemo((): DrawsRequest => ({
+  const wanted = createMemo((): Question => ({
     sheet: of.store.model().sheet,
-    subject: { result: of.result.id, plan: of.selection.plan, against: of.selection.less },
-    beside: of.selection.beside,
-    draws: settings.draws(),
-    seed: settings.seed(),
-    target: settings.target(),
+    request: {
+      subject: { result: of.result.id, plan: of.selection.plan, against: of.selection.less },
+      beside: of.selection.beside,
+      draws: settings.draws(),
+      seed: settings.seed(),
+      target: settings.target(),
+      drivers: true,
+    },
   }));
-  const client = createRiskClient();
-  let asked: DrawsRequest | undefined;
-  createEffect(() => {
-    const newest = wanted();
-    if (!wake() || newest === asked) return;
-    asked = newest;
-    client.ask(newest);
-  });
+  const client = createFollowingJob('draws', () => wanted(), wake);
   // What was found before an edit stays until the next picture is there.
   const found = createMemo(() => {
-    const { found: known, of: question } = client.shown();
+    const { found: known, of: question } = client.state();
     const fits = question !== undefined && sameSubject(question, wanted());
     const sameCells = question?.sheet.rows.length === wanted().sheet.rows.length;
     return fits && sameCells ? known : undefined;

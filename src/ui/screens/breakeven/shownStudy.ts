@@ -4,8 +4,8 @@ import { numberToText } from '../../../core/number';
 import type { Sheet } from '../../../model/sheet';
 import type { SearchRange } from '../../../study/searchRange';
 import { createBackground, workStage } from '../../kit/background/background';
-import { createExactClient, type Wanted } from './exactClient';
-import { readReply } from '../../../jobs/exactSearch';
+import { createJob, type JobQuestion } from '../../app/jobs/createJob';
+import { readBreakeven } from '../../../jobs/exactBreakeven';
 import type { ResultLines, Subject } from '../../../present/results/resultLines';
 import {
   fullCount,
@@ -63,22 +63,24 @@ function* once<T>(make: () => T): Generator<T, void> {
   yield make();
 }
 
-function requestOf({ sheet, subject, lines, range, targets }: StudyOf): Wanted {
+function questionOf({ sheet, subject, lines, range, targets }: StudyOf): JobQuestion<'exact breakeven'> {
   return {
     sheet,
-    subject,
-    input: lines.lever.cell.id,
-    from: numberToText(range.from),
-    to: numberToText(range.to),
-    target: numberToText(targets.plan),
-    differenceTarget: numberToText(targets.difference),
+    request: {
+      subject,
+      input: lines.lever.cell.id,
+      from: numberToText(range.from),
+      to: numberToText(range.to),
+      target: numberToText(targets.plan),
+      differenceTarget: numberToText(targets.difference),
+    },
   };
 }
 
-/** Something that was worked out later, with what it was worked out for. */
-interface Deferred<T> {
+/** A study with all its places, and what it was made of. */
+interface Full {
   readonly of: StudyOf;
-  readonly what: T;
+  readonly what: QuickStudy;
 }
 
 /**
@@ -91,23 +93,23 @@ export function createStudy(of: Accessor<StudyOf>): ShownStudy {
     const count = affordable(wanted, () => performance.now());
     return { of: wanted, count, what: study(wanted, count) };
   });
-  const [full, setFull] = createSignal<Deferred<QuickStudy>>();
-  const [exact, setExact] = createSignal<Deferred<Searched>>();
+  const [full, setFull] = createSignal<Full>();
   const background = createBackground();
-  const client = createExactClient();
+  const search = createJob('exact breakeven');
+  const question = createMemo(() => questionOf(first().of));
 
   createEffect(() => {
     const { of: wanted, count } = first();
     const all = once(() => study(wanted, fullCount));
     background.start(count < fullCount ? [workStage(all, (what) => setFull({ of: wanted, what }))] : []);
-    client.ask(requestOf(wanted), (reply) => {
-      setExact({ of: wanted, what: readReply(reply, wanted.range.from, wanted.range.to) });
-    });
+    search.ask(question());
   });
 
-  const newest = <T>(deferred: Deferred<T> | undefined): T | undefined =>
-    deferred?.of === first().of ? deferred.what : undefined;
-  const quick = createMemo(() => newest(full()) ?? first().what);
-  const exactly = createMemo(() => newest(exact()));
+  const quick = createMemo(() => (full()?.of === first().of ? full()?.what : undefined) ?? first().what);
+  const exactly = createMemo(() => {
+    const { found, of: answered } = search.state();
+    const { from, to } = first().of.range;
+    return found !== undefined && answered === question() ? readBreakeven(found, from, to) : undefined;
+  });
   return { quick, found: () => exactly() ?? quick().found, exact: () => exactly() !== undefined };
 }

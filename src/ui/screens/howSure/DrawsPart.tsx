@@ -7,11 +7,11 @@ import type { Phrase } from '../../../present/text/phrase';
 import { Sentence } from '../../kit/sections/Sentence';
 import { printedUnit } from '../../../present/text/printedUnit';
 import type { ScreenProps } from '../../app/screenProps';
-import type { RiskClient } from '../../kit/risk/client';
+import type { JobClient } from '../../app/jobs/createJob';
 import { createDraws } from '../../kit/risk/createDraws';
 import { DriversTable } from '../../kit/risk/DriversTable';
 import { DrawsProgress } from '../../kit/risk/DrawsProgress';
-import type { DrawsFound } from '../../../present/howSure/reply';
+import type { DrawsFound } from '../../../present/howSure/drawsFound';
 import type { RiskSettings } from '../../kit/risk/settings';
 import { SpreadView } from './SpreadView';
 import type { SpreadStyle } from '../../../present/howSure/spreadPicture';
@@ -42,7 +42,7 @@ export function DrawsPart(props: DrawsProps): JSX.Element {
     <>
       <Fields settings={settings} unit={printedUnit(props.result.unitText)} />
       <DrawsProgress
-        shown={client.shown()}
+        shown={client.state()}
         draws={settings.draws()}
         stop={() => client.stop()}
         again={() => client.again()}
@@ -88,12 +88,12 @@ interface AnswersProps extends DrawsProps {
   readonly found: DrawsFound;
   readonly question: SpreadQuestion;
   readonly settings: RiskSettings;
-  readonly client: RiskClient;
+  readonly client: JobClient<'draws'>;
 }
 
 function Answers(props: AnswersProps): JSX.Element {
   const cells = (): readonly Cell[] => props.store.shape().cells;
-  const busy = (): boolean => props.client.shown().state === 'busy';
+  const busy = (): boolean => props.client.state().state === 'busy';
   return (
     <Show when={!props.found.certain} fallback={<Certain result={props.result} />}>
       <Show when={props.found.spread} fallback={<NoResults found={props.found} />}>

@@ -4,7 +4,7 @@ import { Sentence } from '../../kit/sections/Sentence';
 import { localFormat } from '../../app/preferences/localFormat';
 import { MethodLink } from '../../kit/method/MethodLink';
 import type { Choice } from '../../app/screenProps';
-import type { Details } from '../../../present/howSure/reply';
+import type { Details } from '../../../present/howSure/drawsFound';
 import { errorText } from '../../../present/howSure/rounding';
 import { clear, knownInputValues, worthSentence, worthText } from '../../../present/howSure/informationValue';
 

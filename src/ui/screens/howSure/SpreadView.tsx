@@ -11,7 +11,7 @@ import { LiveText } from '../../kit/sections/LiveText';
 import { Sentence } from '../../kit/sections/Sentence';
 import { localFormat } from '../../app/preferences/localFormat';
 import { printedUnit } from '../../../present/text/printedUnit';
-import type { DrawsFound } from '../../../present/howSure/reply';
+import type { DrawsFound } from '../../../present/howSure/drawsFound';
 import { spreadPicture, type SpreadStyle } from '../../../present/howSure/spreadPicture';
 import { SpreadTables } from './SpreadTables';
 import type { PlanSelection } from '../../../present/results/planSelection';

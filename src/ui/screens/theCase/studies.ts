@@ -1,11 +1,10 @@
 import type { Switch } from '../../../present/whatMatters/switching/switchingInput';
-import { createEffect, createMemo, type Accessor } from 'solid-js';
+import { createMemo, type Accessor } from 'solid-js';
 import { decimal } from '../../../core/number';
-import { createRiskClient } from '../../kit/risk/client';
-import type { DrawsRequest, DrawsFound } from '../../../present/howSure/reply';
+import type { DrawsFound } from '../../../present/howSure/drawsFound';
+import { createFollowingJob, type JobQuestion } from '../../app/jobs/createJob';
 import { createRiskSettings } from '../../kit/risk/settings';
-import { createSwitchClient } from '../../kit/risk/switchClient';
-import { readSwitches, type SwitchRequest } from '../../../jobs/switchSearch';
+import { readSwitches } from '../../../jobs/switchingSearch';
 import type { ScreenProps } from '../../app/screenProps';
 import type { WithNetChange } from '../../../present/theCase/netChange';
 
@@ -25,33 +24,11 @@ type Of = Pick<ScreenProps, 'store' | 'choice' | 'plan' | 'against'>;
 /** More draws would not change what is told, and a person waits for these. */
 const mostDraws = 100_000;
 
-function sameSwitchAsk(a: SwitchRequest, b: SwitchRequest): boolean {
-  return a.sheet === b.sheet && a.subject.plan === b.subject.plan && a.subject.against === b.subject.against;
-}
+type Sought = JobQuestion<'switching values'>;
 
-/** Draws in their worker, without what else How sure works out of them. */
-function createOdds(
-  wanted: Accessor<DrawsRequest>,
-  wake: Accessor<boolean>,
-): Pick<Studies, 'odds' | 'broken' | 'settled'> {
-  const client = createRiskClient();
-  let asked: DrawsRequest | undefined;
-  createEffect(() => {
-    const ask = wanted();
-    if (!wake() || ask === asked) return;
-    asked = ask;
-    client.ask(ask);
-  });
-  createEffect(() => {
-    const { state, phase } = client.shown();
-    if (state === 'busy' && phase === 'drivers') client.stop();
-  });
-  const isNewest = (): boolean => client.shown().state !== 'busy' && client.shown().of === wanted();
-  return {
-    odds: () => (isNewest() ? client.shown().found : undefined),
-    broken: () => client.shown().reason,
-    settled: () => isNewest() || client.shown().state === 'failed',
-  };
+function sameSought(a: Sought, b: Sought): boolean {
+  const [before, now] = [a.request.subject, b.request.subject];
+  return a.sheet === b.sheet && before.plan === now.plan && before.against === now.against;
 }
 
 /**
@@ -64,32 +41,40 @@ export function createStudies(of: Of, asked: Accessor<WithNetChange | undefined>
     () => 'the case',
   );
   const sought = createMemo(
-    (): SwitchRequest => ({
+    (): Sought => ({
       sheet: asked()?.sheet ?? of.store.model().sheet,
-      subject: { result: asked()?.result ?? -1, plan: of.plan, against: of.against },
-      target: '0',
+      request: { subject: { result: asked()?.result ?? -1, plan: of.plan, against: of.against }, target: '0' },
     }),
     undefined,
-    { equals: sameSwitchAsk },
+    { equals: sameSought },
   );
-  const search = createSwitchClient(() => sought(), wake);
-  const drawn = createMemo((): DrawsRequest => ({
-    ...sought(),
-    beside: undefined,
-    draws: Math.min(settings.draws(), mostDraws),
-    seed: settings.seed(),
-    target: decimal(sought().target).toNumber(),
-  }));
-  const odds = createOdds(() => drawn(), wake);
-  const switches = createMemo(() => {
-    const answered = search.answered();
-    return answered?.of === sought() ? readSwitches(answered.reply, of.store.model().cells) : undefined;
+  const drawn = createMemo((): JobQuestion<'draws'> => {
+    const { sheet, request } = sought();
+    const count = Math.min(settings.draws(), mostDraws);
+    const target = decimal(request.target).toNumber();
+    const { subject } = request;
+    return {
+      sheet,
+      request: { subject, beside: undefined, draws: count, seed: settings.seed(), target, drivers: false },
+    };
   });
+  const search = createFollowingJob('switching values', () => sought(), wake);
+  const draws = createFollowingJob('draws', () => drawn(), wake);
+  const switches = createMemo(() => {
+    const { found, of: question } = search.state();
+    return found !== undefined && question === sought() ? readSwitches(found, of.store.model().cells) : undefined;
+  });
+  const odds = createMemo(() => {
+    const { state, found, of: question } = draws.state();
+    return state !== 'busy' && question === drawn() ? found : undefined;
+  });
+  const isBroken = (): boolean => search.state().state === 'failed';
   const ended = 'The search for where the answer turns ended early. Change any number to start it again.';
   return {
     switches,
-    odds: odds.odds,
-    broken: () => (search.broken() ? ended : odds.broken()),
-    settled: () => (switches() !== undefined || search.broken()) && odds.settled(),
+    odds,
+    broken: () => (isBroken() ? ended : draws.state().reason),
+    settled: () =>
+      (switches() !== undefined || isBroken()) && (odds() !== undefined || draws.state().state === 'failed'),
   };
 }

@@ -45,7 +45,7 @@ export function DriversBeside(props: DriversBesideProps): JSX.Element {
           when={found()?.certain !== true}
           fallback={<p class="quiet">No entry with a range touches it: there is no spread.</p>}>
           <DrawsProgress
-            shown={client.shown()}
+            shown={client.state()}
             draws={settings.draws()}
             stop={() => client.stop()}
             again={() => client.again()}

@@ -7,8 +7,8 @@ import type { ModelStore } from '../../app/store/modelStore';
 import { MethodLink } from '../../kit/method/MethodLink';
 import type { Choice } from '../../app/screenProps';
 import { Link } from '../../kit/Link';
-import { createSwitchClient } from '../../kit/risk/switchClient';
-import { readSwitches, type SwitchRequest } from '../../../jobs/switchSearch';
+import { createFollowingJob, type JobQuestion } from '../../app/jobs/createJob';
+import { readSwitches } from '../../../jobs/switchingSearch';
 import { switchLines, switchSentence, type SwitchLine } from '../../../present/whatMatters/switching/sentences';
 import './switches.css';
 
@@ -27,17 +27,22 @@ const few = 8;
 
 /** Switching values: of every input, how far it may be wrong before the answer flips. */
 export function Switching(props: SwitchingProps): JSX.Element {
-  const wanted = createMemo((): SwitchRequest => ({
+  const wanted = createMemo((): JobQuestion<'switching values'> => ({
     sheet: props.store.model().sheet,
-    subject: { result: props.result.id, plan: props.plans[0], against: props.plans[1] },
-    target: '0',
+    request: {
+      subject: { result: props.result.id, plan: props.plans[0], against: props.plans[1] },
+      target: '0',
+    },
   }));
-  const { answered, broken } = createSwitchClient(
+  const search = createFollowingJob(
+    'switching values',
     () => wanted(),
     () => props.inSight(),
   );
-  const newest = createMemo(() => (answered()?.of === wanted() ? answered()?.reply : undefined));
-  const found = createMemo(() => newest() && readSwitches(newest()!, props.store.model().cells));
+  const found = createMemo(() => {
+    const { found: known, of } = search.state();
+    return known !== undefined && of === wanted() ? readSwitches(known, props.store.model().cells) : undefined;
+  });
   const nameOf = createMemo(() => namesAmong(props.store.shape().cells));
   return (
     <>
@@ -45,7 +50,7 @@ export function Switching(props: SwitchingProps): JSX.Element {
         when={found()}
         fallback={
           <p class="quiet" role="status">
-            {broken()
+            {search.state().state === 'failed'
               ? 'The search for where the answer flips ended early. Change any number to start it again.'
               : 'Looking for where the answer flips …'}
           </p>

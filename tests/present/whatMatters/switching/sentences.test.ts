@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../../src/core/number';
 import { textOf, type Phrase } from '../../../../src/present/text/phrase';
 import { createFormat } from '../../../../src/present/text/numberFormat';
-import { readSwitches, searchSwitches } from '../../../../src/jobs/switchSearch';
+import { readSwitches, switchingSearch } from '../../../../src/jobs/switchingSearch';
+import { done } from '../../../jobs/done';
 import { changeText, switchLines, switchSentence } from '../../../../src/present/whatMatters/switching/sentences';
 import { idOf, modelOf } from '../../../model/table';
 
@@ -16,7 +17,7 @@ function search(text: string): Switch[] {
   const model = modelOf(text);
   if (model.faults.length > 0) throw new Error(model.faults[0]!.message);
   const subject = { result: idOf(model, 'r'), plan: 0, against: undefined };
-  return readSwitches(searchSwitches({ sheet: model.sheet, subject, target: '0' }), model.cells);
+  return readSwitches(done(switchingSearch, model.sheet, { subject, target: '0' }).found, model.cells);
 }
 
 // 100 heads at 2 EUR less 150 EUR: 0 at a price of 1.5 (-25 %), at 75 heads (-25 %), and at costs of 200 (+33.3 %).

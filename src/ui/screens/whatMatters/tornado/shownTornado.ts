@@ -1,7 +1,7 @@
 import { createEffect, createMemo, createSignal, type Accessor } from 'solid-js';
 import type { Question } from '../../../../model/response';
 import { createBackground, runSlice, workStage } from '../../../kit/background/background';
-import { pause } from '../../../kit/background/pause';
+import { pause } from '../../../app/jobs/pause';
 import {
   exactBars,
   barsInOrder,

@@ -3,7 +3,7 @@ import { createRoot, createSignal } from 'solid-js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Question } from '../../../../../src/model/response';
 import { resultQuestion } from '../../../../../src/ui/app/store/resultQuestion';
-import { pause } from '../../../../../src/ui/kit/background/pause';
+import { pause } from '../../../../../src/ui/app/jobs/pause';
 import { createModelStore } from '../../../../../src/ui/app/store/modelStore';
 import { createTornado, type ShownTornado } from '../../../../../src/ui/screens/whatMatters/tornado/shownTornado';
 import { idOf, nursery } from '../../../../present/nursery';

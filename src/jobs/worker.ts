@@ -1,8 +1,8 @@
-import type { Reply, Sent } from '../present/howSure/reply';
-import { RiskServer } from './server';
+import type { ToWorker } from './protocol';
+import { JobServer } from './server';
 
-const server = new RiskServer(
-  (reply: Reply) => postMessage(reply),
+const server = new JobServer(
+  (message) => postMessage(message),
   () => performance.now(),
 );
 // A timer of 0 waits some milliseconds when it is set again and again; a message does not.
@@ -22,8 +22,7 @@ turn.port1.addEventListener('message', () => {
 });
 turn.port1.start();
 
-addEventListener('message', ({ data }: MessageEvent<Sent | 'stop'>) => {
-  if (data === 'stop') server.stop();
-  else server.ask(data);
+addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
+  server.hear(data);
   next();
 });

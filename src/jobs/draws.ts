@@ -5,10 +5,21 @@ import { blockModel, correlatedPairs, riskModel, type RiskModel } from '../study
 import { sobolIndices } from '../study/sobolIndices';
 import { designFor } from '../study/sobolSampling';
 import type { Subject } from '../present/results/resultLines';
-import type { DrawsRequest, Details, DrawsFound, Indices, Report } from '../present/howSure/reply';
+import type { Details, DrawsFound, Indices } from '../present/howSure/drawsFound';
 import { spreadOf } from '../present/howSure/summary';
+import type { Prepared, Report } from './job';
 
-type Asked = Omit<DrawsRequest, 'sheet'>;
+/** What is asked of draws. Cells and plans by index. */
+export interface DrawsRequest {
+  readonly subject: Subject;
+  /** Another plan whose own result is drawn beside it, from the same draws. */
+  readonly beside: number | undefined;
+  readonly draws: number;
+  readonly seed: number;
+  readonly target: number;
+  /** Whether to find what drives the spread as well. */
+  readonly drivers: boolean;
+}
 
 function viewOf(model: Model, { result, plan, against }: Subject): View | undefined {
   const own = model.plans[plan];
@@ -22,8 +33,8 @@ class Drawing {
   risk: Risk | undefined;
   private readonly steps: Generator<RiskProgress, Risk>;
 
-  constructor(model: RiskModel, asked: Asked) {
-    this.steps = drawRisk(model, asked);
+  constructor(model: RiskModel, request: DrawsRequest) {
+    this.steps = drawRisk(model, request);
   }
 
   step(): void {
@@ -61,7 +72,7 @@ function detailsOf({ failures, outside, knowingAll, knowingEach }: Risk): Detail
   };
 }
 
-function foundBy(main: Drawing, beside: Drawing | undefined, { target }: Asked): DrawsFound {
+function foundBy(main: Drawing, beside: Drawing | undefined, { target }: DrawsRequest): DrawsFound {
   return {
     done: main.done,
     failed: main.failed(),
@@ -79,21 +90,25 @@ const mostPictured = 1_000_000;
  * Both plans' draws side by side; a picture whenever their number has doubled, so that sorting costs little, until
  * there are very many of them.
  */
-function* draw(model: RiskModel, beside: RiskModel | undefined, asked: Asked): Generator<Report, DrawsFound> {
-  const main = new Drawing(model, asked);
-  const other = beside && new Drawing(beside, asked);
+function* draw(
+  model: RiskModel,
+  beside: RiskModel | undefined,
+  request: DrawsRequest,
+): Generator<Report<DrawsFound>, DrawsFound> {
+  const main = new Drawing(model, request);
+  const other = beside && new Drawing(beside, request);
   let pictured = 0;
   while (main.risk === undefined || (other !== undefined && other.risk === undefined)) {
     main.step();
     if (other !== undefined && other.done <= main.done) other.step();
     const due = main.risk === undefined && main.done >= 2 * pictured && main.done <= mostPictured;
     if (due) pictured = main.done;
-    yield { phase: 'draws', share: main.done / asked.draws, found: due ? foundBy(main, other, asked) : undefined };
+    yield { phase: 'draws', share: main.done / request.draws, found: due ? foundBy(main, other, request) : undefined };
   }
-  return foundBy(main, other, asked);
+  return foundBy(main, other, request);
 }
 
-function* drivers(model: RiskModel, { draws, seed }: Asked): Generator<Report, Indices> {
+function* drivers(model: RiskModel, { draws, seed }: DrawsRequest): Generator<Report<DrawsFound>, Indices> {
   const design = designFor(draws, seed);
   const steps = sobolIndices(
     blockModel(model),
@@ -111,33 +126,27 @@ function* drivers(model: RiskModel, { draws, seed }: Asked): Generator<Report, I
   }
 }
 
-const certain: DrawsFound = {
+const nothing: DrawsFound = {
   done: 0,
   failed: 0,
   spread: undefined,
-  certain: true,
+  certain: false,
   details: undefined,
   indices: undefined,
 };
 
-/**
- * How sure a result is: first the draws, then what drives their spread.
- * @yields what is known so far, often enough that a caller can stop asking
- */
-export function* runRisk(model: Model, asked: Asked): Generator<Report, void> {
-  const view = viewOf(model, asked.subject);
-  if (view === undefined) return;
-  const ready = riskModel(view);
-  if (ready.inputs.length === 0) {
-    yield { phase: 'draws', share: 1, found: certain };
-    return;
-  }
+/** How sure a result is: first the draws, with pictures of those made so far, then what drives their spread. */
+export function* draws({ model }: Prepared, request: DrawsRequest): Generator<Report<DrawsFound>, DrawsFound> {
+  const { subject, beside } = request;
+  const view = viewOf(model, subject);
+  if (view === undefined) return nothing;
+  const uncertain = riskModel(view);
+  if (uncertain.inputs.length === 0) return { ...nothing, certain: true };
   const other =
-    asked.beside === undefined
-      ? undefined
-      : viewOf(model, { result: asked.subject.result, plan: asked.beside, against: undefined });
-  const found = yield* draw(ready, other && riskModel(other), asked);
+    beside === undefined ? undefined : viewOf(model, { result: subject.result, plan: beside, against: undefined });
+  const found = yield* draw(uncertain, other && riskModel(other), request);
+  if (!request.drivers) return found;
   yield { phase: 'drivers', share: 0, found };
-  const indices = yield* drivers(ready, asked);
-  yield { phase: 'drivers', share: 1, found: { ...found, indices } };
+  const indices = yield* drivers(uncertain, request);
+  return { ...found, indices };
 }

@@ -1,22 +1,6 @@
-import type { Sheet } from '../../model/sheet';
 import type { SobolIndex } from '../../study/sobolIndices';
 import type { Worth } from '../../study/perfectInformation';
-import type { Subject } from '../results/resultLines';
 import type { DrawSpread } from './summary';
-
-/** What is asked of draws. Cells and plans by index. */
-export interface DrawsRequest {
-  readonly sheet: Sheet;
-  readonly subject: Subject;
-  /** Another plan whose own result is drawn beside it, from the same draws. */
-  readonly beside: number | undefined;
-  readonly draws: number;
-  readonly seed: number;
-  readonly target: number;
-}
-
-/** An ask as it is sent; without a sheet, the one sent last stands. */
-export type Sent = Omit<DrawsRequest, 'sheet'> & { readonly id: number; readonly sheet: Sheet | undefined };
 
 /** Why some draws could not be computed. */
 export interface FailedDraws {
@@ -44,7 +28,7 @@ export interface Indices {
   readonly tied: readonly (readonly [number, number])[];
 }
 
-/** What is known so far. */
+/** What draws of a result have found so far. */
 export interface DrawsFound {
   /** Draws made. */
   readonly done: number;
@@ -56,21 +40,3 @@ export interface DrawsFound {
   readonly details: Details | undefined;
   readonly indices: Indices | undefined;
 }
-
-export type Phase = 'draws' | 'drivers';
-
-/** A report from where the draws are made. */
-export interface Report {
-  readonly phase: Phase;
-  /** Of the phase, 0 to 1. */
-  readonly share: number;
-  /** Undefined where nothing new is known. */
-  readonly found: DrawsFound | undefined;
-}
-
-export type Reply = { readonly id: number } & (
-  | { readonly report: Report }
-  | { readonly finished: true }
-  /** It cannot be done: say, too little memory. */
-  | { readonly refused: string }
-);

@@ -1,22 +1,19 @@
 import type { Switch } from '../present/whatMatters/switching/switchingInput';
 import { decimal, numberToText, type Decimal } from '../core/number';
-import { buildModel } from '../model/buildModel';
 import type { Cell } from '../model/cell';
 import { question } from '../model/response';
-import type { Sheet } from '../model/sheet';
-import { evaluatePlan } from '../model/values';
-import { switchingValues, type SwitchingValue } from '../study/switching';
+import { reported, type Prepared, type Report } from './job';
+import { switchingValuesInSteps, type SwitchingValue } from '../study/switching';
 import type { Subject } from '../present/results/resultLines';
 
-/** A search as it is sent to where it runs. */
-export interface SwitchRequest {
-  readonly sheet: Sheet;
+/** A search for where every input flips the answer; the target as text with all its digits. */
+export interface SwitchingRequest {
   readonly subject: Subject;
   readonly target: string;
 }
 
 /** Where one input flips the answer; numbers as text with all their digits. */
-export interface SwitchText {
+interface SwitchText {
   readonly cell: number;
   readonly base: string;
   readonly all: readonly string[];
@@ -26,7 +23,7 @@ export interface SwitchText {
 }
 
 /** Where every input flips the answer, in order. */
-export type SwitchReply = readonly SwitchText[];
+export type SwitchingFound = readonly SwitchText[];
 
 function written({ lever, value, isBehind, all, changePercent }: SwitchingValue): SwitchText {
   return {
@@ -40,18 +37,22 @@ function written({ lever, value, isBehind, all, changePercent }: SwitchingValue)
 }
 
 /** Searches all inputs of the plan. */
-export function searchSwitches({ sheet, subject, target }: SwitchRequest): SwitchReply {
-  const model = buildModel(sheet);
+export function* switchingSearch(
+  { model, values }: Prepared,
+  { subject, target }: SwitchingRequest,
+): Generator<Report<SwitchingFound>, SwitchingFound> {
   const plan = model.plans[subject.plan];
+  const planValues = values[subject.plan];
+  if (plan === undefined || planValues === undefined) return [];
   const against = subject.against === undefined ? undefined : model.plans[subject.against];
-  if (plan === undefined) return [];
   const view = { model, result: subject.result, plan, against };
-  const asked = question(view, evaluatePlan(plan), against && evaluatePlan(against));
-  return switchingValues(asked, decimal(target)).map(written);
+  const asked = question(view, planValues, subject.against === undefined ? undefined : values[subject.against]);
+  const steps = switchingValuesInSteps(asked, decimal(target));
+  return (yield* reported(steps)).map(written);
 }
 
-/** A reply's numbers brought back, in its order. */
-export function readSwitches(found: SwitchReply, cells: readonly Cell[]): Switch[] {
+/** What was found with its numbers brought back, in its order. */
+export function readSwitches(found: SwitchingFound, cells: readonly Cell[]): Switch[] {
   return found.flatMap(({ cell: id, base, value, isBehind, change, all }) => {
     const cell = cells[id];
     if (cell === undefined) return [];
