@@ -43,10 +43,11 @@ function choices(length: number): Slot[][] {
 }
 
 /** Every way to call a function, up to three arguments where it asks for fewer: its record alone says which. */
-function formsOf({ arity: [least, most], typing }: FormulaFunction): Form[] {
+function formsOf(fn: FormulaFunction): Form[] {
+  const [least, most] = fn.arity;
   const counts = Array.from({ length: Math.min(most, Math.max(least, 3)) - least + 1 }, (_, i) => least + i);
   return counts.flatMap(choices).flatMap((chosen) => {
-    const typed = typing(chosen.map((slot) => slots[slot]));
+    const typed = fn.typing(chosen.map((slot) => slots[slot]));
     if (typeof typed === 'string' || typed.dimension === undefined) return [];
     return [{ slots: chosen, dimension: typed.dimension, keeps: typed.scale === 'common' }];
   });
