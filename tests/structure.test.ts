@@ -22,7 +22,7 @@ describe('in src', () => {
     ['each file is in a folder of the layout', hasItsFolder],
     ['imports go one way', importsGoOneWay],
     ['each library is imported at its door', librariesHaveOneDoor],
-    ['nothing below cli and ui knows a page, a clock or chance', engineIsAlone],
+    ['nothing below cli, jobs and ui knows a page, a clock or chance', engineIsAlone],
     ['files are short', filesAreShort],
     ['no file only passes on', noBarrels],
   ])('%s', (_claim, rule) => expect(breaches(src, rule)).toEqual([]));
@@ -45,6 +45,10 @@ describe('a breach is reported:', () => {
     ['src/ui/beds/Beds.tsx', "import '../../cli/main';", 'ui may not import cli'],
     ['src/model/plan.ts', "let a: import('../ui/live').Live;", 'model may not import ui'],
     ['src/model/plan.ts', "import raw from '../../models/farm.csv?raw';", 'model may not import models'],
+    ['src/files/csv.ts', "import { formulaHelp } from '../present/help';", 'files may not import present'],
+    ['src/present/help.ts', "import { live } from '../ui/live';", 'present may not import ui'],
+    ['src/present/help.ts', "import { ask } from '../jobs/ask';", 'present may not import jobs'],
+    ['src/jobs/ask.ts', "import { live } from '../ui/live';", 'jobs may not import ui'],
     ['src/main.tsx', "import './cli/main';", 'main may not import cli'],
     ['src/ui/live.ts', "import '../../tests/help';", 'ui may not import tests'],
   ])('direction, %s: %s', (path, text, reason) => expect(found(importsGoOneWay, path, text)).toContain(reason));
@@ -60,6 +64,9 @@ describe('a breach is reported:', () => {
     'outside world: %s',
     (text) => expect(found(engineIsAlone, 'src/study/rng.ts', text)).toContain('Pass it in.'),
   );
+
+  test('outside world, in sentences', () =>
+    expect(found(engineIsAlone, 'src/present/told.ts', 'new Date()')).toContain('Pass it in.'));
 
   test('folder', () => expect(found(hasItsFolder, 'src/utils/text.ts', 'x;')).toContain('no such part'));
 
@@ -86,6 +93,7 @@ describe('what is allowed stays silent:', () => {
     ['src/core/number.ts', "import Decimal from 'decimal.js';\nimport units from '../../shared/units.json';"],
     ['src/files/report.ts', "// document, Date\nimport { a } from '../model/a';\nexport const b = a.window + 'fetch';"],
     ['src/trade/calendar.ts', 'export const today = { window: 1 };\nexport const half = Math.round(0.5);'],
+    ['src/cli/help.ts', "import { help } from '../present/help';\nimport { version } from '../../package.json';"],
     ['src/ui/live.ts', "import { createSignal } from 'solid-js';\nexport const now = () => new Date();"],
     ['src/main.tsx', "import { render } from 'solid-js/web';\nimport { App } from './ui/App';\nrender(App, document);"],
   ])('%s', (path, text) => {
