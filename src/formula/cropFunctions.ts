@@ -56,9 +56,19 @@ export const cropFunctions = [
     name: 'expected_uses',
     signature: 'expected_uses(loss, life)',
     summary: 'Uses to expect of a thing lost with a chance at each use and retired after life uses.',
+    units: 'Takes a loss from 0 to 100 % and a life as a plain number or a count, and gives the unit of the life.',
     examples: [
-      ['expected_uses(0, 12)', '12'],
-      ['expected_uses(0.5, 2)', '1.5'],
+      { formula: 'expected_uses(0, 12)', gives: '12' },
+      { formula: 'expected_uses(0.5, 2)', gives: '1.5' },
+      {
+        formula: 'expected_uses(loss, life)',
+        gives: '2.71',
+        unit: 'use',
+        cells: [
+          ['loss', '10', '%'],
+          ['life', '3', 'use'],
+        ],
+      },
     ],
     arity: [2, 2],
     typing: ([loss, life]) => {
@@ -74,9 +84,10 @@ export const cropFunctions = [
     name: 'learning_factor',
     signature: 'learning_factor(rate, n)',
     summary: 'Time of the n-th repetition relative to the first (unit model): n ^ log2(rate).',
+    units: 'Takes plain numbers or counts and gives a plain number.',
     examples: [
-      ['learning_factor(0.8, 1)', '1'],
-      ['learning_factor(1, 7)', '1'],
+      { formula: 'learning_factor(0.8, 1)', gives: '1' },
+      { formula: 'learning_factor(1, 7)', gives: '1' },
     ],
     arity: [2, 2],
     typing: (args) =>
@@ -91,7 +102,22 @@ export const cropFunctions = [
     name: 'whole_batch',
     signature: 'whole_batch(boards, interval, time1, density1, survival1, time2, …)',
     summary: 'The largest whole number of plants that can be started every interval so that whole boards suffice.',
-    examples: [['whole_batch(boards_afloat, sowing_interval, bed_time, holes, 1)', '60']],
+    units:
+      'Takes boards; the interval and the times in day or week; densities in one unit, such as plant/board; survivals ' +
+      'as shares. Gives boards times density, such as plant.',
+    examples: [
+      {
+        formula: 'whole_batch(boards, interval, bed_time, holes, 1)',
+        gives: '60',
+        unit: 'plant',
+        cells: [
+          ['boards', '10', 'board'],
+          ['interval', '1', 'week'],
+          ['bed_time', '2', 'week'],
+          ['holes', '12', 'plant/board'],
+        ],
+      },
+    ],
     arity: [5, many],
     typing: batchRule,
     compute: (m, args) => largestBatch(m, args),

@@ -1,6 +1,7 @@
 import type { Arithmetic } from '../core/arithmetic';
 import { plain, same, type Dimension } from '../core/dimension';
 import { isCounted } from '../core/unit';
+import type { Example } from './example';
 
 /** A value's dimension as a function's unit rule sees it; undefined for a literal 0, which fits any. */
 export interface Argument {
@@ -28,8 +29,10 @@ export interface FormulaFunction {
   readonly name: string;
   readonly signature: string;
   readonly summary: string;
-  /** Formulas with the values they give, run as tests; names in them stand for `exampleCells`. */
-  readonly examples: readonly (readonly [formula: string, value: string])[];
+  /** The unit rule in words, as sentences. */
+  readonly units: string;
+  /** Run as tests, and by the help. */
+  readonly examples: readonly Example[];
   /** Least and most arguments. */
   readonly arity: readonly [least: number, most: number];
   /** The dimension of the result, or what is wrong with the arguments. */
@@ -75,6 +78,8 @@ export function isCount({ dimension = plain }: Argument): boolean {
 export function fits(arg: Argument | undefined, wanted: Dimension): boolean {
   return arg?.dimension === undefined || same(arg.dimension, wanted);
 }
+
+export const onlyPlainUnits = 'Takes plain numbers and gives a plain number.';
 
 /** Rule: plain numbers only, giving a plain number. */
 export function onlyPlain(args: readonly Argument[]): Typing | string {

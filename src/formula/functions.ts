@@ -7,11 +7,3 @@ import { moneyFunctions } from './moneyFunctions';
 export const functions: ReadonlyMap<string, FormulaFunction> = new Map(
   [...mathFunctions, ...moneyFunctions, ...cropFunctions].map((entry) => [entry.name, entry]),
 );
-
-/** Cells that the functions' examples name: name, number, unit. */
-export const exampleCells: readonly (readonly [name: string, number: string, unit: string])[] = [
-  ['boards_afloat', '10', 'board'],
-  ['sowing_interval', '1', 'week'],
-  ['bed_time', '2', 'week'],
-  ['holes', '12', 'plant/board'],
-];

@@ -1,5 +1,18 @@
 import { halved, plain } from '../core/dimension';
-import { fits, isCount, many, nth, onlyPlain, outside, record, type Argument, type Typing } from './function';
+import {
+  fits,
+  isCount,
+  many,
+  nth,
+  onlyPlain,
+  onlyPlainUnits,
+  outside,
+  record,
+  type Argument,
+  type Typing,
+} from './function';
+
+const keepUnits = 'Takes values of one kind in any unit, and gives that kind.';
 
 /** Arguments of one dimension, which the result keeps. */
 function keep(args: readonly Argument[]): Typing | string {
@@ -7,6 +20,10 @@ function keep(args: readonly Argument[]): Typing | string {
   const alike = dimension === undefined || args.every((arg) => fits(arg, dimension));
   return alike ? { dimension, scale: 'common' } : 'takes values of one kind only';
 }
+
+const wholeUnits =
+  'Takes a plain number or a count, such as plant/board, and gives the same. A value whose unit carries a factor, such ' +
+  'as % or week, has to be divided by an entry in that unit first.';
 
 function wholeRule([value]: readonly Argument[]): Typing | string {
   if (value === undefined || !isCount(value)) return 'takes plain numbers or counts only';
@@ -27,7 +44,8 @@ export const mathFunctions = [
     name: 'abs',
     signature: 'abs(x)',
     summary: 'Size without the sign.',
-    examples: [['abs(-3)', '3']],
+    units: keepUnits,
+    examples: [{ formula: 'abs(-3)', gives: '3' }],
     arity: [1, 1],
     typing: keep,
     compute: (m, args) => m.absolute(nth(args, 0)),
@@ -36,7 +54,19 @@ export const mathFunctions = [
     name: 'min',
     signature: 'min(a, …)',
     summary: 'The smallest of values of one kind.',
-    examples: [['min(3, 2, 5)', '2']],
+    units: keepUnits,
+    examples: [
+      { formula: 'min(3, 2, 5)', gives: '2' },
+      {
+        formula: 'min(harvest, market)',
+        gives: '900',
+        unit: 'head/week',
+        cells: [
+          ['harvest', '1200', 'head/week'],
+          ['market', '900', 'head/week'],
+        ],
+      },
+    ],
     arity: [1, many],
     typing: keep,
     compute: (m, args) => args.reduce((a, b) => m.smaller(a, b)),
@@ -45,7 +75,19 @@ export const mathFunctions = [
     name: 'max',
     signature: 'max(a, …)',
     summary: 'The largest of values of one kind.',
-    examples: [['max(3, 2, 5)', '5']],
+    units: keepUnits,
+    examples: [
+      { formula: 'max(3, 2, 5)', gives: '5' },
+      {
+        formula: 'max(0, needed - spare)',
+        gives: '6',
+        unit: 'h/week',
+        cells: [
+          ['needed', '26', 'h/week'],
+          ['spare', '20', 'h/week'],
+        ],
+      },
+    ],
     arity: [1, many],
     typing: keep,
     compute: (m, args) => args.reduce((a, b) => m.larger(a, b)),
@@ -53,8 +95,12 @@ export const mathFunctions = [
   record({
     name: 'sqrt',
     signature: 'sqrt(x)',
-    summary: 'Square root; halves each power of the unit.',
-    examples: [['sqrt(9)', '3']],
+    summary: 'Square root.',
+    units: 'Takes a value whose unit has even powers only, such as m^2, and halves each power.',
+    examples: [
+      { formula: 'sqrt(9)', gives: '3' },
+      { formula: 'sqrt(bed_area)', gives: '6', unit: 'm', cells: [['bed_area', '36', 'm^2']] },
+    ],
     arity: [1, 1],
     compute: (m, args) => m.squareRoot(nth(args, 0)),
     typing: ([x]) => {
@@ -67,7 +113,8 @@ export const mathFunctions = [
     name: 'exp',
     signature: 'exp(x)',
     summary: 'e to the power x.',
-    examples: [['exp(0)', '1']],
+    units: onlyPlainUnits,
+    examples: [{ formula: 'exp(0)', gives: '1' }],
     arity: [1, 1],
     typing: onlyPlain,
     compute: (m, args) => m.exponential(nth(args, 0)),
@@ -76,7 +123,8 @@ export const mathFunctions = [
     name: 'log',
     signature: 'log(x)',
     summary: 'Natural logarithm.',
-    examples: [['log(1)', '0']],
+    units: onlyPlainUnits,
+    examples: [{ formula: 'log(1)', gives: '0' }],
     arity: [1, 1],
     typing: onlyPlain,
     compute: (m, args) => m.logarithm(nth(args, 0)),
@@ -86,7 +134,8 @@ export const mathFunctions = [
     name: 'log10',
     signature: 'log10(x)',
     summary: 'Logarithm to base 10.',
-    examples: [['log10(1000)', '3']],
+    units: onlyPlainUnits,
+    examples: [{ formula: 'log10(1000)', gives: '3' }],
     arity: [1, 1],
     typing: onlyPlain,
     compute: (m, args) => m.logarithm10(nth(args, 0)),
@@ -96,9 +145,18 @@ export const mathFunctions = [
     name: 'floor',
     signature: 'floor(x)',
     summary: 'The next whole number down.',
+    units: wholeUnits,
     examples: [
-      ['floor(-2.5)', '-3'],
-      ['floor(1/3*3)', '1'],
+      { formula: 'floor(-2.5)', gives: '-3' },
+      { formula: 'floor(1/3*3)', gives: '1' },
+      {
+        formula: 'floor(stay / one_week)',
+        gives: '3',
+        cells: [
+          ['stay', '25', 'day'],
+          ['one_week', '1', 'week'],
+        ],
+      },
     ],
     arity: [1, 1],
     typing: wholeRule,
@@ -108,7 +166,19 @@ export const mathFunctions = [
     name: 'ceil',
     signature: 'ceil(x)',
     summary: 'The next whole number up.',
-    examples: [['ceil(2.1)', '3']],
+    units: wholeUnits,
+    examples: [
+      { formula: 'ceil(2.1)', gives: '3' },
+      {
+        formula: 'ceil(plants / holes)',
+        gives: '9',
+        unit: 'board',
+        cells: [
+          ['plants', '200', 'plant'],
+          ['holes', '24', 'plant/board'],
+        ],
+      },
+    ],
     arity: [1, 1],
     typing: wholeRule,
     compute: (m, args) => m.ceil(nth(args, 0)),
@@ -117,9 +187,10 @@ export const mathFunctions = [
     name: 'round',
     signature: 'round(x, n)',
     summary: 'Rounded to n decimals (none: whole), half away from zero.',
+    units: `${wholeUnits} The decimals n are a written whole number from 0 to 15.`,
     examples: [
-      ['round(-2.5)', '-3'],
-      ['round(2.345, 2)', '2.35'],
+      { formula: 'round(-2.5)', gives: '-3' },
+      { formula: 'round(2.345, 2)', gives: '2.35' },
     ],
     arity: [1, 2],
     typing: roundRule,

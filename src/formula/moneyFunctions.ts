@@ -1,5 +1,6 @@
 import type { Arithmetic } from '../core/arithmetic';
 import { plain, type Dimension } from '../core/dimension';
+import type { ExampleCell } from './example';
 import { fits, isPlain, nth, outside, record, type Argument, type Reason, type Typing } from './function';
 
 const perYear: Dimension = new Map([['year', -1]]);
@@ -10,6 +11,8 @@ function ratePeriods([rate, periods]: readonly Argument[]): boolean | undefined 
   if (isPlain(rate) && isPlain(periods)) return false;
   return fits(rate, perYear) && fits(periods, years) ? true : undefined;
 }
+
+const annuityUnits = 'Takes two plain numbers, or a rate in %/year and a time in year;';
 
 function annuityRule(args: readonly Argument[], dimension: Dimension): Typing | string {
   const dated = ratePeriods(args);
@@ -29,15 +32,27 @@ function annuityReason([rate = NaN, n = NaN]: readonly number[]): Reason {
   return outside(rate > -1 ? 'rate and periods give no finite factor' : 'rate not above -100 %');
 }
 
+const rateAndLife: readonly ExampleCell[] = [
+  ['rate', '8', '%/year'],
+  ['life', '10', 'year'],
+];
+
 /** Functions of money over time. */
 export const moneyFunctions = [
   record({
     name: 'capital_recovery',
     signature: 'capital_recovery(rate, n)',
     summary: 'Payment per period that repays 1 over n periods (factor A/P); rate 0 gives 1/n.',
+    units: `${annuityUnits} then it gives 1/year, so that a price times it is money a year.`,
     examples: [
-      ['capital_recovery(0, 4)', '0.25'],
-      ['capital_recovery(1, 1)', '2'],
+      { formula: 'capital_recovery(0, 4)', gives: '0.25' },
+      { formula: 'capital_recovery(1, 1)', gives: '2' },
+      {
+        formula: 'price * capital_recovery(rate, life)',
+        gives: '149.0294887',
+        unit: 'EUR/year',
+        cells: [['price', '1000', 'EUR'], ...rateAndLife],
+      },
     ],
     arity: [2, 2],
     typing: (args) => annuityRule(args, perYear),
@@ -48,9 +63,16 @@ export const moneyFunctions = [
     name: 'annuity_factor',
     signature: 'annuity_factor(rate, n)',
     summary: 'Value now of 1 per period for n periods (factor P/A); rate 0 gives n.',
+    units: `${annuityUnits} then it gives year, so that money a year times it is money now.`,
     examples: [
-      ['annuity_factor(0, 4)', '4'],
-      ['annuity_factor(1, 1)', '0.5'],
+      { formula: 'annuity_factor(0, 4)', gives: '4' },
+      { formula: 'annuity_factor(1, 1)', gives: '0.5' },
+      {
+        formula: 'saving * annuity_factor(rate, life)',
+        gives: '6710.081399',
+        unit: 'EUR',
+        cells: [['saving', '1000', 'EUR/year'], ...rateAndLife],
+      },
     ],
     arity: [2, 2],
     typing: (args) => annuityRule(args, years),

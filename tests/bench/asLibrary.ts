@@ -25,9 +25,6 @@ const signs: Readonly<Record<string, string>> = {
   or: 'or',
 };
 
-/** Functions that the library does not have. */
-const given = ['whole_batch', 'expected_uses', 'capital_recovery', 'annuity_factor', 'learning_factor'];
-
 function factor({ over, under }: Ratio): string {
   return `${over === 1n ? '' : ` * ${over}`}${under === 1n ? '' : ` / ${under}`}`;
 }
@@ -59,6 +56,9 @@ function textOf(node: Checked, cells: readonly Cell[]): string {
       return `(${inner(node.left)} ${signs[node.op]} ${inner(node.right)})`;
   }
 }
+
+/** Functions that the library does not have. */
+const given = [...functions.keys()].filter((name) => !(name in libraries.whole && name in libraries.forNumbers));
 
 function floating(fn: FormulaFunction): (...args: number[]) => number {
   return (...args) => fn.compute(float, args);

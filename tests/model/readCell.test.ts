@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { noUnit } from '../../src/core/unit';
+import { functions } from '../../src/formula/functions';
 import { nameFault, readCell, RowFaults } from '../../src/model/readCell';
 import { modelOf, sheetOf, told } from './table';
 
@@ -27,9 +28,7 @@ describe('a name', () => {
     ['hasOwnProperty', 'name-text'],
     ['a\u200b', 'name-text'],
     ...'and or not mod xor to in true false null undefined end'.split(' ').map((word) => [word, 'name-taken']),
-    ...'abs min max sqrt exp log log10 floor ceil round'.split(' ').map((word) => [word, 'name-taken']),
-    ...'capital_recovery annuity_factor expected_uses'.split(' ').map((word) => [word, 'name-taken']),
-    ...'learning_factor whole_batch'.split(' ').map((word) => [word, 'name-taken']),
+    ...[...functions.keys()].map((name) => [name, 'name-taken']),
   ])('may not be %s: %s', (name, code) => {
     expect(nameFault(name)).toMatchObject({ code, where: { text: name } });
   });

@@ -1,0 +1,47 @@
+import { functionHelp, type FunctionHelp } from './functionHelp';
+import { operatorHelp, type OperatorHelp } from './operatorHelp';
+import { refusedHelp, type RefusedHelp } from './refusedHelp';
+import { unitHelp, type UnitKind } from './unitHelp';
+
+/** A part of the help: a heading, what holds for all of it, and one entry for each thing. */
+interface Part<T> {
+  readonly heading: string;
+  readonly intro: string;
+  readonly entries: readonly T[];
+}
+
+/** All there is to know for writing a formula. */
+export interface FormulaHelp {
+  readonly functions: Part<FunctionHelp>;
+  readonly operators: Part<OperatorHelp>;
+  readonly units: Part<UnitKind>;
+  readonly refused: Part<RefusedHelp>;
+}
+
+/** The whole help, from the records that formulas are read by; every example in it has been worked out. */
+export function formulaHelp(): FormulaHelp {
+  return {
+    functions: {
+      heading: 'Functions',
+      intro: 'Write the name, then the values in brackets with commas between them.',
+      entries: functionHelp(),
+    },
+    operators: {
+      heading: 'Signs',
+      intro: 'What has order 1 is done first; of one order, the left comes first.',
+      entries: operatorHelp(),
+    },
+    units: {
+      heading: 'Units',
+      intro:
+        'Join names by * and /, each with a whole power where wanted: EUR/m^2/year. A formula holds no units and no ' +
+        'factors between them: the entries that it names carry theirs, and the result is converted to its own.',
+      entries: unitHelp(),
+    },
+    refused: {
+      heading: 'Not in a formula',
+      intro: 'Each of these is refused before anything is computed, with the reason at the entry.',
+      entries: refusedHelp(),
+    },
+  };
+}

@@ -1,0 +1,122 @@
+import type { Example, ExampleCell } from '../../formula/example';
+
+/** A sign of formulas: what it means, when it is done, what it takes. */
+export interface Operator {
+  /** As it is written, with a blank or dots where values stand. */
+  readonly sign: string;
+  readonly meaning: string;
+  /** Its precedence: what has 1 is done first; of one turn, the left comes first unless the meaning says otherwise. */
+  readonly precedence: number;
+  /** What it takes and gives. */
+  readonly takes: string;
+  readonly example: Example;
+}
+
+const oneUnit = 'Two numbers of one kind, in any of its units, such as week and day. Gives the same kind.';
+const compares = 'Two numbers of one kind. Gives true or false.';
+const conditions = 'Two conditions. Gives true or false.';
+
+const week: ExampleCell = ['stay', '2', 'week'];
+const day: ExampleCell = ['turnaround', '3', 'day'];
+const side: ExampleCell = ['side', '1.2', 'm'];
+const price: ExampleCell = ['price', '0.8', 'EUR/head'];
+const heads: ExampleCell = ['heads', '5000', 'head/week'];
+const cost: ExampleCell = ['cost', '0.65', 'EUR/head'];
+const market: ExampleCell = ['market', '4500', 'head/week'];
+
+function comparison(sign: string, meaning: string, gives: 'true' | 'false'): Operator {
+  const example = { formula: `stay ${sign} turnaround`, gives, cells: [week, day] };
+  return { sign, meaning, precedence: 6, takes: compares, example };
+}
+
+/** Every sign, in the order in which they are done. */
+export const operators: readonly Operator[] = [
+  {
+    sign: '( )',
+    meaning: 'What stands in brackets is done first.',
+    precedence: 1,
+    takes: 'Anything. Gives what stands inside.',
+    example: { formula: '(2 + 3) * 4', gives: '20' },
+  },
+  {
+    sign: '^',
+    meaning: 'To the power of. The right one comes first: 2 ^ 3 ^ 2 is 2 ^ 9.',
+    precedence: 2,
+    takes: 'Plain numbers, or a number in a unit to a written whole power, which raises the unit as well.',
+    example: { formula: 'side ^ 2', gives: '1.44', unit: 'm^2', cells: [side] },
+  },
+  {
+    sign: '-…',
+    meaning: 'The opposite, before a value. A power comes before it: -2 ^ 2 is -4.',
+    precedence: 3,
+    takes: 'A number in any unit. Gives the same kind.',
+    example: { formula: '-2 ^ 2', gives: '-4' },
+  },
+  {
+    sign: 'not',
+    meaning: 'True where the condition is false.',
+    precedence: 3,
+    takes: 'A condition, in brackets where it is a comparison. Gives true or false.',
+    example: { formula: 'not (stay > turnaround)', gives: 'false', cells: [week, day] },
+  },
+  {
+    sign: '*',
+    meaning: 'Times.',
+    precedence: 4,
+    takes: 'Numbers in any units. Gives the product of the units, converted to the unit of the entry.',
+    example: { formula: 'price * heads', gives: '4000', unit: 'EUR/week', cells: [price, heads] },
+  },
+  {
+    sign: '/',
+    meaning: 'Divided by. Nothing can be divided by 0.',
+    precedence: 4,
+    takes: 'Numbers in any units. Gives the quotient of the units; two of one kind give a plain number.',
+    example: { formula: 'stay / turnaround * 3', gives: '14', cells: [week, day] },
+  },
+  {
+    sign: '+',
+    meaning: 'Plus.',
+    precedence: 5,
+    takes: `${oneUnit} A written 0 fits any.`,
+    example: { formula: 'stay + turnaround', gives: '17', unit: 'day', cells: [week, day] },
+  },
+  {
+    sign: '-',
+    meaning: 'Minus.',
+    precedence: 5,
+    takes: `${oneUnit} A written 0 fits any.`,
+    example: { formula: 'price - cost', gives: '0.15', unit: 'EUR/head', cells: [price, cost] },
+  },
+  comparison('<', 'Below.', 'false'),
+  comparison('<=', 'At most.', 'false'),
+  comparison('>', 'Above.', 'true'),
+  comparison('>=', 'At least.', 'true'),
+  comparison('==', 'Equal: two numbers are that when they differ by at most 1e-12 of the larger.', 'false'),
+  comparison('!=', 'Not equal.', 'true'),
+  {
+    sign: 'and',
+    meaning: 'True where both are true. The second is not looked at where the first is false.',
+    precedence: 7,
+    takes: conditions,
+    example: { formula: 'price > cost and heads <= market', gives: 'false', cells: [price, cost, heads, market] },
+  },
+  {
+    sign: 'or',
+    meaning: 'True where at least one is true. The second is not looked at where the first is true.',
+    precedence: 8,
+    takes: conditions,
+    example: { formula: 'price > cost or heads <= market', gives: 'true', cells: [price, cost, heads, market] },
+  },
+  {
+    sign: '… ? … : …',
+    meaning: 'The first value where the condition is true, else the second. Only the one chosen is computed.',
+    precedence: 9,
+    takes: 'A condition, then two numbers of one kind or two conditions. Gives that kind.',
+    example: {
+      formula: 'heads > market ? market : heads',
+      gives: '4500',
+      unit: 'head/week',
+      cells: [heads, market],
+    },
+  },
+];
