@@ -3,6 +3,7 @@ import type { Sheet } from '../../../model/sheet';
 import { pause } from '../background/pause';
 import type { DrawsRequest, DrawsFound, Phase, Reply } from '../../../present/howSure/reply';
 import { openWorker, type OpenWorkshop, type Workshop } from './workshop';
+import { drawsTexts } from '../../../present/howSure/drawsTexts';
 
 /** What the page knows of the draws asked for. */
 export interface Shown {
@@ -28,8 +29,6 @@ export interface RiskClient {
   /** Asks the last question again. */
   again(): void;
 }
-
-const endedTwice = 'the worker that makes the draws ended twice.';
 
 const start: Shown = {
   state: 'busy',
@@ -83,7 +82,7 @@ export function createRiskClient(open: OpenWorkshop = openWorker): RiskClient {
     if (deaths === 1 && asked !== undefined) {
       setShown((before) => ({ ...before, state: 'busy', share: 0, restarted: true }));
       send(asked);
-    } else setShown((before) => ({ ...before, state: 'failed', reason: endedTwice }));
+    } else setShown((before) => ({ ...before, state: 'failed', reason: drawsTexts.endedTwice }));
   };
   const quiet = (): void => {
     clearTimeout(timer);
