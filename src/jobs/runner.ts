@@ -1,4 +1,5 @@
 import type { Sheet } from '../model/sheet';
+import { commonTexts } from '../present/text/commonTexts';
 import type { Report } from './job';
 import type { FoundBy, JobName, RequestOf } from './jobs';
 import type { FromWorker, ToWorker } from './protocol';
@@ -36,7 +37,6 @@ export interface JobRunner {
 
 /** A job cancelled for so many milliseconds that the worker has not let go is ended together with the worker. */
 const patience = 400;
-const endedTwice = 'the worker that does it ended twice.';
 
 interface Asked {
   readonly job: JobName;
@@ -86,7 +86,7 @@ export function createJobRunner(open: OpenPort): JobRunner {
       one.deaths += 1;
       if (one.deaths > 1) {
         asked.delete(id);
-        one.listener.refused(endedTwice);
+        one.listener.refused(commonTexts.workerEndedTwice);
       } else {
         one.listener.restarted();
         send(id, one);

@@ -1,4 +1,5 @@
 import type { Option } from '../text/option';
+import { commonTexts } from '../text/commonTexts';
 import type { Model } from '../../model/model';
 import type { ResultScope } from '../whatMatters/tornado/sentences';
 
@@ -37,8 +38,8 @@ export function resultScope(model: Model, { plan, less }: PlanSelection): Result
 
 export function whoseOptions(model: Model, plan: number, against: number): Option<Whose>[] {
   return [
-    { value: 'difference', label: 'difference B − A' },
-    { value: 'against', label: `A ${nameOf(model, against)}` },
-    { value: 'plan', label: `B ${nameOf(model, plan)}` },
+    { value: 'difference', label: commonTexts.difference },
+    { value: 'against', label: commonTexts.planOf('A', nameOf(model, against)) },
+    { value: 'plan', label: commonTexts.planOf('B', nameOf(model, plan)) },
   ];
 }

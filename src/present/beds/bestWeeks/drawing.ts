@@ -7,23 +7,25 @@ import { withUnit } from '../../heat/table';
 import type { BestWeeksResult } from './search';
 import type { TimeLine } from './timeLines';
 import { thinned } from './thinned';
+import { bestWeeksTexts } from './texts';
+import { commonTexts } from '../../text/commonTexts';
 
 /** The heat picture of the best weeks: hatched where it is worse than today. */
 export function drawingOf({ ask, grid, bands, paths, best }: BestWeeksResult): HeatDrawing {
   const [x, y] = [ask.time.base.toNumber(), ask.density.base.toNumber()];
-  const today: HeatMark = { x, y, text: 'today', kind: 'today' };
+  const today: HeatMark = { x, y, text: commonTexts.today, kind: 'today' };
   const isToday = best?.time.eq(ask.time.base) === true && best.density.eq(ask.density.base);
   const marks: HeatMark[] =
     best === undefined || isToday
-      ? [{ ...today, text: 'today, the best' }]
-      : [today, { x: best.time.toNumber(), y: best.density.toNumber(), text: 'best', kind: 'best' }];
+      ? [{ ...today, text: bestWeeksTexts.todayIsBest }]
+      : [today, { x: best.time.toNumber(), y: best.density.toNumber(), text: bestWeeksTexts.best, kind: 'best' }];
   return {
     grid,
     bands,
     paths,
     marks,
     worse: ask.way === 'highest' ? 'below' : 'above',
-    levelText: 'as today',
+    levelText: bestWeeksTexts.asToday,
     acrossTitle: withUnit(ask.time.cell),
   };
 }

@@ -3,7 +3,9 @@ import type { DrawnLine, LinesPicture } from '../../picture/linesPicture';
 import { ring, upright, written } from '../../picture/marks';
 import type { Plot } from '../../picture/plot';
 import type { Format } from '../../text/numberFormat';
+import { commonTexts } from '../../text/commonTexts';
 import type { BestWeeksResult } from './search';
+import { bestWeeksTexts } from './texts';
 
 /** One line of results over the times, at one density. */
 export interface TimeLine {
@@ -81,7 +83,7 @@ export function timeLinesPicture(
     under: (plot) => {
       upright(plot, drawing.today, { colour: ink.text, width: 1, dash: [4, 3] }, 4);
       plot.pen.font = fontOf(ink);
-      written(plot.pen, 'today', {
+      written(plot.pen, commonTexts.today, {
         x: plot.x(drawing.today),
         y: plot.top - 12,
         align: 'center',
@@ -95,7 +97,7 @@ export function timeLinesPicture(
       ring(plot, drawing.best, { colour: ink.text, width: 2.5, dash: [] }, ink.paper, 5.5);
       const [x, y] = [plot.x(drawing.best.x), plot.y(drawing.best.y)];
       const onRight = x + 50 < plot.right;
-      written(plot.pen, 'best', {
+      written(plot.pen, bestWeeksTexts.best, {
         x: x + (onRight ? 10 : -10),
         y: y - 12,
         align: onRight ? 'left' : 'right',

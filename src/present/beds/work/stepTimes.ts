@@ -6,6 +6,7 @@ import { inBase } from '../../../trade/schedule';
 import type { WorkStep } from '../../../trade/labour';
 import { boardsOf, type CropNames } from '../../../trade/stageNames';
 import { decimal } from '../../../core/number';
+import { timesTexts } from './timesTexts';
 
 /** Where an entry's seconds count: `none`, a task, or `move 2` for moves into stage 2 only. */
 export type CountedAt = 'none' | Task | `move ${number}`;
@@ -72,6 +73,12 @@ export function countedOptions(names: CropNames): readonly { readonly value: Cou
 /** The entry that is an allowance: a plain share by that name. */
 export function stepAllowance(cells: readonly Cell[]): Cell | undefined {
   return cells.find(({ name, unit }) => name === 'allowance' && unit?.dimension.size === 0);
+}
+
+/** What the hours rest on until someone chooses, and what is added to them. */
+export function timesExplained(allowance: Cell | undefined): string {
+  const { rule, noAllowance, allowance: added } = timesTexts;
+  return `${rule} ${allowance === undefined ? noAllowance : added(allowance.label)}`;
 }
 
 /** The steps of the work in seconds, allowance in them; an entry without a number counts nothing. */

@@ -5,6 +5,8 @@ import { chosenEntry, resultGroups } from '../../../present/results/entryGroups'
 import { RadioRow } from './RadioRow';
 import { EntryChooser } from './EntryChooser';
 import { whoseOptions } from '../../../present/results/planSelection';
+import { chooserTexts } from '../../../present/results/chooserTexts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface AskingHeadProps extends ScreenProps {
   /** What stands before the result's chooser. */
@@ -30,7 +32,7 @@ export function ResultChooser(props: AskingHeadProps): JSX.Element {
             />
             <Show when={props.against !== undefined}>
               <RadioRow
-                legend="in"
+                legend={chooserTexts.whose}
                 options={whoseOptions(props.store.shape(), props.plan, props.against!)}
                 chosen={props.choice.whose()}
                 choose={(whose) => props.choice.setWhose(whose)}
@@ -47,8 +49,8 @@ export function ResultChooser(props: AskingHeadProps): JSX.Element {
 function NothingToAsk(): JSX.Element {
   return (
     <div class="empty">
-      <p class="finding">There is nothing to ask about yet.</p>
-      <p>An entry that is calculated from others will be listed here: give one a formula.</p>
+      <p class="finding">{commonTexts.nothingToAsk}</p>
+      <p>{chooserTexts.noResults}</p>
     </div>
   );
 }

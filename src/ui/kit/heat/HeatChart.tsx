@@ -9,6 +9,8 @@ import { listedBands, startOf, writtenEdges, type HeatBands } from '../../../pre
 import { heatPicture, type HeatDrawing } from '../../../present/heat/picture';
 import { shadeShare } from '../../../present/heat/shades';
 import { shadesOf } from './readShades';
+import { commonTexts } from '../../../present/text/commonTexts';
+import { heatTexts } from '../../../present/heat/texts';
 import './heat.css';
 
 interface HeatChartProps {
@@ -63,7 +65,7 @@ export function HeatChart(props: HeatChartProps): JSX.Element {
         </Scale>
         <Show when={hasUnknown()}>
           <span>
-            <i class="heat-swatch unknown" aria-hidden="true" /> cannot be computed
+            <i class="heat-swatch unknown" aria-hidden="true" /> {commonTexts.cannotCompute}
           </span>
         </Show>
       </figcaption>
@@ -104,7 +106,7 @@ function Scale(props: {
       </span>
       <span class="heat-texts">
         <span>{props.children}</span>
-        <span>each shade {localFormat.full(decimal(Number(props.bands.step.toPrecision(12))))}</span>
+        <span>{heatTexts.eachShade(localFormat.full(decimal(Number(props.bands.step.toPrecision(12)))))}</span>
       </span>
     </span>
   );

@@ -7,6 +7,7 @@ import { localFormat } from '../../app/preferences/localFormat';
 import { download } from '../../app/files/saving';
 import { exactRows, heatTable, tableEntries, withUnit, type HeatTable } from '../../../present/heat/table';
 import { createProgressive } from '../background/progressive';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface HeatTableViewProps {
   readonly ask: TableRequest;
@@ -22,7 +23,7 @@ export function HeatTableView(props: HeatTableViewProps): JSX.Element {
     ({ surface, across, down }) => exactRows(surface, across.places, down.places),
   );
   return (
-    <Show when={worked()} fallback={<p role="status">Working it out …</p>}>
+    <Show when={worked()} fallback={<p role="status">{commonTexts.working}</p>}>
       {(found) => <Filled ask={found().of} grid={found().found} done={found().done} />}
     </Show>
   );
@@ -53,7 +54,7 @@ function Filled(props: { ask: TableRequest; grid: Grid<Decimal>; done: boolean }
       </div>
       <p>
         <button type="button" class="word" disabled={!props.done} onClick={save}>
-          Save this table as CSV
+          {commonTexts.saveTable}
         </button>
       </p>
     </>
@@ -76,7 +77,7 @@ function HeatHead(props: { ask: TableRequest; across: HeatTable['across'] }): JS
             <th scope="col">
               {text}
               <Show when={today}>
-                <span class="today">today</span>
+                <span class="today">{commonTexts.today}</span>
               </Show>
             </th>
           )}
@@ -93,7 +94,7 @@ function HeatRow(props: { row: HeatTable['rows'][number]; worseText: string }): 
         {props.row.head.text}
         <Show when={props.row.head.today}>
           {' '}
-          <span class="today">today</span>
+          <span class="today">{commonTexts.today}</span>
         </Show>
       </th>
       <For each={props.row.cells}>
@@ -104,7 +105,7 @@ function HeatRow(props: { row: HeatTable['rows'][number]; worseText: string }): 
                 ▼
               </span>{' '}
             </Show>
-            {text ?? <span class="unknown">cannot be computed</span>}
+            {text ?? <span class="unknown">{commonTexts.cannotCompute}</span>}
           </td>
         )}
       </For>

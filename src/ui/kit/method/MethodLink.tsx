@@ -1,6 +1,7 @@
 import type { JSX } from 'solid-js';
 import type { Choice } from '../../app/screenProps';
 import { linkAttribute, openMethod } from './methodPlace';
+import { methodLinkTexts } from '../../../present/method/linkTexts';
 import './link.css';
 
 interface HowWorkedProps {
@@ -11,8 +12,6 @@ interface HowWorkedProps {
   readonly children?: string;
 }
 
-const usual = 'How this is worked out';
-
 /** A quiet link to how a figure is worked out; who hears the usual words hears the entry's id as well. */
 export function MethodLink(props: HowWorkedProps): JSX.Element {
   return (
@@ -20,10 +19,10 @@ export function MethodLink(props: HowWorkedProps): JSX.Element {
       <button
         type="button"
         class="link"
-        aria-label={props.children === undefined ? `${usual}: ${props.entry}` : undefined}
+        aria-label={props.children === undefined ? methodLinkTexts.heard(props.entry) : undefined}
         data-method={linkAttribute(props.entry)}
         onClick={() => openMethod(props.choice, props.entry)}>
-        {props.children ?? usual}
+        {props.children ?? methodLinkTexts.usual}
       </button>
     </p>
   );

@@ -2,6 +2,9 @@ import { Match, Show, Switch, type JSX } from 'solid-js';
 import { localFormat } from '../../app/preferences/localFormat';
 import { Link } from '../Link';
 import type { JobState } from '../../app/jobs/createJob';
+import { drawsDoing } from '../../../present/howSure/drawsProgress';
+import { drawsTexts } from '../../../present/howSure/drawsTexts';
+import { commonTexts } from '../../../present/text/commonTexts';
 import './progress.css';
 
 interface ProgressProps {
@@ -15,36 +18,31 @@ interface ProgressProps {
 export function DrawsProgress(props: ProgressProps): JSX.Element {
   const percent = (): number => Math.floor(props.shown.share * 100);
   const made = (): string => localFormat.written(String(props.shown.found?.done ?? 0));
-  const doing = (): string =>
-    props.shown.phase === 'draws'
-      ? `Making ${localFormat.written(String(props.draws))} draws`
-      : 'Looking for what drives the spread';
+  const doing = (): string => drawsDoing(props.shown.phase, props.draws, localFormat);
   return (
     <div class="draw-progress">
       <Switch>
         <Match when={props.shown.state === 'busy'}>
           <progress max="100" value={percent()} aria-label={doing()} />
-          <span>
-            {doing()}, {percent()} %
-          </span>
-          <Link onPress={() => props.stop()}>Stop</Link>
+          <span>{drawsTexts.underWay(doing(), percent())}</span>
+          <Link onPress={() => props.stop()}>{commonTexts.stop}</Link>
         </Match>
         <Match when={props.shown.state === 'done'}>
-          <span>{made()} draws made. The same seed gives the same draws.</span>
+          <span>{drawsTexts.done(made())}</span>
         </Match>
         <Match when={props.shown.state === 'stopped'}>
-          <span role="status">Stopped after {made()} draws.</span>
-          <Link onPress={() => props.again()}>Start again</Link>
+          <span role="status">{drawsTexts.stopped(made())}</span>
+          <Link onPress={() => props.again()}>{drawsTexts.again}</Link>
         </Match>
         <Match when={props.shown.state === 'failed'}>
           <span class="message fault" role="alert">
-            The draws could not be made: {props.shown.reason}
+            {drawsTexts.failed(props.shown.reason)}
           </span>
-          <Link onPress={() => props.again()}>Try again</Link>
+          <Link onPress={() => props.again()}>{commonTexts.tryAgain}</Link>
         </Match>
       </Switch>
       <Show when={props.shown.restarted}>
-        <span role="status">The worker that makes the draws ended; it was started again from the first draw.</span>
+        <span role="status">{drawsTexts.restarted}</span>
       </Show>
     </div>
   );

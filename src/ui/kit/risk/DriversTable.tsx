@@ -9,6 +9,7 @@ import type { Choice } from '../../app/screenProps';
 import { driversOf, driversSentence, tiedSentence, worthALine, type Driver } from '../../../present/howSure/drivers';
 import type { Indices } from '../../../present/howSure/drawsFound';
 import { errorText, percentText } from '../../../present/howSure/rounding';
+import { driversTexts } from '../../../present/howSure/driversTexts';
 import '../sections/section.css';
 import './driverRows.css';
 
@@ -42,7 +43,7 @@ export function DriversTable(props: DriversProps): JSX.Element {
               checked={apart()}
               onChange={(event) => props.choice.setSetting(apartKey, event.currentTarget.checked ? 'yes' : '')}
             />
-            <span>show the shares as if drawn apart</span>
+            <span>{driversTexts.apart}</span>
           </label>
         </div>
       </Show>
@@ -72,12 +73,10 @@ function DriverRows(props: DriversProps): JSX.Element {
       <AnswerText main={driversSentence(drivers())} more={remark()} />
       <p class="key">
         <span>
-          <span class="swatch alone" aria-hidden="true" /> alone: the share of the spread that goes away once you know
-          this
+          <span class="swatch alone" aria-hidden="true" /> {driversTexts.aloneKey}
         </span>
         <span>
-          <span class="swatch together" aria-hidden="true" /> with others: the share that stays open as long as you do
-          not
+          <span class="swatch together" aria-hidden="true" /> {driversTexts.withOthersKey}
         </span>
       </p>
       <ol class="driver-rows">
@@ -85,7 +84,7 @@ function DriverRows(props: DriversProps): JSX.Element {
       </ol>
       <Show when={few() < drivers().length}>
         <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
-          {all() ? 'Leave out those below 1 %' : `Show ${drivers().length - few()} more, below 1 % each`}
+          {all() ? driversTexts.fewer : driversTexts.more(drivers().length - few())}
         </button>
       </Show>
     </>
@@ -106,11 +105,11 @@ function DriverRow(props: { driver: Driver; goTo: (cell: number) => void }): JSX
         </button>
         <span class="leader" aria-hidden="true" />
         <span class="figure">
-          <span class="unit">alone</span> {percentText(props.driver.first)}{' '}
+          <span class="unit">{driversTexts.alone}</span> {percentText(props.driver.first)}{' '}
           <span class="unit">{give(props.driver.firstError)}</span>
         </span>
         <span class="figure">
-          <span class="unit">with others</span> {percentText(props.driver.total)}{' '}
+          <span class="unit">{driversTexts.withOthers}</span> {percentText(props.driver.total)}{' '}
           <span class="unit">{give(props.driver.totalError)}</span>
         </span>
       </div>

@@ -1,6 +1,9 @@
 import { Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import type { CellError } from '../../../model/values';
+import { Sentence } from './Sentence';
+import { cannotComputeSentence } from '../../../present/results/cannotCompute';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 /** Says that a result has no value today, why, and where to mend it. */
 export function CannotCompute(props: {
@@ -13,14 +16,14 @@ export function CannotCompute(props: {
   return (
     <div class="empty" role="status">
       <p class="finding">
-        <b>{props.result.label}</b> cannot be computed today, so it cannot be asked about yet.
+        <Sentence phrase={cannotComputeSentence(props.result)} />
       </p>
       <p class="message fault">{props.error.message}</p>
       <Show when={cause()}>
         {(cell) => (
           <p>
             <button type="button" class="link" onClick={() => props.goTo(cell().id)}>
-              Go to {cell().label}
+              {commonTexts.goTo(cell().label)}
             </button>
           </p>
         )}

@@ -1,18 +1,19 @@
 import { For, Show, type JSX } from 'solid-js';
 import { cautionsFor, type CautionTopic } from '../../../trade/cautions';
+import { cautionTexts } from '../../../present/page/cautionTexts';
 import './caution.css';
 
 /** What can hurt in the work that stands above, each with its source. */
 export function Cautions(props: { topics: readonly CautionTopic[] }): JSX.Element {
   return (
-    <div class="cautions" role="group" aria-label="Take care">
+    <div class="cautions" role="group" aria-label={cautionTexts.heading}>
       <For each={cautionsFor(props.topics)}>
         {({ title, text, source }) => (
           <details>
             <summary>{title}</summary>
             <p>{text}</p>
-            <Show when={source} fallback={<p class="source">Common practice, no source.</p>}>
-              <p class="source">Source: {source}.</p>
+            <Show when={source} fallback={<p class="source">{cautionTexts.noSource}</p>}>
+              <p class="source">{cautionTexts.source(source)}</p>
             </Show>
           </details>
         )}

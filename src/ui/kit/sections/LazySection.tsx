@@ -1,5 +1,6 @@
 import { createMemo, Show, Suspense, type Accessor, type JSX } from 'solid-js';
 import { createSight } from './sight';
+import { commonTexts } from '../../../present/text/commonTexts';
 import './section.css';
 
 interface PartProps {
@@ -23,7 +24,7 @@ export function LazySection(props: PartProps): JSX.Element {
         <Suspense
           fallback={
             <p class="quiet wait" role="status">
-              One moment …
+              {commonTexts.oneMoment}
             </p>
           }>
           {props.children(inSight)}

@@ -1,5 +1,6 @@
 import { createMemo, Show, type JSX } from 'solid-js';
 import { usePage } from '../../app/pageContext';
+import { titleTexts } from '../../../present/page/titleTexts';
 
 /** A title split after its question, so that the question can stand large. */
 export function titleParts(title: string): readonly [question: string, rest: string] {
@@ -25,7 +26,7 @@ export function Title(): JSX.Element {
       <Show when={about()}>
         {(text) => (
           <details class="about" open={isRoomy}>
-            <summary>About this model</summary>
+            <summary>{titleTexts.about}</summary>
             <p>{text()}</p>
           </details>
         )}

@@ -18,6 +18,8 @@ import { printOnly } from '../../app/layout/printOnly';
 import { StageTable } from './stages/StageTable';
 import { stageSentences } from '../../../present/beds/stages/sentences';
 import { YearAndWork } from './year/YearAndWork';
+import { bedsTexts } from '../../../present/beds/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 import '../../kit/sections/answers.css';
 import './styles.css';
 
@@ -33,8 +35,8 @@ export function Beds(props: ScreenProps): JSX.Element {
   const plan = (): number => (selection() === 'against' && props.against !== undefined ? props.against : props.plan);
   const nameOf = (index: number | undefined): string => props.store.shape().plans[index ?? -1]?.name ?? '';
   const options = (): Option<Looked>[] => [
-    { value: 'against', label: `A ${nameOf(props.against)}` },
-    { value: 'plan', label: `B ${nameOf(props.plan)}` },
+    { value: 'against', label: commonTexts.planOf('A', nameOf(props.against)) },
+    { value: 'plan', label: commonTexts.planOf('B', nameOf(props.plan)) },
   ];
   const planSchedule = createMemo(
     () => {
@@ -47,14 +49,14 @@ export function Beds(props: ScreenProps): JSX.Element {
   return (
     <section class="question-screen beds" aria-labelledby="beds">
       <h2 class="heard" id="beds">
-        Beds
+        {bedsTexts.heading}
       </h2>
       <Show when={planSchedule()} fallback={<NoSchedule />}>
         {(found) => (
           <>
             <Show when={props.against !== undefined}>
               <RadioRow
-                legend="Beds of"
+                legend={bedsTexts.plan}
                 options={options()}
                 chosen={selection()}
                 choose={(value) => props.choice.setSetting('beds plan', value)}
@@ -77,8 +79,8 @@ export function Beds(props: ScreenProps): JSX.Element {
 function NoSchedule(): JSX.Element {
   return (
     <div class="empty">
-      <p class="finding">This model has no crop schedule.</p>
-      <p>Entries that the column crop of its file tags with boards, interval, stage 1 time and the like make one.</p>
+      <p class="finding">{bedsTexts.noSchedule}</p>
+      <p>{bedsTexts.makesSchedule}</p>
     </div>
   );
 }
@@ -128,7 +130,7 @@ function Answer(props: AnswerProps): JSX.Element {
       </Suspense>
       <p class="print-all">
         <button type="button" class="word" onClick={print}>
-          Print the beds
+          {bedsTexts.print}
         </button>
       </p>
     </>

@@ -2,6 +2,7 @@ import { For, Show, type JSX } from 'solid-js';
 import type { Problem } from '../../../core/problem';
 import type { Cell } from '../../../model/cell';
 import { Link } from '../../kit/Link';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface FaultsProps {
   readonly faults: readonly Problem[];
@@ -21,7 +22,7 @@ export function FaultLinks(props: FaultsProps): JSX.Element {
             <li class="message" classList={{ fault: !props.quiet }}>
               {fault.message}{' '}
               <Show when={entry(fault)}>
-                {(cell) => <Link onPress={() => props.goTo(cell().id)}>Go to {cell().label}</Link>}
+                {(cell) => <Link onPress={() => props.goTo(cell().id)}>{commonTexts.goTo(cell().label)}</Link>}
               </Show>
             </li>
           )}

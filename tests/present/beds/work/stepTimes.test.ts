@@ -10,6 +10,7 @@ import {
   stepAllowance,
   countedOptions,
   timeEntries,
+  timesExplained,
   usualTimes,
   workSteps,
 } from '../../../../src/present/beds/work/stepTimes';
@@ -42,6 +43,11 @@ describe('the times that make hours', () => {
 
   it('count at the task that their words name, else at none', () => {
     expect(usualTimes(entries, 2)).toEqual(['sow', 'move', 'harvest', 'wash', 'none']);
+  });
+
+  it('are told with the allowance that is added to them, by its label', () => {
+    expect(timesExplained(stepAllowance(farm.cells))).toContain(' Allowance is added.');
+    expect(timesExplained(undefined)).toContain(' No allowance is added.');
   });
 
   it('stand in the order of the moves where there is one for each', () => {

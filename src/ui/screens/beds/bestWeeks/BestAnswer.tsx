@@ -17,14 +17,14 @@ import { drawingOf, tableRequestOf } from '../../../../present/beds/bestWeeks/dr
 import type { BestWeeksResult } from '../../../../present/beds/bestWeeks/search';
 import { timeLinesPicture, timeLines, type TimeLine } from '../../../../present/beds/bestWeeks/timeLines';
 import { bestWeeksSentences, type BestWeeksContext } from '../../../../present/beds/bestWeeks/sentences';
+import { bestWeeksTexts } from '../../../../present/beds/bestWeeks/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 interface BestAnswerProps {
   readonly result: BestWeeksResult;
   readonly speech: BestWeeksContext;
   readonly file: string;
 }
-
-const worseText = 'worse than today';
 
 /** The best weeks in words, as lines, as a heat picture and as a table. */
 export function BestAnswer(props: BestAnswerProps): JSX.Element {
@@ -39,7 +39,7 @@ export function BestAnswer(props: BestAnswerProps): JSX.Element {
     tableRequestOf(result(), lines(), {
       result: props.speech.result,
       caption: caption(),
-      worseText,
+      worseText: bestWeeksTexts.worse,
       file: props.file,
     }),
   );
@@ -66,14 +66,14 @@ export function BestAnswer(props: BestAnswerProps): JSX.Element {
           label={label()}
           what={caption()}
           downTitle={withUnit(result().ask.density.cell)}
-          worseText={worseText}
+          worseText={bestWeeksTexts.worse}
           write={(value) => edgeText(result().bands, value, props.speech.result.unit, localFormat)}
         />
       </Show>
       <p class="quiet">
         <Sentence phrase={words().scope} />
       </p>
-      <NumbersBehind summary="The same numbers as a table">
+      <NumbersBehind summary={commonTexts.numbersAsTable}>
         <HeatTableView ask={table()} />
       </NumbersBehind>
     </>
@@ -111,7 +111,7 @@ function LinesFigure(props: {
     <figure class="heat">
       <figcaption class="key">
         <span class="key-what">{props.what}</span>
-        <span>lines by {withUnit(props.result.ask.density.cell)}, written at their ends</span>
+        <span>{bestWeeksTexts.lines(withUnit(props.result.ask.density.cell))}</span>
       </figcaption>
       <ChartCanvas chartArea={chartArea} label={props.label} open={openLines} picture={picture()} />
     </figure>

@@ -7,6 +7,8 @@ import { RadioRow } from '../../../kit/choosers/RadioRow';
 import { EntryChooser } from '../../../kit/choosers/EntryChooser';
 import type { Choice } from '../../../app/screenProps';
 import type { Chosen, HeldTime, StageOption } from '../../../../present/beds/bestWeeks/options';
+import { bestWeeksTexts } from '../../../../present/beds/bestWeeks/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 interface BestChoicesProps {
   readonly choice: Choice;
@@ -29,26 +31,26 @@ export function BestChoices(props: BestChoicesProps): JSX.Element {
   const set = (key: string, text: string): void => props.choice.setSetting(`best ${key}`, text);
   const boards = (stage: number): string => boardsOf(props.names, stage - 1).many;
   const heldOptions = (): readonly { readonly value: HeldTime; readonly label: string }[] => [
-    { value: 'total', label: 'the total time stays' },
-    { value: 'next', label: `time on ${boards(props.picked.option.stage + 1)} stays` },
+    { value: 'total', label: bestWeeksTexts.totalStays },
+    { value: 'next', label: bestWeeksTexts.nextStays(boards(props.picked.option.stage + 1)) },
   ];
   return (
     <>
       <BestEntries {...props} set={set} />
       <Show when={props.canCompare}>
         <RadioRow
-          legend="Look at"
+          legend={bestWeeksTexts.whose}
           chosen={props.isCompared ? 'difference' : 'plan'}
           choose={(whose) => props.choice.setWhose(whose)}
           options={[
-            { value: 'difference', label: 'difference B − A' },
-            { value: 'plan', label: `B ${props.plan}` },
+            { value: 'difference', label: commonTexts.difference },
+            { value: 'plan', label: commonTexts.planOf('B', props.plan) },
           ]}
         />
       </Show>
       <Show when={props.options.length > 1}>
         <RadioRow
-          legend="Time on"
+          legend={bestWeeksTexts.stage}
           chosen={String(props.picked.option.stage)}
           choose={(stage) => set('stage', stage)}
           options={props.options.map(({ stage }) => ({ value: String(stage), label: boards(stage) }))}
@@ -56,17 +58,17 @@ export function BestChoices(props: BestChoicesProps): JSX.Element {
       </Show>
       <Show when={props.picked.time.canHoldTotal}>
         <RadioRow
-          legend="As it moves"
+          legend={bestWeeksTexts.held}
           options={heldOptions()}
           chosen={props.picked.held}
           choose={(held) => set('held', held)}
         />
       </Show>
       <RadioRow
-        legend="Best is the"
+        legend={bestWeeksTexts.way}
         options={[
-          { value: 'highest', label: 'highest' },
-          { value: 'lowest', label: 'lowest' },
+          { value: 'highest', label: bestWeeksTexts.highest },
+          { value: 'lowest', label: bestWeeksTexts.lowest },
         ]}
         chosen={props.way}
         choose={(way) => set(`way ${props.result.name}`, way)}
@@ -80,23 +82,23 @@ function BestEntries(props: BestChoicesProps & { set: (key: string, text: string
   return (
     <div class="asking">
       <EntryChooser
-        label="Result"
+        label={commonTexts.result}
         groups={props.groups}
         chosen={props.result.name}
         choose={(name) => props.choice.setResult(name)}
       />
       <Show when={props.picked.option.times.length > 1}>
         <EntryChooser
-          label="Time by"
-          groups={[{ heading: 'Time', cells: props.picked.option.times.map(({ cell }) => cell) }]}
+          label={bestWeeksTexts.timeBy}
+          groups={[{ heading: bestWeeksTexts.time, cells: props.picked.option.times.map(({ cell }) => cell) }]}
           chosen={props.picked.time.cell.name}
           choose={(name) => props.set('time', name)}
         />
       </Show>
       <Show when={props.picked.option.densities.length > 1}>
         <EntryChooser
-          label="Density by"
-          groups={[{ heading: 'Density', cells: props.picked.option.densities }]}
+          label={bestWeeksTexts.densityBy}
+          groups={[{ heading: bestWeeksTexts.density, cells: props.picked.option.densities }]}
           chosen={props.picked.density.name}
           choose={(name) => props.set('density', name)}
         />

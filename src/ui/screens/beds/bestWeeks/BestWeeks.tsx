@@ -23,6 +23,7 @@ import {
 import { BestChoices } from './BestChoices';
 import { searchBestWeeks } from '../../../../present/beds/bestWeeks/search';
 import type { BestWeeksContext } from '../../../../present/beds/bestWeeks/sentences';
+import { bestWeeksTexts } from '../../../../present/beds/bestWeeks/texts';
 import '../../../kit/heat/twoWay.css';
 
 export interface BestWeeksProps extends ScreenProps {
@@ -132,7 +133,7 @@ function Asking(props: AskingProps): JSX.Element {
   const answer = (): ReturnType<typeof worked> => (worked()?.of.shape === props.store.shape() ? worked() : undefined);
   return (
     <section class="best-weeks two-way" aria-labelledby="best-weeks" ref={section}>
-      <h3 id="best-weeks">Best weeks</h3>
+      <h3 id="best-weeks">{bestWeeksTexts.heading}</h3>
       <BestChoices
         choice={props.choice}
         groups={props.groups}
@@ -149,7 +150,7 @@ function Asking(props: AskingProps): JSX.Element {
         when={answer()}
         fallback={
           <p class="heat-wait" role="status">
-            Looking for the best weeks …
+            {bestWeeksTexts.looking}
           </p>
         }>
         {(found) => <BestAnswer result={found().found} speech={found().of.speech} file={props.store.origin().name} />}

@@ -12,6 +12,7 @@ import type { PlanSchedule } from '../../../../present/beds/planSchedule';
 import { counted } from '../../../../present/text/quantities';
 import { crowdingOf, yieldOf } from '../../../../present/beds/crowding/crowding';
 import { crowdingSentence, yieldSentence } from '../../../../present/beds/crowding/sentences';
+import { crowdingTexts } from '../../../../present/beds/crowding/texts';
 import '../../../kit/fields/fields.css';
 
 interface CrowdingProps extends ScreenProps {
@@ -22,8 +23,8 @@ const unknown = decimal(NaN);
 /** A square metre in the squares of the units that spreads are entered in. */
 const squares = { cm: decimal(10_000), in: decimal(1).dividedBy('0.00064516') };
 const patterns = [
-  { value: 'square', label: 'squares' },
-  { value: 'staggered', label: 'staggered rows' },
+  { value: 'square', label: crowdingTexts.square },
+  { value: 'staggered', label: crowdingTexts.staggered },
 ] as const;
 
 /** Numbers that someone enters here, kept with the choice; all blank at first, as no source settles them. */
@@ -64,21 +65,21 @@ export function CrowdingPart(props: CrowdingProps): JSX.Element {
   return (
     <Show when={cell()}>
       <section aria-labelledby="beds-crowding">
-        <h3 id="beds-crowding">When the leaves touch</h3>
-        <p class="quiet">
-          Measure a few plants and enter what you find: sources disagree how fast leaves spread and what crowding costs.
-          Where the model has entries for it, those count in the money; what you enter here does not.
-        </p>
-        <RadioRow legend="Plants stand in" options={patterns} chosen={entered.pattern()} choose={entered.setPattern} />
+        <h3 id="beds-crowding">{crowdingTexts.heading}</h3>
+        <p class="quiet">{crowdingTexts.explanation}</p>
+        <RadioRow
+          legend={crowdingTexts.pattern}
+          options={patterns}
+          chosen={entered.pattern()}
+          choose={entered.setPattern}
+        />
         <div class="settings">
-          {entered.field('first', 'spread at the start', unit())}
-          {entered.field('last', 'spread of a free plant', unit())}
-          {entered.field('rate', 'growth at first', '% a day')}
-          {entered.field('loss', 'lost for each crowded day', '%')}
+          {entered.field('first', crowdingTexts.first, unit())}
+          {entered.field('last', crowdingTexts.last, unit())}
+          {entered.field('rate', crowdingTexts.rate, crowdingTexts.rateUnit)}
+          {entered.field('loss', crowdingTexts.loss, '%')}
         </div>
-        <Show
-          when={found()}
-          fallback={<p class="hint">Enter the two spreads, the second the larger, and the growth.</p>}>
+        <Show when={found()} fallback={<p class="hint">{crowdingTexts.enterSpreads}</p>}>
           {(crowding) => (
             <p>
               <Sentence phrase={crowdingSentence(crowding(), props.planSchedule.names, unit(), localFormat)} />
@@ -99,7 +100,7 @@ function NeverMoved(props: CrowdingProps): JSX.Element {
     const [stage, ...others] = props.planSchedule.schedule.stages.filter((each) => isRunning(each));
     return others.length === 0 ? stage : undefined;
   });
-  const places = (): string => `${props.planSchedule.names.plant.many} a ${props.planSchedule.names.board.one}`;
+  const places = (): string => crowdingTexts.places(props.planSchedule.names);
   const found = createMemo(() => {
     const stage = only();
     const [densities, masses] = [
@@ -121,14 +122,14 @@ function NeverMoved(props: CrowdingProps): JSX.Element {
     <Show when={only()}>
       {(stage) => (
         <>
-          <h4>Closer or wider, without a move</h4>
+          <h4>{crowdingTexts.neverMoved}</h4>
           <div class="settings">
-            {entered.field('density 1', 'first trial at', places())}
-            {entered.field('mass 1', 'came to', `g a ${props.planSchedule.names.plant.one}`)}
-            {entered.field('density 2', 'second trial at', places())}
-            {entered.field('mass 2', 'came to', `g a ${props.planSchedule.names.plant.one}`)}
+            {entered.field('density 1', crowdingTexts.firstTrial, places())}
+            {entered.field('mass 1', crowdingTexts.mass, crowdingTexts.massUnit(props.planSchedule.names))}
+            {entered.field('density 2', crowdingTexts.secondTrial, places())}
+            {entered.field('mass 2', crowdingTexts.mass, crowdingTexts.massUnit(props.planSchedule.names))}
           </div>
-          <Show when={found()} fallback={<p class="hint">Enter two trials at densities of their own.</p>}>
+          <Show when={found()} fallback={<p class="hint">{crowdingTexts.enterTrials}</p>}>
             {(known) => (
               <p>
                 <Sentence

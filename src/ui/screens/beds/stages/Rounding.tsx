@@ -10,6 +10,7 @@ import {
   stagesSentence,
 } from '../../../../present/beds/stages/rounding';
 import { Suggestions, type SuggestionsProps } from '../suggestions/Suggestions';
+import { roundingTexts } from '../../../../present/beds/stages/roundingTexts';
 
 interface RoundingProps extends SuggestionsProps {
   readonly loss: RoundingLoss;
@@ -19,7 +20,7 @@ interface RoundingProps extends SuggestionsProps {
 export function Rounding(props: RoundingProps): JSX.Element {
   return (
     <section aria-labelledby="beds-rounding">
-      <h3 id="beds-rounding">What rounding costs</h3>
+      <h3 id="beds-rounding">{roundingTexts.heading}</h3>
       <p>
         <Sentence phrase={roundingSentence(props.loss, props.planSchedule.names, localFormat)} />
       </p>
@@ -28,13 +29,13 @@ export function Rounding(props: RoundingProps): JSX.Element {
           <Sentence phrase={stagesSentence(props.loss, props.planSchedule.names, localFormat)} />
         </p>
       </Show>
-      <div class="table-room" role="region" aria-label="Table of what rounding costs" tabindex="0">
+      <div class="table-room" role="region" aria-label={roundingTexts.table} tabindex="0">
         <table>
           <thead>
             <tr>
-              <th scope="col">where</th>
-              <th scope="col">{props.planSchedule.names.board.many}, on average</th>
-              <th scope="col">{props.planSchedule.names.plant.many} a week</th>
+              <th scope="col">{roundingTexts.where}</th>
+              <th scope="col">{roundingTexts.boards(props.planSchedule.names)}</th>
+              <th scope="col">{roundingTexts.plants(props.planSchedule.names)}</th>
             </tr>
           </thead>
           <tbody>

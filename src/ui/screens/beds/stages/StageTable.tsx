@@ -3,6 +3,7 @@ import { localFormat } from '../../../app/preferences/localFormat';
 import { Link } from '../../../kit/Link';
 import type { ScheduleView } from '../../../../present/beds/stages/schedules';
 import { stageLines, stageRows } from '../../../../present/beds/stages/stageRows';
+import { stageTableTexts } from '../../../../present/beds/stages/stageTableTexts';
 
 /** The beds as a whole and stage by stage, as lines of an almanac. */
 export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => void }): JSX.Element {
@@ -23,7 +24,7 @@ export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => 
           )}
         </Index>
       </dl>
-      <div class="table-room" role="region" aria-label="Table of the stages" tabindex="0">
+      <div class="table-room" role="region" aria-label={stageTableTexts.table} tabindex="0">
         <table class="stages">
           <thead>
             <tr>
@@ -35,7 +36,7 @@ export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => 
                   return (
                     <th scope="col">
                       <Link onPress={() => props.goTo(cell()!)}>{name()}</Link>
-                      <span class="stage-number">stage {number}</span>
+                      <span class="stage-number">{stageTableTexts.stage(number)}</span>
                     </th>
                   );
                 }}

@@ -8,6 +8,8 @@ import { Link } from '../../../kit/Link';
 import type { PlanSchedule } from '../../../../present/beds/planSchedule';
 import { fewSuggestions, partOf, suggestionSentence } from '../../../../present/beds/suggestions/suggestions';
 import { movesFor, movesSentence, offers, type SuggestionOffer } from '../../../../present/beds/suggestions/moves';
+import { suggestionTexts } from '../../../../present/beds/suggestions/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 export interface SuggestionsProps {
   readonly suggested: readonly Suggestion[];
@@ -52,10 +54,8 @@ export function Suggestions(props: SuggestionsProps): JSX.Element {
           {({ sentence }) => <TriedMoves sentence={sentence} onTakeBack={() => props.store.undo()} />}
         </Show>
       </div>
-      <Show
-        when={few().length > 0}
-        fallback={<p>No other interval, density or half week that was tried finishes more.</p>}>
-        <h4>What would help, each by itself</h4>
+      <Show when={few().length > 0} fallback={<p>{suggestionTexts.none}</p>}>
+        <h4>{suggestionTexts.heading}</h4>
         <ul class="suggested">
           <For each={few()}>
             {(suggestion) => (
@@ -63,17 +63,14 @@ export function Suggestions(props: SuggestionsProps): JSX.Element {
                 <Sentence phrase={suggestionSentence(suggestion, props.planSchedule, suggestion.beyond, localFormat)} />{' '}
                 <Show when={suggestion.moves} fallback={<ToEntry {...props} suggestion={suggestion} />}>
                   <button type="button" class="link" onClick={() => tryOut(suggestion)}>
-                    Try it
+                    {suggestionTexts.tryIt}
                   </button>
                 </Show>
               </li>
             )}
           </For>
         </ul>
-        <p class="quiet">
-          Counted is room only: what fewer days or more holes do to the plants, their price and the hours is not in it.
-          Undo takes a try back.
-        </p>
+        <p class="quiet">{suggestionTexts.scope}</p>
       </Show>
     </>
   );
@@ -89,7 +86,7 @@ function TriedMoves(props: { sentence: Phrase; onTakeBack: () => void }): JSX.El
         class="link"
         ref={(button) => queueMicrotask(() => button.focus())}
         onClick={() => props.onTakeBack()}>
-        Take it back
+        {commonTexts.takeBack}
       </button>
     </p>
   );
@@ -98,7 +95,7 @@ function TriedMoves(props: { sentence: Phrase; onTakeBack: () => void }): JSX.El
 function ToEntry(props: SuggestionsProps & { suggestion: Suggestion }): JSX.Element {
   return (
     <Show when={props.planSchedule.parts.get(partOf(props.suggestion.change))}>
-      {(cell) => <Link onPress={() => props.goTo(cell().id)}>Go to {cell().label}</Link>}
+      {(cell) => <Link onPress={() => props.goTo(cell().id)}>{commonTexts.goTo(cell().label)}</Link>}
     </Show>
   );
 }

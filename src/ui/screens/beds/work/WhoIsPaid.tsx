@@ -4,6 +4,8 @@ import type { Values } from '../../../../model/values';
 import type { Staff } from '../../../../trade/labour';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { isChosen, staffParts, type StaffChoice, type StaffPart } from '../../../../present/beds/work/staffHours';
+import { labelWithNumber } from '../../../../present/beds/work/labelWithNumber';
+import { staffTexts } from '../../../../present/beds/work/staffTexts';
 
 interface WhoIsPaidProps {
   readonly entries: readonly Cell[];
@@ -16,20 +18,11 @@ interface WhoIsPaidProps {
 
 /** Which entries say who is there and what is promised. */
 export function WhoIsPaid(props: WhoIsPaidProps): JSX.Element {
-  const sentence = (cell: Cell): string => {
-    const number = props.values?.numbers[cell.id];
-    return number === undefined ? cell.label : `${cell.label}, ${localFormat.withUnit(number, cell.unit)}`;
-  };
   return (
     <details class="work-times" open={!isChosen(props.choice) && props.entries.length > 0}>
-      <summary>Whose hours are paid</summary>
-      <Show
-        when={props.entries.length > 0}
-        fallback={<p>No input is in hours a week, such as h/week, so only the hours needed are counted.</p>}>
-        <p class="quiet">
-          In each week a hire is paid for the hours that the present staff cannot cover, or for the hours guaranteed,
-          whichever is more. Taken from the words of the entries until you choose.
-        </p>
+      <summary>{staffTexts.heading}</summary>
+      <Show when={props.entries.length > 0} fallback={<p>{staffTexts.noEntries}</p>}>
+        <p class="quiet">{staffTexts.rule}</p>
         <For each={staffParts}>
           {({ part, label }) => (
             <label class="work-time">
@@ -37,16 +30,16 @@ export function WhoIsPaid(props: WhoIsPaidProps): JSX.Element {
               <select onChange={(event) => props.choose(part, event.currentTarget.value)}>
                 <Show when={props.choice[part] === ''}>
                   <option value="" selected>
-                    choose an entry, or none
+                    {staffTexts.choose}
                   </option>
                 </Show>
                 <option value="none" selected={props.choice[part] === 'none'}>
-                  none
+                  {staffTexts.none}
                 </option>
                 <For each={props.entries}>
                   {(cell) => (
                     <option value={cell.name} selected={cell.name === props.choice[part]}>
-                      {sentence(cell)}
+                      {labelWithNumber(cell, props.values, localFormat)}
                     </option>
                   )}
                 </For>
@@ -55,13 +48,13 @@ export function WhoIsPaid(props: WhoIsPaidProps): JSX.Element {
           )}
         </For>
         <label class="work-time">
-          <span>Beyond one person’s hours</span>
+          <span>{staffTexts.beyond}</span>
           <select onChange={(event) => props.chooseBeyond(event.currentTarget.value)}>
             <option value="overtime" selected={props.beyond === 'overtime'}>
-              overtime
+              {staffTexts.overtime}
             </option>
             <option value="second hire" selected={props.beyond === 'second hire'}>
-              a second hire, as much guaranteed
+              {staffTexts.secondHire}
             </option>
           </select>
         </label>

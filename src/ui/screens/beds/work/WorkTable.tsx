@@ -5,6 +5,7 @@ import { localFormat } from '../../../app/preferences/localFormat';
 import { alignedNumber, whole } from '../../../../present/text/quantities';
 import { createDates } from '../../../../present/text/dates';
 import { byDay, hoursIn, taskText } from '../../../../present/beds/work/week';
+import { weekTexts } from '../../../../present/beds/work/weekTexts';
 
 const dates = createDates(localFormat.locale);
 
@@ -12,17 +13,17 @@ const dates = createDates(localFormat.locale);
 export function WorkTable(props: { list: readonly WorkTask[]; names: CropNames }): JSX.Element {
   const days = createMemo(() => byDay(props.list));
   return (
-    <div class="table-room" role="region" aria-label="Table of the week’s work" tabindex="0">
+    <div class="table-room" role="region" aria-label={weekTexts.table} tabindex="0">
       <table class="work">
         <thead>
           <tr>
-            <th scope="col">day</th>
+            <th scope="col">{weekTexts.day}</th>
             <th scope="col" class="what">
-              what
+              {weekTexts.what}
             </th>
             <th scope="col">{props.names.plant.many}</th>
             <th scope="col">{props.names.board.many}</th>
-            <th scope="col">hours</th>
+            <th scope="col">{weekTexts.hours}</th>
           </tr>
         </thead>
         <For each={days()}>
@@ -49,7 +50,7 @@ export function WorkTable(props: { list: readonly WorkTask[]; names: CropNames }
         <tfoot>
           <tr>
             <th scope="row" colspan="4">
-              all hours
+              {weekTexts.allHours}
             </th>
             <td>{alignedNumber(hoursIn(props.list), 2, localFormat)}</td>
           </tr>

@@ -3,7 +3,14 @@ import type { Cell } from '../../../../model/cell';
 import { localFormat } from '../../../app/preferences/localFormat';
 import type { Values } from '../../../../model/values';
 import type { CropNames } from '../../../../trade/stageNames';
-import { countedOptions, type CountedAt, type TimeEntry } from '../../../../present/beds/work/stepTimes';
+import {
+  countedOptions,
+  timesExplained,
+  type CountedAt,
+  type TimeEntry,
+} from '../../../../present/beds/work/stepTimes';
+import { labelWithNumber } from '../../../../present/beds/work/labelWithNumber';
+import { timesTexts } from '../../../../present/beds/work/timesTexts';
 
 interface WorkTimesProps {
   readonly entries: readonly TimeEntry[];
@@ -16,26 +23,15 @@ interface WorkTimesProps {
 
 /** Which entries make the hours. */
 export function WorkTimes(props: WorkTimesProps): JSX.Element {
-  const value = ({ cell }: TimeEntry): string => {
-    const number = props.values?.numbers[cell.id];
-    return number === undefined ? '' : localFormat.withUnit(number, cell.unit);
-  };
   return (
     <details class="work-times">
-      <summary>What the hours are made of</summary>
-      <Show
-        when={props.entries.length > 0}
-        fallback={<p>No entry is a time for each plant or board, such as s/plant, so no hours are counted.</p>}>
-        <p class="quiet">
-          Taken from the words of the entries until you choose; paid for every plant that enters a step.{' '}
-          {props.allowance === undefined ? 'No allowance is added.' : `${props.allowance.label} is added.`}
-        </p>
+      <summary>{timesTexts.heading}</summary>
+      <Show when={props.entries.length > 0} fallback={<p>{timesTexts.noEntries}</p>}>
+        <p class="quiet">{timesExplained(props.allowance)}</p>
         <For each={props.entries}>
           {(entry, i) => (
             <label class="work-time">
-              <span>
-                {entry.cell.label}, {value(entry)}
-              </span>
+              <span>{labelWithNumber(entry.cell, props.values, localFormat)}</span>
               <select onChange={(event) => props.choose(entry, event.currentTarget.value)}>
                 <For each={countedOptions(props.names)}>
                   {(option) => (

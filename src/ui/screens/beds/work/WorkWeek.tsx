@@ -11,6 +11,7 @@ import { printOnly } from '../../../app/layout/printOnly';
 import { saveCalendarFile, saveTable, type WorkOf } from './saveWork';
 import { WorkTable } from './WorkTable';
 import { isWithin, steadyWeek, weekSentence } from '../../../../present/beds/work/week';
+import { weekTexts } from '../../../../present/beds/work/weekTexts';
 
 const dates = createDates(localFormat.locale);
 
@@ -35,28 +36,26 @@ export function WorkWeek(props: WorkWeekProps): JSX.Element {
   };
   return (
     <section class="work-week" aria-labelledby="beds-work">
-      <h3 id="beds-work">Next week’s work</h3>
+      <h3 id="beds-work">{weekTexts.heading}</h3>
       <div class="asking">
-        <DateField label="Week from" day={from()} choose={props.setFrom} />
+        <DateField label={weekTexts.from} day={from()} choose={props.setFrom} />
         <Show when={list().length > 0}>
           <div class="work-buttons">
             <button type="button" class="word" onClick={print}>
-              Print the week
+              {weekTexts.print}
             </button>
             <button type="button" class="word" onClick={() => saveTable(list(), from(), props.names)}>
-              Save as a table (CSV)
+              {weekTexts.saveTable}
             </button>
             <button type="button" class="word" onClick={() => saveCalendarFile(list(), from(), props)}>
-              Save as a calendar file
+              {weekTexts.saveCalendar}
             </button>
           </div>
         </Show>
       </div>
       <Show
         when={isWithin(props.year, from())}
-        fallback={
-          <p class="message">That week does not lie in the year that begins on {dates.long(props.year.start)}.</p>
-        }>
+        fallback={<p class="message">{weekTexts.outside(dates.long(props.year.start))}</p>}>
         <p>
           <Sentence phrase={weekSentence(list(), from(), props.steps.length > 0, props.names, localFormat, dates)} />
         </p>

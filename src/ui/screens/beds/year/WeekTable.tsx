@@ -6,6 +6,7 @@ import type { CropNames } from '../../../../trade/stageNames';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { alignedNumber, whole } from '../../../../present/text/quantities';
 import { hoursOfYear } from '../../../../present/beds/year/paidHours';
+import { yearTexts } from '../../../../present/beds/year/texts';
 
 interface WeekTableProps {
   readonly year: Calendar;
@@ -28,19 +29,19 @@ export function WeekTable(props: WeekTableProps): JSX.Element {
   const over = ({ firstDay, days }: CalendarWeek): number =>
     props.year.overFull.filter((day) => day >= firstDay && day < firstDay + days).length;
   return (
-    <div class="table-room" role="region" aria-label="Table of the weeks" tabindex="0">
+    <div class="table-room" role="region" aria-label={yearTexts.table} tabindex="0">
       <table class="weeks">
         <thead>
           <tr>
-            <th scope="col">week from</th>
-            <th scope="col">finished {props.names.plant.many}</th>
-            <th scope="col">most {props.names.board.many} in use</th>
-            <th scope="col">over-full days</th>
-            <th scope="col">hours needed</th>
+            <th scope="col">{yearTexts.week}</th>
+            <th scope="col">{yearTexts.finished(props.names)}</th>
+            <th scope="col">{yearTexts.most(props.names)}</th>
+            <th scope="col">{yearTexts.overFullDays}</th>
+            <th scope="col">{yearTexts.needed}</th>
             <Show when={props.paid}>
-              <th scope="col">paid to a hire</th>
-              <th scope="col">of these idle</th>
-              <th scope="col">of these overtime</th>
+              <th scope="col">{yearTexts.paid}</th>
+              <th scope="col">{yearTexts.idle}</th>
+              <th scope="col">{yearTexts.overtime}</th>
             </Show>
           </tr>
         </thead>
@@ -64,7 +65,7 @@ export function WeekTable(props: WeekTableProps): JSX.Element {
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">year</th>
+            <th scope="row">{yearTexts.year}</th>
             <td>{whole(finished(), localFormat)}</td>
             <td />
             <td>{props.year.overFull.length || ''}</td>

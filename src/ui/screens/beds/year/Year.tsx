@@ -16,6 +16,7 @@ import { paidHoursSentence } from '../../../../present/beds/year/paidHours';
 import { WeekTable } from './WeekTable';
 import { YearPicture } from './YearPicture';
 import { yearSentence } from '../../../../present/beds/year/sentences';
+import { yearTexts } from '../../../../present/beds/year/texts';
 
 const dates = createDates(localFormat.locale);
 /** Where no entry says who is there, hours needed are all there is to show. */
@@ -47,9 +48,9 @@ export function Year(props: YearProps): JSX.Element {
   });
   return (
     <section aria-labelledby="beds-year">
-      <h3 id="beds-year">The year from an empty bed</h3>
+      <h3 id="beds-year">{yearTexts.heading}</h3>
       <div class="asking">
-        <DateField label="First day, the bed empty" day={props.year.start} choose={props.setStart} />
+        <DateField label={yearTexts.start} day={props.year.start} choose={props.setStart} />
       </div>
       <FaultLinks faults={seasonal()} cells={props.cells} quiet={false} goTo={props.goTo} />
       <Show when={props.year.batches.length > 0}>
@@ -65,7 +66,7 @@ export function Year(props: YearProps): JSX.Element {
             </p>
           )}
         </Show>
-        <NumbersBehind summary="Harvest and hours by week">
+        <NumbersBehind summary={yearTexts.numbers}>
           <WeekTable year={props.year} weeks={weeks()} names={props.names} paid={props.staff !== undefined} />
         </NumbersBehind>
         {props.children}

@@ -1,11 +1,12 @@
 import { createMemo, createUniqueId, For, Show, type JSX } from 'solid-js';
 import type { Calendar } from '../../../../trade/calendar';
-import { boardsOf, type CropNames } from '../../../../trade/stageNames';
+import type { CropNames } from '../../../../trade/stageNames';
 import { createChartArea } from '../../../kit/charts/chartArea';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { yearBands, type YearBands, type Room } from '../../../../present/beds/year/bands';
 import { whole } from '../../../../present/text/quantities';
 import { createDates } from '../../../../present/text/dates';
+import { yearTexts } from '../../../../present/beds/year/texts';
 
 const height = 230;
 /** Marks that tell the bands apart besides their tint, over and over. */
@@ -38,16 +39,16 @@ export function YearPicture(props: YearPictureProps): JSX.Element {
               <svg class="band-swatch" width="24" height="12" aria-hidden="true">
                 <rect width="24" height="12" fill={`url(#${id}-${stage})`} />
               </svg>{' '}
-              {stage + 1} {boardsOf(props.names, stage).many}
+              {yearTexts.band(props.names, stage)}
             </span>
           )}
         </For>
         <span>
-          <i class="limit-swatch" aria-hidden="true" /> {props.names.board.many} there are
+          <i class="limit-swatch" aria-hidden="true" /> {yearTexts.limit(props.names)}
         </span>
         <Show when={drawn().over.length > 0}>
           <span>
-            <b class="over-mark">!</b> over-full
+            <b class="over-mark">!</b> {yearTexts.overFull}
           </span>
         </Show>
       </figcaption>

@@ -1,0 +1,5 @@
+/** Words of the table of the stages. */
+export const stageTableTexts = {
+  table: 'Table of the stages',
+  stage: (number: number) => `stage ${number}`,
+} as const;

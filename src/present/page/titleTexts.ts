@@ -1,0 +1,2 @@
+/** Words below a model's title. */
+export const titleTexts = { about: 'About this model' } as const;

@@ -1,0 +1,5 @@
+/** Words round the choice of a result. */
+export const chooserTexts = {
+  whose: 'in',
+  noResults: 'An entry that is calculated from others will be listed here: give one a formula.',
+} as const;
