@@ -8,6 +8,7 @@ import { createSwitchClient } from '../../kit/risk/switchClient';
 import { readSwitches, type SwitchRequest } from '../../../jobs/switchSearch';
 import type { ScreenProps } from '../../app/screenProps';
 import type { WithNetChange } from '../../../present/theCase/netChange';
+import { hangsOnTexts } from '../../../present/theCase/hangsOnTexts';
 
 /** What studies of the net change have found for the numbers as they stand now. */
 export interface Studies {
@@ -85,11 +86,10 @@ export function createStudies(of: Of, asked: Accessor<WithNetChange | undefined>
     const answered = search.answered();
     return answered?.of === sought() ? readSwitches(answered.reply, of.store.model().cells) : undefined;
   });
-  const ended = 'The search for where the answer turns ended early. Change any number to start it again.';
   return {
     switches,
     odds: odds.odds,
-    broken: () => (search.broken() ? ended : odds.broken()),
+    broken: () => (search.broken() ? hangsOnTexts.searchEnded : odds.broken()),
     settled: () => (switches() !== undefined || search.broken()) && odds.settled(),
   };
 }
