@@ -23,7 +23,7 @@ describe('the page on methods', () => {
 
   it('has the entry that each link of the app leads to', () => {
     const linked = sources('src/ui').flatMap((text) =>
-      [...text.matchAll(/<HowWorked[^>]*\bentry="([^"]+)"/g)].map(([, id]) => id!),
+      [...text.matchAll(/<MethodLink[^>]*\bentry="([^"]+)"/g)].map(([, id]) => id!),
     );
     expect(linked.length).toBeGreaterThan(5);
     expect(linked.filter((id) => !entries.some((entry) => entry.id === id))).toEqual([]);

@@ -1,11 +1,12 @@
 import { createEffect, For, Match, Show, Switch, type JSX } from 'solid-js';
-import { screenQuestions } from '../../../present/page/questions';
 import type { Choice } from '../../app/screenProps';
 import { Link } from '../../kit/Link';
 import { chapters } from '../../../present/method/chapters';
 import type { Entry } from '../../../present/method/entry';
 import { formulaPieces } from '../../../present/method/formulaPieces';
 import { leaveMethod, methodEntry, methodFrom } from '../../kit/method/methodPlace';
+import { backText } from '../../../present/method/backText';
+import { methodTexts } from '../../../present/method/texts';
 import './styles.css';
 
 function anchorOf(entry: string): string {
@@ -16,10 +17,7 @@ function anchorOf(entry: string): string {
 export function Method(props: { choice: Choice }): JSX.Element {
   let page: HTMLElement | undefined;
   let top: HTMLHeadingElement | undefined;
-  const from = (): string => {
-    const label = screenQuestions.find(({ key }) => key === methodFrom(props.choice))?.label;
-    return label ?? 'Numbers';
-  };
+  const back = (): string => backText(methodFrom(props.choice));
   const goTo = (entry: string): void => {
     const target = entry === '' ? top : page?.querySelector<HTMLElement>(`#${anchorOf(entry)}`);
     target?.scrollIntoView();
@@ -32,16 +30,13 @@ export function Method(props: { choice: Choice }): JSX.Element {
   return (
     <section class="method" aria-labelledby="method" ref={page}>
       <p class="method-back">
-        <Link onPress={() => leaveMethod(props.choice)}>Back to {from()}</Link>
+        <Link onPress={() => leaveMethod(props.choice)}>{back()}</Link>
       </p>
       <h2 id="method" tabindex="-1" ref={top}>
-        How it is worked out
+        {methodTexts.heading}
       </h2>
-      <p>
-        Every figure in Raftmargin, by the way it is made: the formula, the source, how it is searched or drawn, and
-        what it cannot do. It is no financial advice.
-      </p>
-      <nav class="method-contents" aria-label="Methods">
+      <p>{methodTexts.about}</p>
+      <nav class="method-contents" aria-label={methodTexts.contents}>
         <For each={chapters}>
           {({ heading, entries }) => (
             <div>
@@ -68,7 +63,7 @@ export function Method(props: { choice: Choice }): JSX.Element {
         )}
       </For>
       <p class="method-back">
-        <Link onPress={() => leaveMethod(props.choice)}>Back to {from()}</Link>
+        <Link onPress={() => leaveMethod(props.choice)}>{back()}</Link>
       </p>
     </section>
   );
@@ -96,14 +91,14 @@ function MethodText(props: Entry): JSX.Element {
       </Show>
       <dl>
         <Show when={props.design}>
-          <dt>Made with</dt>
+          <dt>{methodTexts.design}</dt>
           <dd>{props.design}</dd>
         </Show>
-        <dt>Source</dt>
+        <dt>{methodTexts.source}</dt>
         <dd>{props.source}</dd>
-        <dt>Limits</dt>
+        <dt>{methodTexts.limits}</dt>
         <dd>{props.limits}</dd>
-        <dt>Where</dt>
+        <dt>{methodTexts.where}</dt>
         <dd>{props.where}</dd>
       </dl>
     </article>

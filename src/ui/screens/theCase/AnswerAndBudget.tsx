@@ -15,6 +15,8 @@ import { addsUp, type CaseBudget } from '../../../present/theCase/caseOf';
 import { caseSentence, unchangedSentence, unknownSentence } from '../../../present/theCase/sentences';
 import { headlineSentence } from '../../../present/theCase/headline';
 import { roundingNote } from '../../../present/theCase/rounded';
+import { budgetTexts } from '../../../present/theCase/budgetTexts';
+import { fromTo } from '../../../present/theCase/fromTo';
 
 interface ToldAndBudgetProps extends ScreenProps {
   readonly made: CaseBudget;
@@ -49,9 +51,9 @@ export function AnswerAndBudget(props: ToldAndBudgetProps): JSX.Element {
   return (
     <>
       <p class="case-plans">
-        From <PlanLetter letter="A" />
-        {props.names[0]} to <PlanLetter letter="B" />
-        {props.names[1]}
+        <For each={fromTo(props.names)}>
+          {(piece) => (typeof piece === 'string' ? piece : <PlanLetter letter={piece.letter} />)}
+        </For>
       </p>
       <LiveText>
         <p class="finding">
@@ -63,7 +65,7 @@ export function AnswerAndBudget(props: ToldAndBudgetProps): JSX.Element {
           <p class="message fault">
             <Sentence phrase={unknownSentence(unknown, nameOf)} />{' '}
             <Link onPress={() => props.goTo(unknown.error.cause)}>
-              Go to {props.store.shape().cells[unknown.error.cause]?.label}
+              {budgetTexts.goTo(props.store.shape().cells[unknown.error.cause]?.label ?? '')}
             </Link>
           </p>
         )}

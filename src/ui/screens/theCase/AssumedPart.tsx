@@ -8,6 +8,7 @@ import { decisions, guesses, type Guess } from '../../../present/theCase/assumed
 import { ComparedTable } from './ComparedTable';
 import type { PlanPair } from '../../../present/theCase/comparedEntries';
 import type { Studies } from './studies';
+import { assumedTexts } from '../../../present/theCase/assumedTexts';
 
 interface AssumedProps extends ScreenProps {
   readonly beside: PlanPair;
@@ -27,7 +28,7 @@ export function AssumedPart(props: AssumedProps): JSX.Element {
       <Show when={decided().length > 0}>
         <div class="in-columns">
           <ComparedTable
-            caption="What the plans set differently"
+            caption={assumedTexts.decisions}
             plans={props.names}
             goTo={props.goTo}
             groups={[{ heading: '', rows: decided() }]}
@@ -38,11 +39,11 @@ export function AssumedPart(props: AssumedProps): JSX.Element {
         when={guessed()}
         fallback={
           <p class="quiet waiting" role="status">
-            {props.studies.broken() || 'Looking for the guesses that matter most …'}
+            {props.studies.broken() || assumedTexts.looking}
           </p>
         }>
         {(found) => (
-          <Show when={found().length > 0} fallback={<p>No entry with a range turns the answer by itself.</p>}>
+          <Show when={found().length > 0} fallback={<p>{assumedTexts.noGuess}</p>}>
             <Guesses guesses={found()} nameOf={props.beside.nameOf} goTo={props.goTo} />
           </Show>
         )}
@@ -61,7 +62,7 @@ function Guesses(props: GuessesProps): JSX.Element {
   return (
     <div class="guesses">
       <p class="quiet" id="case-guesses">
-        Guesses with a range, those first that turn the answer within it
+        {assumedTexts.guesses}
       </p>
       <ul aria-labelledby="case-guesses">
         <For each={props.guesses}>
@@ -74,9 +75,7 @@ function Guesses(props: GuessesProps): JSX.Element {
                   {value} <span class="unit">{printedUnit(cell.unitText)}</span>
                 </span>
               </span>
-              <span class="from">
-                {range}; {from}
-              </span>
+              <span class="from">{assumedTexts.rangeFrom(range, from)}</span>
             </li>
           )}
         </For>

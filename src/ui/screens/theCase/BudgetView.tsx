@@ -1,5 +1,4 @@
 import { Index, Show, type JSX } from 'solid-js';
-import { decimal, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { localFormat } from '../../app/preferences/localFormat';
 import { printedUnit } from '../../../present/text/printedUnit';
@@ -7,8 +6,8 @@ import { Link } from '../../kit/Link';
 import type { Kind, CaseBudget, Section } from '../../../present/theCase/caseOf';
 import { headings } from '../../../present/theCase/headings';
 import { amount, signedAmount } from '../../../present/theCase/rounded';
-
-const lessens: ReadonlySet<Kind> = new Set(['addedCosts', 'reducedReturns']);
+import { budgetTexts } from '../../../present/theCase/budgetTexts';
+import { sectionSum } from '../../../present/theCase/sectionSum';
 
 interface BudgetViewProps {
   readonly made: CaseBudget;
@@ -21,12 +20,12 @@ export function BudgetView(props: BudgetViewProps): JSX.Element {
   const net = (): string => signedAmount(props.made.netChange, props.made, localFormat);
   return (
     <table class="budget">
-      <caption>Partial budget: what changes, each thing once, in {printedUnit(props.made.unit.text)}</caption>
+      <caption>{budgetTexts.caption(printedUnit(props.made.unit.text))}</caption>
       <thead class="heard">
         <tr>
-          <th scope="col">entry</th>
-          <th scope="col">amount</th>
-          <th scope="col">sum</th>
+          <th scope="col">{budgetTexts.entry}</th>
+          <th scope="col">{budgetTexts.amount}</th>
+          <th scope="col">{budgetTexts.sum}</th>
         </tr>
       </thead>
       <Index each={props.made.sections}>
@@ -36,7 +35,7 @@ export function BudgetView(props: BudgetViewProps): JSX.Element {
         <tr>
           <th scope="row" colspan="2">
             <span class="led">
-              Net change
+              {budgetTexts.netChange}
               <span class="leader" aria-hidden="true" />
             </span>
           </th>
@@ -49,13 +48,7 @@ export function BudgetView(props: BudgetViewProps): JSX.Element {
 
 function Part(props: { section: Section } & BudgetViewProps): JSX.Element {
   const heading = (): (typeof headings)[Kind] => headings[props.section.kind];
-  const signed = (total: Decimal): Decimal => (lessens.has(props.section.kind) ? decimal(0).minus(total) : total);
-  const sum = (): string => {
-    if (props.made.unknown.length > 0) return '';
-    return props.section.lines.length === 0
-      ? 'none'
-      : signedAmount(signed(props.section.total), props.made, localFormat);
-  };
+  const sum = (): string => sectionSum(props.section, props.made, localFormat);
   return (
     <tbody classList={{ none: props.section.lines.length === 0 }}>
       <tr class="head">

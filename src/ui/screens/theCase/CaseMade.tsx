@@ -22,6 +22,7 @@ import type { PlanPair } from '../../../present/theCase/comparedEntries';
 import { createStudies, type Studies } from './studies';
 import { budgetTable, tableName } from '../../../present/theCase/table';
 import { AnswerAndBudget } from './AnswerAndBudget';
+import { caseTexts } from '../../../present/theCase/texts';
 
 interface CaseMadeProps extends ScreenProps {
   readonly made: CaseBudget;
@@ -91,16 +92,16 @@ function CaseButtons(props: CaseMadeProps & { print: Print }): JSX.Element {
   return (
     <p class="case-buttons">
       <button type="button" class="word" onClick={() => props.print.start()}>
-        Print the case
+        {caseTexts.print}
       </button>
       <button
         type="button"
         class="word"
         onClick={() => download(tableName(props.store.origin().name), budgetTable(props.made))}>
-        Save the budget as a table
+        {caseTexts.saveBudget}
       </button>
       <span class="quiet" role="status">
-        {props.print.isWaiting() ? 'One moment: the case is being worked out …' : ''}
+        {props.print.isWaiting() ? caseTexts.working : ''}
       </span>
     </p>
   );
@@ -128,28 +129,23 @@ function Studied(props: StudiedProps): JSX.Element {
       <Show when={props.studies}>
         {(studies) => (
           <section class="part" aria-labelledby="case-hangs-on">
-            <h3 id="case-hangs-on">What it hangs on</h3>
+            <h3 id="case-hangs-on">{caseTexts.hangsOn}</h3>
             <HangsOn {...props} nameOf={props.beside.nameOf} studies={studies()} />
           </section>
         )}
       </Show>
       <Show when={props.asks.length > 0}>
         <section class="part rests-on" aria-labelledby="case-asks">
-          <h3 id="case-asks">What it asks of people and space</h3>
+          <h3 id="case-asks">{caseTexts.asks}</h3>
           <div class="in-columns">
-            <ComparedTable
-              caption="Headlines, and what differs between the plans"
-              groups={props.asks}
-              plans={props.names}
-              goTo={props.goTo}
-            />
+            <ComparedTable caption={caseTexts.asksTable} groups={props.asks} plans={props.names} goTo={props.goTo} />
           </div>
         </section>
       </Show>
       <Show when={props.studies}>
         {(studies) => (
           <section class="part" aria-labelledby="case-assumed">
-            <h3 id="case-assumed">What is assumed</h3>
+            <h3 id="case-assumed">{caseTexts.assumed}</h3>
             <AssumedPart {...props} studies={studies()} />
           </section>
         )}

@@ -1,5 +1,6 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
+import { LinkedSentence } from '../../kit/sections/LinkedSentence';
 import { Sentence } from '../../kit/sections/Sentence';
 import { localFormat } from '../../app/preferences/localFormat';
 import { MethodLink } from '../../kit/method/MethodLink';
@@ -10,6 +11,7 @@ import type { CaseBudget } from '../../../present/theCase/caseOf';
 import { closest, type TurningInput } from '../../../present/theCase/closest';
 import { besideLabel, turningSentence, turningTexts, oddsSentence, rangeText } from '../../../present/theCase/hangsOn';
 import type { Studies } from './studies';
+import { hangsOnTexts } from '../../../present/theCase/hangsOnTexts';
 
 interface HangsOnProps extends ScreenProps {
   readonly made: CaseBudget;
@@ -30,7 +32,7 @@ export function HangsOn(props: HangsOnProps): JSX.Element {
         when={hinges()}
         fallback={
           <p class="quiet waiting" role="status">
-            {props.studies.broken() || 'Looking for where the answer turns …'}
+            {props.studies.broken() || hangsOnTexts.looking}
           </p>
         }>
         {(found) => (
@@ -53,7 +55,7 @@ export function HangsOn(props: HangsOnProps): JSX.Element {
           )}
         </Show>
         <span class="off-paper">
-          <Link onPress={openHowSure}>How sure</Link> tells more.
+          <LinkedSentence phrase={hangsOnTexts.more} onPress={openHowSure} />
         </span>
       </p>
       <MethodLink choice={props.choice} entry="switching" />
@@ -70,16 +72,16 @@ interface HingesProps {
 function Hinges(props: HingesProps): JSX.Element {
   return (
     <table class="hinges">
-      <caption>Where it turns first, each entry by itself</caption>
+      <caption>{hangsOnTexts.caption}</caption>
       <thead>
         <tr>
-          <th scope="col">entry</th>
-          <th scope="col">today</th>
-          <th scope="col">turns at</th>
+          <th scope="col">{hangsOnTexts.entry}</th>
+          <th scope="col">{hangsOnTexts.today}</th>
+          <th scope="col">{hangsOnTexts.turnsAt}</th>
           <th scope="col">
-            <span class="heard">unit</span>
+            <span class="heard">{hangsOnTexts.unit}</span>
           </th>
-          <th scope="col">its range</th>
+          <th scope="col">{hangsOnTexts.range}</th>
         </tr>
       </thead>
       <tbody>

@@ -1,8 +1,10 @@
 import { For, Match, Switch, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import { printedUnit } from '../../../present/text/printedUnit';
+import { Sentence } from '../../kit/sections/Sentence';
 import { Link } from '../../kit/Link';
 import type { Case, CaseBudget } from '../../../present/theCase/caseOf';
+import { noCaseTexts } from '../../../present/theCase/noCaseTexts';
 
 interface NoCaseProps {
   readonly found: Exclude<Case, CaseBudget>;
@@ -16,36 +18,33 @@ export function NoCase(props: NoCaseProps): JSX.Element {
     <div class="empty">
       <Switch>
         <Match when={props.found.kind === 'one plan'}>
-          <p class="finding">A case is made for going from one plan to another, and this model has one plan.</p>
+          <p class="finding">{noCaseTexts.onePlan}</p>
           <p>
-            Add two columns to its file, named <b>plan: Today</b> and <b>plan: Tomorrow</b> or as you like. In each,
-            write what that plan does differently, and leave the rest blank.
+            <Sentence phrase={noCaseTexts.addPlans} />
           </p>
         </Match>
         <Match when={props.found.kind === 'no marks'}>
-          <p class="finding">No entry of this model is marked as a line of the yearly budget.</p>
+          <p class="finding">{noCaseTexts.noMarks}</p>
           <p>
-            In the column <b>budget</b> of its file write <b>return</b> beside what is taken in and <b>cost</b> beside
-            what is spent, each thing once, in money a year such as EUR/year. What changes between the plans is then
-            added up here.
+            <Sentence phrase={noCaseTexts.addMarks} />
           </p>
         </Match>
         <Match when={mixed()}>
           {(cells) => (
             <>
-              <p class="finding">The lines of the budget cannot be added up: not all are in one currency a year.</p>
+              <p class="finding">{noCaseTexts.mixedUnits}</p>
               <ul class="mixed">
                 <For each={cells()}>
                   {(cell) => (
                     <li>
                       <Link onPress={() => props.goTo(cell.id)}>{cell.label}</Link>
                       <span class="leader" aria-hidden="true" />
-                      <span>{printedUnit(cell.unitText) || 'no unit'}</span>
+                      <span>{printedUnit(cell.unitText) || noCaseTexts.noUnit}</span>
                     </li>
                   )}
                 </For>
               </ul>
-              <p>Give all of them the same unit, such as EUR/year.</p>
+              <p>{noCaseTexts.alignUnits}</p>
             </>
           )}
         </Match>

@@ -1,44 +1,37 @@
 import { For, Show, type JSX } from 'solid-js';
 import { localFormat } from '../../app/preferences/localFormat';
-import { longest, preparedLine, type OwnWords, type WordPart } from './ownWords';
+import { longest, type OwnWords } from './ownWords';
+import { limitText, ownWordsTexts, preparedLine } from '../../../present/theCase/ownWordsTexts';
 
-const lines: readonly { readonly part: WordPart; readonly label: string }[] = [
-  { part: 'by', label: 'Prepared by' },
-  { part: 'for', label: 'for' },
-  { part: 'date', label: 'date' },
-];
+/** The parts in one line below the words. */
+const preparedParts = ['by', 'for', 'date'] as const;
 
 /** A person's own words: fields on the screen, plain text on paper. */
 export function OwnWordsView(props: { words: OwnWords }): JSX.Element {
   const text = (): string => props.words.text('words');
-  const written = (length: number): string => localFormat.written(String(length));
-  const limit = (): string =>
-    text() === ''
-      ? `Printed below the finding. Up to ${written(longest.words)} characters.`
-      : `${written(text().length)} of ${written(longest.words)} characters. Printed below the finding.`;
   return (
     <div class="own-words">
       <div class="writing">
-        <label for="case-words">In your own words</label>
+        <label for="case-words">{ownWordsTexts.label}</label>
         <div class="grows" data-text={text()}>
           <textarea
             id="case-words"
             rows="2"
             maxlength={longest.words}
             aria-describedby="case-words-limit"
-            placeholder="Why now, what it asks of whom, what you ask for"
+            placeholder={ownWordsTexts.placeholder}
             value={text()}
             onInput={(event) => props.words.write('words', event.currentTarget.value)}
           />
         </div>
         <p class="quiet" id="case-words-limit">
-          {limit()}
+          {limitText(text().length, longest.words, localFormat)}
         </p>
         <div class="prepared">
-          <For each={lines}>
-            {({ part, label }) => (
+          <For each={preparedParts}>
+            {(part) => (
               <label>
-                <span>{label}</span>
+                <span>{ownWordsTexts[part]}</span>
                 <input
                   type="text"
                   maxlength={longest[part]}

@@ -3,6 +3,7 @@ import type { ScreenProps } from '../../app/screenProps';
 import { CaseMade } from './CaseMade';
 import { caseOf, type CaseBudget } from '../../../present/theCase/caseOf';
 import { NoCase } from './NoCase';
+import { caseTexts } from '../../../present/theCase/texts';
 import '../../kit/sections/answers.css';
 import '../../kit/sections/section.css';
 import './styles.css';
@@ -23,7 +24,7 @@ export function TheCase(props: ScreenProps): JSX.Element {
   return (
     <section class="question-screen the-case" aria-labelledby="the-case">
       <h2 class="heard" id="the-case">
-        The case
+        {caseTexts.heading}
       </h2>
       <Show when={made()}>{(known) => <CaseMade {...props} made={known()} from={props.against ?? 0} />}</Show>
       <Show when={none()}>{(known) => <NoCase found={known()} goTo={props.goTo} />}</Show>

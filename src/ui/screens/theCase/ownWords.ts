@@ -1,8 +1,7 @@
 import type { Choice } from '../../app/screenProps';
 
 /** Parts of a case that a person writes. */
-export const wordParts = ['words', 'by', 'for', 'date'] as const;
-export type WordPart = (typeof wordParts)[number];
+type WordPart = 'words' | 'by' | 'for' | 'date';
 
 /** Characters that each may have. */
 export const longest: Readonly<Record<WordPart, number>> = { words: 2000, by: 80, for: 80, date: 40 };
@@ -19,12 +18,4 @@ export function ownWords(choice: Pick<Choice, 'setting' | 'setSetting'>, title: 
     text: (part) => choice.setting(key(part)),
     write: (part, text) => choice.setSetting(key(part), text.slice(0, longest[part])),
   };
-}
-
-/** The line of who prepared it for whom and when; blank without any of them. */
-export function preparedLine(words: Pick<OwnWords, 'text'>): string {
-  const [by, whom, date] = (['by', 'for', 'date'] as const).map((part) => words.text(part).trim());
-  const who = [by && `by ${by}`, whom && `for ${whom}`].filter(Boolean).join(' ');
-  const said = [who && `Prepared ${who}`, date].filter(Boolean).join(', ');
-  return said && `${said}.`;
 }

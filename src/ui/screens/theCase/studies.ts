@@ -7,6 +7,7 @@ import { createRiskSettings } from '../../kit/risk/settings';
 import { readSwitches } from '../../../jobs/switchingSearch';
 import type { ScreenProps } from '../../app/screenProps';
 import type { WithNetChange } from '../../../present/theCase/netChange';
+import { hangsOnTexts } from '../../../present/theCase/hangsOnTexts';
 
 /** What studies of the net change have found for the numbers as they stand now. */
 export interface Studies {
@@ -69,11 +70,10 @@ export function createStudies(of: Of, asked: Accessor<WithNetChange | undefined>
     return state !== 'busy' && question === drawn() ? found : undefined;
   });
   const isBroken = (): boolean => search.state().state === 'failed';
-  const ended = 'The search for where the answer turns ended early. Change any number to start it again.';
   return {
     switches,
     odds,
-    broken: () => (isBroken() ? ended : draws.state().reason),
+    broken: () => (isBroken() ? hangsOnTexts.searchEnded : draws.state().reason),
     settled: () =>
       (switches() !== undefined || isBroken()) && (odds() !== undefined || draws.state().state === 'failed'),
   };

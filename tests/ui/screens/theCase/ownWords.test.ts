@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { longest, ownWords, preparedLine, type WordPart } from '../../../../src/ui/screens/theCase/ownWords';
+import { longest, ownWords } from '../../../../src/ui/screens/theCase/ownWords';
 
 function words(title: () => string = () => 'Farm') {
   const kept = new Map<string, string>();
@@ -21,19 +21,4 @@ describe('a person’s own words', () => {
     own.write('words', 'x'.repeat(longest.words + 1));
     expect(own.text('words')).toHaveLength(longest.words);
   });
-});
-
-describe('who prepared it', () => {
-  const line = (by: string, whom: string, date: string): string => {
-    const texts: Record<WordPart, string> = { words: '', by, for: whom, date };
-    return preparedLine({ text: (part) => texts[part] });
-  };
-
-  it.each([
-    ['nobody', '', ' ', '', ''],
-    ['all', 'Ada', 'the board', '3 May', 'Prepared by Ada for the board, 3 May.'],
-    ['by alone', 'Ada', '', '', 'Prepared by Ada.'],
-    ['for alone', '', 'the board', '', 'Prepared for the board.'],
-    ['a date alone', '', '', '3 May', '3 May.'],
-  ])('%s', (_claim, by, whom, date, said) => expect(line(by, whom, date)).toBe(said));
 });

@@ -1,0 +1,7 @@
+/** A piece of the line of who goes where: words, or the letter of a plan. */
+type FromToPiece = string | { readonly letter: 'A' | 'B' };
+
+/** `From (A) Today to (B) With a hire`: the plan that is given up and the one that is taken, each behind its letter. */
+export function fromTo([from, to]: readonly [string, string]): readonly FromToPiece[] {
+  return ['From ', { letter: 'A' }, from, ' to ', { letter: 'B' }, to];
+}

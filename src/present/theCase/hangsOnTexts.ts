@@ -1,0 +1,14 @@
+import { link, sayLinked } from '../text/linkedPhrase';
+
+/** Words round what a case hangs on. */
+export const hangsOnTexts = {
+  looking: 'Looking for where the answer turns …',
+  searchEnded: 'The search for where the answer turns ended early. Change any number to start it again.',
+  more: sayLinked`${link('How sure')} tells more.`,
+  caption: 'Where it turns first, each entry by itself',
+  entry: 'entry',
+  today: 'today',
+  turnsAt: 'turns at',
+  unit: 'unit',
+  range: 'its range',
+} as const;

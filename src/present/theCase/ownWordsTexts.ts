@@ -1,0 +1,31 @@
+import type { Format } from '../text/numberFormat';
+
+/** What a person writes about who made the case, for whom and when. */
+interface Prepared {
+  text(part: 'by' | 'for' | 'date'): string;
+}
+
+/** Words round what a person writes under a case. */
+export const ownWordsTexts = {
+  label: 'In your own words',
+  placeholder: 'Why now, what it asks of whom, what you ask for',
+  upTo: (most: string) => `Printed below the finding. Up to ${most} characters.`,
+  used: (length: string, most: string) => `${length} of ${most} characters. Printed below the finding.`,
+  by: 'Prepared by',
+  for: 'for',
+  date: 'date',
+} as const;
+
+/** How many characters there may be, and are. */
+export function limitText(length: number, most: number, format: Format): string {
+  const limit = format.written(String(most));
+  return length === 0 ? ownWordsTexts.upTo(limit) : ownWordsTexts.used(format.written(String(length)), limit);
+}
+
+/** The line of who prepared it for whom and when; blank without any of them. */
+export function preparedLine(prepared: Prepared): string {
+  const [by, whom, date] = (['by', 'for', 'date'] as const).map((part) => prepared.text(part).trim());
+  const who = [by && `by ${by}`, whom && `for ${whom}`].filter(Boolean).join(' ');
+  const line = [who && `Prepared ${who}`, date].filter(Boolean).join(', ');
+  return line && `${line}.`;
+}

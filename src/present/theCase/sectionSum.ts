@@ -1,0 +1,16 @@
+import { decimal } from '../../core/number';
+import type { Format } from '../text/numberFormat';
+import type { CaseBudget, Kind, Section } from './caseOf';
+import { signedAmount } from './rounded';
+
+const lessens: ReadonlySet<Kind> = new Set(['addedCosts', 'reducedReturns']);
+
+/**
+ * What a part of the budget sums up to, with the sign by which it counts; a word for a part without lines, blank where
+ * a line of the budget has no value.
+ */
+export function sectionSum({ kind, lines, total }: Section, made: CaseBudget, format: Format): string {
+  if (made.unknown.length > 0) return '';
+  if (lines.length === 0) return 'none';
+  return signedAmount(lessens.has(kind) ? decimal(0).minus(total) : total, made, format);
+}

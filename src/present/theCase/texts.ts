@@ -1,0 +1,19 @@
+import { link, sayLinked, type LinkedPhrase } from '../text/linkedPhrase';
+import { plainly } from '../text/phrase';
+
+/** Words of the case round its parts. */
+export const caseTexts = {
+  heading: 'The case',
+  /** @param letters of the plans in which a check does not hold */
+  failing: (letters: string, check: string): LinkedPhrase => sayLinked`${plainly(`Plan ${letters}: `)}${link(check)}`,
+  hangsOn: 'What it hangs on',
+  asks: 'What it asks of people and space',
+  asksTable: 'Headlines, and what differs between the plans',
+  assumed: 'What is assumed',
+  limits: 'What this is not',
+  noAdvice:
+    'These are estimates for one usual year, made from guesses, and no financial, tax or legal advice: have a decision that matters looked at by someone licensed to give it. What the change costs once, what it brings in later years, and what is the same in both plans are left out. Local rules on wages and safety decide.',
+  print: 'Print the case',
+  saveBudget: 'Save the budget as a table',
+  working: 'One moment: the case is being worked out …',
+} as const;
