@@ -2,7 +2,7 @@ import type { Decimal } from '../../../core/number';
 import type { Lever } from '../../../model/view';
 import type { Bend, SpiderLine } from '../../../study/spider';
 import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
-import { spoken, spokenUnit } from '../../text/spokenNumber';
+import { spoken, spokenWithUnit } from '../../text/spokenNumber';
 import { space, type Format } from '../../text/numberFormat';
 import { subjectPhrase, type TornadoSubject } from '../tornado/sentences';
 
@@ -25,7 +25,7 @@ function mostBent(lines: readonly SpiderLine[]): (SpiderLine & { readonly bend: 
 /** A change of the result with its sign and unit. */
 function moved(change: Decimal, { result }: TornadoSubject, format: Format): string {
   const number = format.signed(change, result.unit);
-  return [number, spokenUnit(result.unit?.text ?? '', number === '+1')].filter(Boolean).join(space);
+  return spokenWithUnit(number, result.unit?.text ?? '', number === '+1');
 }
 
 /** What each per cent does, as it stands in the key. */
