@@ -4,7 +4,8 @@ import type { BreakevenPoints } from '../../study/breakeven';
 import { plainly, say, type Phrase } from '../text/phrase';
 import { spoken, spokenWithUnit } from '../text/spokenNumber';
 import { decimalsFor } from '../text/digits';
-import { space, type Format } from '../text/numberFormat';
+import type { Format } from '../text/numberFormat';
+import { inPerCent } from '../text/inPerCent';
 import { endText } from '../text/rangeEnds';
 import type { Claim } from './claim';
 import { nearestTurn, sideAt, sidesOf, turnsOf, type Side } from './sides';
@@ -111,7 +112,7 @@ export function answer(
 export function percentOf(change: Decimal, base: Decimal, format: Format): string {
   if (base.isZero()) return '';
   const percent = change.dividedBy(base.abs()).times(100);
-  return `${format.full(percent.toDecimalPlaces(percent.abs().gte(100) ? 0 : 1))}${space}%`;
+  return inPerCent(format.full(percent.toDecimalPlaces(percent.abs().gte(100) ? 0 : 1)));
 }
 
 /** How far today's value is from the nearest place where the line changes side, and whether that is in its range. */

@@ -3,7 +3,8 @@ import type { Lever } from '../../../model/view';
 import type { Bend, SpiderLine } from '../../../study/spider';
 import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { spoken, spokenWithUnit } from '../../text/spokenNumber';
-import { space, type Format } from '../../text/numberFormat';
+import type { Format } from '../../text/numberFormat';
+import { inPerCent } from '../../text/inPerCent';
 import { subjectPhrase, type TornadoSubject } from '../tornado/sentences';
 
 /** A line whose two sides differ by less than this share of the larger one runs straight for the eye. */
@@ -48,7 +49,7 @@ function bending(subject: TornadoSubject, lines: readonly SpiderLine[], format: 
     lever,
     bend: { change, less, more },
   } = bent;
-  const by = `${format.fixed(change, 1)}${space}%`;
+  const by = inPerCent(format.fixed(change, 1));
   return say`${subject.nameOf(lever.cell)} bends most: ${by} less changes it by ${moved(less, subject, format)}, ${by} more by ${moved(more, subject, format)}.`;
 }
 

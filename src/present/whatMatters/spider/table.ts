@@ -4,7 +4,8 @@ import type { Cell } from '../../../model/cell';
 import type { SpiderLine, SpiderPlace } from '../../../study/spider';
 import { decimalsFor } from '../../text/digits';
 import { endText } from '../../text/rangeEnds';
-import { numberWithUnit, space, type Format } from '../../text/numberFormat';
+import { numberWithUnit, type Format } from '../../text/numberFormat';
+import { inPerCent } from '../../text/inPerCent';
 import type { TornadoSubject } from '../tornado/sentences';
 
 /** One place of a line as a table shows it. */
@@ -33,8 +34,7 @@ function toldPlaces({ places, bend }: SpiderLine): SpiderPlace[] {
 }
 
 function changeText(change: Decimal, format: Format): string {
-  if (change.isZero()) return 'today';
-  return `${format.signed(change, undefined, 1)}${space}%`;
+  return change.isZero() ? 'today' : inPerCent(format.signed(change, undefined, 1));
 }
 
 /** The lines as rows of a table. */

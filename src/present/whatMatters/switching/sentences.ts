@@ -4,6 +4,7 @@ import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';
 import { endText } from '../../text/rangeEnds';
 import { numberWithUnit, space, type Format } from '../../text/numberFormat';
+import { inPerCent } from '../../text/inPerCent';
 
 /** One input as its line is shown. */
 export interface SwitchLine {
@@ -19,8 +20,8 @@ export function changeText(change: Decimal, format: Format): string {
   const decimals = change.abs().lt(10) ? 1 : 0;
   const text = format.fixed(change, decimals);
   // What is too small for the decimals is still a change.
-  if (!change.isZero() && !/[1-9]/.test(text)) return `less than ${format.fixed(decimal('0.1'), 1)}${space}%`;
-  return `${change.gt(0) ? '+' : ''}${text}${space}%`;
+  if (!change.isZero() && !/[1-9]/.test(text)) return `less than ${inPerCent(format.fixed(decimal('0.1'), 1))}`;
+  return `${change.gt(0) ? '+' : ''}${inPerCent(text)}`;
 }
 
 type NameOf = (cell: Switch['cell']) => string;
