@@ -2,7 +2,7 @@ import type { Decimal } from '../core/number';
 import type { Question } from '../model/response';
 import { lever, type Lever } from '../model/view';
 import { breakeven, type ExactCrossing } from './breakeven';
-import type { Curve } from './curve';
+import { curveAlong } from './curve';
 import { defaultRange } from './searchRange';
 
 /** How far an input must move before the result crosses the target. */
@@ -27,9 +27,10 @@ function nearestTo(base: Decimal, crossings: readonly ExactCrossing[]): ExactCro
 
 function switchingValue(question: Question, moved: Lever, target: Decimal): SwitchingValue {
   const response = question.response([moved]);
-  const curve: Curve = { exact: (x) => response.exact([x]), float: (x) => response.float([x]) };
   const { base } = moved;
-  const crossings = response.depends ? breakeven(curve, defaultRange(moved), target, [base]).crossings : [];
+  const crossings = response.depends
+    ? breakeven(curveAlong(response), defaultRange(moved), target, [base]).crossings
+    : [];
   const flips = crossings.filter(({ direction }) => direction !== 'touch');
   const nearest = nearestTo(base, flips);
   const value = nearest?.value;
