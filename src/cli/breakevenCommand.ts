@@ -1,5 +1,6 @@
 import { decimal } from '../core/number';
 import { breakeven, type BreakevenPoints } from '../study/breakeven';
+import { curveAlong } from '../study/curve';
 import { defaultRange, type SearchRange } from '../study/searchRange';
 import type { Lever } from '../model/view';
 import type { Arguments } from './arguments';
@@ -34,8 +35,7 @@ export function breakevenCommand(session: Session, given: Arguments): Outcome {
   const asked = cliQuestion(session, given.options['result']);
   const lever = inputOf(asked, 'input', given.options['input']);
   const target = numberOf(given.options['target'], 'target') ?? decimal(0);
-  const response = asked.response([lever]);
-  const curve = { exact: (x: typeof target) => response.exact([x]), float: (x: number) => response.float([x]) };
+  const curve = curveAlong(asked.response([lever]));
   const range = rangeOf(given, lever);
   const found = breakeven(curve, range, target, [lever.base]);
   const { name, unitText } = lever.cell;

@@ -1,18 +1,12 @@
 import { decimal, floatOf, type Decimal } from '../core/number';
+import { difference, type Moving } from './difference';
 import type { Plan } from './model';
 import { runCells } from './sections';
 import { evaluateAffected, type Values } from './values';
 import type { Lever, View } from './view';
 
 /** A result as a function of some inputs, everything else as it stands; NaN where it cannot be computed. */
-export interface Response {
-  /** The result today. */
-  readonly base: Decimal;
-  /** Whether the result depends on any of the inputs. */
-  readonly depends: boolean;
-  exact(values: readonly Decimal[]): Decimal;
-  float(values: readonly number[]): number;
-}
+export type Response = Moving<readonly Decimal[], readonly number[]>;
 
 /** A cell that moves, with the place of its number among those that a response is given. */
 interface Move {
@@ -107,13 +101,4 @@ function landsInPlan({ cell, inPlan }: Lever): number | undefined {
 
 function landsInAgainst({ cell, inAgainst }: Lever): number | undefined {
   return inAgainst ? cell.id : undefined;
-}
-
-function difference(own: Response, other: Response): Response {
-  return {
-    base: own.base.minus(other.base),
-    depends: own.depends || other.depends,
-    exact: (xs) => own.exact(xs).minus(other.exact(xs)),
-    float: (xs) => own.float(xs) - other.float(xs),
-  };
 }

@@ -1,3 +1,4 @@
+import { roundStepAbove } from '../core/roundStep';
 import { quantile } from './quantile';
 
 /** How results are spread over bins of one width. */
@@ -15,12 +16,6 @@ const wantedBins = 60;
 const beyond = 0.005;
 /** Part of a bin within which a result counts as lying on its edge. */
 const onEdge = 1e-9;
-
-/** The least of 1, 2 and 5 times a power of ten that is not below a width. */
-export function roundWidth(width: number): number {
-  const power = 10 ** Math.floor(Math.log10(width));
-  return [1, 2, 5, 10].map((times) => times * power).find((round) => round >= width * (1 - 1e-9)) ?? 10 * power;
-}
 
 function countIn(sorted: ArrayLike<number>, from: number, width: number, bins: number): number[] {
   const shares = new Array<number>(bins).fill(0);
@@ -40,7 +35,7 @@ export function histogram(sets: readonly ArrayLike<number>[]): Histogram {
   const high = Math.max(...sets.map((sorted) => quantile(sorted, 1 - beyond)));
   // Results that differ by rounding alone are one result.
   const same = high - low <= 1e-12 * Math.max(Math.abs(low), Math.abs(high));
-  const width = same ? roundWidth(Math.abs(low) / 100 || 1) : roundWidth((high - low) / wantedBins);
+  const width = roundStepAbove(same ? Math.abs(low) / 100 || 1 : (high - low) / wantedBins, 1 - onEdge);
   const first = Math.floor(low / width + onEdge);
   const bins = Math.floor(high / width + onEdge) + 1 - first;
   return { from: first * width, width, shares: sets.map((sorted) => countIn(sorted, first * width, width, bins)) };

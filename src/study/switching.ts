@@ -3,7 +3,7 @@ import { finish, within, type Steps } from '../core/steps';
 import type { Question } from '../model/response';
 import { lever, type Lever } from '../model/view';
 import { breakevenInSteps, type ExactCrossing } from './breakeven';
-import type { Curve } from './curve';
+import { curveAlong } from './curve';
 import { defaultRange } from './searchRange';
 
 /** How far an input must move before the result crosses the target. */
@@ -28,10 +28,9 @@ function nearestTo(base: Decimal, crossings: readonly ExactCrossing[]): ExactCro
 
 function* switchingValue(question: Question, moved: Lever, target: Decimal): Steps<SwitchingValue> {
   const response = question.response([moved]);
-  const curve: Curve = { exact: (x) => response.exact([x]), float: (x) => response.float([x]) };
   const { base } = moved;
   const crossings = response.depends
-    ? (yield* breakevenInSteps(curve, defaultRange(moved), target, [base])).crossings
+    ? (yield* breakevenInSteps(curveAlong(response), defaultRange(moved), target, [base])).crossings
     : [];
   const flips = crossings.filter(({ direction }) => direction !== 'touch');
   const nearest = nearestTo(base, flips);

@@ -1,7 +1,7 @@
 import { decimal } from '../../src/core/number';
 import { lever } from '../../src/model/view';
 import { breakeven, type BreakevenPoints } from '../../src/study/breakeven';
-import type { Curve } from '../../src/study/curve';
+import { curveAlong, type Curve } from '../../src/study/curve';
 import { asked, idOf, modelOf } from '../model/table';
 
 /** A formula of x as a curve, through the whole engine. @param others lines of a written model that it names as well */
@@ -9,8 +9,7 @@ export function curveOf(formula: string, others: readonly string[] = []): Curve 
   const model = modelOf([...others, 'x: 1', `r: ${formula}`].join('\n'));
   if (model.faults.length > 0) throw new Error(model.faults[0]?.message);
   const question = asked(model, 'r');
-  const response = question.response([lever(question.view, idOf(model, 'x'))!]);
-  return { exact: (x) => response.exact([x]), float: (x) => response.float([x]) };
+  return curveAlong(question.response([lever(question.view, idOf(model, 'x'))!]));
 }
 
 /** Where a curve meets a target between two inputs. */

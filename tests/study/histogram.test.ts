@@ -1,11 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { histogram, roundWidth } from '../../src/study/histogram';
+import { histogram } from '../../src/study/histogram';
 
 const evenly = Float64Array.from({ length: 10_000 }, (_, i) => -50 + i / 100);
 
 describe('the bins of a histogram', () => {
-  it('have a width of 1, 2 or 5 times a power of ten', () => {
-    expect([0.9, 1, 1.1, 2.4, 6, 130].map(roundWidth)).toEqual([1, 1, 2, 5, 10, 200]);
+  it.each([
+    [4, 0.1],
+    [60, 1],
+    [66, 2],
+    [7800, 200],
+  ])('of results from 0 to %d are %d wide, the round step that makes no more than 60 or so', (high, width) => {
+    const ends = Float64Array.from({ length: 1000 }, (_, i) => (i < 500 ? 0 : high));
+    expect(histogram([ends]).width).toBe(width);
   });
   it('have edges at multiples of their width, 0 among them', () => {
     const { from, width, shares } = histogram([evenly]);

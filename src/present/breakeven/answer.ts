@@ -2,9 +2,10 @@ import { decimal, type Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import type { BreakevenPoints } from '../../study/breakeven';
 import { plainly, say, type Phrase } from '../text/phrase';
-import { spoken, spokenUnit } from '../text/spokenNumber';
+import { spoken, spokenWithUnit } from '../text/spokenNumber';
 import { decimalsFor } from '../text/digits';
-import { space, type Format } from '../text/numberFormat';
+import type { Format } from '../text/numberFormat';
+import { inPerCent } from '../text/inPerCent';
 import { endText } from '../text/rangeEnds';
 import type { Claim } from './claim';
 import { nearestTurn, sideAt, sidesOf, turnsOf, type Side } from './sides';
@@ -47,7 +48,7 @@ class Values {
   asFineAs(value: Decimal, change: Decimal): string {
     const coarse = this.format.fixed(change, decimalsFor(value, this.cell.unit));
     const number = /[1-9]/.test(coarse) ? coarse : this.format.value(change, this.cell.unit);
-    return [number, spokenUnit(this.cell.unitText, number === '1')].filter(Boolean).join(space);
+    return spokenWithUnit(number, this.cell.unitText);
   }
 
   bare(value: Decimal): string {
@@ -111,7 +112,7 @@ export function answer(
 export function percentOf(change: Decimal, base: Decimal, format: Format): string {
   if (base.isZero()) return '';
   const percent = change.dividedBy(base.abs()).times(100);
-  return `${format.full(percent.toDecimalPlaces(percent.abs().gte(100) ? 0 : 1))}${space}%`;
+  return inPerCent(format.full(percent.toDecimalPlaces(percent.abs().gte(100) ? 0 : 1)));
 }
 
 /** How far today's value is from the nearest place where the line changes side, and whether that is in its range. */
@@ -132,8 +133,8 @@ export function distance(found: BreakevenPoints, { cell, today, range }: Moved, 
 function ranged(value: Decimal, cell: Cell, range: Moved['range'], format: Format): Phrase {
   if (range === undefined) return [];
   const inside = value.gte(range.low) && value.lte(range.high);
-  const high = endText(range.high, cell, format);
-  const ends = say`${endText(range.low, cell, format)} to ${[high, spokenUnit(cell.unitText, false)].filter(Boolean).join(space)}`;
+  const high = spokenWithUnit(endText(range.high, cell, format), cell.unitText, false);
+  const ends = say`${endText(range.low, cell, format)} to ${high}`;
   return say`, ${plainly(inside ? 'inside' : 'outside')} its range of ${ends}`;
 }
 

@@ -1,3 +1,5 @@
+import { roundStepAbove } from '../../core/roundStep';
+
 /** The bands in which a picture shades a result: each `step` wide, numbered from the level; at the level begins 0. */
 export interface HeatBands {
   readonly level: number;
@@ -11,19 +13,15 @@ export interface HeatBands {
 const most = 12;
 /** The share of the results at either end that does not decide how far the bands reach: beside a pole they are wild. */
 const aside = 0.02;
-
-/** The 1, 2 or 5 times a power of ten next above a size. */
-function roundStep(size: number): number {
-  const power = 10 ** Math.floor(Math.log10(size));
-  return [1, 2, 5, 10].map((n) => n * power).find((step) => step >= size * 0.999) ?? size;
-}
+/** A step will do that falls short of an even part of the results by less than a thousandth. */
+const enough = 0.999;
 
 /** Bands over some results, in round steps from a level. */
 export function heatBands(values: readonly number[], level: number): HeatBands {
   const sorted = values.filter((value) => Number.isFinite(value)).sort((a, b) => a - b);
   const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))] ?? level;
   const [low, high] = [at(aside), at(1 - aside)];
-  const step = high > low ? roundStep((high - low) / most) : roundStep(Math.abs(low - level) || 1);
+  const step = roundStepAbove(high > low ? (high - low) / most : Math.abs(low - level) || 1, enough);
   const first = Math.floor((low - level) / step + 1e-9);
   const last = Math.max(first, Math.ceil((high - level) / step - 1e-9) - 1);
   return { level, step, first, last };

@@ -4,7 +4,7 @@ import type { Cell } from '../../model/cell';
 import type { Grid, Surface } from '../../study/grid';
 import { decimalsFor } from '../text/digits';
 import type { Format } from '../text/numberFormat';
-import { printedUnit } from '../text/printedUnit';
+import { withUnit } from '../text/withUnit';
 
 /** A result over two inputs as a table shows it, the highest number of the second input on top, as in the picture. */
 export interface HeatTable {
@@ -29,12 +29,6 @@ export interface TableCell {
 export interface Along {
   readonly cell: Cell;
   readonly today: Decimal;
-}
-
-/** `Wage, EUR/h` */
-export function withUnit({ label, unitText }: Pick<Cell, 'label' | 'unitText'>): string {
-  const unit = printedUnit(unitText);
-  return unit === '' ? label : `${label}, ${unit}`;
 }
 
 /** The exact rows of a table, the highest number of the second input first. */

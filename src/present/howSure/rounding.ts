@@ -1,7 +1,7 @@
 import { decimal, halfAwayFromZero, type Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
-import { spokenUnit } from '../text/spokenNumber';
-import { space, type Format } from '../text/numberFormat';
+import { spokenWithUnit } from '../text/spokenNumber';
+import type { Format } from '../text/numberFormat';
 
 /** A step of a power of ten. */
 export interface RoundingStep {
@@ -29,8 +29,7 @@ export function inSteps(value: number, step: RoundingStep, format: Format): stri
 
 /** The same with its unit as a sentence says it. */
 export function spokenInSteps(value: number, step: RoundingStep, unit: Unit | undefined, format: Format): string {
-  const text = inSteps(value, step, format);
-  return [text, spokenUnit(unit?.text ?? '', text === '1')].filter(Boolean).join(space);
+  return spokenWithUnit(inSteps(value, step, format), unit?.text ?? '');
 }
 
 /** An error with one significant digit, or two where the first is 1. */

@@ -1,4 +1,5 @@
-import { decimal, type Decimal } from '../../core/number';
+import type { Decimal } from '../../core/number';
+import { exactStepBelow } from '../../core/roundStep';
 import type { Range } from '../../model/cell';
 
 /** Parts of a range that one step comes to where the model gives none. */
@@ -8,12 +9,7 @@ export const pageSteps = 10;
 
 /** The step of a range: the model's own, else the 1, 2 or 5 times a power of ten nearest below a hundredth of it. */
 export function rangeStep({ low, high }: Range, step: Decimal | undefined): Decimal {
-  if (step !== undefined) return step;
-  const part = high.minus(low).dividedBy(usualSteps);
-  if (part.isZero()) return decimal(1);
-  const power = decimal(10).pow(part.e);
-  const [factor = 1] = [5, 2, 1].filter((n) => power.times(n).lte(part));
-  return power.times(factor);
+  return step ?? exactStepBelow(high.minus(low).dividedBy(usualSteps));
 }
 
 function within({ low, high }: Range, value: Decimal): Decimal {

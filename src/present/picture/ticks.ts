@@ -1,3 +1,5 @@
+import { roundStepsFrom } from '../../core/roundStep';
+
 /** Numbers on an axis. */
 export interface Ticks {
   /** From one to the next. */
@@ -11,9 +13,7 @@ export interface Ticks {
  * @param most at least 2
  */
 export function ticksOf(min: number, max: number, most: number): Ticks {
-  const rough = (max - min) / most;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const steps = [1, 2, 5, 10, 20].map((times) => times * power);
+  const steps = roundStepsFrom((max - min) / most);
   const within = (step: number): Ticks => {
     const [first, last] = [Math.ceil(min / step - 1e-9), Math.floor(max / step + 1e-9)];
     return { step, values: Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * step) };

@@ -1,9 +1,10 @@
 import type { Decimal } from '../../core/number';
+import { difference, type Moving } from '../../model/difference';
 import type { Model } from '../../model/model';
 import { question, type Question } from '../../model/response';
 import type { Values } from '../../model/values';
 import { lever, type Lever } from '../../model/view';
-import type { Curve } from '../../study/curve';
+import { curveAlong } from '../../study/curve';
 
 /** What is asked about: a result in a plan and in the one it is compared with. Cells and plans by index. */
 export interface Subject {
@@ -13,12 +14,7 @@ export interface Subject {
 }
 
 /** A result as one input moves. */
-export interface ResultLine extends Curve {
-  /** The result today. */
-  readonly base: Decimal;
-  /** Whether the input touches it. */
-  readonly depends: boolean;
-}
+export type ResultLine = Moving<Decimal, number>;
 
 /** The lines of a question. A change of the input lands where the plan takes it from. */
 export interface ResultLines {
@@ -41,21 +37,7 @@ export interface MovableResult {
 
 function lineOf(asked: Question, moving: Lever): ResultLine {
   const response = asked.response([moving]);
-  return {
-    base: response.base,
-    depends: response.depends,
-    exact: (x) => response.exact([x]),
-    float: (x) => response.float([x]),
-  };
-}
-
-function less(a: ResultLine, b: ResultLine): ResultLine {
-  return {
-    base: a.base.minus(b.base),
-    depends: a.depends || b.depends,
-    exact: (x) => a.exact(x).minus(b.exact(x)),
-    float: (x) => a.float(x) - b.float(x),
-  };
+  return { base: response.base, depends: response.depends, ...curveAlong(response) };
 }
 
 /** Makes a subject ready; undefined where its plan is not there. */
@@ -77,8 +59,12 @@ export function movableResult(
       if (moving === undefined) return undefined;
       const planLine = lineOf(own, moving);
       const againstLine = other && lineOf(other, { ...moving, inPlan: moving.inAgainst });
-      const difference = againstLine && less(planLine, againstLine);
-      return { lever: moving, plan: planLine, against: againstLine, difference };
+      return {
+        lever: moving,
+        plan: planLine,
+        against: againstLine,
+        difference: againstLine && difference(planLine, againstLine),
+      };
     },
   };
 }

@@ -14,6 +14,11 @@ export const minus = '\u2212';
 /** A space that does not break a line. */
 export const space = '\u00a0';
 
+/** A number's text followed by its unit as it is printed: `16 day`, `14.20 EUR/m²`; the number alone without one. */
+export function numberWithUnit(number: string, unitText: string): string {
+  return [number, printedUnit(unitText)].filter(Boolean).join(space);
+}
+
 /** Shows numbers as a locale writes them. All rounding is half away from zero; nothing here changes a value. */
 export interface Format {
   readonly locale: string;
@@ -69,7 +74,7 @@ export function createFormat(locale: string): Format {
     marks,
     written,
     value: shown,
-    withUnit: (value, unit) => [shown(value, unit), printedUnit(unit?.text ?? '')].filter(Boolean).join(space),
+    withUnit: (value, unit) => numberWithUnit(shown(value, unit), unit?.text ?? ''),
     fixed,
     signed,
     difference: (a, b, unit, decimals = Math.max(decimalsFor(a, unit), decimalsFor(b, unit))) => {

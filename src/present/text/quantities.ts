@@ -1,6 +1,7 @@
 import { decimal, type Decimal } from '../../core/number';
 import type { Noun } from '../../trade/stageNames';
 import { space, type Format } from './numberFormat';
+import { inPerCent } from './inPerCent';
 
 /** What stands where there is no number. */
 export const none = '–';
@@ -46,7 +47,7 @@ export function hours(value: number, format: Format): string {
 /** A share as `5.6 %`. */
 export function percent(share: Decimal, format: Format): string {
   const number = shown(share.times(hundredths), 1, format);
-  return number === none ? none : `${number}${space}%`;
+  return number === none ? none : inPerCent(number);
 }
 
 /** A gain with its sign, as `+51.5 %`. */

@@ -44,8 +44,12 @@ export function spokenUnit(text: string, one: boolean): string {
   return [head, tail.replaceAll('_', ' ')].filter(Boolean).join(' ').replaceAll(' ', space);
 }
 
+/** A number's text with its unit as a sentence says it: `10 days`; the number alone without one. */
+export function spokenWithUnit(number: string, unitText: string, one = number === '1'): string {
+  return [number, spokenUnit(unitText, one)].filter(Boolean).join(space);
+}
+
 /** A number with its unit as a sentence says it: `9,334 EUR a year`, `14.94 s per plant`, `10 days`, `2.5 %`. */
 export function spoken(value: Decimal, unit: Unit | undefined, format: Format): string {
-  const number = format.value(value, unit);
-  return [number, spokenUnit(unit?.text ?? '', number === '1')].filter(Boolean).join(space);
+  return spokenWithUnit(format.value(value, unit), unit?.text ?? '');
 }

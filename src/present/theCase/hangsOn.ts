@@ -2,8 +2,8 @@ import { decimal, type Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { endText } from '../text/rangeEnds';
-import { spoken, spokenUnit } from '../text/spokenNumber';
-import { space, type Format } from '../text/numberFormat';
+import { spoken, spokenWithUnit } from '../text/spokenNumber';
+import type { Format } from '../text/numberFormat';
 import type { DrawsFound } from '../howSure/drawsFound';
 import { inSteps, ofHundred, spokenInSteps, stepFor } from '../howSure/rounding';
 import { placeText } from '../whatMatters/switching/sentences';
@@ -20,8 +20,7 @@ function turn(netChange: Decimal): string {
 }
 
 function todayText({ cell, base }: TurningInput, format: Format): string {
-  const text = endText(base, cell, format);
-  return [text, spokenUnit(cell.unitText, text === '1')].filter(Boolean).join(space);
+  return spokenWithUnit(endText(base, cell, format), cell.unitText);
 }
 
 /** How many inputs turn the answer within what is held possible of each. */

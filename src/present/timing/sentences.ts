@@ -2,6 +2,7 @@ import { decimal, halfAwayFromZero, type Decimal } from '../../core/number';
 import type { TimeSpread, StepTime } from '../../trade/timeStudy';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { space, type Format } from '../text/numberFormat';
+import { inPerCent } from '../text/inPerCent';
 import { secondsDecimals } from './secondsDigits';
 import type { StepFound } from './study';
 import { allowanceFactor, type TimingTerms } from './terms';
@@ -44,11 +45,11 @@ export function intervalText(time: StepTime, format: Format): string {
 
 /** A share in per cent with two significant digits. */
 export function perCent(share: Decimal, format: Format): string {
-  return `${format.full(share.times(100).toSignificantDigits(2, halfAwayFromZero))}${space}%`;
+  return inPerCent(format.full(share.times(100).toSignificantDigits(2, halfAwayFromZero)));
 }
 
 function percentText(number: Decimal, format: Format): string {
-  return `${format.full(number)}${space}%`;
+  return inPerCent(format.full(number));
 }
 
 /** Half of the interval as a share of the mean. */

@@ -3,7 +3,7 @@ import type { Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { heldSurface } from '../../../study/heldSurface';
 import type { HeatDrawing, HeatMark } from '../../heat/picture';
-import { withUnit } from '../../heat/table';
+import { withUnit } from '../../text/withUnit';
 import type { BestWeeksResult } from './search';
 import type { TimeLine } from './timeLines';
 import { thinned } from './thinned';

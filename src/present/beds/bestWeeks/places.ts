@@ -1,4 +1,5 @@
 import { decimal, type Decimal } from '../../../core/number';
+import { exactStepBelow } from '../../../core/roundStep';
 import type { Lever } from '../../../model/view';
 import { leftFor, type Giving } from '../../../study/heldSurface';
 
@@ -6,12 +7,6 @@ import { leftFor, type Giving } from '../../../study/heldSurface';
 const most = 61;
 /** Steps to either side of today's number at least, as far as there is room. */
 const fewest = 4;
-
-/** The 1, 2 or 5 times a power of ten next below a size. */
-function roundBelow(size: Decimal): Decimal {
-  const power = decimal(10).pow(size.e);
-  return [5, 2, 1].map((n) => power.times(n)).find((step) => step.lte(size)) ?? power;
-}
 
 /** Steps from today's number to half of it, or further where its range ends further. */
 function stepsTo(far: Decimal, base: Decimal, step: Decimal): number {
@@ -32,13 +27,13 @@ function around({ base, range }: Lever, step: Decimal, isPossible: (x: Decimal) 
 
 /** Times that are looked at: in the input's own steps, else half days; none at or below 0, for itself or what gives. */
 export function timePlaces(time: Lever, giving: Giving | undefined): Decimal[] {
-  const halfDay = time.cell.unitText === 'day' ? decimal('0.5') : roundBelow(time.base.dividedBy(10));
+  const halfDay = time.cell.unitText === 'day' ? decimal('0.5') : exactStepBelow(time.base.dividedBy(10));
   const step = time.cell.step ?? halfDay;
   return around(time, step, (x) => x.gt(0) && (giving === undefined || leftFor(giving, time, x).gt(0)));
 }
 
 /** Densities that are looked at: in the input's own steps, else whole numbers where there are enough of them. */
 export function densityPlaces(density: Lever): Decimal[] {
-  const whole = density.base.gte(10) ? decimal(1) : roundBelow(density.base.dividedBy(10));
+  const whole = density.base.gte(10) ? decimal(1) : exactStepBelow(density.base.dividedBy(10));
   return around(density, density.cell.step ?? whole, (x) => x.gt(0));
 }

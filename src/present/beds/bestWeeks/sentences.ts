@@ -5,6 +5,7 @@ import { capital } from '../../breakeven/answer';
 import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';
 import { space, type Format } from '../../text/numberFormat';
+import { inPerCent } from '../../text/inPerCent';
 import type { BestWeeksRequest } from './options';
 import { near, type BestWeeksResult, type BestPlace } from './search';
 import { whole } from '../../text/quantities';
@@ -99,7 +100,7 @@ function stretchOf([from, to]: readonly [Decimal, Decimal], bare: Write, full: W
 }
 
 function flatness({ flatTimes, flatDensities, time, density }: BestPlace, words: Words): Phrase {
-  const percent = plainly(`${near * 100}${space}%`);
+  const percent = plainly(inPerCent(String(near * 100)));
   const overTimes = stretchOf(
     flatTimes,
     (x) => words.bareTime(x),

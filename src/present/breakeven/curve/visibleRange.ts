@@ -1,3 +1,4 @@
+import { roundStepAbove } from '../../../core/roundStep';
 import type { Lever } from '../../../model/view';
 import type { Point, InputInterval } from './sample';
 
@@ -5,16 +6,12 @@ import type { Point, InputInterval } from './sample';
 const widening = 2;
 /** Room beyond a crossing, as a share of its distance from today's value. */
 const beyond = 0.5;
-
-/** The 1, 2 or 5 times a power of ten next above a number. */
-function roundStep(size: number): number {
-  const power = 10 ** Math.floor(Math.log10(size));
-  return [1, 2, 5, 10].map((n) => n * power).find((step) => step >= size * 0.999) ?? size;
-}
+/** A step will do that falls short of a twelfth of the drawn part by less than a thousandth. */
+const enough = 0.999;
 
 /** A stretch widened to round numbers, within limits. */
 function rounded({ from, to }: InputInterval, limits: InputInterval): InputInterval {
-  const step = roundStep((to - from) / 12);
+  const step = roundStepAbove((to - from) / 12, enough);
   const outward = { from: Math.floor(from / step + 1e-9) * step, to: Math.ceil(to / step - 1e-9) * step };
   return { from: Math.max(outward.from, limits.from), to: Math.min(outward.to, limits.to) };
 }

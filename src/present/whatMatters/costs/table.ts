@@ -3,8 +3,8 @@ import type { TableEntry } from '../../../files/exportTable';
 import type { Cell } from '../../../model/cell';
 import { lowestOf, type LowestStretch } from '../../../study/lowest';
 import { decimalsFor } from '../../text/digits';
-import { space, type Format } from '../../text/numberFormat';
-import { printedUnit } from '../../text/printedUnit';
+import { numberWithUnit, type Format } from '../../text/numberFormat';
+import { withUnit } from '../../text/withUnit';
 import type { CostsRow } from './lines';
 
 /** One number of the input as a table shows it. */
@@ -15,11 +15,6 @@ export interface ShownCostsRow {
   readonly values: readonly (string | undefined)[];
   /** Label of the lowest; blank where none is known. */
   readonly lowest: string;
-}
-
-/** `Wage, EUR/h` */
-export function withUnit({ label, unitText }: Pick<Cell, 'label' | 'unitText'>): string {
-  return [label, printedUnit(unitText)].filter(Boolean).join(', ');
 }
 
 /** Decimals in which the smallest of some results still has the digits that its unit calls for. */
@@ -52,8 +47,7 @@ export function changeRows(
   input: Cell,
   format: Format,
 ): { readonly at: string; readonly lowest: string }[] {
-  const shown = (x: Decimal): string =>
-    [format.value(x, input.unit), printedUnit(input.unitText)].filter(Boolean).join(space);
+  const shown = (x: Decimal): string => numberWithUnit(format.value(x, input.unit), input.unitText);
   return stretches.map(({ from, to, curve }) => ({
     at: `${shown(from)} – ${shown(to)}`,
     lowest: curve === undefined ? 'none can be computed' : (cells[curve]?.label ?? ''),

@@ -2,8 +2,9 @@ import type { Decimal } from '../../../core/number';
 import type { Lever } from '../../../model/view';
 import type { Bend, SpiderLine } from '../../../study/spider';
 import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
-import { spoken, spokenUnit } from '../../text/spokenNumber';
-import { space, type Format } from '../../text/numberFormat';
+import { spoken, spokenWithUnit } from '../../text/spokenNumber';
+import type { Format } from '../../text/numberFormat';
+import { inPerCent } from '../../text/inPerCent';
 import { subjectPhrase, type TornadoSubject } from '../tornado/sentences';
 
 /** A line whose two sides differ by less than this share of the larger one runs straight for the eye. */
@@ -25,7 +26,7 @@ function mostBent(lines: readonly SpiderLine[]): (SpiderLine & { readonly bend: 
 /** A change of the result with its sign and unit. */
 function moved(change: Decimal, { result }: TornadoSubject, format: Format): string {
   const number = format.signed(change, result.unit);
-  return [number, spokenUnit(result.unit?.text ?? '', number === '+1')].filter(Boolean).join(space);
+  return spokenWithUnit(number, result.unit?.text ?? '', number === '+1');
 }
 
 /** What each per cent does, as it stands in the key. */
@@ -48,7 +49,7 @@ function bending(subject: TornadoSubject, lines: readonly SpiderLine[], format: 
     lever,
     bend: { change, less, more },
   } = bent;
-  const by = `${format.fixed(change, 1)}${space}%`;
+  const by = inPerCent(format.fixed(change, 1));
   return say`${subject.nameOf(lever.cell)} bends most: ${by} less changes it by ${moved(less, subject, format)}, ${by} more by ${moved(more, subject, format)}.`;
 }
 

@@ -4,8 +4,8 @@ import type { Cell } from '../../../model/cell';
 import type { SpiderLine, SpiderPlace } from '../../../study/spider';
 import { decimalsFor } from '../../text/digits';
 import { endText } from '../../text/rangeEnds';
-import { space, type Format } from '../../text/numberFormat';
-import { printedUnit } from '../../text/printedUnit';
+import { numberWithUnit, type Format } from '../../text/numberFormat';
+import { inPerCent } from '../../text/inPerCent';
 import type { TornadoSubject } from '../tornado/sentences';
 
 /** One place of a line as a table shows it. */
@@ -34,12 +34,7 @@ function toldPlaces({ places, bend }: SpiderLine): SpiderPlace[] {
 }
 
 function changeText(change: Decimal, format: Format): string {
-  if (change.isZero()) return 'today';
-  return `${format.signed(change, undefined, 1)}${space}%`;
-}
-
-function inputText(value: Decimal, cell: Cell, format: Format): string {
-  return [endText(value, cell, format), printedUnit(cell.unitText)].filter(Boolean).join(space);
+  return change.isZero() ? 'today' : inPerCent(format.signed(change, undefined, 1));
 }
 
 /** The lines as rows of a table. */
@@ -57,7 +52,7 @@ export function spiderRows(
       cell: line.lever.cell,
       name: nameOf(line.lever.cell),
       change: changeText(place.change, format),
-      input: inputText(place.input, line.lever.cell, format),
+      input: numberWithUnit(endText(place.input, line.lever.cell, format), line.lever.cell.unitText),
       result: place.result.isNaN() ? undefined : format.fixed(place.result, decimals),
     })),
   );

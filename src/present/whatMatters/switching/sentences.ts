@@ -3,8 +3,8 @@ import { decimal, type Decimal } from '../../../core/number';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';
 import { endText } from '../../text/rangeEnds';
-import { space, type Format } from '../../text/numberFormat';
-import { printedUnit } from '../../text/printedUnit';
+import { numberWithUnit, space, type Format } from '../../text/numberFormat';
+import { inPerCent } from '../../text/inPerCent';
 
 /** One input as its line is shown. */
 export interface SwitchLine {
@@ -20,8 +20,8 @@ export function changeText(change: Decimal, format: Format): string {
   const decimals = change.abs().lt(10) ? 1 : 0;
   const text = format.fixed(change, decimals);
   // What is too small for the decimals is still a change.
-  if (!change.isZero() && !/[1-9]/.test(text)) return `less than ${format.fixed(decimal('0.1'), 1)}${space}%`;
-  return `${change.gt(0) ? '+' : ''}${text}${space}%`;
+  if (!change.isZero() && !/[1-9]/.test(text)) return `less than ${inPerCent(format.fixed(decimal('0.1'), 1))}`;
+  return `${change.gt(0) ? '+' : ''}${inPerCent(text)}`;
 }
 
 type NameOf = (cell: Switch['cell']) => string;
@@ -36,14 +36,13 @@ export function placeText({ base, value, isBehind }: Switch, text: string): stri
 export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Format): SwitchLine[] {
   return found.map((one) => {
     const { cell, base, value, change, count } = one;
-    const unit = printedUnit(cell.unitText);
-    const withUnit = (text: string): string => [text, unit].filter(Boolean).join(space);
+    const shown = (number: Decimal): string => numberWithUnit(endText(number, cell, format), cell.unitText);
     const more = count > 1 ? ` (${count - 1} more)` : '';
     return {
       cell,
       name: nameOf(cell),
-      today: withUnit(endText(base, cell, format)),
-      flips: value === undefined ? 'cannot flip it' : placeText(one, withUnit(endText(value, cell, format))) + more,
+      today: shown(base),
+      flips: value === undefined ? 'cannot flip it' : placeText(one, shown(value)) + more,
       change: change === undefined ? '' : changeText(change, format),
     };
   });

@@ -2,7 +2,7 @@ import { decimal, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { decimalsFor } from '../../text/digits';
 import { endText } from '../../text/rangeEnds';
-import { space, type Format } from '../../text/numberFormat';
+import { numberWithUnit, type Format } from '../../text/numberFormat';
 import { printedUnit } from '../../text/printedUnit';
 import type { ShownBar } from './bars';
 import { flips, type TornadoSubject } from './sentences';
@@ -47,7 +47,7 @@ export function rowsOf(
   return bars.map((bar) => {
     const { cell } = bar.lever;
     const end = (input: Decimal, result: Decimal): End => ({
-      input: [endText(input, cell, format), printedUnit(cell.unitText)].filter(Boolean).join(space),
+      input: numberWithUnit(endText(input, cell, format), cell.unitText),
       result: shown(result),
     });
     return {

@@ -1,9 +1,9 @@
 import type { Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
-import { spoken, spokenUnit } from '../../text/spokenNumber';
+import { spoken, spokenWithUnit } from '../../text/spokenNumber';
 import { endText } from '../../text/rangeEnds';
-import { space, type Format } from '../../text/numberFormat';
+import type { Format } from '../../text/numberFormat';
 import type { ShownBar } from './bars';
 
 /** Whose result a tornado shows. */
@@ -39,11 +39,10 @@ export function flips({ atLow, atHigh }: ShownBar, base: Decimal): boolean {
 
 function most(subject: TornadoSubject, first: ShownBar, format: Format): Phrase {
   const { cell } = first.lever;
-  const [low, high] = [endText(first.low, cell, format), endText(first.high, cell, format)];
-  const unit = spokenUnit(cell.unitText, high === '1');
+  const low = endText(first.low, cell, format);
+  const high = spokenWithUnit(endText(first.high, cell, format), cell.unitText);
   const swing = spoken(first.swing, subject.result.unit, format);
-  const between = [high, unit].filter(Boolean).join(space);
-  return say`${subject.nameOf(cell)} moves ${subjectPhrase(subject)} most: ${swing} between ${low} and ${between}.`;
+  return say`${subject.nameOf(cell)} moves ${subjectPhrase(subject)} most: ${swing} between ${low} and ${high}.`;
 }
 
 /** On which side of 0 results of one side stand. */

@@ -5,7 +5,8 @@ import { exportTable } from '../../../files/exportTable';
 import type { Grid } from '../../../study/grid';
 import { localFormat } from '../../app/preferences/localFormat';
 import { download } from '../../app/files/saving';
-import { exactRows, heatTable, tableEntries, withUnit, type HeatTable } from '../../../present/heat/table';
+import { exactRows, heatTable, tableEntries, type HeatTable } from '../../../present/heat/table';
+import { withUnit } from '../../../present/text/withUnit';
 import { createProgressive } from '../background/progressive';
 import { commonTexts } from '../../../present/text/commonTexts';
 

@@ -5,7 +5,7 @@ import { openLines } from '../../kit/charts/lines';
 import type { LinesPicture } from '../../../present/picture/linesPicture';
 import { space } from '../../../present/text/numberFormat';
 import { localFormat } from '../../app/preferences/localFormat';
-import { printedUnit } from '../../../present/text/printedUnit';
+import { withUnit } from '../../../present/text/withUnit';
 import { breakevenPicture } from '../../../present/breakeven/picture';
 import { visibleHeights } from '../../../present/breakeven/curve/visibleRange';
 import type { LineName } from '../../../present/results/resultLines';
@@ -23,10 +23,6 @@ interface BreakevenChartProps {
 
 function heightFor(width: number): number {
   return Math.round(Math.min(420, Math.max(260, width * 0.56)));
-}
-
-function withUnit(text: string, unit: string): string {
-  return unit === '' ? text : `${text}, ${printedUnit(unit)}`;
 }
 
 /** Whether the target belongs in sight: where it is what the answer is about, or a line meets it there. */
@@ -65,7 +61,7 @@ export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
       range: moved.range && { from: moved.range.low.toNumber(), to: moved.range.high.toNumber() },
       crossings: crossingMarks(found, lines, targets, moved, selection, localFormat),
       breaks: selection.shown.flatMap((name) => (found[name]?.breaks ?? []).map((value) => value.toNumber())),
-      xTitle: withUnit(moved.cell.label, moved.cell.unitText),
+      xTitle: withUnit(moved.cell),
     };
     return breakevenPicture(
       drawing,
@@ -94,7 +90,7 @@ function Key(props: { matter: BreakevenContext; shown: readonly LineName[] }): J
   const isBoth = (): boolean => props.shown.length > 1;
   return (
     <figcaption class="key">
-      <span class="key-what">{withUnit(props.matter.subject.result.label, props.matter.subject.result.unitText)}</span>
+      <span class="key-what">{withUnit(props.matter.subject.result)}</span>
       <Show when={isBoth()}>
         <For each={props.shown}>
           {(name) => (

@@ -4,7 +4,7 @@ import type { Cell } from '../../../model/cell';
 import { decimalsFor } from '../../../present/text/digits';
 import { NumbersBehind } from '../../kit/sections/NumbersBehind';
 import { localFormat } from '../../app/preferences/localFormat';
-import { printedUnit } from '../../../present/text/printedUnit';
+import { withUnit } from '../../../present/text/withUnit';
 import type { LineName } from '../../../present/results/resultLines';
 import type { LineSelection, QuickStudy } from '../../../present/breakeven/curve/quickStudy';
 import { sampledRows, turnRows } from '../../../present/breakeven/tables';
@@ -27,11 +27,6 @@ export function BreakevenTables(props: BreakevenTablesProps): JSX.Element {
   );
 }
 
-function inUnit(unitText: string): string {
-  const unit = printedUnit(unitText);
-  return unit === '' ? '' : `, ${unit}`;
-}
-
 function Turns(props: BreakevenTablesProps): JSX.Element {
   const rows = createMemo(() => turnRows(props.matter, props.selection, localFormat));
   const inputCell = (): Cell => props.matter.moved.cell;
@@ -42,10 +37,7 @@ function Turns(props: BreakevenTablesProps): JSX.Element {
           <caption>Crossings and breaks{props.exact ? '' : ' (being worked out exactly …)'}</caption>
           <thead>
             <tr>
-              <th scope="col">
-                {inputCell().label}
-                {inUnit(inputCell().unitText)}
-              </th>
+              <th scope="col">{withUnit(inputCell())}</th>
               <th scope="col">what happens there</th>
               <th scope="col">from today</th>
             </tr>
@@ -89,16 +81,10 @@ function Sampled(props: BreakevenTablesProps): JSX.Element {
   return (
     <div class="table-room" role="region" aria-label="The lines as numbers" tabindex="0">
       <table>
-        <caption>
-          {props.matter.subject.result.label}
-          {inUnit(props.matter.subject.result.unitText)}
-        </caption>
+        <caption>{withUnit(props.matter.subject.result)}</caption>
         <thead>
           <tr>
-            <th scope="col">
-              {props.matter.moved.cell.label}
-              {inUnit(props.matter.moved.cell.unitText)}
-            </th>
+            <th scope="col">{withUnit(props.matter.moved.cell)}</th>
             <For each={columns()}>{(name) => <th scope="col">{headings()[name]}</th>}</For>
           </tr>
         </thead>

@@ -2,7 +2,7 @@ import { For, Show, type JSX } from 'solid-js';
 import { decimal } from '../../../core/number';
 import { NumbersBehind } from '../../kit/sections/NumbersBehind';
 import { localFormat } from '../../app/preferences/localFormat';
-import { printedUnit } from '../../../present/text/printedUnit';
+import { withUnit } from '../../../present/text/withUnit';
 import { figureRows, binRows } from '../../../present/howSure/tables';
 import type { DrawSpread } from '../../../present/howSure/summary';
 import type { SpreadQuestion } from '../../../present/howSure/sentences';
@@ -16,14 +16,12 @@ interface SpreadTablesProps {
 
 /** The draws' figures and the picture's bins as tables. */
 export function SpreadTables(props: SpreadTablesProps): JSX.Element {
-  const unit = (): string => printedUnit(props.question.result.unitText);
   const target = (): string => localFormat.value(decimal(props.question.target), props.question.result.unit);
-  const caption = (): string => [props.question.result.label, unit()].filter(Boolean).join(', ');
   return (
     <NumbersBehind summary="The same numbers as tables">
       <Numbers
         label="Figures of the draws"
-        caption={caption()}
+        caption={withUnit(props.question.result)}
         first=""
         names={props.names}
         rows={figureRows(props.spread, target(), localFormat)}

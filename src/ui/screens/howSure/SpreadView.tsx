@@ -10,7 +10,7 @@ import { AnswerText } from '../../kit/sections/AnswerText';
 import { LiveText } from '../../kit/sections/LiveText';
 import { Sentence } from '../../kit/sections/Sentence';
 import { localFormat } from '../../app/preferences/localFormat';
-import { printedUnit } from '../../../present/text/printedUnit';
+import { withUnit } from '../../../present/text/withUnit';
 import type { DrawsFound } from '../../../present/howSure/drawsFound';
 import { spreadPicture, type SpreadStyle } from '../../../present/howSure/spreadPicture';
 import { SpreadTables } from './SpreadTables';
@@ -80,7 +80,6 @@ function heightFor(width: number): number {
 
 function SpreadChart(props: ChartProps): JSX.Element {
   const chartArea = createChartArea();
-  const unit = (): string => printedUnit(props.question.result.unitText);
   const picture = createMemo((): LinesPicture | undefined => {
     const ink = chartArea.ink();
     if (ink === undefined) return undefined;
@@ -92,7 +91,7 @@ function SpreadChart(props: ChartProps): JSX.Element {
       target,
       targetText: localFormat.value(decimal(target), result.unit),
       today: props.today,
-      xTitle: [result.label, unit()].filter(Boolean).join(', '),
+      xTitle: withUnit(result),
     };
     return spreadPicture(drawing, ink, { width: chartArea.width(), height: heightFor(chartArea.width()) }, localFormat);
   });

@@ -12,7 +12,7 @@ import { localFormat } from '../../../app/preferences/localFormat';
 import { edgeText } from '../../../../present/heat/edgeText';
 import { HeatChart } from '../../../kit/heat/HeatChart';
 import { HeatTableView } from '../../../kit/heat/HeatTableView';
-import { withUnit } from '../../../../present/heat/table';
+import { withUnit } from '../../../../present/text/withUnit';
 import { drawingOf, tableRequestOf } from '../../../../present/beds/bestWeeks/drawing';
 import type { BestWeeksResult } from '../../../../present/beds/bestWeeks/search';
 import { timeLinesPicture, timeLines, type TimeLine } from '../../../../present/beds/bestWeeks/timeLines';

@@ -15,7 +15,7 @@ import { HeatTableView } from '../../../kit/heat/HeatTableView';
 import type { PairSurfaces, Pair } from '../../../../present/breakeven/twoWay/surfaces';
 import type { Moving } from '../../../../present/breakeven/twoWay/pair';
 import { roundPlaces } from '../../../../present/breakeven/twoWay/places';
-import { withUnit } from '../../../../present/heat/table';
+import { withUnit } from '../../../../present/text/withUnit';
 import { twoWaySentences, type TwoWayContext } from '../../../../present/breakeven/twoWay/sentences';
 
 /** The heat picture of two inputs: hatched below the target. */

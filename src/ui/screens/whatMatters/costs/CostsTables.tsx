@@ -5,7 +5,8 @@ import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { download } from '../../../app/files/saving';
 import type { CostsLines } from '../../../../present/whatMatters/costs/lines';
-import { changeRows, costsEntries, costsRows, withUnit } from '../../../../present/whatMatters/costs/table';
+import { changeRows, costsEntries, costsRows } from '../../../../present/whatMatters/costs/table';
+import { withUnit } from '../../../../present/text/withUnit';
 import { lowestWord } from '../../../../present/whatMatters/costs/sentences';
 
 interface SideTablesProps {

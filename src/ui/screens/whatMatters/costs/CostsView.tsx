@@ -14,7 +14,7 @@ import { localFormat } from '../../../app/preferences/localFormat';
 import { printedUnit } from '../../../../present/text/printedUnit';
 import type { CostsRequest, CostsLines } from '../../../../present/whatMatters/costs/lines';
 import { CostsTables } from './CostsTables';
-import { withUnit } from '../../../../present/whatMatters/costs/table';
+import { withUnit } from '../../../../present/text/withUnit';
 import { costsSentence } from '../../../../present/whatMatters/costs/sentences';
 
 interface SideViewProps {

@@ -1,0 +1,83 @@
+import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import type { ShelfFile, ShelfWork } from './record';
+
+/** The browser's storage of models, each under its id. Every call rejects where the browser refuses storage. */
+export interface ShelfDatabase {
+  /** All work as it was written, by id; what this version cannot read as well. */
+  list(): Promise<Map<string, unknown>>;
+  read(id: string): Promise<{ readonly file: unknown; readonly work: unknown }>;
+  /** Writes work, and its file where that is not there yet: both or neither. Resolves once it is on the disk. */
+  write(work: ShelfWork, file: ShelfFile | undefined): Promise<void>;
+  /** Puts something under an id that nothing has yet, as it is; whatever stands there stays. */
+  setAside(id: string, value: unknown): Promise<void>;
+  remove(id: string): Promise<void>;
+}
+
+interface Schema extends DBSchema {
+  files: { key: string; value: unknown };
+  works: { key: string; value: unknown };
+}
+
+const version = 1;
+
+async function opened(name: string): Promise<IDBPDatabase<Schema>> {
+  return openDB<Schema>(name, version, {
+    upgrade: (database) => {
+      database.createObjectStore('files');
+      database.createObjectStore('works');
+    },
+    // Another tab of a newer version asks for the database: it must not wait for this one.
+    blocking: (_current, _blocked, event) => (event.target as IDBDatabase).close(),
+  });
+}
+
+/** The one door to the database library. */
+export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
+  let once: Promise<IDBPDatabase<Schema>> | undefined;
+  const database = async (): Promise<IDBPDatabase<Schema>> => {
+    once ??= opened(name);
+    try {
+      return await once;
+    } catch (reason) {
+      // What was refused may be allowed later.
+      once = undefined;
+      throw reason;
+    }
+  };
+  return {
+    list: async () => {
+      const { store, done } = (await database()).transaction('works');
+      const [keys, values] = await Promise.all([store.getAllKeys(), store.getAll(), done]);
+      return new Map(keys.map((key, i) => [key, values[i]]));
+    },
+    read: async (id) => {
+      const transaction = (await database()).transaction(['files', 'works']);
+      const [file, work] = await Promise.all([
+        transaction.objectStore('files').get(id),
+        transaction.objectStore('works').get(id),
+      ]);
+      return { file, work };
+    },
+    write: async (work, file) => {
+      const transaction = (await database()).transaction(['files', 'works'], 'readwrite');
+      const puts = [transaction.objectStore('works').put(work, work.id)];
+      if (file !== undefined) puts.push(transaction.objectStore('files').put(file, file.id));
+      // Asked for here, it is done even if the page is gone by then.
+      transaction.commit();
+      await Promise.all([...puts, transaction.done]);
+    },
+    setAside: async (id, value) => {
+      const transaction = (await database()).transaction('works', 'readwrite');
+      if ((await transaction.store.getKey(id)) === undefined) await transaction.store.put(value, id);
+      await transaction.done;
+    },
+    remove: async (id) => {
+      const transaction = (await database()).transaction(['files', 'works'], 'readwrite');
+      await Promise.all([
+        transaction.objectStore('files').delete(id),
+        transaction.objectStore('works').delete(id),
+        transaction.done,
+      ]);
+    },
+  };
+}

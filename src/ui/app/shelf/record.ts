@@ -1,0 +1,90 @@
+/** A field of a file's record that differs from the file, or a text typed into it that could not be accepted. */
+export type FieldText = readonly [row: number, column: string, text: string];
+
+/** A file as it was opened; written once, with the first change. */
+export interface ShelfFile {
+  readonly version: 2;
+  readonly id: string;
+  readonly name: string;
+  /** Its key among the shipped models; blank for a person's own file. */
+  readonly shipped: string;
+  /** When it was opened, in milliseconds since 1970. */
+  readonly opened: number;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
+/** What was done with a file since it was opened; written anew with each change. */
+export interface ShelfWork {
+  readonly version: 2;
+  readonly id: string;
+  /** The file's name, and the model's title as it stands. */
+  readonly name: string;
+  readonly title: string;
+  readonly shipped: string;
+  /** Bytes of the file. */
+  readonly size: number;
+  /** Whether it was made by a change beside another tab that has the model. */
+  readonly isCopy: boolean;
+  readonly changes: readonly FieldText[];
+  readonly drafts: readonly FieldText[];
+  readonly choice: Readonly<Record<string, string>>;
+  /** Milliseconds since 1970. */
+  readonly at: number;
+}
+
+type Unknown<T> = Partial<Record<keyof T, unknown>>;
+
+function isFieldText(value: unknown): value is FieldText {
+  const kinds = Array.isArray(value) ? value.map((part) => typeof part).join() : '';
+  return kinds === 'number,string,string';
+}
+
+export function isFieldTexts(value: unknown): value is FieldText[] {
+  return Array.isArray(value) && value.every(isFieldText);
+}
+
+export function isTexts(value: unknown): value is Record<string, string> {
+  return typeof value === 'object' && value !== null && Object.values(value).every((text) => typeof text === 'string');
+}
+
+/** Whether what the storage gave is a file that this version of the program can read. */
+export function isShelfFile(value: unknown): value is ShelfFile {
+  if (typeof value !== 'object' || value === null) return false;
+  const { version, id, name, shipped, opened, bytes } = value as Unknown<ShelfFile>;
+  const texts = [id, name, shipped].every((text) => typeof text === 'string');
+  return version === 2 && texts && typeof opened === 'number' && bytes instanceof Uint8Array;
+}
+
+/** Whether what the storage gave is work that this version of the program can read. */
+export function isShelfWork(value: unknown): value is ShelfWork {
+  if (typeof value !== 'object' || value === null) return false;
+  const { version, id, name, title, shipped, size, isCopy, changes, drafts, choice, at } = value as Unknown<ShelfWork>;
+  return (
+    version === 2 &&
+    [id, name, title, shipped].every((text) => typeof text === 'string') &&
+    typeof size === 'number' &&
+    typeof isCopy === 'boolean' &&
+    isFieldTexts(changes) &&
+    isFieldTexts(drafts) &&
+    isTexts(choice) &&
+    typeof at === 'number'
+  );
+}
+
+/** What is chosen of a shipped model in which nothing was changed: it has no entry of its own on the shelf. */
+export function sampleId(shipped: string): string {
+  return `sample ${shipped}`;
+}
+
+export function isSampleId(id: string): boolean {
+  return id.startsWith('sample ');
+}
+
+/** Settings in which a person has written something of their own: words of the case, timed batches. */
+const ownSettings = /^setting (?:case |trials$)/;
+
+/** Whether there is work to lose. */
+export function isOwnWork({ changes, drafts, choice }: Pick<ShelfWork, 'changes' | 'drafts' | 'choice'>): boolean {
+  const hasWords = Object.entries(choice).some(([key, text]) => ownSettings.test(key) && text !== '');
+  return changes.length > 0 || drafts.length > 0 || hasWords;
+}

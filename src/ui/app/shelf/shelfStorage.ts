@@ -1,0 +1,16 @@
+import type { Kept } from './beginning';
+import { openShelfDatabase } from './database';
+import { pageMemory } from './pageMemory';
+
+const database = openShelfDatabase();
+
+/** The shelf of this browser. */
+export const shelfStorage: Kept = {
+  database,
+  memory: pageMemory,
+  moveOldWork: async () => {
+    if (pageMemory.isMoved()) return;
+    await (await import('./moveOldWork')).moveOldWork(database);
+    pageMemory.setMoved();
+  },
+};

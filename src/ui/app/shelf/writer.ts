@@ -1,0 +1,121 @@
+import { createSignal, type Accessor } from 'solid-js';
+import type { ModelStore } from '../store/modelStore';
+import type { KeptChoice } from '../preferences/choice';
+import type { Drafts } from '../store/drafts';
+import { changesOf } from './changes';
+import type { ShelfDatabase } from './database';
+import type { Entries } from './entries';
+import { lockModel } from './modelLock';
+import type { PageMemory } from './pageMemory';
+import { isOwnWork, isSampleId, sampleId, type ShelfFile, type ShelfWork } from './record';
+import { reasonText, type SaveState } from './saveState';
+
+/** Longest that a change waits for its writing, also while others follow, in milliseconds. */
+const soon = 30;
+/** A storage that has not confirmed a change after so many milliseconds does not work. */
+const patience = 3000;
+const silent = 'the browser’s storage does not answer';
+
+/** What is kept. */
+export interface KeptParts {
+  readonly store: ModelStore;
+  readonly drafts: Drafts;
+  readonly choice: KeptChoice;
+}
+
+interface WriterOptions {
+  readonly database: ShelfDatabase;
+  readonly memory: PageMemory;
+  readonly entries: Entries;
+  readonly first: SaveState;
+  /** Is called with what is on the disk. */
+  readonly onWritten: (work: ShelfWork) => void;
+}
+
+/** Writes the work as it stands. */
+export interface Writer {
+  readonly state: Accessor<SaveState>;
+  /** Something changed: it is written soon. */
+  change(): void;
+  /** Writes at once what waits. */
+  flush(): void;
+  /** The page is left: what is not confirmed yet is also put where nothing needs to be waited for. */
+  leave(): void;
+}
+
+/** The work as it stands, under its place; that on a shipped model in which nothing was changed has none. */
+function workNow({ store, drafts, choice }: KeptParts, entries: Entries): ShelfWork {
+  const { name, shipped, bytes, file } = store.origin();
+  const { sheet, title } = store.model();
+  const { id, isCopy, isOnShelf } = entries.now();
+  const kept = { changes: changesOf(file.sheet, sheet), drafts: drafts.all(), choice: choice.kept() };
+  const isLoose = shipped !== '' && !isOnShelf && !isOwnWork(kept);
+  const head = { version: 2, id: isLoose ? sampleId(shipped) : id, name, title, shipped } as const;
+  return { ...head, size: bytes.length, isCopy, ...kept, at: Date.now() };
+}
+
+export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
+  const { database, memory, entries } = options;
+  const [state, setState] = createSignal<SaveState>(options.first);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let overdue: ReturnType<typeof setTimeout> | undefined;
+  /** Changes so far, and how many of them the storage has confirmed. */
+  let [changes, confirmed] = [0, 0];
+
+  const fail = (reason: string): void => {
+    clearTimeout(overdue);
+    setState({ state: 'failed', reason });
+  };
+  const confirm = (work: ShelfWork, until: number): void => {
+    confirmed = Math.max(confirmed, until);
+    memory.setLastMoment(work.id, undefined);
+    options.onWritten(work);
+    if (confirmed < changes) return;
+    clearTimeout(overdue);
+    setState(isSampleId(work.id) ? { state: 'nothing' } : { state: 'kept', at: new Date(work.at) });
+  };
+  /** The file of the model, where the shelf does not have it yet. */
+  const newFile = (id: string): ShelfFile | undefined => {
+    const entry = entries.now();
+    if (isSampleId(id) || entry.isOnShelf) return undefined;
+    entry.lock ??= lockModel(id);
+    entry.isOnShelf = true;
+    const { name, shipped, opened, bytes } = parts.store.origin();
+    return { version: 2, id, name, shipped, opened, bytes };
+  };
+  const write = (): void => {
+    clearTimeout(timer);
+    timer = undefined;
+    const [work, until, entry] = [workNow(parts, entries), changes, entries.now()];
+    const file = newFile(work.id);
+    memory.setModel(work.id);
+    database.write(work, file).then(
+      () => confirm(work, until),
+      (reason: unknown) => {
+        if (file !== undefined) entry.isOnShelf = false;
+        fail(reasonText(reason));
+      },
+    );
+  };
+  const flush = (): void => {
+    if (timer !== undefined) write();
+  };
+  return {
+    state,
+    change: () => {
+      changes += 1;
+      setState((before) => (before.state === 'failed' ? before : { state: 'waiting' }));
+      clearTimeout(overdue);
+      overdue = setTimeout(() => fail(silent), patience);
+      timer ??= setTimeout(write, soon);
+    },
+    flush,
+    leave: () => {
+      if (confirmed < changes) {
+        const work = workNow(parts, entries);
+        memory.setLastMoment(work.id, JSON.stringify(work));
+      }
+      flush();
+    },
+  };
+}
