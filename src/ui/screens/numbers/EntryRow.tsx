@@ -6,7 +6,7 @@ import { EntryDetails } from './lineage/EntryDetails';
 import { createSight } from '../../kit/sections/sight';
 import { localFormat } from '../../app/preferences/localFormat';
 import { printedUnit } from '../../../present/text/printedUnit';
-import { Link } from '../../kit/Link';
+import { LinkedSentence } from '../../kit/sections/LinkedSentence';
 import { PlanLetter } from '../../kit/PlanLetter';
 import { usePage, PageContext } from '../../app/pageContext';
 import { EntryValue } from './EntryValue';
@@ -15,7 +15,7 @@ import { NumberText } from '../../kit/numbers/NumberText';
 import { entryTexts } from '../../../present/numbers/entryTexts';
 import { planRemark } from '../../../present/numbers/spokenField';
 import { differenceText } from '../../../present/numbers/valueText';
-import { beforeName, remarksOf, sameRemarks, type Remark } from '../../../present/numbers/remarks';
+import { remarksOf, remarkText, sameRemarks, type Remark } from '../../../present/numbers/remarks';
 import { rowId } from '../../app/store/entryNavigation';
 
 interface EntryRowProps {
@@ -141,7 +141,7 @@ function Remarks(props: { cell: Cell; columns: readonly number[]; faults: readon
     [],
     { equals: sameRemarks },
   );
-  const isSaid = (fault: Problem): boolean => remarks().some(({ text }) => text.includes(fault.message));
+  const isSaid = (fault: Problem): boolean => remarks().some((remark) => remarkText(remark).includes(fault.message));
   return (
     <Show when={remarks().length + props.faults.length > 0}>
       <div class="remarks">
@@ -156,17 +156,14 @@ function Remarks(props: { cell: Cell; columns: readonly number[]; faults: readon
 
 function RemarkText(props: { remark: Remark }): JSX.Element {
   const { navigation } = usePage();
+  const go = (): void => {
+    const { cell } = props.remark;
+    if (cell !== undefined) navigation.goTo(cell.id);
+  };
   return (
     <p class={`remark ${props.remark.kind}`} classList={{ message: props.remark.kind === 'fault' }}>
       <PlanLetter letter={props.remark.letter} />
-      <Show when={props.remark.cell} fallback={props.remark.text}>
-        {(cell) => (
-          <>
-            {beforeName[props.remark.kind]}
-            <Link onPress={() => navigation.goTo(cell().id)}>{cell().label}</Link>
-          </>
-        )}
-      </Show>
+      <LinkedSentence phrase={props.remark.phrase} onPress={go} />
     </p>
   );
 }
