@@ -2,6 +2,7 @@ import type { Cell } from '../../model/cell';
 import type { Model } from '../../model/model';
 import type { Values } from '../../model/values';
 import type { Format } from '../text/numberFormat';
+import { entryTexts } from '../numbers/entryTexts';
 import { truthWord } from '../text/truthWord';
 import { printedUnit } from '../text/printedUnit';
 
@@ -17,7 +18,7 @@ function valueIn(model: Model, values: readonly Values[], plan: number, cell: Ce
   const content = model.plans[plan]?.contents[cell.id];
   const number = values[plan]?.numbers[cell.id];
   if (content?.kind === 'input') return format.written(content.text);
-  if (content?.kind !== 'calculated' || number === undefined || number.isNaN()) return 'no value';
+  if (content?.kind !== 'calculated' || number === undefined || number.isNaN()) return entryTexts.noValue;
   return content.gives === 'truth' ? truthWord(cell, !number.isZero()) : format.value(number, cell.unit);
 }
 

@@ -1,4 +1,7 @@
+import { entryTexts } from './entryTexts';
 import type { ShownValue } from './shownValue';
+import type { LinkedPhrase } from '../text/linkedPhrase';
+import { plainly } from '../text/phrase';
 import { letterOf } from '../text/planLetter';
 import { cellNamed, type Content, type Model } from '../../model/model';
 import type { Cell } from '../../model/cell';
@@ -8,13 +11,14 @@ export interface Remark {
   /** The plan's letter; blank where it is the same in all. */
   readonly letter: string;
   readonly kind: 'own' | 'from' | 'fault';
-  readonly text: string;
-  /** The entry that the remark names. */
+  readonly phrase: LinkedPhrase;
+  /** The entry that the link in it leads to. */
   readonly cell: Cell | undefined;
 }
 
-/** What stands before the name of the entry that a remark leads to. */
-export const beforeName = { own: '', from: 'from ', fault: 'cannot be computed without ' } as const;
+export function remarkText({ phrase }: Remark): string {
+  return phrase.map(({ text }) => text).join('');
+}
 
 /** The cell that a formula names and nothing else. */
 export function referenceOf(model: Model, content: Content | undefined): Cell | undefined {
@@ -25,14 +29,15 @@ function remarkOf(model: Model, cell: Cell, plan: number, letter: string, shown:
   const { content, error } = shown;
   if (error !== undefined) {
     const cause = error.cause === cell.id ? undefined : model.cells[error.cause];
-    const text = cause === undefined ? error.message : `${beforeName.fault}${cause.label}`;
-    return { letter, kind: 'fault', text, cell: cause };
+    const phrase = cause === undefined ? plainly(error.message) : entryTexts.cannotWithout(cause.label);
+    return { letter, kind: 'fault', phrase, cell: cause };
   }
   if (content?.kind === 'input' && content.own) {
-    return { letter, kind: 'own', text: `own number of plan ${model.plans[plan]?.name ?? ''}`, cell: undefined };
+    const phrase = plainly(entryTexts.ownOf(model.plans[plan]?.name ?? ''));
+    return { letter, kind: 'own', phrase, cell: undefined };
   }
   const reference = referenceOf(model, content);
-  return reference && { letter, kind: 'from', text: `${beforeName.from}${reference.label}`, cell: reference };
+  return reference && { letter, kind: 'from', phrase: entryTexts.from(reference.label), cell: reference };
 }
 
 /** The remarks of an entry; one that says the same of every plan is said once. */
@@ -46,11 +51,13 @@ export function remarksOf(
     const one = shown[column];
     return (one && remarkOf(model, cell, plan, letterOf(column, columns.length), one)) ?? [];
   });
-  const same = found.length === columns.length && found.every(({ text }) => text === found[0]?.text);
+  const same = found.length === columns.length && new Set(found.map(remarkText)).size === 1;
   return same ? found.slice(0, 1).map((remark) => ({ ...remark, letter: '' })) : found;
 }
 
 /** Whether two lists of remarks read the same. */
 export function sameRemarks(a: readonly Remark[], b: readonly Remark[]): boolean {
-  return a.length === b.length && a.every(({ letter, text }, i) => letter === b[i]?.letter && text === b[i].text);
+  return (
+    a.length === b.length && a.every((one, i) => one.letter === b[i]?.letter && remarkText(one) === remarkText(b[i]))
+  );
 }

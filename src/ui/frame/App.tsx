@@ -1,4 +1,5 @@
 import { createResource, Show, type JSX } from 'solid-js';
+import { frameTexts } from '../../present/page/frameTexts';
 import { begin } from '../app/storage/beginning';
 import type { BrowserStorage } from '../app/storage/browserStorage';
 import { Page } from './Page';
@@ -11,7 +12,7 @@ export function App(props: { storage: BrowserStorage }): JSX.Element {
       when={beginning()}
       fallback={
         <p class="busy" role="status">
-          Opening …
+          {frameTexts.opening}
         </p>
       }>
       {(ready) => <Page beginning={ready()} storage={props.storage} />}

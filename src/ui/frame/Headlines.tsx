@@ -5,6 +5,9 @@ import type { Cell } from '../../model/cell';
 import { unknownNumber } from '../app/store/cellSignals';
 import { decimalsFor } from '../../present/text/digits';
 import { failingChecks, type Failing } from '../../present/page/failingChecks';
+import { headlineTexts } from '../../present/page/headlineTexts';
+import { entryTexts } from '../../present/numbers/entryTexts';
+import { listTexts } from '../../present/numbers/listTexts';
 import { localFormat } from '../app/preferences/localFormat';
 import { createMedia } from '../app/preferences/media';
 import { LoneNumber } from '../kit/numbers/NumberText';
@@ -27,7 +30,8 @@ export function Headlines(): JSX.Element {
       ref={(section) => {
         element = section;
       }}
-      aria-label="Headlines"
+      style={{ '--changed-by': JSON.stringify(headlineTexts.changedBy) }}
+      aria-label={headlineTexts.heading}
       classList={{ 'two-plans': compared.columns().length > 1, bare: headlines().length === 0 }}>
       <Show when={headlines().length > 0}>
         <ul class="headline-list">
@@ -66,7 +70,7 @@ function HeadlineValue(props: { cell: Cell; plan: number; letter: string }): JSX
   const shown = createMemo(() => store.shown(props.plan, props.cell.id));
   const text = createMemo(() => {
     const { number, error } = shown();
-    return error === undefined ? localFormat.value(number, props.cell.unit) : 'no value';
+    return error === undefined ? localFormat.value(number, props.cell.unit) : entryTexts.noValue;
   });
   const planName = (): string => store.shape().plans[props.plan]?.name ?? '';
   return (
@@ -75,7 +79,7 @@ function HeadlineValue(props: { cell: Cell; plan: number; letter: string }): JSX
         <span class="plan-letter" aria-hidden="true">
           {props.letter}
         </span>
-        <span class="heard">{planName()}: </span>
+        <span class="heard">{entryTexts.valueOf(planName())}</span>
       </Show>
       <LoneNumber text={text()} />
       <Change from={store.before(props.plan, props.cell.id)} to={shown().number} cell={props.cell} />
@@ -96,9 +100,9 @@ function HeadlineDifference(props: { cell: Cell; columns: readonly number[] }): 
   return (
     <div class="headline-value difference">
       <span class="plan-letter" aria-hidden="true">
-        B − A
+        {listTexts.secondLessFirst}
       </span>
-      <span class="heard">difference: </span>
+      <span class="heard">{entryTexts.difference}</span>
       <LoneNumber text={text()} />
       <Change from={lessFirst(before())} to={lessFirst(now())} cell={props.cell} decimals={decimals()} />
     </div>
@@ -150,14 +154,14 @@ function FailingChecks(): JSX.Element {
       <For each={shown()}>
         {({ cell, letters }) => (
           <p>
-            <strong>Warning{letters ? `, plan ${letters}` : ''}:</strong>{' '}
+            <strong>{headlineTexts.warning(letters)}</strong>{' '}
             <Link onPress={() => navigation.goToRow(cell.row, true)}>{cell.label}</Link>
           </p>
         )}
       </For>
       <Show when={isFolded()}>
         <Link class="more" onPress={() => setUnfolded(!unfolded())}>
-          {unfolded() ? 'Show the first only' : `and ${failing().length - 1} more warnings`}
+          {unfolded() ? headlineTexts.firstOnly : headlineTexts.moreWarnings(failing().length - 1)}
         </Link>
       </Show>
     </div>

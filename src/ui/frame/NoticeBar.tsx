@@ -1,4 +1,5 @@
 import { Show, type JSX } from 'solid-js';
+import { fileTexts, progressText } from '../../present/page/fileTexts';
 import type { FileActions } from '../app/files/fileActions';
 import { Link } from '../kit/Link';
 
@@ -17,28 +18,27 @@ export function NoticeBar(props: { fileActions: FileActions; onUndo: () => void 
                     props.onUndo();
                     props.fileActions.dismiss();
                   }}>
-                  Undo it
+                  {fileTexts.undoIt}
                 </Link>{' '}
               </Show>
-              <Link onPress={() => props.fileActions.dismiss()}>Close</Link>
+              <Link onPress={() => props.fileActions.dismiss()}>{fileTexts.close}</Link>
             </p>
           )}
         </Show>
         <Show when={props.fileActions.offer()}>
           {(offer) => (
             <p class="news-line">
-              {offer().what} takes the place of {offer().instead}, in which you have changed something: save that as a
-              file first if you need it. <Link onPress={() => offer().open()}>Open it</Link>{' '}
-              <Link onPress={() => props.fileActions.dismiss()}>Keep mine</Link>
+              {offer().text} <Link onPress={() => offer().open()}>{fileTexts.openIt}</Link>{' '}
+              <Link onPress={() => props.fileActions.dismiss()}>{fileTexts.keepMine}</Link>
             </p>
           )}
         </Show>
         <Show when={props.fileActions.reading()}>
           {(reading) => (
             <p class="news-line">
-              {reading().share < 1 ? 'Reading' : 'Checking'} {reading().name}{' '}
-              <progress max="1" value={reading().share} aria-label={`Reading ${reading().name}`} />{' '}
-              <Link onPress={() => props.fileActions.stop()}>Stop</Link>
+              {progressText(reading())}{' '}
+              <progress max="1" value={reading().share} aria-label={fileTexts.reading(reading().name)} />{' '}
+              <Link onPress={() => props.fileActions.stop()}>{fileTexts.stop}</Link>
             </p>
           )}
         </Show>
@@ -47,10 +47,10 @@ export function NoticeBar(props: { fileActions: FileActions; onUndo: () => void 
         <Show when={props.fileActions.refusal()}>
           {(refusal) => (
             <div class="refusal">
-              <h2>{refusal().name} was not opened</h2>
+              <h2>{refusal().heading}</h2>
               <p class="message fault">{refusal().problem.message}</p>
               <p>
-                The model that was open is untouched. <Link onPress={() => props.fileActions.dismiss()}>Close</Link>
+                {fileTexts.othersUntouched} <Link onPress={() => props.fileActions.dismiss()}>{fileTexts.close}</Link>
               </p>
             </div>
           )}

@@ -25,6 +25,8 @@ import {
   usualSide,
   type ScreenQuestion,
 } from '../../present/page/questions';
+import { fileTexts } from '../../present/page/fileTexts';
+import { frameTexts } from '../../present/page/frameTexts';
 import { createScheme } from '../app/preferences/scheme';
 import { listenForLinks } from '../app/files/modelLink';
 import { QuestionPane } from './QuestionPane';
@@ -121,16 +123,15 @@ export function Page(props: { beginning: Beginning; storage: BrowserStorage }): 
   const asked = createMemo(() => questionsFor(page.store.shape()));
   listenForSteps(page.store);
   createEffect(() => {
-    const { title } = page.store.shape();
-    document.title = title ? `${title} – Raftmargin` : 'Raftmargin';
+    document.title = frameTexts.windowTitle(page.store.shape().title);
   });
   return (
     <PageContext.Provider value={page}>
       <a class="skip" href="#numbers-heading">
-        To the numbers
+        {frameTexts.toNumbers}
       </a>
       <a class="skip" href="#questions">
-        To the questions
+        {frameTexts.toQuestions}
       </a>
       <TopBar
         kept={kept()}
@@ -149,7 +150,7 @@ export function Page(props: { beginning: Beginning; storage: BrowserStorage }): 
         <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
         <footer class="foot">
           <MethodLink choice={page.choice} entry="">
-            How everything is worked out
+            {frameTexts.howWorked}
           </MethodLink>
         </footer>
       </main>
@@ -159,7 +160,7 @@ export function Page(props: { beginning: Beginning; storage: BrowserStorage }): 
       <WayBack />
       <Show when={hovering()}>
         <div class="drop-here" aria-hidden="true">
-          <p>Drop the file to open it</p>
+          <p>{fileTexts.dropHere}</p>
         </div>
       </Show>
     </PageContext.Provider>
@@ -201,9 +202,9 @@ function WayBack(): JSX.Element {
   const { wayBack } = usePage().navigation;
   return (
     <Show when={wayBack.to()} keyed>
-      {(label) => (
+      {(text) => (
         <button type="button" class="word way-back" onClick={() => wayBack.go()}>
-          Back to {label}
+          {text}
         </button>
       )}
     </Show>
@@ -218,7 +219,7 @@ interface QuestionsProps {
 
 function Questions(props: QuestionsProps): JSX.Element {
   return (
-    <nav id="questions" class="questions" aria-label="Questions" tabIndex={-1}>
+    <nav id="questions" class="questions" aria-label={frameTexts.questions} tabIndex={-1}>
       <For each={screenQuestions.filter(({ key }) => props.among.includes(key))}>
         {({ key, label }) => (
           <button

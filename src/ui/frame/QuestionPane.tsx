@@ -1,4 +1,5 @@
 import { createEffect, ErrorBoundary, lazy, Match, on, Suspense, Switch, type JSX } from 'solid-js';
+import { frameTexts } from '../../present/page/frameTexts';
 import type { ScreenQuestion } from '../../present/page/questions';
 import type { ScreenProps } from '../app/screenProps';
 import { Link } from '../kit/Link';
@@ -35,7 +36,7 @@ export function QuestionPane(props: { question: ScreenQuestion }): JSX.Element {
       <Suspense
         fallback={
           <p class="busy" role="status">
-            Drawing …
+            {frameTexts.drawing}
           </p>
         }>
         <Switch>
@@ -78,9 +79,9 @@ function Failed(props: { error: unknown; when: unknown; again: () => void }): JS
   const text = (): string => (props.error instanceof Error ? props.error.message : String(props.error));
   return (
     <div class="empty" role="alert">
-      <p class="message fault">This question could not be shown: {text()}</p>
+      <p class="message fault">{frameTexts.notShown(text())}</p>
       <p>
-        Your numbers are untouched. <Link onPress={() => location.reload()}>Load the page again</Link>
+        {frameTexts.untouched} <Link onPress={() => location.reload()}>{frameTexts.loadAgain}</Link>
       </p>
     </div>
   );

@@ -1,5 +1,8 @@
 import { createSignal, For, Show, type JSX } from 'solid-js';
-import type { SaveState } from '../app/storage/autosave';
+import { commandTexts } from '../../present/page/commandTexts';
+import { frameTexts } from '../../present/page/frameTexts';
+import { saveStateText, type SaveState } from '../../present/page/saveState';
+import { shippedModelTexts } from '../../present/page/shippedModelTexts';
 import { FilePicker } from '../kit/fields/FilePicker';
 import { schemes, type Scheme } from '../app/preferences/scheme';
 import { shippedModels, type ShippedModel } from '../app/files/shippedModels';
@@ -23,7 +26,7 @@ export function TopBar(props: TopBarProps): JSX.Element {
   const [open, setOpen] = createSignal(false);
   return (
     <header class="top-bar">
-      <p class="wordmark">Raftmargin</p>
+      <p class="wordmark">{frameTexts.program}</p>
       <Steps />
       <FaultList />
       <button
@@ -32,7 +35,7 @@ export function TopBar(props: TopBarProps): JSX.Element {
         aria-expanded={open()}
         aria-controls="commands"
         onClick={() => setOpen(!open())}>
-        Menu
+        {commandTexts.menu}
       </button>
       <div class="commands" id="commands" classList={{ open: open() }}>
         <FileCommands {...props} />
@@ -46,23 +49,23 @@ export function TopBar(props: TopBarProps): JSX.Element {
 function FileCommands(props: TopBarProps): JSX.Element {
   return (
     <div class="file-commands">
-      <FilePicker label="Open a file" onFile={props.onFile} />
-      <Dropdown class="models" summary="Models">
-        <p class="quiet">Each answers a question on an invented farm.</p>
+      <FilePicker label={commandTexts.open} onFile={props.onFile} />
+      <Dropdown class="models" summary={commandTexts.models}>
+        <p class="quiet">{commandTexts.aboutModels}</p>
         <For each={shippedModels}>
           {(model) => (
             <button type="button" class="model" onClick={() => props.onShipped(model)}>
-              <span class="question">{model.question}</span>
-              <span class="quiet">{model.about}</span>
+              <span class="question">{shippedModelTexts[model.key].question}</span>
+              <span class="quiet">{shippedModelTexts[model.key].about}</span>
             </button>
           )}
         </For>
       </Dropdown>
       <button type="button" class="word" onClick={() => props.onSave()}>
-        Save a file
+        {commandTexts.save}
       </button>
       <button type="button" class="word" onClick={() => props.onLink()}>
-        Copy a link
+        {commandTexts.link}
       </button>
       <StartOver onStartOver={props.onStartOver} />
     </div>
@@ -90,7 +93,7 @@ function StartOver(props: { onStartOver: () => void }): JSX.Element {
         start = button;
       }}
       onClick={ask}>
-      Start over
+      {commandTexts.startOver}
     </button>
   );
   return (
@@ -98,11 +101,11 @@ function StartOver(props: { onStartOver: () => void }): JSX.Element {
       <span
         class="confirm"
         role="group"
-        aria-label="Start over"
+        aria-label={commandTexts.startOver}
         onKeyDown={(event) => {
           if (event.key === 'Escape') answer(false);
         }}>
-        Put the model’s own numbers back?{' '}
+        {commandTexts.startOverReally}{' '}
         <button
           type="button"
           class="word"
@@ -110,10 +113,10 @@ function StartOver(props: { onStartOver: () => void }): JSX.Element {
             confirm = button;
           }}
           onClick={() => answer(true)}>
-          Yes, start over
+          {commandTexts.startOverYes}
         </button>
         <button type="button" class="word" onClick={() => answer(false)}>
-          Keep mine
+          {commandTexts.startOverNo}
         </button>
       </span>
     </Show>
@@ -124,8 +127,8 @@ function Steps(): JSX.Element {
   const { store } = usePage();
   return (
     <div class="steps">
-      <Step word="Undo" keys="Ctrl+Z" canGo={store.canUndo()} onGo={() => store.undo()} />
-      <Step word="Redo" keys="Ctrl+Shift+Z" canGo={store.canRedo()} onGo={() => store.redo()} />
+      <Step {...commandTexts.undo} canGo={store.canUndo()} onGo={() => store.undo()} />
+      <Step {...commandTexts.redo} canGo={store.canRedo()} onGo={() => store.redo()} />
     </div>
   );
 }
@@ -146,12 +149,10 @@ function Step(props: { word: string; keys: string; canGo: boolean; onGo: () => v
   );
 }
 
-const schemeWords: Record<Scheme, string> = { system: 'As the system', light: 'Light', dark: 'Dark' };
-
 function SchemeChoice(props: { scheme: Scheme; onScheme: (scheme: Scheme) => void }): JSX.Element {
   return (
     <fieldset class="scheme">
-      <legend class="heard">Light or dark</legend>
+      <legend class="heard">{commandTexts.scheme}</legend>
       <For each={schemes}>
         {(scheme) => (
           <label>
@@ -162,7 +163,7 @@ function SchemeChoice(props: { scheme: Scheme; onScheme: (scheme: Scheme) => voi
               checked={props.scheme === scheme}
               onChange={() => props.onScheme(scheme)}
             />
-            <span class="word">{schemeWords[scheme]}</span>
+            <span class="word">{commandTexts.schemes[scheme]}</span>
           </label>
         )}
       </For>
@@ -172,17 +173,9 @@ function SchemeChoice(props: { scheme: Scheme; onScheme: (scheme: Scheme) => voi
 
 /** When the work was kept. Its place is held before the first time, so that the page does not move then. */
 function KeptNote(props: { kept: SaveState }): JSX.Element {
-  const text = (): string => {
-    if (props.kept.state === 'failed') {
-      return `Not kept on this machine: ${props.kept.reason}. Save a file before you leave.`;
-    }
-    const at = props.kept.state === 'kept' ? props.kept.at : new Date();
-    const time = at.toLocaleTimeString(navigator.language, { hour: '2-digit', minute: '2-digit' });
-    return `Kept on this machine at ${time}`;
-  };
   return (
     <p class="kept" data-state={props.kept.state}>
-      {text()}
+      {saveStateText(props.kept, new Date(), navigator.language)}
     </p>
   );
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { evaluatePlan } from '../../../src/model/values';
 import type { Model } from '../../../src/model/model';
-import { remarksOf } from '../../../src/present/numbers/remarks';
+import { remarksOf, remarkText } from '../../../src/present/numbers/remarks';
 import { idOf, nursery, text } from '../nursery';
 
 function remarks(model: Model, name: string): string[] {
@@ -10,7 +10,7 @@ function remarks(model: Model, name: string): string[] {
     const { numbers, errors } = evaluatePlan(plan);
     return { number: numbers[id]!, error: errors.get(id), content: plan.contents[id] };
   });
-  return remarksOf(model, model.cells[id]!, [0, 1], shown).map(({ letter, text: said }) => `${letter} ${said}`.trim());
+  return remarksOf(model, model.cells[id]!, [0, 1], shown).map((one) => `${one.letter} ${remarkText(one)}`.trim());
 }
 
 describe('below an entry stands', () => {

@@ -1,6 +1,8 @@
 import { createSignal, type Accessor } from 'solid-js';
 import { problem, type Problem } from '../../../core/problem';
 import type { SharedFile } from '../../../files/share';
+import { fileTexts } from '../../../present/page/fileTexts';
+import { shippedModelTexts } from '../../../present/page/shippedModelTexts';
 import type { Sheet } from '../../../model/sheet';
 import { reasonText } from '../storage/autosave';
 import type { Drafts } from '../store/drafts';
@@ -30,37 +32,28 @@ export interface FileActions extends CurrentNotice {
   stop(): void;
 }
 
-/** Texts that no file can hold yet, as the end of a sentence. */
-function leftOut(drafts: Drafts): string {
-  const left = drafts.all().length;
-  if (left === 0) return '.';
-  return left === 1
-    ? '; one text that is not valid yet stays out of it.'
-    : `; ${left} texts that are not valid yet stay out of it.`;
-}
-
 /** Saves the file and says so. */
 function saved(store: ModelStore, drafts: Drafts): string {
   const { name } = store.origin();
   download(name, fileText(store));
-  return `Saved as ${name}${leftOut(drafts)}`;
+  return fileTexts.saved(name, drafts.all().length);
 }
 
 /** Copies a link that holds the file and says where it is, or why there is none. */
 async function linked(store: ModelStore, drafts: Drafts): Promise<string> {
   const link = await linkTo({ name: store.origin().name, bytes: new TextEncoder().encode(fileText(store)) });
-  if (typeof link !== 'string') return `No link was made: ${link.problem.message}`;
-  const where =
-    (await handOver(link)) === 'clipboard'
-      ? 'A link is copied'
-      : 'The link stands in this page’s address: copy it there';
-  return `${where}. It holds the whole model as it is now${leftOut(drafts)} Give it to those who may see your numbers.`;
+  if (typeof link !== 'string') return fileTexts.noLink(link.problem.message);
+  const told = (await handOver(link)) === 'clipboard' ? fileTexts.linkCopied : fileTexts.linkInAddress;
+  return told(drafts.all().length);
 }
 
 function unreadable(reason: unknown): Problem {
   const text = reasonText(reason);
-  return problem('unreadable', `file cannot be read: ${text}. Try once more.`, { text });
+  return problem('unreadable', fileTexts.unreadable(text), { text });
 }
+
+/** The sentence that asks whether something may take the place of the file with that name. */
+type Asking = (instead: string) => string;
 
 /** Asks before something takes the place of numbers that were changed and are saved nowhere. */
 function createCare(store: ModelStore, drafts: Drafts, news: Notices) {
@@ -73,8 +66,8 @@ function createCare(store: ModelStore, drafts: Drafts, news: Notices) {
     noteSaved: (): void => {
       saved = store.model().sheet;
     },
-    replace: (what: string, open: () => void): void => {
-      if (isUnsaved()) news.ask({ what, instead: store.origin().name, open });
+    replace: (asking: Asking, open: () => void): void => {
+      if (isUnsaved()) news.ask({ text: asking(store.origin().name), open });
       else open();
     },
   };
@@ -93,7 +86,7 @@ function createOpening(news: Notices) {
       const opened = await openShipped(model);
       put(snapshotOf(opened.model, opened.origin));
     } catch (reason) {
-      news.refuse(model.key, unreadable(reason));
+      news.refuse(fileTexts.notOpened(model.key), unreadable(reason));
     }
   };
   const file = async (given: File, put: Put): Promise<void> => {
@@ -104,10 +97,10 @@ function createOpening(news: Notices) {
     try {
       const opened = await openFile(given, (share) => setReading({ name: given.name, share }), signal);
       if (signal.aborted) return;
-      if ('refusal' in opened) news.refuse(opened.name, opened.refusal);
+      if ('refusal' in opened) news.refuse(fileTexts.notOpened(opened.name), opened.refusal);
       else put(opened);
     } catch (reason) {
-      if (!signal.aborted) news.refuse(given.name, unreadable(reason));
+      if (!signal.aborted) news.refuse(fileTexts.notOpened(given.name), unreadable(reason));
     } finally {
       if (!signal.aborted) setReading(undefined);
     }
@@ -129,26 +122,27 @@ export function createFileActions(store: ModelStore, drafts: Drafts): FileAction
     // Once something else was done, undo would take that back.
     news.say(text, () => store.version() === since);
   };
-  const putFile = (file: File, what: string): Promise<void> =>
-    opening.file(file, (snapshot) => care.replace(what, () => put(snapshot, `${file.name} is open.`)));
+  const putFile = (file: File, asking: Asking): Promise<void> =>
+    opening.file(file, (snapshot) => care.replace(asking, () => put(snapshot, fileTexts.isOpen(file.name))));
   const startOver = (): void => {
     const { name, shipped, bytes } = store.origin();
     const known = shippedModels.find(({ key }) => key === shipped);
-    const again: Put = (snapshot) => put(snapshot, 'Started over with the model’s own numbers.');
+    const again: Put = (snapshot) => put(snapshot, fileTexts.startedOver);
     void (known === undefined ? opening.file(new File([bytes], name), again) : opening.shipped(known, again));
   };
   return {
     ...news,
     reading: opening.reading,
-    open: (file) => void putFile(file, file.name),
+    open: (file) => void putFile(file, (instead) => fileTexts.fileReplaces(file.name, instead)),
     openShipped: (shipped) => {
-      const { question } = shipped;
-      const place: Put = (snapshot) => care.replace(`“${question}”`, () => put(snapshot, `${question} is open.`));
+      const { question } = shippedModelTexts[shipped.key];
+      const asking: Asking = (instead) => fileTexts.modelReplaces(question, instead);
+      const place: Put = (snapshot) => care.replace(asking, () => put(snapshot, fileTexts.isOpen(question)));
       void opening.shipped(shipped, place);
     },
     openLink: (found) => {
-      if ('problem' in found) news.refuse('The link', found.problem);
-      else void putFile(new File([found.bytes], found.name), `${found.name}, which the link holds,`);
+      if ('problem' in found) news.refuse(fileTexts.linkNotOpened, found.problem);
+      else void putFile(new File([found.bytes], found.name), (instead) => fileTexts.linkReplaces(found.name, instead));
     },
     save: () => {
       news.say(saved(store, drafts), () => false);

@@ -10,16 +10,14 @@ export interface Message {
 
 /** A file that could not be opened. */
 export interface Refusal {
-  readonly name: string;
+  readonly heading: string;
   readonly problem: Problem;
 }
 
 /** A file that waits to be opened, as it would take the place of work that is saved nowhere. */
 export interface OpeningOffer {
-  /** What it is, as the subject of a sentence. */
-  readonly what: string;
-  /** The file with that work. */
-  readonly instead: string;
+  /** What would take the place of what. */
+  readonly text: string;
   open(): void;
 }
 
@@ -34,7 +32,7 @@ export interface CurrentNotice {
 /** What is told, and how to tell something else. */
 export interface Notices extends CurrentNotice {
   say(text: string, undoable: Accessor<boolean>): void;
-  refuse(name: string, problem: Problem): void;
+  refuse(heading: string, problem: Problem): void;
   ask(offer: OpeningOffer): void;
 }
 
@@ -52,7 +50,7 @@ export function createNotices(): Notices {
     refusal,
     offer,
     say: (text, undoable) => set({ text, undoable }),
-    refuse: (name, problem) => set(undefined, { name, problem }),
+    refuse: (heading, problem) => set(undefined, { heading, problem }),
     ask: (offered) => set(undefined, undefined, offered),
     dismiss: () => set(),
   };

@@ -1,15 +1,10 @@
 import { createEffect, createSignal, on, onCleanup, type Accessor } from 'solid-js';
+import type { SaveState } from '../../../present/page/saveState';
 import type { KeptChoice } from '../preferences/choice';
 import type { Drafts } from '../store/drafts';
 import type { BrowserStorage } from './browserStorage';
 import type { ModelStore } from '../store/modelStore';
 import { changesOf, type KeptProgress, type KeptSession } from './session';
-
-/** Whether the work is kept on this machine, and since when. */
-export type SaveState =
-  | { readonly state: 'kept'; readonly at: Date }
-  | { readonly state: 'failed'; readonly reason: string }
-  | { readonly state: 'not yet' };
 
 /** Milliseconds without a change after which the work is written. */
 const pause = 300;

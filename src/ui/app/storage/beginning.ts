@@ -1,4 +1,5 @@
-import { reasonText, type SaveState } from './autosave';
+import { reasonText } from './autosave';
+import type { SaveState } from '../../../present/page/saveState';
 import type { BrowserStorage } from './browserStorage';
 import type { Model } from '../../../model/model';
 import type { Origin } from '../store/snapshot';

@@ -1,16 +1,17 @@
+import { frameTexts } from '../../../present/page/frameTexts';
 import { createSignal, type Accessor } from 'solid-js';
 
 /** A place on the page that a jump left. */
 interface Place {
-  /** What the jump left, for the words of the way back. */
-  readonly label: string;
+  /** What the way back to it says. */
+  readonly text: string;
   readonly scroll: number;
   readonly focused: Element | null;
 }
 
 /** The way back from jumps, one by one. */
 export interface WayBack {
-  /** Where it leads; undefined where nothing was left. */
+  /** What says where it leads; undefined where nothing was left. */
   readonly to: Accessor<string | undefined>;
   /** Remembers the place that a jump is about to leave. */
   readonly leave: () => void;
@@ -23,14 +24,15 @@ const longest = 30;
 
 function placeNow(): Place {
   const focused = document.activeElement;
-  const label = focused?.closest('.entry')?.querySelector('.ask')?.textContent ?? 'where you were';
-  return { label, scroll: scrollY, focused };
+  const entry = focused?.closest('.entry')?.querySelector('.ask')?.textContent;
+  const text = typeof entry === 'string' ? frameTexts.backTo(entry) : frameTexts.backWhereYouWere;
+  return { text, scroll: scrollY, focused };
 }
 
 export function createWayBack(): WayBack {
   const [places, setPlaces] = createSignal<readonly Place[]>([]);
   return {
-    to: () => places().at(-1)?.label,
+    to: () => places().at(-1)?.text,
     leave: () => {
       const place = placeNow();
       setPlaces((before) => [...before.slice(1 - longest), place]);

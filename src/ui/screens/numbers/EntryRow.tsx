@@ -6,13 +6,16 @@ import { EntryDetails } from './lineage/EntryDetails';
 import { createSight } from '../../kit/sections/sight';
 import { localFormat } from '../../app/preferences/localFormat';
 import { printedUnit } from '../../../present/text/printedUnit';
-import { Link } from '../../kit/Link';
+import { LinkedSentence } from '../../kit/sections/LinkedSentence';
 import { PlanLetter } from '../../kit/PlanLetter';
 import { usePage, PageContext } from '../../app/pageContext';
 import { EntryValue } from './EntryValue';
 import { createFollowing } from './following';
 import { NumberText } from '../../kit/numbers/NumberText';
-import { beforeName, remarksOf, sameRemarks, type Remark } from '../../../present/numbers/remarks';
+import { entryTexts } from '../../../present/numbers/entryTexts';
+import { planRemark } from '../../../present/numbers/spokenField';
+import { differenceText } from '../../../present/numbers/valueText';
+import { remarksOf, remarkText, sameRemarks, type Remark } from '../../../present/numbers/remarks';
 import { rowId } from '../../app/store/entryNavigation';
 
 interface EntryRowProps {
@@ -93,17 +96,14 @@ function EntryColumn(props: EntryColumnProps): JSX.Element {
   const letter = (): string => (props.varies ? letterOf(props.column, props.columns.length) : '');
   const planName = (): string => store.shape().plans[props.plan]?.name ?? '';
   const own = createMemo(() => store.shown(props.plan, props.cell.id).content?.own === true);
-  const remark = (): string => {
-    if (own()) return `own number of plan ${planName()}`;
-    return props.varies ? `in plan ${planName()}` : '';
-  };
+  const remark = (): string => planRemark(planName(), own(), props.varies);
   return (
     <div class="value" classList={{ 'of-a': letter() === 'A', 'of-b': letter() === 'B' }}>
       <Show when={letter()}>
         <span class="letter" aria-hidden="true">
           {letter()}
         </span>
-        <span class="heard">{planName()}: </span>
+        <span class="heard">{entryTexts.valueOf(planName())}</span>
       </Show>
       <EntryValue cell={props.cell} plan={props.plan} remark={remark()} />
     </div>
@@ -114,17 +114,15 @@ function Difference(props: { cell: Cell; columns: readonly number[]; varies: boo
   const { store } = usePage();
   const text = createMemo(() => {
     const [a, b] = props.columns.map((plan) => store.shown(plan, props.cell.id));
-    const isTruth = a?.content?.kind === 'calculated' && a.content.gives === 'truth';
-    if (!props.varies || a === undefined || b === undefined || isTruth) return '';
-    if (a.number.isNaN() || b.number.isNaN()) return '';
-    return a.number.eq(b.number) ? 'same' : localFormat.difference(a.number, b.number, props.cell.unit);
+    if (!props.varies || a === undefined || b === undefined) return '';
+    return differenceText(a, b, props.cell.unit, localFormat);
   });
   return (
     <div class="difference">
-      <Show when={text() !== 'same' && text()} fallback={<span class="same">{text()}</span>}>
+      <Show when={text() !== entryTexts.same && text()} fallback={<span class="same">{text()}</span>}>
         {(difference) => (
           <>
-            <span class="heard">difference: </span>
+            <span class="heard">{entryTexts.difference}</span>
             <NumberText text={difference()} />
           </>
         )}
@@ -143,7 +141,7 @@ function Remarks(props: { cell: Cell; columns: readonly number[]; faults: readon
     [],
     { equals: sameRemarks },
   );
-  const isSaid = (fault: Problem): boolean => remarks().some(({ text }) => text.includes(fault.message));
+  const isSaid = (fault: Problem): boolean => remarks().some((remark) => remarkText(remark).includes(fault.message));
   return (
     <Show when={remarks().length + props.faults.length > 0}>
       <div class="remarks">
@@ -158,17 +156,14 @@ function Remarks(props: { cell: Cell; columns: readonly number[]; faults: readon
 
 function RemarkText(props: { remark: Remark }): JSX.Element {
   const { navigation } = usePage();
+  const go = (): void => {
+    const { cell } = props.remark;
+    if (cell !== undefined) navigation.goTo(cell.id);
+  };
   return (
     <p class={`remark ${props.remark.kind}`} classList={{ message: props.remark.kind === 'fault' }}>
       <PlanLetter letter={props.remark.letter} />
-      <Show when={props.remark.cell} fallback={props.remark.text}>
-        {(cell) => (
-          <>
-            {beforeName[props.remark.kind]}
-            <Link onPress={() => navigation.goTo(cell().id)}>{cell().label}</Link>
-          </>
-        )}
-      </Show>
+      <LinkedSentence phrase={props.remark.phrase} onPress={go} />
     </p>
   );
 }

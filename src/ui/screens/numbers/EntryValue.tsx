@@ -1,3 +1,4 @@
+import { entryTexts } from '../../../present/numbers/entryTexts';
 import type { ShownValue } from '../../../present/numbers/shownValue';
 import { createMemo, Match, Switch, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
@@ -44,7 +45,7 @@ export function EntryValue(props: EntryValueProps): JSX.Element {
         </span>
       </Match>
       <Match when={kind() === 'none'}>
-        <span class="no-value">no value</span>
+        <span class="no-value">{entryTexts.noValue}</span>
       </Match>
     </Switch>
   );

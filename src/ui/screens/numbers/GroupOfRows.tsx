@@ -6,6 +6,7 @@ import { usePage } from '../../app/pageContext';
 import { EntryRow } from './EntryRow';
 import { LazyRows } from './LazyRows';
 import type { FaultsByRow } from './Numbers';
+import { listTexts } from '../../../present/numbers/listTexts';
 import type { OutlineGroup } from '../../../present/numbers/outline';
 import { rowId } from '../../app/store/entryNavigation';
 
@@ -68,7 +69,7 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
         }}>
         <summary>
           <h3>{props.group.name}</h3>
-          <span class="count">{entries() === 1 ? 'one entry' : `${entries()} entries`}</span>
+          <span class="count">{listTexts.entries(entries())}</span>
         </summary>
         {list}
       </details>
@@ -131,7 +132,7 @@ function OtherRow(props: { line: Line; faults: readonly Problem[] }): JSX.Elemen
       {(line) => (
         <li class="entry refused" id={rowId(line().row)} tabindex="-1">
           <div class="entry-label">
-            {line().label || line().name} <span class="quiet">not among the entries</span>
+            {line().label || line().name} <span class="quiet">{listTexts.notAnEntry}</span>
           </div>
           <div class="remarks">{messages()}</div>
         </li>

@@ -6,6 +6,8 @@ import type { Content } from '../../../model/model';
 import { createField } from '../../app/store/modelField';
 import { localFormat } from '../../app/preferences/localFormat';
 import { printedUnit } from '../../../present/text/printedUnit';
+import { entryTexts } from '../../../present/numbers/entryTexts';
+import { fieldName } from '../../../present/numbers/spokenField';
 import { typedNumber } from '../../../present/text/typedNumber';
 import { usePage } from '../../app/pageContext';
 import { RangeMark } from './RangeMark';
@@ -40,8 +42,7 @@ export function InputValue(props: InputValueProps): JSX.Element {
     read: (typed) => typedNumber(typed, localFormat),
   });
   const place = createMemo(() => decimalsOf(field.text()));
-  const name = (): string =>
-    [props.cell.label, printedUnit(props.cell.unitText), props.remark].filter(Boolean).join(', ');
+  const name = (): string => fieldName(props.cell, props.remark);
   // A keypad of digits has no minus sign on some phones.
   const keypad = (): 'text' | 'decimal' =>
     props.content.number.isNegative() || props.cell.range?.low.isNegative() === true ? 'text' : 'decimal';
@@ -91,7 +92,7 @@ export function InputValue(props: InputValueProps): JSX.Element {
 function TypedFault(props: { id: string; message: string; stands: string }): JSX.Element {
   return (
     <p class="message fault" id={props.id}>
-      {props.message} <span class="stands">{localFormat.written(props.stands)} stands.</span>
+      {props.message} <span class="stands">{entryTexts.stands(localFormat.written(props.stands))}</span>
     </p>
   );
 }

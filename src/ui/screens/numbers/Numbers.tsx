@@ -6,7 +6,10 @@ import { Link } from '../../kit/Link';
 import { usePage } from '../../app/pageContext';
 import { cautionTopics } from '../../../present/page/cautionTopics';
 import { GroupOfRows } from './GroupOfRows';
-import { keptLines, outline, sifted, type OutlineGroup } from '../../../present/numbers/outline';
+import { MarkedSentence } from './MarkedSentence';
+import { entryTexts } from '../../../present/numbers/entryTexts';
+import { listTexts } from '../../../present/numbers/listTexts';
+import { keptLines, outline, sifted, type OutlineGroup, type Sieve } from '../../../present/numbers/outline';
 import { PlanHeads } from './PlanHeads';
 import { varying } from '../../../present/numbers/varying';
 
@@ -45,13 +48,14 @@ export function Numbers(): JSX.Element {
     <section
       class="numbers"
       classList={{ 'two-plans': compared.columns().length > 1 }}
+      style={{ '--range-to': JSON.stringify(entryTexts.to) }}
       aria-labelledby="numbers-heading">
       <div class="numbers-head">
         <h2 id="numbers-heading" tabindex="-1">
-          Numbers
+          {listTexts.heading}
         </h2>
         <Sieves />
-        <p class="hint quiet">Press a label to see where its number comes from and what it feeds.</p>
+        <p class="hint quiet">{listTexts.pressALabel}</p>
       </div>
       <LessonPrint />
       <PlanHeads />
@@ -74,11 +78,11 @@ function Sieves(): JSX.Element {
   return (
     <div class="sieves" role="search">
       <label>
-        <span class="heard">Find an entry</span>
+        <span class="heard">{listTexts.find}</span>
         <input
           type="search"
           class="filter"
-          placeholder="Find an entry"
+          placeholder={listTexts.find}
           value={navigation.words()}
           onInput={(event) => navigation.setWords(event.currentTarget.value)}
         />
@@ -89,7 +93,7 @@ function Sieves(): JSX.Element {
           checked={navigation.onlyInputs()}
           onChange={(event) => navigation.setOnlyInputs(event.currentTarget.checked)}
         />
-        Only inputs
+        {listTexts.onlyInputs}
       </label>
     </div>
   );
@@ -97,18 +101,18 @@ function Sieves(): JSX.Element {
 
 function NothingFound(): JSX.Element {
   const { navigation } = usePage();
+  const sieve = (): Sieve => ({ words: navigation.words(), onlyInputs: navigation.onlyInputs() });
   return (
     <div class="empty">
       <p>
-        No entry has <q>{navigation.words()}</q> in its label or name
-        {navigation.onlyInputs() ? ' among the inputs' : ''}.
+        <MarkedSentence as="q" phrase={listTexts.noneFound(sieve())} />
       </p>
       <Link
         onPress={() => {
           navigation.setWords('');
           navigation.setOnlyInputs(false);
         }}>
-        Show all entries
+        {listTexts.showAll}
       </Link>
     </div>
   );
@@ -117,9 +121,9 @@ function NothingFound(): JSX.Element {
 function NoEntries(): JSX.Element {
   return (
     <div class="empty">
-      <h3>No entries yet</h3>
-      <p>A model is a table: one row for each number, with a name, a label, a unit, and a number or a formula.</p>
-      <p>Open one of the models that come with Raftmargin, or drop a CSV file of your own anywhere on this page.</p>
+      <h3>{listTexts.empty.heading}</h3>
+      <p>{listTexts.empty.whatAModelIs}</p>
+      <p>{listTexts.empty.whatToDo}</p>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { letterOf } from '../../../present/text/planLetter';
+import { listTexts } from '../../../present/numbers/listTexts';
 import { For, Show, type JSX } from 'solid-js';
 import { usePage } from '../../app/pageContext';
 
@@ -22,7 +23,7 @@ export function PlanHeads(): JSX.Element {
                 <span class="plan-letter">{letter()}</span>
                 <Show when={names().length > 2} fallback={<span class="plan-name">{names()[plan]}</span>}>
                   <select
-                    aria-label={`Plan ${letter()}`}
+                    aria-label={listTexts.plan(letter())}
                     onChange={(event) => choose(column(), event.currentTarget.value)}>
                     <For each={names()}>
                       {(name, p) => (
@@ -38,7 +39,7 @@ export function PlanHeads(): JSX.Element {
           }}
         </For>
         <div class="plan-head difference-head">
-          <span class="plan-name">B − A</span>
+          <span class="plan-name">{listTexts.secondLessFirst}</span>
         </div>
       </div>
     </Show>

@@ -2,6 +2,8 @@ import { createMemo, type JSX } from 'solid-js';
 import { numberToText, type Decimal } from '../../../core/number';
 import type { Range } from '../../../model/cell';
 import { localFormat } from '../../app/preferences/localFormat';
+import { entryTexts } from '../../../present/numbers/entryTexts';
+import { spokenMark } from '../../../present/numbers/spokenField';
 import { isOutside, moved, pageSteps, rangeShare, rangeStep, valueAt } from '../../../present/numbers/rangeSteps';
 
 interface RangeMarkProps {
@@ -80,10 +82,6 @@ interface MarkProps extends Omit<RangeMarkProps, 'step'> {
 
 /** The mark on the hairline, which keys move. */
 function Mark(props: MarkProps): JSX.Element {
-  const spoken = (): string => {
-    const remark = props.outside ? ', outside its range' : '';
-    return `${localFormat.written(numberToText(props.value))} ${props.unit}`.trim() + remark;
-  };
   const onKeyDown = (event: KeyboardEvent): void => {
     const move = event.ctrlKey || event.metaKey || event.altKey ? undefined : keys[event.key];
     if (move === undefined) return;
@@ -97,12 +95,12 @@ function Mark(props: MarkProps): JSX.Element {
       ref={props.ref}
       role="slider"
       tabindex="0"
-      aria-label={`${props.label}, range`}
+      aria-label={entryTexts.rangeOf(props.label)}
       aria-orientation="horizontal"
       aria-valuemin={Math.min(props.range.low.toNumber(), props.value.toNumber())}
       aria-valuemax={Math.max(props.range.high.toNumber(), props.value.toNumber())}
       aria-valuenow={props.value.toNumber()}
-      aria-valuetext={spoken()}
+      aria-valuetext={spokenMark(props.value, props.unit, props.outside, localFormat)}
       style={{ left: `${rangeShare(props.range, props.value) * 100}%` }}
       onKeyDown={onKeyDown}
       onKeyUp={() => props.onRest()}

@@ -1,7 +1,8 @@
 // @vitest-environment jsdom
 import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { createAutosave, type SaveState } from '../../../../src/ui/app/storage/autosave';
+import { createAutosave } from '../../../../src/ui/app/storage/autosave';
+import type { SaveState } from '../../../../src/present/page/saveState';
 import { createChoice } from '../../../../src/ui/app/preferences/choice';
 import { createComparedPlans } from '../../../../src/ui/app/store/comparedPlans';
 import { createDrafts, type Drafts } from '../../../../src/ui/app/store/drafts';

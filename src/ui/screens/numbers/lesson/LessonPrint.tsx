@@ -3,6 +3,7 @@ import { Portal } from 'solid-js/web';
 import { printOnly } from '../../../app/layout/printOnly';
 import { usePage } from '../../../app/pageContext';
 import { lessonOf } from '../../../../present/lesson/steps';
+import { lessonTexts } from '../../../../present/lesson/texts';
 import { LessonSheet, type SheetKind } from './LessonSheet';
 
 /** Offers the two sheets of a model that is a lesson; a sheet is on the page only while it is printed. */
@@ -19,10 +20,10 @@ export function LessonPrint(): JSX.Element {
       {(found) => (
         <p class="lesson-print">
           <button type="button" class="word" onClick={() => print('questions')}>
-            Print the sheet without answers
+            {lessonTexts.printQuestions}
           </button>
           <button type="button" class="word" onClick={() => print('answers')}>
-            Print the answer sheet
+            {lessonTexts.printAnswers}
           </button>
           <Show when={sheet()}>
             {(kind) => (

@@ -6,6 +6,7 @@ import { localFormat } from '../../../app/preferences/localFormat';
 import { FigureTable } from './FigureTable';
 import { givenFigures, resultFigures } from '../../../../present/lesson/figures';
 import type { Lesson, LessonStep } from '../../../../present/lesson/steps';
+import { lessonTexts } from '../../../../present/lesson/texts';
 import './styles.css';
 
 export type SheetKind = 'questions' | 'answers';
@@ -29,16 +30,20 @@ export function LessonSheet(props: LessonSheetProps): JSX.Element {
     <article class="lesson-sheet">
       <header>
         <h1>{parts()[0]}</h1>
-        <p class="sheet-subtitle">{isAnswers() ? `Answers. ${parts()[1]}` : parts()[1]}</p>
+        <p class="sheet-subtitle">{isAnswers() ? lessonTexts.answersOf(parts()[1]) : parts()[1]}</p>
         <Show when={!isAnswers()}>
           <p class="sheet-who">
-            <span>Name</span> <span>Date</span>
+            <span>{lessonTexts.name}</span> <span>{lessonTexts.date}</span>
           </p>
         </Show>
       </header>
       <p>{props.lesson.about}</p>
-      <FigureTable heading="Given" figures={givenFigures(props.model, props.values, localFormat)} plans={plans()} />
-      <h2>{isAnswers() ? 'Questions and answers' : 'Questions'}</h2>
+      <FigureTable
+        heading={lessonTexts.given}
+        figures={givenFigures(props.model, props.values, localFormat)}
+        plans={plans()}
+      />
+      <h2>{isAnswers() ? lessonTexts.questionsAndAnswers : lessonTexts.questions}</h2>
       <ol class="sheet-steps">
         <For each={props.lesson.steps}>
           {(step) => (
@@ -53,14 +58,11 @@ export function LessonSheet(props: LessonSheetProps): JSX.Element {
       </ol>
       <Show when={isAnswers()}>
         <FigureTable
-          heading="Results"
+          heading={lessonTexts.results}
           figures={resultFigures(props.model, props.values, localFormat)}
           plans={plans()}
         />
-        <p class="sheet-note">
-          The answers are worked out with the numbers that the lesson came with; what is given, and the results, are as
-          they stand now.
-        </p>
+        <p class="sheet-note">{lessonTexts.whichNumbers}</p>
         <For each={props.lesson.asides}>{(aside) => <Aside {...aside} />}</For>
       </Show>
     </article>

@@ -1,7 +1,9 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import { planOfColumn } from '../../../../model/sheet';
+import { lineageTexts } from '../../../../present/numbers/lineageTexts';
 import { usePage } from '../../../app/pageContext';
+import { MarkedSentence } from '../MarkedSentence';
 import { FormulaField } from './FormulaField';
 
 /** The texts that fill an entry, as the file has them: for every plan, for single plans, and the ends of its range. */
@@ -18,31 +20,40 @@ export function ChangeEntry(props: { cell: Cell }): JSX.Element {
   );
   return (
     <details class="change-entry">
-      <summary>Change its formula{hasRange() && isInput() ? ' or range' : ''}</summary>
+      <summary>{hasRange() && isInput() ? lineageTexts.changeOrRange : lineageTexts.change}</summary>
       <p class="quiet">
-        A number or a formula in names, with a point for decimals. In formulas this entry is called{' '}
-        <code>{props.cell.name}</code>.
+        <MarkedSentence as="code" phrase={lineageTexts.howToWrite(props.cell.name)} />
       </p>
       <FormulaField
         cell={props.cell}
         column="formula"
-        placeholder="blank"
-        label={plans().length > 0 ? 'In every plan' : 'Formula'}
+        placeholder={lineageTexts.blankField.formula}
+        label={plans().length > 0 ? lineageTexts.fields.everyPlan : lineageTexts.fields.formula}
       />
       <For each={plans()}>
         {(column) => (
           <FormulaField
             cell={props.cell}
             column={column}
-            placeholder="as in every plan"
-            label={`In plan ${planOfColumn(column) ?? ''} instead`}
+            placeholder={lineageTexts.blankField.plan}
+            label={lineageTexts.fields.inPlanInstead(planOfColumn(column) ?? '')}
           />
         )}
       </For>
       <Show when={hasRange() && isInput()}>
         <div class="range-fields">
-          <FormulaField cell={props.cell} column="low" label="Low end of its range" placeholder="none" />
-          <FormulaField cell={props.cell} column="high" label="High end of its range" placeholder="none" />
+          <FormulaField
+            cell={props.cell}
+            column="low"
+            label={lineageTexts.fields.low}
+            placeholder={lineageTexts.blankField.range}
+          />
+          <FormulaField
+            cell={props.cell}
+            column="high"
+            label={lineageTexts.fields.high}
+            placeholder={lineageTexts.blankField.range}
+          />
         </div>
       </Show>
     </details>

@@ -1,6 +1,7 @@
 import { letterOf } from '../../../../present/text/planLetter';
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
+import { lineageTexts } from '../../../../present/numbers/lineageTexts';
 import { Link } from '../../../kit/Link';
 import { PlanLetter } from '../../../kit/PlanLetter';
 import { usePage } from '../../../app/pageContext';
@@ -23,9 +24,8 @@ interface Filling {
 
 /** Where an entry's number comes from and what it feeds, below its row. */
 export function EntryDetails(props: AskedProps): JSX.Element {
-  const name = (): string => `Where ${props.cell.label} comes from and what it feeds`;
   return (
-    <div class="asked-panel" id={props.id} role="group" aria-label={name()}>
+    <div class="asked-panel" id={props.id} role="group" aria-label={lineageTexts.panel(props.cell.label)}>
       <Words cell={props.cell} />
       <Fillings cell={props.cell} columns={props.columns} />
       <MadeFrom cell={props.cell} columns={props.columns} />
@@ -42,7 +42,7 @@ function Words(props: { cell: Cell }): JSX.Element {
         <p>{props.cell.note}</p>
       </Show>
       <Show when={props.cell.source}>
-        <p class="quiet">Source: {props.cell.source}</p>
+        <p class="quiet">{lineageTexts.source(props.cell.source)}</p>
       </Show>
     </div>
   );
@@ -75,7 +75,7 @@ function Fillings(props: { cell: Cell; columns: readonly number[] }): JSX.Elemen
       </For>
       <Show when={fillings().some(({ calculated }) => calculated)}>
         <Link onPress={() => setAs(as() === 'names' ? 'labels' : 'names')}>
-          {as() === 'names' ? 'Show it in labels' : 'Show it in names'}
+          {as() === 'names' ? lineageTexts.showLabels : lineageTexts.showNames}
         </Link>
       </Show>
     </div>
@@ -99,7 +99,9 @@ function FillingText(props: { cell: Cell; filling: Filling; alone: boolean; as: 
           </For>
         </p>
       </Show>
-      <Show when={props.filling.calculated && props.filling.text} fallback={<p class="quiet">Entered here.</p>}>
+      <Show
+        when={props.filling.calculated && props.filling.text}
+        fallback={<p class="quiet">{lineageTexts.enteredHere}</p>}>
         <p>
           <Formula text={props.filling.text} plan={props.filling.plans[0]?.plan ?? 0} as={props.as} />
         </p>

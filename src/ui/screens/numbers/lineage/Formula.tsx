@@ -2,7 +2,7 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { printedUnit } from '../../../../present/text/printedUnit';
-import { truthWord } from '../../../../present/text/truthWord';
+import { valueText } from '../../../../present/numbers/valueText';
 import { Link } from '../../../kit/Link';
 import { usePage } from '../../../app/pageContext';
 import { formulaWords, type Word } from '../../../../present/numbers/formulaWords';
@@ -10,17 +10,12 @@ import { formulaWords, type Word } from '../../../../present/numbers/formulaWord
 /** A value with its unit, or a word where there is none. */
 export function ValueWithUnit(props: { cell: Cell; plan: number; full?: boolean }): JSX.Element {
   const { store } = usePage();
-  const text = createMemo(() => {
-    const { number, error, content } = store.shown(props.plan, props.cell.id);
-    if (error !== undefined) return 'no value';
-    if (content?.kind === 'calculated' && content.gives === 'truth') return truthWord(props.cell, !number.isZero());
-    if (props.full === true || content?.kind === 'input') return localFormat.full(number);
-    return localFormat.value(number, props.cell.unit);
-  });
+  const shown = createMemo(() => store.shown(props.plan, props.cell.id));
+  const text = createMemo(() => valueText(shown(), props.cell, props.full === true, localFormat));
   return (
     <span class="figure">
       {text()}
-      <Show when={text() !== 'no value' && props.cell.unitText}>
+      <Show when={shown().error === undefined && props.cell.unitText}>
         {' '}
         <span class="unit">{printedUnit(props.cell.unitText)}</span>
       </Show>

@@ -4,6 +4,7 @@ import { field as textOf } from '../../../../model/sheet';
 import type { Problem } from '../../../../core/problem';
 import { createField } from '../../../app/store/modelField';
 import { usePage } from '../../../app/pageContext';
+import { lineageTexts } from '../../../../present/numbers/lineageTexts';
 import { tryEdit, type Trial } from '../../../../present/numbers/formulaTrial';
 
 interface FormulaFieldProps {
@@ -61,7 +62,7 @@ export function FormulaField(props: FormulaFieldProps): JSX.Element {
       <Show when={field.problem()}>
         {(problem) => (
           <p class="message fault" id={faultId}>
-            {problem().message} <span class="stands">The one before stands.</span>
+            {problem().message} <span class="stands">{lineageTexts.oneBeforeStands}</span>
           </p>
         )}
       </Show>

@@ -6,6 +6,7 @@ import { Link } from '../../../kit/Link';
 import { PlanLetter } from '../../../kit/PlanLetter';
 import { usePage, type PageState } from '../../../app/pageContext';
 import { ValueWithUnit } from './Formula';
+import { knownOf, lineageTexts } from '../../../../present/numbers/lineageTexts';
 import { headlinesReached, leaves, readersOf } from '../../../../present/numbers/ancestry';
 
 interface LineageProps {
@@ -40,7 +41,7 @@ export function MadeFrom(props: LineageProps): JSX.Element {
   return (
     <Show when={inputs().length > 0}>
       <details class="made-from" open={inputs().length <= shortList}>
-        <summary>Made from {inputs().length === 1 ? 'one input' : `${inputs().length} inputs`}</summary>
+        <summary>{lineageTexts.madeFrom(inputs().length)}</summary>
         <ul>
           <For each={inputs()}>{(input) => <Leaf cell={input} columns={props.columns} />}</For>
         </ul>
@@ -68,12 +69,7 @@ function Leaf(props: LineageProps): JSX.Element {
           </>
         )}
       </For>
-      <Show when={props.cell.source || props.cell.note}>
-        <span class="quiet leaf-source">
-          {props.cell.note}
-          {props.cell.source && ` Source: ${props.cell.source}.`}
-        </span>
-      </Show>
+      <Show when={knownOf(props.cell)}>{(known) => <span class="quiet leaf-source">{known()}</span>}</Show>
     </li>
   );
 }
@@ -85,14 +81,14 @@ export function Feeds(props: LineageProps): JSX.Element {
   const reached = createCells(work, headlinesReached, props);
   return (
     <div class="feeds">
-      <Show when={direct().length > 0} fallback={<p class="quiet">Nothing is made from it.</p>}>
+      <Show when={direct().length > 0} fallback={<p class="quiet">{lineageTexts.feedsNothing}</p>}>
         <p>
-          <span class="quiet">Feeds</span> <Links cells={direct()} />
+          <span class="quiet">{lineageTexts.feeds}</span> <Links cells={direct()} />
         </p>
       </Show>
       <Show when={reached().length > 0}>
         <p>
-          <span class="quiet">Reaches the headlines</span> <Links cells={reached()} />
+          <span class="quiet">{lineageTexts.reaches}</span> <Links cells={reached()} />
         </p>
       </Show>
     </div>

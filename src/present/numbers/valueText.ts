@@ -1,0 +1,20 @@
+import type { Cell } from '../../model/cell';
+import type { Unit } from '../../core/unit';
+import type { Format } from '../text/numberFormat';
+import { truthWord } from '../text/truthWord';
+import { entryTexts } from './entryTexts';
+import type { ShownValue } from './shownValue';
+
+/** A value for reading, without its unit: a number, a word for a truth, or that there is none. */
+export function valueText({ number, error, content }: ShownValue, cell: Cell, full: boolean, format: Format): string {
+  if (error !== undefined) return entryTexts.noValue;
+  if (content?.kind === 'calculated' && content.gives === 'truth') return truthWord(cell, !number.isZero());
+  return full || content?.kind === 'input' ? format.full(number) : format.value(number, cell.unit);
+}
+
+/** How the second of two values differs from the first; blank for truths, and where one has no value. */
+export function differenceText(a: ShownValue, b: ShownValue, unit: Unit | undefined, format: Format): string {
+  const isTruth = a.content?.kind === 'calculated' && a.content.gives === 'truth';
+  if (isTruth || a.number.isNaN() || b.number.isNaN()) return '';
+  return a.number.eq(b.number) ? entryTexts.same : format.difference(a.number, b.number, unit);
+}

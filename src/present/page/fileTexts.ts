@@ -1,0 +1,47 @@
+/** What is told of a file that was opened, saved, linked to or refused. */
+export const fileTexts = {
+  isOpen: (name: string) => `${name} is open.`,
+  startedOver: 'Started over with the model’s own numbers.',
+  /** @param left texts that no file can hold yet */
+  saved: (name: string, left: number) => `Saved as ${name}${leftOut(left)}`,
+  linkCopied: (left: number) => `A link is copied. ${linkHolds(left)}`,
+  linkInAddress: (left: number) => `The link stands in this page’s address: copy it there. ${linkHolds(left)}`,
+  noLink: (reason: string) => `No link was made: ${reason}`,
+  /** What would take the place of `instead`, in which something was changed that is saved nowhere. */
+  fileReplaces: (name: string, instead: string) => takesThePlace(name, instead),
+  modelReplaces: (question: string, instead: string) => takesThePlace(`“${question}”`, instead),
+  linkReplaces: (name: string, instead: string) => takesThePlace(`${name}, which the link holds,`, instead),
+  openIt: 'Open it',
+  keepMine: 'Keep mine',
+  undoIt: 'Undo it',
+  close: 'Close',
+  reading: (name: string) => `Reading ${name}`,
+  checking: (name: string) => `Checking ${name}`,
+  stop: 'Stop',
+  notOpened: (name: string) => `${name} was not opened`,
+  linkNotOpened: 'The link was not opened',
+  othersUntouched: 'The model that was open is untouched.',
+  unreadable: (reason: string) => `file cannot be read: ${reason}. Try once more.`,
+  dropHere: 'Drop the file to open it',
+} as const;
+
+function leftOut(texts: number): string {
+  if (texts === 0) return '.';
+  return texts === 1
+    ? '; one text that is not valid yet stays out of it.'
+    : `; ${texts} texts that are not valid yet stay out of it.`;
+}
+
+function linkHolds(left: number): string {
+  return `It holds the whole model as it is now${leftOut(left)} Give it to those who may see your numbers.`;
+}
+
+function takesThePlace(what: string, instead: string): string {
+  const changed = `${what} takes the place of ${instead}, in which you have changed something`;
+  return `${changed}: save that as a file first if you need it.`;
+}
+
+/** What is told while a file is read; all read, it is checked. */
+export function progressText({ name, share }: { readonly name: string; readonly share: number }): string {
+  return share < 1 ? fileTexts.reading(name) : fileTexts.checking(name);
+}

@@ -1,0 +1,12 @@
+import { For, type JSX } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
+import type { Phrase } from '../../../present/text/phrase';
+
+/** A phrase whose names stand as quoted words or as code. */
+export function MarkedSentence(props: { phrase: Phrase; as: 'q' | 'code' }): JSX.Element {
+  return (
+    <For each={props.phrase}>
+      {({ text, strong }) => (strong ? <Dynamic component={props.as}>{text}</Dynamic> : text)}
+    </For>
+  );
+}
