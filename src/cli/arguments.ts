@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { nearest } from '../core/nearest';
+import type { CommandHelp } from './commandHelp';
 import { UsageError } from './usage';
 
 /** What was asked for, before any file is read. */
@@ -14,31 +15,19 @@ export interface Arguments {
   readonly options: Readonly<Record<string, string | undefined>>;
 }
 
-const text = { type: 'string' } as const;
-const known = {
-  json: { type: 'boolean', default: false },
-  plan: text,
-  against: text,
-  set: { type: 'string', multiple: true },
-  result: text,
-  input: text,
-  target: text,
-  from: text,
-  to: text,
-  across: text,
-  down: text,
-  steps: text,
-  draws: text,
-  seed: text,
-  step: text,
-  allowance: text,
-  'allowance-of': text,
-  within: text,
-  confidence: text,
-} as const;
+type Commands = ReadonlyMap<string, CommandHelp>;
 
-/** The options of every command that takes a model. */
-export const modelOptions = ['plan', 'against', 'set'];
+/** What the words ask of the program itself rather than of a command. */
+export type Request = { readonly of: 'version' } | { readonly of: 'help'; readonly command: string | undefined };
+
+const flags = { json: { type: 'boolean' }, help: { type: 'boolean' }, version: { type: 'boolean' } } as const;
+
+/** Every option that any command takes. */
+function known(commands: Commands): Readonly<Record<string, { type: 'string' | 'boolean'; multiple?: boolean }>> {
+  const names = [...commands.values()].flatMap(({ options }) => options.map(({ name }) => name));
+  const texts = names.map((name) => [name, { type: 'string', multiple: name === 'set' }] as const);
+  return { ...Object.fromEntries(texts), ...flags };
+}
 
 /** A negative number after an option is its value, not another option. */
 function joinNegatives(words: readonly string[]): string[] {
@@ -49,46 +38,73 @@ function joinNegatives(words: readonly string[]): string[] {
   }, []);
 }
 
+/** Whether help or the version is asked for, which comes before whatever else is said. */
+export function requestIn(words: readonly string[], commands: Commands): Request | undefined {
+  const lenient = { args: joinNegatives(words), options: known(commands), allowPositionals: true, strict: false };
+  const { values, positionals } = parseArgs(lenient);
+  const [command, topic] = positionals;
+  if (values['help'] === true) return { of: 'help', command };
+  if (values['version'] === true) return { of: 'version' };
+  return command === 'help' && topic === undefined ? { of: 'help', command: undefined } : undefined;
+}
+
+/** Whether one JSON document is wanted, as far as the words can be read. */
+export function wantsJson(words: readonly string[]): boolean {
+  return words.includes('--json');
+}
+
 /**
  * Reads the words after the program's name.
- * @param optionsOf the options that each command takes besides `--json`
  * @throws UsageError for anything that is not a command, its file and its options
  */
-export function readArguments(words: readonly string[], optionsOf: ReadonlyMap<string, readonly string[]>): Arguments {
-  const { values, positionals } = parsed(words);
-  const [command = '', file, ...rest] = positionals;
-  const allowed = optionsOf.get(command);
-  if (allowed === undefined) {
-    throw new UsageError(`command not known: ${command || 'none given'}. Use ${[...optionsOf.keys()].join(', ')}.`);
-  }
+export function readArguments(words: readonly string[], commands: Commands): Arguments {
+  const { values, positionals } = parsed(words, commands);
+  const [name = '', file, ...rest] = positionals;
+  const command = commandNamed(name, commands);
   if (file === undefined) throw new UsageError('file missing: name a file after the command.');
   if (rest.length > 0) throw new UsageError(`too many words: ${rest.join(' ')}. Give one file.`);
-  const foreign = Object.keys(values).find((name) => name !== 'json' && !allowed.includes(name));
-  if (foreign !== undefined) throw new UsageError(`option not for ${command}: --${foreign}. Leave it out.`);
-  const { json, plan, against, set = [], ...options } = values;
-  return { command, file, json, plan, against, set, options };
+  const foreign = Object.keys(values).find((option) => !isOptionOf(command, option));
+  if (foreign !== undefined) throw new UsageError(`option not for ${name}: --${foreign}. Leave it out.`);
+  const texts = Object.entries(values).filter((entry): entry is [string, string] => typeof entry[1] === 'string');
+  const { plan, against, ...options }: Arguments['options'] = Object.fromEntries(texts);
+  const set = [values['set'] ?? []].flat().map(String);
+  return { command: name, file, json: values['json'] === true, plan, against, set, options };
+}
+
+/**
+ * The command of a name.
+ * @throws UsageError for a name that none has
+ */
+export function commandNamed(name: string, commands: Commands): CommandHelp {
+  const command = commands.get(name);
+  if (command !== undefined) return command;
+  throw new UsageError(`command not known: ${name || 'none given'}. Use ${[...commands.keys()].join(', ')}.`);
+}
+
+function isOptionOf({ options }: CommandHelp, name: string): boolean {
+  return name in flags || options.some((option) => option.name === name);
 }
 
 /** What is wrong with options, in the words of this program. */
-function reasonOf(error: unknown, words: readonly string[]): string {
+function reasonOf(error: unknown, words: readonly string[], commands: Commands): string {
   const { code, message } = error as { readonly code?: string; readonly message: string };
   const [, named = ''] = /'(--?[^\s='<,]+)/.exec(message) ?? [];
   if (code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION') {
-    const near = nearest(named.replace(/^-+/, ''), Object.keys(known));
+    const near = nearest(named.replace(/^-+/, ''), Object.keys(known(commands)));
     return `option not known: ${named}. ${near === undefined ? 'Leave it out.' : `Did you mean --${near}?`}`;
   }
   if (code === 'ERR_PARSE_ARGS_INVALID_OPTION_VALUE') {
-    return named === '--json'
-      ? 'option without a value: --json. Write it alone.'
+    return named.slice(2) in flags
+      ? `option without a value: ${named}. Write it alone.`
       : `option without its value: ${named}. Write one after it.`;
   }
   return `options not readable: ${words.join(' ')}. Write them as below.`;
 }
 
-function parsed(words: readonly string[]) {
+function parsed(words: readonly string[], commands: Commands) {
   try {
-    return parseArgs({ args: joinNegatives(words), options: known, allowPositionals: true, strict: true });
+    return parseArgs({ args: joinNegatives(words), options: known(commands), allowPositionals: true, strict: true });
   } catch (error) {
-    throw new UsageError(reasonOf(error, words));
+    throw new UsageError(reasonOf(error, words, commands));
   }
 }

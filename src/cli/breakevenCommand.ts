@@ -4,9 +4,28 @@ import { curveAlong } from '../study/curve';
 import { defaultRange, type SearchRange } from '../study/searchRange';
 import type { Lever } from '../model/view';
 import type { Arguments } from './arguments';
+import { modelOptions, resultOption, targetOption, type CommandHelp } from './commandHelp';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
 import { inputOf, numberOf, cliQuestion, type Session } from './session';
 import { UsageError } from './usage';
+
+export const breakevenHelp: CommandHelp = {
+  name: 'breakeven',
+  takes: 'MODEL.csv',
+  summary: 'where the result comes to the target',
+  gives:
+    'Every value of one input at which the result crosses or touches the target, and where it breaks off, in a range of the input.',
+  options: [
+    resultOption,
+    { name: 'input', value: 'NAME', does: 'the input to move', needed: true },
+    targetOption,
+    { name: 'from', value: 'A', does: 'where the range begins; left out: well beyond its own range' },
+    { name: 'to', value: 'B', does: 'where it ends; give both or neither' },
+    ...modelOptions,
+  ],
+  example:
+    'breakeven models/transplant-hire.csv --result margin --input transplant_time --against "Straight to finishing"',
+};
 
 function rangeOf({ options }: Arguments, lever: Lever): SearchRange {
   const from = numberOf(options['from'], 'from');

@@ -1,7 +1,18 @@
 import { partialBudget, type BudgetLine } from '../trade/partialBudget';
+import { planOption, setOption, type CommandHelp } from './commandHelp';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
 import type { Session } from './session';
 import { UsageError } from './usage';
+
+export const budgetHelp: CommandHelp = {
+  name: 'budget',
+  takes: 'MODEL.csv',
+  summary: 'what changes between two plans, each thing once',
+  gives:
+    'The partial budget of going from the plan after --against to the plan looked at: added returns, reduced costs, added costs, reduced returns, net change.',
+  options: [{ name: 'against', value: 'NAME', does: 'the plan to compare with', needed: true }, planOption, setOption],
+  example: 'budget models/transplant-hire.csv --against "Straight to finishing"',
+};
 
 function lineDocument({ cell, value }: BudgetLine): Record<string, unknown> {
   return { name: cell.name, value: jsonNumber(value) };

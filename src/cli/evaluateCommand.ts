@@ -2,8 +2,19 @@ import type { Decimal } from '../core/number';
 import type { Cell } from '../model/cell';
 import { givesTruth } from '../model/model';
 import { errorSentence, type CellError } from '../model/values';
+import { modelOptions, type CommandHelp } from './commandHelp';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
 import type { Session } from './session';
+
+export const evaluateHelp: CommandHelp = {
+  name: 'evaluate',
+  takes: 'MODEL.csv',
+  summary: 'every entry of a plan',
+  gives:
+    'Every entry with its value and unit, or with what keeps it from being computed, and whether each check holds.',
+  options: modelOptions,
+  example: 'evaluate models/transplant-hire.csv',
+};
 
 /** A cell's value for a document: a number's text, true or false, or null beside an error. */
 type CellValue = string | boolean | null;

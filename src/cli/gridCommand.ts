@@ -1,8 +1,24 @@
 import { grid } from '../study/grid';
 import type { Arguments } from './arguments';
+import { modelOptions, resultOption, type CommandHelp } from './commandHelp';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
 import { inputOf, cliQuestion, type Session } from './session';
 import { UsageError } from './usage';
+
+export const gridHelp: CommandHelp = {
+  name: 'grid',
+  takes: 'MODEL.csv',
+  summary: 'the result over two inputs',
+  gives: 'A table of the result at evenly spaced values of two inputs, each from the low to the high end of its range.',
+  options: [
+    resultOption,
+    { name: 'across', value: 'NAME', does: 'the input of the columns', needed: true },
+    { name: 'down', value: 'NAME', does: 'the input of the rows', needed: true },
+    { name: 'steps', value: '11', does: 'how many values of each' },
+    ...modelOptions,
+  ],
+  example: 'grid models/transplant-hire.csv --result margin --across wage --down transplant_time --steps 5',
+};
 
 const mostSteps = 501;
 

@@ -5,9 +5,26 @@ import { blockModel, correlatedPair, riskModel, type RiskModel } from '../study/
 import { sobolIndices, type SobolIndex } from '../study/sobolIndices';
 import { designFor } from '../study/sobolSampling';
 import type { Arguments } from './arguments';
+import { modelOptions, resultOption, targetOption, type CommandHelp } from './commandHelp';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
 import { numberOf, cliQuestion, resultUnit, type Session } from './session';
 import { UsageError } from './usage';
+
+export const riskHelp: CommandHelp = {
+  name: 'risk',
+  takes: 'MODEL.csv',
+  summary: 'draws from all ranges: odds, what drives them, what to find out',
+  gives:
+    'The mean, spread and percentiles of the result when all inputs are drawn from their ranges, the chance that it is above the target, how much of the spread each input drives, and what it is worth to know one before you decide.',
+  options: [
+    resultOption,
+    { name: 'draws', value: '100000', does: 'how many draws' },
+    { name: 'seed', value: '1', does: 'the same seed gives the same draws on any machine' },
+    targetOption,
+    ...modelOptions,
+  ],
+  example: 'risk models/transplant-hire.csv --result margin --against "Straight to finishing" --draws 2000',
+};
 
 const mostDraws = 10_000_000;
 const shares = [5, 10, 25, 50, 75, 90, 95];

@@ -1,61 +1,100 @@
-import type { Problem } from '../core/problem';
+import { version } from '../../package.json';
+import { problem, type Problem } from '../core/problem';
 import { readModel } from '../files/readModel';
-import { modelOptions, readArguments, type Arguments } from './arguments';
-import { breakevenCommand } from './breakevenCommand';
-import { budgetCommand } from './budgetCommand';
-import { evaluateCommand } from './evaluateCommand';
-import { gridCommand } from './gridCommand';
+import { commandNamed, readArguments, requestIn, wantsJson, type Arguments, type Request } from './arguments';
+import { breakevenCommand, breakevenHelp } from './breakevenCommand';
+import { budgetCommand, budgetHelp } from './budgetCommand';
+import { checkCommand, checkHelp } from './checkCommand';
+import type { CommandHelp } from './commandHelp';
+import { evaluateCommand, evaluateHelp } from './evaluateCommand';
+import { gridCommand, gridHelp } from './gridCommand';
+import { formulasCommand, formulasTopic, helpHelp } from './helpCommand';
+import { commandText, overviewText } from './helpText';
 import { inLines, jsonFault, jsonText, type Finished, type Outcome } from './outcome';
-import { riskCommand } from './riskCommand';
-import { scheduleCommand } from './scheduleCommand';
+import { riskCommand, riskHelp } from './riskCommand';
+import { scheduleCommand, scheduleHelp } from './scheduleCommand';
 import { openSession, unknownToday, type Session } from './session';
-import { switchingCommand } from './switchingCommand';
-import { timeCommand } from './timeCommand';
-import { tornadoCommand } from './tornadoCommand';
-import { usage, UsageError } from './usage';
+import { switchingCommand, switchingHelp } from './switchingCommand';
+import { timeCommand, timeHelp } from './timeCommand';
+import { tornadoCommand, tornadoHelp } from './tornadoCommand';
+import { UsageError } from './usage';
 
 type Study = (session: Session, given: Arguments) => Outcome;
 
+/** Gives a file's bytes, or throws where there is no such file. */
+type ReadFile = (path: string) => Uint8Array;
+
 interface Command {
-  /** The options that it takes besides `--json`. */
-  readonly options: readonly string[];
-  run(given: Arguments, bytes: Uint8Array): Finished;
+  readonly help: CommandHelp;
+  run(given: Arguments, readFile: ReadFile): Finished;
 }
 
-const commands: ReadonlyMap<string, Command> = new Map([
-  ['evaluate', ofModel([], evaluateCommand)],
-  ['tornado', ofModel(['result'], tornadoCommand)],
-  ['breakeven', ofModel(['result', 'input', 'target', 'from', 'to'], breakevenCommand)],
-  ['switching', ofModel(['result', 'target'], switchingCommand)],
-  ['grid', ofModel(['result', 'across', 'down', 'steps'], gridCommand)],
-  ['risk', ofModel(['result', 'draws', 'seed', 'target'], riskCommand)],
-  ['budget', ofModel([], budgetCommand)],
-  ['schedule', ofModel([], scheduleCommand)],
-  ['time', { options: ['step', 'allowance', 'allowance-of', 'within', 'confidence'], run: timeCommand }],
-]);
+const commands: readonly Command[] = [
+  ofModel(evaluateHelp, evaluateCommand),
+  ofModel(tornadoHelp, tornadoCommand),
+  ofModel(breakevenHelp, breakevenCommand),
+  ofModel(switchingHelp, switchingCommand),
+  ofModel(gridHelp, gridCommand),
+  ofModel(riskHelp, riskCommand),
+  ofModel(scheduleHelp, scheduleCommand),
+  ofModel(budgetHelp, budgetCommand),
+  ofFile(checkHelp, checkCommand),
+  ofFile(timeHelp, timeCommand),
+  { help: helpHelp, run: helpOn },
+];
 
-const optionsOf = new Map([...commands].map(([name, { options }]) => [name, options]));
-
-function refusal(error: unknown): Finished {
-  if (error instanceof UsageError) return { output: '', messages: `${error.message}\n\n${usage}`, status: 2 };
-  throw error;
-}
+const byName = new Map(commands.map((command) => [command.help.name, command]));
+const helpByName = new Map(commands.map(({ help }) => [help.name, help]));
 
 /**
  * Runs one command.
  * @param words the words after the program's name
  * @param readFile gives a file's bytes, or throws where there is no such file
  */
-export function runCommand(words: readonly string[], readFile: (path: string) => Uint8Array): Finished {
+export function runCommand(words: readonly string[], readFile: ReadFile): Finished {
   try {
-    const given = readArguments(words, optionsOf);
-    return (commands.get(given.command) as Command).run(given, bytesOf(given.file, readFile));
+    const request = requestIn(words, helpByName);
+    if (request !== undefined) return { output: answer(request), messages: '', status: 0 };
+    const given = readArguments(words, helpByName);
+    return (byName.get(given.command) as Command).run(given, readFile);
   } catch (error) {
-    return refusal(error);
+    return refusal(error, words);
   }
 }
 
-function bytesOf(path: string, readFile: (path: string) => Uint8Array): Uint8Array {
+function answer(request: Request): string {
+  if (request.of === 'version') return `${version}\n`;
+  if (request.command === undefined) return overviewText([...helpByName.values()]);
+  return commandText(commandNamed(request.command, helpByName));
+}
+
+/** The words of `help` with a topic: the formulas, or a command. */
+function helpOn(given: Arguments): Finished {
+  if (given.file === formulasTopic) return formulasCommand(given);
+  const command = helpByName.get(given.file);
+  if (command !== undefined) return { output: commandText(command), messages: '', status: 0 };
+  const topics = [formulasTopic, ...helpByName.keys()].join(', ');
+  throw new UsageError(`no help on that: ${given.file}. There is help on ${topics}.`);
+}
+
+function refusal(error: unknown, words: readonly string[]): Finished {
+  if (!(error instanceof UsageError)) throw error;
+  const faults = [problem('usage', error.message)].map(jsonFault);
+  const named = helpByName.get(words[0] ?? '');
+  const help = named === undefined ? overviewText([...helpByName.values()]) : commandText(named);
+  return {
+    output: wantsJson(words) ? jsonText({ faults }) : '',
+    messages: `${error.message}\n\n${help}`,
+    status: 2,
+  };
+}
+
+/** A command that is given a file's bytes. */
+function ofFile(help: CommandHelp, run: (given: Arguments, bytes: Uint8Array) => Finished): Command {
+  return { help, run: (given, readFile) => run(given, bytesOf(given.file, readFile)) };
+}
+
+function bytesOf(path: string, readFile: ReadFile): Uint8Array {
   try {
     return readFile(path);
   } catch {
@@ -63,9 +102,9 @@ function bytesOf(path: string, readFile: (path: string) => Uint8Array): Uint8Arr
   }
 }
 
-/** A command whose file is a model, with the options that all of these take. */
-function ofModel(options: readonly string[], study: Study): Command {
-  return { options: [...modelOptions, ...options], run: (given, bytes) => studied(given, bytes, study) };
+/** A command whose file is a model that has to be sound enough for a study. */
+function ofModel(help: CommandHelp, study: Study): Command {
+  return ofFile(help, (given, bytes) => studied(given, bytes, study));
 }
 
 function studied(given: Arguments, bytes: Uint8Array, study: Study): Finished {

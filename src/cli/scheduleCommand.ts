@@ -12,9 +12,20 @@ import { scheduleFaults } from '../trade/scheduleFaults';
 import { decimal, type Decimal } from '../core/number';
 import { cropParts, type CropParts } from '../model/cropParts';
 import type { Values } from '../model/values';
+import { planOption, setOption, type CommandHelp } from './commandHelp';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
 import type { Session } from './session';
 import { UsageError } from './usage';
+
+export const scheduleHelp: CommandHelp = {
+  name: 'schedule',
+  takes: 'MODEL.csv',
+  summary: 'balanced stages, whole boards, bottleneck',
+  gives:
+    'The boards of each stage and the finished plants a week, balanced and on whole boards, and the bottleneck where boards are set by hand.',
+  options: [planOption, setOption],
+  example: 'schedule models/transplant-hire.csv',
+};
 
 /** What is known where the cells that are tagged make no stage. */
 function withoutStages(parts: CropParts, values: Values): Schedule {
@@ -60,8 +71,7 @@ function people(schedule: Schedule, balanced: Balanced, whole: WholeBoards): str
 }
 
 /** The crop schedule: balanced stages, whole boards, and the bottleneck where boards are set by hand. */
-export function scheduleCommand({ model, values, against }: Session): Outcome {
-  if (against !== undefined) throw new UsageError('option not for schedule: --against. A schedule is of one plan.');
+export function scheduleCommand({ model, values }: Session): Outcome {
   if (model.cells.every(({ crop }) => crop === '')) {
     throw new UsageError('no crop schedule: the column crop tags no stage. Tag stage 1 time.');
   }

@@ -78,7 +78,7 @@ function settle(
 }
 
 /** A plan that is looked at, with its values. */
-type Side = Pick<Session, 'plan' | 'values'>;
+export type Side = Pick<Session, 'plan' | 'values'>;
 
 /** The plan looked at, and the one that it is compared with. */
 function sidesOf(looked: Pick<Session, 'plan' | 'values' | 'against' | 'againstValues'>): Side[] {
@@ -88,7 +88,7 @@ function sidesOf(looked: Pick<Session, 'plan' | 'values' | 'against' | 'againstV
 }
 
 /** The checks that do not hold in a plan, those that cannot be computed among them; one of a number is a fault. */
-function unmetIn({ cells }: Model, { plan, values }: Side): Problem[] {
+export function unmetIn({ cells }: Model, { plan, values }: Side): Problem[] {
   const isTruth = (id: number): boolean => givesTruth(plan, id) || values.errors.has(id);
   const failing = cells.filter(({ id, role }) => role === 'check' && isTruth(id) && values.numbers[id]?.eq(1) !== true);
   return failing.map(({ id, row, name, label }) => {

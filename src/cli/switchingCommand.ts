@@ -1,8 +1,19 @@
 import { decimal } from '../core/number';
 import { switchingValues, type SwitchingValue } from '../study/switching';
 import type { Arguments } from './arguments';
+import { modelOptions, resultOption, targetOption, type CommandHelp } from './commandHelp';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
 import { numberOf, cliQuestion, resultUnit, type Session } from './session';
+
+export const switchingHelp: CommandHelp = {
+  name: 'switching',
+  takes: 'MODEL.csv',
+  summary: 'how far each input must move to flip the result',
+  gives:
+    'For every input the value nearest to today at which the result crosses the target, with the change per cent, the smallest change first.',
+  options: [resultOption, targetOption, ...modelOptions],
+  example: 'switching models/transplant-hire.csv --result margin --against "Straight to finishing"',
+};
 
 function inputDocument({ lever, value, all, changePercent }: SwitchingValue): Record<string, unknown> {
   return {

@@ -6,9 +6,26 @@ import type { Trials } from '../model/trials';
 import { halfWidths } from '../study/studentT';
 import { timeStudy, type StepTime, type Terms } from '../trade/timeStudy';
 import type { Arguments } from './arguments';
+import type { CommandHelp } from './commandHelp';
 import { aligned, inLines, jsonNumber, jsonText, shortNumber, type Finished } from './outcome';
 import { numberOf } from './session';
 import { UsageError } from './usage';
+
+export const timeHelp: CommandHelp = {
+  name: 'time',
+  takes: 'TRIALS.csv',
+  summary: 'seconds per plant of each step; FILE holds timed trials',
+  gives:
+    'The seconds per plant of each timed step with their confidence interval, the standard time, and how many batches the wanted closeness takes.',
+  options: [
+    { name: 'step', value: 'NAME', does: 'one step alone; left out: all' },
+    { name: 'allowance', value: '15', does: 'rest and delays, per cent' },
+    { name: 'allowance-of', value: 'job|day', does: 'what the allowance is a share of; left out: job' },
+    { name: 'within', value: '5', does: 'how close the mean is wanted, per cent either way' },
+    { name: 'confidence', value: '95', does: 'how sure the interval is, per cent' },
+  ],
+  example: 'time models/trials/transplant-trials.csv --allowance 15 --allowance-of job',
+};
 
 type Options = Arguments['options'];
 

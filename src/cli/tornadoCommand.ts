@@ -1,8 +1,19 @@
 import { tornado, type Bar } from '../study/tornado';
 import type { Decimal } from '../core/number';
 import type { Arguments } from './arguments';
+import { modelOptions, resultOption, type CommandHelp } from './commandHelp';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
 import { cliQuestion, resultUnit, type Session } from './session';
+
+export const tornadoHelp: CommandHelp = {
+  name: 'tornado',
+  takes: 'MODEL.csv',
+  summary: 'the result at both ends of each uncertain input',
+  gives:
+    'The result at the low and the high end of every input that has a range, one at a time, the largest swing first.',
+  options: [resultOption, ...modelOptions],
+  example: 'tornado models/transplant-hire.csv --result margin --against "Straight to finishing"',
+};
 
 function barDocument({ lever, low, high, atLow, atHigh, swing }: Bar<Decimal>): Record<string, unknown> {
   return {

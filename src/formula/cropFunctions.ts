@@ -87,6 +87,7 @@ export const cropFunctions = [
     units: 'Takes plain numbers or counts and gives a plain number.',
     examples: [
       { formula: 'learning_factor(0.8, 1)', gives: '1' },
+      { formula: 'learning_factor(0.8, 4)', gives: '0.64' },
       { formula: 'learning_factor(1, 7)', gives: '1' },
     ],
     arity: [2, 2],

@@ -265,6 +265,26 @@ describe('wrong usage exits with 2 and says what would be right', () => {
   });
 });
 
+describe('wrong usage with --json is one document of faults as well:', () => {
+  it.each([
+    ['guess farm.csv --json', 'command not known: guess'],
+    ['evaluate --json', 'file missing'],
+    ['evaluate other.csv --json', 'file not readable: other.csv'],
+    ['evaluate farm.csv --json --frobnicate 3', 'option not known: --frobnicate'],
+    ['evaluate farm.csv --plan --json', 'option without its value: --plan'],
+    ['evaluate farm.csv --set margin=3 --json', '--set of a cell that is no input in plan Nursery: margin'],
+  ])('%s', (line, message) => {
+    const { status, messages, document } = run(line);
+    expect(status).toBe(2);
+    expect(messages).toContain(message);
+    expect(document).toEqual({
+      faults: [
+        { code: 'usage', message: expect.stringContaining(message) as string, row: 0, column: '', cell: '', text: '' },
+      ],
+    });
+  });
+});
+
 describe('a file that cannot be used exits with 1', () => {
   it.each([
     ['nothing in it', '', 'empty-file'],

@@ -125,8 +125,12 @@ describe('schedule', () => {
   });
 
   it('is of one plan, and of a model with a crop', () => {
-    expect(run(farm, '--against Today')).toMatchObject({ status: 2, output: '' });
-    expect(run('name,formula\na,1\n')).toMatchObject({ status: 2, output: '' });
+    const against = run(farm, '--against Today');
+    expect(against).toMatchObject({ status: 2, output: '' });
+    expect(against.messages).toContain('option not for schedule: --against.');
+    const bare = run('name,formula\na,1\n');
+    expect(bare.status).toBe(2);
+    expect(Object.keys(bare.document)).toEqual(['faults']);
   });
 
   it.each([

@@ -28,7 +28,7 @@ export function formulaHelp(): FormulaHelp {
     },
     operators: {
       heading: 'Signs',
-      intro: 'What has order 1 is done first; of one order, the left comes first.',
+      intro: 'Each has its order: 1 is done first; of one order, the left comes first.',
       entries: operatorHelp(),
     },
     units: {

@@ -5,16 +5,16 @@ export interface Operator {
   /** As it is written, with a blank or dots where values stand. */
   readonly sign: string;
   readonly meaning: string;
-  /** Its precedence: what has 1 is done first; of one turn, the left comes first unless the meaning says otherwise. */
+  /** What has 1 is done first; where two have the same, the left one, unless the meaning says otherwise. */
   readonly precedence: number;
   /** What it takes and gives. */
   readonly takes: string;
   readonly example: Example;
 }
 
-const oneUnit = 'Two numbers of one kind, in any of its units, such as week and day. Gives the same kind.';
-const compares = 'Two numbers of one kind. Gives true or false.';
-const conditions = 'Two conditions. Gives true or false.';
+const oneUnit = 'Takes two numbers of one kind, in any of its units, such as week and day, and gives that kind.';
+const compares = 'Takes two numbers of one kind and gives true or false.';
+const conditions = 'Takes two conditions and gives true or false.';
 
 const week: ExampleCell = ['stay', '2', 'week'];
 const day: ExampleCell = ['turnaround', '3', 'day'];
@@ -35,56 +35,56 @@ export const operators: readonly Operator[] = [
     sign: '( )',
     meaning: 'What stands in brackets is done first.',
     precedence: 1,
-    takes: 'Anything. Gives what stands inside.',
+    takes: 'Takes anything and gives it.',
     example: { formula: '(2 + 3) * 4', gives: '20' },
   },
   {
     sign: '^',
     meaning: 'To the power of. The right one comes first: 2 ^ 3 ^ 2 is 2 ^ 9.',
     precedence: 2,
-    takes: 'Plain numbers, or a number in a unit to a written whole power, which raises the unit as well.',
+    takes: 'Takes plain numbers, or a number in a unit and a written whole power, which raises the unit as well.',
     example: { formula: 'side ^ 2', gives: '1.44', unit: 'm^2', cells: [side] },
   },
   {
     sign: '-…',
     meaning: 'The opposite, before a value. A power comes before it: -2 ^ 2 is -4.',
     precedence: 3,
-    takes: 'A number in any unit. Gives the same kind.',
+    takes: 'Takes a number in any unit and gives that kind.',
     example: { formula: '-2 ^ 2', gives: '-4' },
   },
   {
     sign: 'not',
     meaning: 'True where the condition is false.',
     precedence: 3,
-    takes: 'A condition, in brackets where it is a comparison. Gives true or false.',
+    takes: 'Takes a condition, in brackets where it is a comparison, and gives true or false.',
     example: { formula: 'not (stay > turnaround)', gives: 'false', cells: [week, day] },
   },
   {
     sign: '*',
     meaning: 'Times.',
     precedence: 4,
-    takes: 'Numbers in any units. Gives the product of the units, converted to the unit of the entry.',
+    takes: 'Takes numbers in any units and gives the product of the units, converted to the unit of the entry.',
     example: { formula: 'price * heads', gives: '4000', unit: 'EUR/week', cells: [price, heads] },
   },
   {
     sign: '/',
     meaning: 'Divided by. Nothing can be divided by 0.',
     precedence: 4,
-    takes: 'Numbers in any units. Gives the quotient of the units; two of one kind give a plain number.',
+    takes: 'Takes numbers in any units and gives the quotient of the units; two of one kind give a plain number.',
     example: { formula: 'stay / turnaround * 3', gives: '14', cells: [week, day] },
   },
   {
     sign: '+',
     meaning: 'Plus.',
     precedence: 5,
-    takes: `${oneUnit} A written 0 fits any.`,
+    takes: `${oneUnit} A written 0 fits any kind.`,
     example: { formula: 'stay + turnaround', gives: '17', unit: 'day', cells: [week, day] },
   },
   {
     sign: '-',
     meaning: 'Minus.',
     precedence: 5,
-    takes: `${oneUnit} A written 0 fits any.`,
+    takes: `${oneUnit} A written 0 fits any kind.`,
     example: { formula: 'price - cost', gives: '0.15', unit: 'EUR/head', cells: [price, cost] },
   },
   comparison('<', 'Below.', 'false'),
@@ -111,7 +111,7 @@ export const operators: readonly Operator[] = [
     sign: '… ? … : …',
     meaning: 'The first value where the condition is true, else the second. Only the one chosen is computed.',
     precedence: 9,
-    takes: 'A condition, then two numbers of one kind or two conditions. Gives that kind.',
+    takes: 'Takes a condition, then two numbers of one kind or two conditions, and gives that kind.',
     example: {
       formula: 'heads > market ? market : heads',
       gives: '4500',

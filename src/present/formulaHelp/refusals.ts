@@ -15,6 +15,7 @@ const heads: ExampleCell = ['heads', '5000', 'head/week'];
 const market: ExampleCell = ['market', '4500', 'head/week'];
 const least: ExampleCell = ['least', '1000', 'head/week'];
 const weekHours: ExampleCell = ['week_hours', '40', 'h/week'];
+const office: ExampleCell = ['office', '100', 'h/year'];
 const seconds: ExampleCell = ['seconds', '12', 's/plant'];
 const wage: ExampleCell = ['wage', '18', 'EUR/h'];
 const kind: ExampleCell = ['media', '2', ''];
@@ -98,17 +99,17 @@ const units: readonly Refusal[] = [
   },
   {
     what: 'A change of one time into another',
-    refused: { formula: 'week_hours', unit: 'h/year', cells: [weekHours] },
+    refused: { formula: 'office + week_hours', unit: 'h/year', cells: [office, weekHours] },
     instead: 'Say how many weeks a year has: it is an entry in week/year.',
     example: {
-      formula: 'week_hours * weeks_a_year',
-      gives: '2080',
+      formula: 'office + week_hours * weeks_a_year',
+      gives: '2180',
       unit: 'h/year',
-      cells: [weekHours, ['weeks_a_year', '52', 'week/year']],
+      cells: [office, weekHours, ['weeks_a_year', '52', 'week/year']],
     },
   },
   {
-    what: 'A sum of two kinds',
+    what: 'A sum of two kinds, such as money a head and money an hour',
     refused: { formula: 'price + wage', unit: 'EUR/head', cells: [price, wage] },
     instead: 'Bring both to one kind first, by what one takes of the other.',
     example: {

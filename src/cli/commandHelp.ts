@@ -1,0 +1,44 @@
+/** An option as a command's help tells of it; its name is what the command line accepts. */
+export interface Option {
+  readonly name: string;
+  /** What stands after it: `NAME`, `A`, `job|day`, or the number that is taken where it is left out. */
+  readonly value: string;
+  readonly does: string;
+  /** The command needs it. */
+  readonly needed?: true;
+}
+
+/** What a person is told of a command, and which options it takes besides those of all. */
+export interface CommandHelp {
+  readonly name: string;
+  /** The word after its name: `MODEL.csv`, `TRIALS.csv`, or what else it takes. */
+  readonly takes: string;
+  /** A line without a stop, for the list of commands. */
+  readonly summary: string;
+  /** What it gives, in sentences. */
+  readonly gives: string;
+  readonly options: readonly Option[];
+  /** Words after the program's name that can be run in the repository. */
+  readonly example: string;
+}
+
+export const planOption: Option = {
+  name: 'plan',
+  value: 'NAME',
+  does: 'the plan looked at; left out: the last plan column',
+};
+
+const againstOption: Option = { name: 'against', value: 'NAME', does: 'look at the difference plan - against' };
+
+export const setOption: Option = {
+  name: 'set',
+  value: 'name=5',
+  does: 'another number for an input, in its own unit (repeatable)',
+};
+
+/** The options of most commands whose file is a model. */
+export const modelOptions: readonly Option[] = [planOption, againstOption, setOption];
+
+export const resultOption: Option = { name: 'result', value: 'NAME', does: 'the entry to look at', needed: true };
+
+export const targetOption: Option = { name: 'target', value: '0', does: 'the value that the result is held against' };

@@ -1,0 +1,44 @@
+import { modelOptions, type CommandHelp, type Option } from './commandHelp';
+import { described, paragraph, together } from './layout';
+
+const program = 'npm run --silent cli --';
+
+const ofAll: readonly (readonly [term: string, does: string])[] = [
+  ['--json', 'one JSON document instead of a table'],
+  ['--help', 'this text, or that of the command before it'],
+  ['--version', 'the version of the program'],
+];
+
+function written({ name, value }: Option): string {
+  return `--${name} ${value}`;
+}
+
+function terms(options: readonly Option[]): string {
+  const rows = options.map((option) => [written(option), option.does + (option.needed ? ' (needed)' : '')] as const);
+  const column = Math.max(...[...rows, ...ofAll].map(([term]) => term.length)) + 5;
+  return [...rows, ...ofAll].map(([term, does]) => described(term, does, column)).join('');
+}
+
+function form({ name, takes, options }: CommandHelp): string {
+  const own = options.filter((option) => !modelOptions.includes(option));
+  const words = own.map((option) => together(option.needed ? written(option) : `[${written(option)}]`));
+  return [name, takes, ...words].join(' ');
+}
+
+/** The help of one command. */
+export function commandText(help: CommandHelp): string {
+  const usage = paragraph(`usage: ${program} ${form(help)}`);
+  const example = `  ${program} ${help.example}\n`;
+  return `${usage}\n${paragraph(help.gives)}\noptions\n${terms(help.options)}\nexample\n${example}`;
+}
+
+/** The help of the whole program. */
+export function overviewText(commands: readonly CommandHelp[]): string {
+  const column = Math.max(...commands.map(({ name }) => name.length)) + 5;
+  const rows = commands.map(({ name, summary }) => described(name, summary, column)).join('');
+  const more = paragraph(`What a command takes and gives: ${program} tornado --help`);
+  return (
+    `usage: ${program} COMMAND FILE [options]\n\ncommands\n${rows}\n${more}\n` +
+    `options where FILE is a model, and of all commands\n${terms(modelOptions)}`
+  );
+}
