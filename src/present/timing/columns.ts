@@ -1,3 +1,6 @@
+import { listed, textOf } from '../text/phrase';
+import { atStart } from './sentences';
+
 /** A column of a trials file that the screen has fields for. */
 export interface Column {
   readonly name: string;
@@ -25,4 +28,9 @@ export function columnsBeside(width: number): number {
 /** What a column is headed with. */
 export function columnHead({ name }: Column): string {
   return name === 'rating' ? 'rating %' : name;
+}
+
+/** `Worker, date, step and note`: what folds away below. */
+export function foldedNames(columns: readonly Column[]): string {
+  return atStart(textOf(listed(columns.map(({ name }) => name))));
 }

@@ -19,8 +19,9 @@ export function stepName(step: string): string {
   return step === '' ? 'no step named' : step;
 }
 
-function atStart(step: string): string {
-  return step.charAt(0).toUpperCase() + step.slice(1);
+/** A text as it begins a sentence. */
+export function atStart(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** `1 batch`, `8 batches`. */

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { columnsBeside, fieldColumns } from '../../../src/present/timing/columns';
+import { columnsBeside, fieldColumns, foldedNames } from '../../../src/present/timing/columns';
 
 it.each([
   ['the narrowest phone', 288, 'plants seconds'],
@@ -14,3 +14,6 @@ it.each([
       .join(' '),
   ).toBe(names);
 });
+
+it('what folds away is listed as a sentence lists it', () =>
+  expect(foldedNames(fieldColumns.slice(4))).toBe('Worker, date, step and note'));

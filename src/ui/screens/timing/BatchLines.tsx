@@ -10,6 +10,7 @@ import { ownText } from '../../../present/timing/secondsDigits';
 import { withoutBatch, withText } from '../../../present/timing/sheetEdits';
 import { ownSeconds, type StepFound } from '../../../present/timing/study';
 import { stepName } from '../../../present/timing/sentences';
+import { batchesTexts, takenOutText } from '../../../present/timing/batchesTexts';
 
 interface LinesProps {
   readonly kept: KeptTrials;
@@ -35,17 +36,16 @@ export function BatchLines(props: LinesProps): JSX.Element {
       props.kept.put(after);
       return;
     }
-    props.kept.putWithWayBack(after, `The batch is now one of ${stepName(text.trim())}.`);
+    props.kept.putWithWayBack(after, batchesTexts.nowOf(stepName(text.trim())));
     props.choose(text.trim());
   };
   const takeOut = (): void => {
-    const plants = field(props.row(), 'plants');
-    const sentence = plants === '' ? 'A batch was taken out.' : `The batch of ${plants} plants was taken out.`;
+    const sentence = takenOutText(field(props.row(), 'plants'));
     props.kept.putWithWayBack(withoutBatch(props.kept.trials().sheet, props.row().row), sentence);
   };
   const input = (column: Column): JSX.Element => (
     <BatchField
-      label={`${columnHead(column)}, batch ${props.at + 1}`}
+      label={batchesTexts.fieldOf(columnHead(column), props.at + 1)}
       kind={column.kind}
       late={column.name === 'step'}
       text={props.row().fields.get(column.name) ?? ''}
@@ -66,8 +66,8 @@ export function BatchLines(props: LinesProps): JSX.Element {
         </For>
         <td class="of-number own">{ownOf(batch())}</td>
         <td>
-          <button type="button" class="link" aria-label={`Take out batch ${props.at + 1}`} onClick={takeOut}>
-            take out
+          <button type="button" class="link" aria-label={batchesTexts.takeOutBatch(props.at + 1)} onClick={takeOut}>
+            {batchesTexts.takeOut}
           </button>
         </td>
       </tr>

@@ -1,14 +1,14 @@
 import { createMemo, createSignal, For, Index, Show, type JSX } from 'solid-js';
 import { createChartArea } from '../../kit/charts/chartArea';
-import { listed, textOf } from '../../../present/text/phrase';
 import { localFormat } from '../../app/preferences/localFormat';
 import { BatchLines } from './BatchLines';
-import { columnsBeside, fieldColumns, columnHead, type Column } from '../../../present/timing/columns';
+import { columnsBeside, fieldColumns, columnHead, foldedNames, type Column } from '../../../present/timing/columns';
 import type { KeptTrials } from './keptTrials';
 import { withBatch } from '../../../present/timing/sheetEdits';
 import type { StepFound } from '../../../present/timing/study';
 import { batchCount, stepName } from '../../../present/timing/sentences';
 import { localDay } from '../../../present/timing/watch';
+import { batchesTexts } from '../../../present/timing/batchesTexts';
 
 interface BatchesProps {
   readonly kept: KeptTrials;
@@ -40,7 +40,7 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
   };
   return (
     <section class="timing-batches" aria-labelledby="timing-batches">
-      <h3 id="timing-batches">Batches of {stepName(props.found.step)}</h3>
+      <h3 id="timing-batches">{batchesTexts.heading(stepName(props.found.step))}</h3>
       <div ref={(element) => chartArea.hold(element)}>
         <table class="batches">
           <BatchesHead beside={beside()} />
@@ -57,22 +57,19 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
       <div class="timing-buttons">
         <Show when={hidden() > 0}>
           <button type="button" class="word" onClick={() => setAll(true)}>
-            Show {batchCount(hidden(), localFormat)} more
+            {batchesTexts.showMore(batchCount(hidden(), localFormat))}
           </button>
         </Show>
         <button type="button" class="word" onClick={add}>
-          Add a batch
+          {batchesTexts.add}
         </button>
         <Show when={folded().length > 0 && !isNameless()}>
           <button type="button" class="word" aria-expanded={unfolded()} onClick={() => setUnfolded(!unfolded())}>
-            {unfolded() ? 'Fewer fields' : foldedNames(folded())}
+            {unfolded() ? batchesTexts.fewerFields : foldedNames(folded())}
           </button>
         </Show>
       </div>
-      <p class="quiet">
-        Rating: the worker’s pace in per cent, 100 is normal; blank counts as 100. Lost: plants lost in the step; blank
-        is not counted. A batch that cannot be read is kept and left out.
-      </p>
+      <p class="quiet">{batchesTexts.explained}</p>
     </section>
   );
 }
@@ -82,7 +79,7 @@ function BatchesHead(props: { beside: readonly Column[] }): JSX.Element {
     <thead>
       <tr>
         <th scope="col">
-          <span class="heard">number</span>
+          <span class="heard">{batchesTexts.number}</span>
         </th>
         <For each={props.beside}>
           {(column) => (
@@ -92,20 +89,14 @@ function BatchesHead(props: { beside: readonly Column[] }): JSX.Element {
           )}
         </For>
         <th scope="col" class="of-number own">
-          s each
+          {batchesTexts.secondsEach}
         </th>
         <th scope="col" class="out">
-          <span class="heard">take out</span>
+          <span class="heard">{batchesTexts.takeOut}</span>
         </th>
       </tr>
     </thead>
   );
-}
-
-/** `Worker, date, step and note`. */
-function foldedNames(columns: readonly Column[]): string {
-  const names = textOf(listed(columns.map(({ name }) => name)));
-  return names.charAt(0).toUpperCase() + names.slice(1);
 }
 
 /** The field for the plants of the last batch. */

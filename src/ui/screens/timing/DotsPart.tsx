@@ -7,10 +7,11 @@ import { NumbersBehind } from '../../kit/sections/NumbersBehind';
 import { localFormat } from '../../app/preferences/localFormat';
 import { dotRows } from '../../../present/timing/dots';
 import { dotsPicture } from '../../../present/timing/dotsPicture';
-import { ownText } from '../../../present/timing/secondsDigits';
-import { ownSeconds, type StepFound } from '../../../present/timing/study';
+import type { StepFound } from '../../../present/timing/study';
 import type { TimingTerms } from '../../../present/timing/terms';
 import { intervalText, stepName } from '../../../present/timing/sentences';
+import { batchRows } from '../../../present/timing/batchRows';
+import { dotsTexts } from '../../../present/timing/dotsTexts';
 
 interface DotsProps {
   readonly study: readonly StepFound[];
@@ -43,52 +44,41 @@ export function DotsPart(props: DotsProps): JSX.Element {
   return (
     <figure class="timing-dots">
       <figcaption class="key">
-        <span class="key-what">batches by their seconds a plant</span>
-        <span>dot: a batch, larger with more plants</span>
-        <span>diamond: the mean</span>
-        <span>band: where it may lie</span>
-        <span>dashed: {localFormat.full(props.timing.terms.within)} % either way</span>
+        <span class="key-what">{dotsTexts.what}</span>
+        <span>{dotsTexts.dot}</span>
+        <span>{dotsTexts.diamond}</span>
+        <span>{dotsTexts.band}</span>
+        <span>{dotsTexts.dashed(localFormat.full(props.timing.terms.within))}</span>
       </figcaption>
       <ChartCanvas chartArea={chartArea} label={props.label} open={openRows} picture={picture()} />
-      <NumbersBehind summary="The batches behind the picture">
-        <div class="table-room" tabindex="0" role="group" aria-label="The batches behind the picture">
+      <NumbersBehind summary={dotsTexts.numbers}>
+        <div class="table-room" tabindex="0" role="group" aria-label={dotsTexts.numbers}>
           <table>
             <thead>
               <tr>
-                <th scope="col">Step</th>
-                <th scope="col">Batch</th>
-                <th scope="col">Plants</th>
-                <th scope="col">s each, rated</th>
-                <th scope="col">against the mean</th>
+                <th scope="col">{dotsTexts.step}</th>
+                <th scope="col">{dotsTexts.batch}</th>
+                <th scope="col">{dotsTexts.plants}</th>
+                <th scope="col">{dotsTexts.secondsEach}</th>
+                <th scope="col">{dotsTexts.againstMean}</th>
               </tr>
             </thead>
             <tbody>
-              <For each={timed()}>{(found) => <BatchRows found={found} />}</For>
+              <For each={props.study.flatMap((found) => batchRows(found, localFormat))}>
+                {(row) => (
+                  <tr>
+                    <th scope="row">{row.step}</th>
+                    <td>{row.number}</td>
+                    <td>{row.plants}</td>
+                    <td>{row.seconds}</td>
+                    <td>{row.off}</td>
+                  </tr>
+                )}
+              </For>
             </tbody>
           </table>
         </div>
       </NumbersBehind>
     </figure>
   );
-}
-
-function BatchRows(props: { found: StepFound }): JSX.Element {
-  const number = (row: number): number => props.found.rows.findIndex((each) => each.row === row) + 1;
-  return (
-    <For each={props.found.batches}>
-      {(batch) => (
-        <tr>
-          <th scope="row">{stepName(props.found.step)}</th>
-          <td>{number(batch.row)}</td>
-          <td>{localFormat.full(batch.plants)}</td>
-          <td>{ownText(ownSeconds(batch), localFormat)}</td>
-          <td>{offText(ownSeconds(batch).dividedBy(props.found.time!.secondsPerPlant).minus(1).times(100))}</td>
-        </tr>
-      )}
-    </For>
-  );
-}
-
-function offText(off: ReturnType<typeof ownSeconds>): string {
-  return `${localFormat.signed(off, undefined, 1)} %`;
 }

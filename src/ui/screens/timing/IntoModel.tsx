@@ -1,4 +1,5 @@
 import { createMemo, createSignal, createUniqueId, For, Index, Show, type Accessor, type JSX } from 'solid-js';
+import type { Decimal } from '../../../core/number';
 import { RadioRow } from '../../kit/choosers/RadioRow';
 import type { Phrase } from '../../../present/text/phrase';
 import { Sentence } from '../../kit/sections/Sentence';
@@ -13,6 +14,8 @@ import type { StepFound } from '../../../present/timing/study';
 import { hasOwnAllowance, noTarget, targetFor, targetsOf, type TimingTarget } from '../../../present/timing/targets';
 import type { TimingTerms } from '../../../present/timing/terms';
 import { stepName } from '../../../present/timing/sentences';
+import { allowanceText, intoModelTexts, noInputText } from '../../../present/timing/intoModelTexts';
+import { timingTexts } from '../../../present/timing/texts';
 
 interface IntoModelProps extends ScreenProps {
   readonly study: readonly StepFound[];
@@ -47,31 +50,25 @@ export function IntoModel(props: IntoModelProps): JSX.Element {
   const planName = (): string => props.store.shape().plans[props.plan]?.name ?? '';
   return (
     <section class="timing-model" aria-labelledby="timing-model">
-      <h3 id="timing-model">Into the model</h3>
-      <Show
-        when={targets().length > 0}
-        fallback={<p>No input of {planName() || 'this model'} is a time for one plant or board, such as s/plant.</p>}>
+      <h3 id="timing-model">{intoModelTexts.heading}</h3>
+      <Show when={targets().length > 0} fallback={<p>{noInputText(planName())}</p>}>
         <RadioRow
-          legend="Use the"
+          legend={intoModelTexts.use}
           chosen={used()}
           choose={(use) => props.choice.setSetting('timing use', use)}
           options={[
-            { value: 'mean', label: 'mean time' },
-            { value: 'standard', label: 'standard time' },
+            { value: 'mean', label: intoModelTexts.mean },
+            { value: 'standard', label: intoModelTexts.standard },
           ]}
         />
-        <p class="quiet">
-          {own()
-            ? 'This model has an allowance of its own and lengthens every time by it: give it the mean, or rest counts twice.'
-            : 'This model has no entry for an allowance: the standard time brings rest and waiting with it.'}
-        </p>
+        <p class="quiet">{allowanceText(own())}</p>
         <div class="put-in" role="status">
           <Show when={standing()} keyed>
             {({ sentence }) => (
               <p>
                 <Sentence phrase={sentence} />{' '}
                 <button type="button" class="link" ref={keepFocus} onClick={() => props.store.undo()}>
-                  Take it back
+                  {timingTexts.takeBack}
                 </button>
               </p>
             )}
@@ -82,10 +79,7 @@ export function IntoModel(props: IntoModelProps): JSX.Element {
             {(found) => <StepOffer {...props} found={found} targets={targets()} used={used()} put={put} />}
           </Index>
         </div>
-        <p class="quiet">
-          A range from here is where the mean of many batches may lie, not how far single batches do. Undo takes either
-          back in one step.
-        </p>
+        <p class="quiet">{intoModelTexts.rangeExplained}</p>
       </Show>
     </section>
   );
@@ -119,10 +113,10 @@ function StepOffer(props: StepOfferProps): JSX.Element {
       <p class="offer-head">
         <span id={id}>{stepName(step())}</span>
         <label>
-          <span class="heard">Entry for {stepName(step())}</span>
+          <span class="heard">{intoModelTexts.entryFor(stepName(step()))}</span>
           <select onChange={(event) => props.choice.setSetting(targetKey(step()), event.currentTarget.value)}>
             <option value={noTarget} selected={target() === undefined}>
-              no entry
+              {intoModelTexts.noEntry}
             </option>
             <For each={props.targets}>
               {({ cell }) => (
@@ -142,32 +136,29 @@ function StepOffer(props: StepOfferProps): JSX.Element {
 function OfferLine(props: StepOfferProps & { offer: TimeOffer }): JSX.Element {
   const unit = (): string => printedUnit(props.offer.cell.unitText);
   const value = (): string => `${localFormat.full(props.offer.value)}\u00a0${unit()}`;
-  const range = (): string | undefined => {
-    const { range: ends, cell } = props.offer;
-    return ends && `${endText(ends[0], cell, localFormat)} to ${endText(ends[1], cell, localFormat)}`;
-  };
+  const end = (number: Decimal): string => endText(number, props.offer.cell, localFormat);
   return (
     <>
       <p class="offer-values">
-        In the model <b>{endText(props.offer.today, props.offer.cell, localFormat)}</b>, timed{' '}
-        <b>{localFormat.full(props.offer.value)}</b> <span class="unit">{unit()}</span>
+        <Sentence phrase={intoModelTexts.besideTimed(end(props.offer.today), localFormat.full(props.offer.value))} />{' '}
+        <span class="unit">{unit()}</span>
       </p>
       <p class="offer-buttons">
-        <Show when={!isPut(props.offer, false)} fallback={<span class="quiet">The model has it.</span>}>
+        <Show when={!isPut(props.offer, false)} fallback={<span class="quiet">{intoModelTexts.hasIt}</span>}>
           <button type="button" class="press" onClick={() => props.put(props.offer, false)}>
-            Use {value()}
+            {intoModelTexts.useValue(value())}
           </button>
         </Show>
-        <Show when={range()} fallback={<span class="quiet">{props.offer.noRange}</span>}>
+        <Show when={props.offer.range} fallback={<span class="quiet">{props.offer.noRange}</span>}>
           {(ends) => (
             <Show when={!isPut(props.offer, true)}>
               <button type="button" class="word" onClick={() => props.put(props.offer, true)}>
-                Use it with its range {ends()}
+                {intoModelTexts.useWithRange(end(ends()[0]), end(ends()[1]))}
               </button>
             </Show>
           )}
         </Show>
-        <Link onPress={() => props.goTo(props.offer.cell.id)}>Go to the entry</Link>
+        <Link onPress={() => props.goTo(props.offer.cell.id)}>{intoModelTexts.goToEntry}</Link>
       </p>
     </>
   );

@@ -8,6 +8,7 @@ import { exportedResults, resultRow, type ResultRow } from '../../../present/tim
 import type { StepFound } from '../../../present/timing/study';
 import type { TimingTerms } from '../../../present/timing/terms';
 import { termsText } from '../../../present/timing/sentences';
+import { resultsTexts } from '../../../present/timing/resultsTexts';
 
 interface ResultsProps {
   readonly choice: Choice;
@@ -25,22 +26,22 @@ export function ResultsPart(props: ResultsProps): JSX.Element {
   const save = (): void => download('timed-steps.csv', exportTable(exportedResults(props.study, props.timing)));
   return (
     <section class="timing-results" aria-labelledby="timing-results">
-      <h3 id="timing-results">Each step</h3>
+      <h3 id="timing-results">{resultsTexts.heading}</h3>
       <div class="table-room">
         <table>
           <thead>
             <tr>
-              <th scope="col">Step</th>
-              <th scope="col">Batches</th>
+              <th scope="col">{resultsTexts.step}</th>
+              <th scope="col">{resultsTexts.batches}</th>
               <th scope="col" class="whole">
-                s each
+                {resultsTexts.secondsEach}
               </th>
-              <th scope="col">from</th>
-              <th scope="col">to</th>
-              <th scope="col">Needed in all</th>
-              <th scope="col">Standard time, s</th>
-              <th scope="col">Plants</th>
-              <th scope="col">Lost</th>
+              <th scope="col">{resultsTexts.from}</th>
+              <th scope="col">{resultsTexts.to}</th>
+              <th scope="col">{resultsTexts.needed}</th>
+              <th scope="col">{resultsTexts.standard}</th>
+              <th scope="col">{resultsTexts.plants}</th>
+              <th scope="col">{resultsTexts.lost}</th>
             </tr>
           </thead>
           <tbody>
@@ -51,12 +52,12 @@ export function ResultsPart(props: ResultsProps): JSX.Element {
       <p class="quiet">{termsText(props.timing, localFormat)}</p>
       <div class="timing-buttons">
         <button type="button" class="word" onClick={save}>
-          Save this table as CSV
+          {resultsTexts.saveTable}
         </button>
       </div>
       <MethodLink choice={props.choice} entry="timed mean" />
       <MethodLink choice={props.choice} entry="batches needed">
-        How many batches are needed
+        {resultsTexts.howMany}
       </MethodLink>
     </section>
   );
@@ -74,7 +75,7 @@ function Line(props: ResultsProps & { row: ResultRow }): JSX.Element {
       <td>
         {props.row.batches}
         <Show when={props.row.leftOut > 0}>
-          <span class="left-out">{props.row.leftOut} left out</span>
+          <span class="left-out">{resultsTexts.leftOut(props.row.leftOut)}</span>
         </Show>
       </td>
       <td class="main">{props.row.seconds || none}</td>

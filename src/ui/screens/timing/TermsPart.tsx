@@ -5,49 +5,34 @@ import { RadioRow } from '../../kit/choosers/RadioRow';
 import { localFormat } from '../../app/preferences/localFormat';
 import { MethodLink } from '../../kit/method/MethodLink';
 import type { Choice } from '../../app/screenProps';
-import {
-  allowanceFactor,
-  allowanceBase,
-  termFault,
-  termText,
-  type TimingTerms,
-  type TermName,
-} from '../../../present/timing/terms';
+import { allowanceBase, termFault, termText, type TimingTerms, type TermName } from '../../../present/timing/terms';
+import { allowanceOptions } from '../../../present/timing/allowanceOptions';
+import { termsTexts } from '../../../present/timing/termsTexts';
 
 /** What the times are asked for: the allowance, how close, how sure. */
 export function TermsPart(props: { choice: Choice; timing: TimingTerms }): JSX.Element {
-  const factor = (of: 'job' | 'day'): string => {
-    const { sign, by } = allowanceFactor(props.timing.terms.allowance, of);
-    return by.gt(0) ? `${sign}\u00a0${localFormat.value(by, undefined)}` : 'all of it';
-  };
   return (
     <section class="timing-terms" aria-labelledby="timing-terms">
-      <h3 id="timing-terms">How sure, and with what allowance</h3>
+      <h3 id="timing-terms">{termsTexts.heading}</h3>
       <div class="settings">
-        <TermField choice={props.choice} name="within" label="within" unit="% either way" />
-        <TermField choice={props.choice} name="confidence" label="confidence" unit="%" />
-        <TermField choice={props.choice} name="allowance" label="allowance for rest and waiting" unit="%" />
+        <TermField choice={props.choice} name="within" label={termsTexts.within} unit={termsTexts.withinUnit} />
+        <TermField choice={props.choice} name="confidence" label={termsTexts.confidence} unit="%" />
+        <TermField choice={props.choice} name="allowance" label={termsTexts.allowance} unit="%" />
       </div>
       <RadioRow
-        legend="The allowance is a share of"
+        legend={termsTexts.shareOf}
         chosen={allowanceBase(props.choice)}
         choose={(of) => props.choice.setSetting('timing allowance of', of)}
-        options={[
-          { value: 'job', label: `the job (${factor('job')})` },
-          { value: 'day', label: `the day (${factor('day')})` },
-        ]}
+        options={allowanceOptions(props.timing.terms.allowance, localFormat)}
       />
-      <p class="quiet">
-        Of the job: so many minutes of rest on top of an hour’s work. Of the day: so many minutes out of each paid hour,
-        which is more. Of the job is usual; say which when you quote a standard time.
-      </p>
+      <p class="quiet">{termsTexts.shareExplained}</p>
       <Show when={!props.timing.hasStandardTime}>
         <p class="message fault" role="alert">
-          An allowance of the whole day leaves no time to work: stay below 100 %.
+          {termsTexts.noTimeLeft}
         </p>
       </Show>
       <MethodLink choice={props.choice} entry="standard time">
-        How the allowance counts
+        {termsTexts.howItCounts}
       </MethodLink>
     </section>
   );
@@ -61,7 +46,7 @@ function TermField(props: { choice: Choice; name: TermName; label: string; unit:
       label={props.label}
       unit={props.unit}
       text={text()}
-      stands={`${localFormat.written(text())} % stands.`}
+      stands={termsTexts.stands(localFormat.written(text()))}
       refuse={(typed) => termFault(props.name, decimal(typed), localFormat)}
       onNumber={(typed) => props.choice.setSetting(`timing ${props.name}`, typed)}
     />

@@ -20,6 +20,7 @@ import { moreSentence, stepSentence } from '../../../present/timing/sentences';
 import { NoTrials, TrialsButtons } from './TrialsPart';
 import { WatchPart } from './WatchPart';
 import { UndoTrials } from './UndoTrials';
+import { timingTexts } from '../../../present/timing/texts';
 import '../../kit/sections/answers.css';
 import '../../kit/charts/curve.css';
 import '../../kit/fields/fields.css';
@@ -47,7 +48,7 @@ export function Timing(props: ScreenProps): JSX.Element {
   return (
     <section class="question-screen timing" aria-labelledby="timing">
       <h2 class="heard" id="timing">
-        Timing
+        {timingTexts.heading}
       </h2>
       <Show when={chosen()} fallback={<NoTrials choice={props.choice} kept={kept} />}>
         {(found) => <Finding {...props} found={found()} timing={timing()} />}
@@ -109,13 +110,13 @@ function Answer(props: AnswerProps): JSX.Element {
       />
       <DotsPart study={props.study} timing={props.timing} chosen={props.found.step} label={label()} />
       <MethodLink choice={props.choice} entry="timed interval">
-        How far the mean may lie off
+        {timingTexts.howFarOff}
       </MethodLink>
       <TermsPart choice={props.choice} timing={props.timing} />
       <IntoModel {...props} />
       <BatchesPart kept={props.kept} found={props.found} choose={props.choose} />
       <section class="timing-file" aria-labelledby="timing-file">
-        <h3 id="timing-file">The trials</h3>
+        <h3 id="timing-file">{timingTexts.trials}</h3>
         <TrialsButtons choice={props.choice} kept={props.kept} />
       </section>
     </>
@@ -126,12 +127,8 @@ function Answer(props: AnswerProps): JSX.Element {
 function Fairness(): JSX.Element {
   return (
     <section class="timing-care" aria-labelledby="timing-care">
-      <h3 id="timing-care">Before you time someone</h3>
-      <p>
-        Tell people that they are timed and why, and time them only if they agree. A rating is a judgement of one
-        person’s pace by another: let both see it. Time whole batches with their rests and snags, not the best minute.
-        The rules on watching people at work and on piece pay in your place decide.
-      </p>
+      <h3 id="timing-care">{timingTexts.care}</h3>
+      <p>{timingTexts.fairness}</p>
       <Cautions topics={['hands', 'wages']} />
     </section>
   );

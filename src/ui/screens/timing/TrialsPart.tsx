@@ -3,6 +3,7 @@ import { FilePicker } from '../../kit/fields/FilePicker';
 import { download } from '../../app/files/saving';
 import type { Choice } from '../../app/screenProps';
 import { trialsName, usualName, type KeptTrials } from './keptTrials';
+import { trialsTexts } from '../../../present/timing/trialsTexts';
 
 interface TrialsProps {
   readonly choice: Choice;
@@ -15,23 +16,20 @@ const invented = 'transplant-trials.csv';
 export function TrialsButtons(props: TrialsProps): JSX.Element {
   const loadInvented = async (): Promise<void> => {
     const { default: text } = await import('../../../../models/trials/transplant-trials.csv?raw');
-    props.kept.replace(text, invented, 'The invented trials of Tern Sluice are open.');
+    props.kept.replace(text, invented, trialsTexts.inventedAreOpen);
   };
   return (
     <div class="timing-buttons">
-      <FilePicker label="Open trials (CSV)" onFile={(file) => void props.kept.open(file)} />
+      <FilePicker label={trialsTexts.open} onFile={(file) => void props.kept.open(file)} />
       <button type="button" class="word" onClick={() => void loadInvented()}>
-        Load invented trials
+        {trialsTexts.loadInvented}
       </button>
       <Show when={props.kept.any()}>
         <button type="button" class="word" onClick={() => download(trialsName(props.choice), props.kept.text())}>
-          Save the trials (CSV)
+          {trialsTexts.save}
         </button>
-        <button
-          type="button"
-          class="word"
-          onClick={() => props.kept.replace('', usualName, 'All batches were taken out.')}>
-          Take out all batches
+        <button type="button" class="word" onClick={() => props.kept.replace('', usualName, trialsTexts.allTakenOut)}>
+          {trialsTexts.takeOutAll}
         </button>
       </Show>
     </div>
@@ -42,12 +40,8 @@ export function TrialsButtons(props: TrialsProps): JSX.Element {
 export function NoTrials(props: TrialsProps): JSX.Element {
   return (
     <div class="empty">
-      <p class="finding">How long does a plant take, and how sure is that?</p>
-      <p>
-        Time a few batches of a step, a board or two each, and count their plants: with the watch here, by hand, or from
-        a file. A file has the columns step, plants and seconds, one row a batch; worker, rating, date, lost and note if
-        you like.
-      </p>
+      <p class="finding">{trialsTexts.question}</p>
+      <p>{trialsTexts.howTo}</p>
       <TrialsButtons {...props} />
     </div>
   );

@@ -1,6 +1,8 @@
 import { Show, type JSX } from 'solid-js';
 import { keepFocus } from './keepFocus';
 import type { KeptTrials } from './keptTrials';
+import { atStart } from '../../../present/timing/sentences';
+import { timingTexts } from '../../../present/timing/texts';
 
 /** What the last change of the trials did and how to take it back, and what could not be done. */
 export function UndoTrials(props: { kept: KeptTrials }): JSX.Element {
@@ -12,7 +14,7 @@ export function UndoTrials(props: { kept: KeptTrials }): JSX.Element {
             <p>
               {sentence}{' '}
               <button type="button" class="link" ref={keepFocus} onClick={() => props.kept.takeBack()}>
-                Take it back
+                {timingTexts.takeBack}
               </button>
             </p>
           )}
@@ -21,7 +23,7 @@ export function UndoTrials(props: { kept: KeptTrials }): JSX.Element {
       <Show when={props.kept.refusal()}>
         {(refusal) => (
           <p class="message fault" role="alert">
-            {refusal().charAt(0).toUpperCase() + refusal().slice(1)}
+            {atStart(refusal())}
           </p>
         )}
       </Show>

@@ -2,7 +2,6 @@ import { createEffect, createSignal, createUniqueId, For, Match, onCleanup, Show
 import type { Decimal } from '../../../core/number';
 import { localFormat } from '../../app/preferences/localFormat';
 import type { Choice } from '../../app/screenProps';
-import { typedNumber } from '../../../present/text/typedNumber';
 import type { KeptTrials } from './keptTrials';
 import { withBatch } from '../../../present/timing/sheetEdits';
 import {
@@ -15,6 +14,9 @@ import {
   startWatch,
   stopWatch,
 } from '../../../present/timing/watch';
+import { createClockText } from '../../../present/timing/clockText';
+import { typedPlants } from '../../../present/timing/typedPlants';
+import { watchTexts } from '../../../present/timing/watchTexts';
 
 interface WatchProps {
   readonly choice: Choice;
@@ -30,13 +32,10 @@ const stepKey = 'timing watch step';
 const plantsKey = 'timing watch plants';
 /** Milliseconds between two looks at the clock while it runs. */
 const beat = 100;
-const clock = new Intl.DateTimeFormat(localFormat.locale, { hour: '2-digit', minute: '2-digit', second: '2-digit' });
-const clockAndDay = new Intl.DateTimeFormat(localFormat.locale, { dateStyle: 'medium', timeStyle: 'medium' });
+const clock = createClockText(localFormat.locale);
 
-/** `14:03:09`, with the day where that is another. */
 function clockText(at: number): string {
-  const isToday = localDay(new Date(at)) === localDay(new Date());
-  return (isToday ? clock : clockAndDay).format(at);
+  return clock(at, Date.now());
 }
 
 /** A watch for one batch, and the way to enter one that was timed otherwise. */
@@ -67,7 +66,7 @@ export function WatchPart(props: WatchProps): JSX.Element {
   };
   return (
     <section class="timing-watch" aria-labelledby="timing-watch" ref={section}>
-      <h3 id="timing-watch">Time a batch</h3>
+      <h3 id="timing-watch">{watchTexts.heading}</h3>
       <Switch>
         <Match when={watch().state === 'ready'}>
           <Ready {...props} step={step()} onStart={start} onEnter={() => enter({})} />
@@ -111,14 +110,14 @@ function Ready(props: WatchProps & { onStart: () => void; onEnter: () => void })
       <div class="watch-line">
         <StepField {...props} onText={(text) => props.choice.setSetting(stepKey, text)} />
         <button type="button" class="press" data-next disabled={isNameless()} onClick={() => props.onStart()}>
-          Start the watch
+          {watchTexts.start}
         </button>
         <button type="button" class="word" disabled={isNameless()} onClick={() => props.onEnter()}>
-          Enter a batch by hand
+          {watchTexts.byHand}
         </button>
       </div>
       <Show when={isNameless()}>
-        <p class="hint">Name the step first.</p>
+        <p class="hint">{watchTexts.nameFirst}</p>
       </Show>
     </>
   );
@@ -128,12 +127,12 @@ function StepField(props: WatchProps & { onText: (text: string) => void }): JSX.
   const id = createUniqueId();
   return (
     <label class="step-field">
-      <span class="chooser-label">Step</span>
+      <span class="chooser-label">{watchTexts.step}</span>
       <input
         type="text"
         list={id}
         autocomplete="off"
-        placeholder="such as transplanting"
+        placeholder={watchTexts.stepExample}
         value={props.step}
         onInput={(event) => props.onText(event.currentTarget.value)}
       />
@@ -152,20 +151,17 @@ function Running(props: { since: number; step: string; onStop: () => void; onLet
   return (
     <>
       <div class="watch-line">
-        <p class="dial" role="timer" aria-label={`The watch runs for ${props.step}`}>
+        <p class="dial" role="timer" aria-label={watchTexts.runsFor(props.step)}>
           {dialText(seconds(), localFormat.marks.decimal)}
         </p>
         <button type="button" class="press" data-next onClick={() => props.onStop()}>
-          Stop
+          {watchTexts.stop}
         </button>
         <button type="button" class="word" onClick={() => props.onLetGo()}>
-          Let it go
+          {watchTexts.letGo}
         </button>
       </div>
-      <p class="quiet">
-        Timing {props.step} since {clockText(props.since)}. It runs on while you look elsewhere, and with this page
-        closed.
-      </p>
+      <p class="quiet">{watchTexts.since(props.step, clockText(props.since))}</p>
       <Show when={doubtOf(seconds())}>{(doubt) => <p class="message fault">{doubt()}</p>}</Show>
     </>
   );
@@ -186,22 +182,22 @@ function Stopped(props: StoppedProps): JSX.Element {
   const canAdd = (): boolean => props.seconds.gt(0);
   const add = (event: Event): void => {
     event.preventDefault();
-    const found = plantsFault(plants());
+    const found = typedPlants(plants(), localFormat);
     setFault('fault' in found ? found.fault : '');
     if ('text' in found && canAdd()) props.onPlants(found.text);
   };
   createEffect(() => {
-    if (fault() !== '' && 'text' in plantsFault(plants())) setFault('');
+    if (fault() !== '' && 'text' in typedPlants(plants(), localFormat)) setFault('');
   });
   return (
     <form onSubmit={add}>
       <p class="dial">{dialText(props.seconds, localFormat.marks.decimal)}</p>
       <p class="quiet">
-        From {clockText(props.since)} to {clockText(props.since + props.seconds.toNumber() * 1000)}.
+        {watchTexts.fromTo(clockText(props.since), clockText(props.since + props.seconds.toNumber() * 1000))}
       </p>
       <p class="watch-line">
         <label class="asked-number">
-          <span>Plants in this batch of {props.step}</span>{' '}
+          <span>{watchTexts.plants(props.step)}</span>{' '}
           <input
             type="text"
             inputmode="numeric"
@@ -214,10 +210,10 @@ function Stopped(props: StoppedProps): JSX.Element {
           />
         </label>
         <button type="submit" class="press" disabled={!canAdd()}>
-          Add the batch
+          {watchTexts.add}
         </button>
         <button type="button" class="word" onClick={() => props.onLetGo()}>
-          Let it go
+          {watchTexts.letGo}
         </button>
       </p>
       <Show when={fault()}>
@@ -228,11 +224,4 @@ function Stopped(props: StoppedProps): JSX.Element {
       <Show when={doubtOf(props.seconds)}>{(doubt) => <p class="message fault">{doubt()}</p>}</Show>
     </form>
   );
-}
-
-function plantsFault(typed: string): { readonly text: string } | { readonly fault: string } {
-  const read = typedNumber(typed, localFormat);
-  if (!('text' in read)) return { fault: typed.trim() === '' ? 'Count the plants of the batch.' : read.message };
-  if (/^\d+$/.test(read.text) && Number(read.text) > 0) return read;
-  return { fault: `plants not a whole number above 0: ${typed}. Count the plants of the batch.` };
 }

@@ -5,6 +5,7 @@ import { writeTrials } from '../../../files/writeTrials';
 import type { Sheet } from '../../../model/sheet';
 import type { Trials } from '../../../model/trials';
 import type { Choice } from '../../app/screenProps';
+import { trialsTexts } from '../../../present/timing/trialsTexts';
 
 /** The trials as they are kept beside the model: their file's text, and what is understood of it. */
 export interface KeptTrials {
@@ -35,11 +36,7 @@ const nameKey = 'trials name';
 export const usualName = 'trials.csv';
 
 function tooLarge(size: number): string {
-  const thousands = Math.ceil(size / 1000);
-  return (
-    `too many trials for this screen: ${thousands} kB, ${textLimit / 1000} is the most. Nothing was changed; ` +
-    'the command line takes them: npm run cli -- time FILE.'
-  );
+  return trialsTexts.tooLarge(Math.ceil(size / 1000), textLimit / 1000);
 }
 
 interface WayBack {
@@ -70,7 +67,7 @@ export function createTrials(choice: Accessor<Choice>): KeptTrials {
   };
   const replace = (after: string, name: string, sentence: string): void => {
     const read = readTrialsText(after);
-    if (read.refused && after !== '') setRefusal(`${name}: ${read.faults[0]?.message ?? ''}`);
+    if (read.refused && after !== '') setRefusal(trialsTexts.refused(name, read.faults[0]?.message ?? ''));
     else withWayBack(after, name, sentence);
   };
   const open = async (file: File): Promise<void> => {
@@ -79,8 +76,8 @@ export function createTrials(choice: Accessor<Choice>): KeptTrials {
       return;
     }
     const decoded = decodeText(new Uint8Array(await file.arrayBuffer()));
-    if ('text' in decoded) replace(decoded.text, file.name, `${file.name} is open.`);
-    else setRefusal(`${file.name}: ${decoded.problem.message}`);
+    if ('text' in decoded) replace(decoded.text, file.name, trialsTexts.isOpen(file.name));
+    else setRefusal(trialsTexts.refused(file.name, decoded.problem.message));
   };
   return {
     text,

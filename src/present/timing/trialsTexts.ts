@@ -1,0 +1,17 @@
+/** Words on opening, keeping and saving trials. */
+export const trialsTexts = {
+  question: 'How long does a plant take, and how sure is that?',
+  howTo:
+    'Time a few batches of a step, a board or two each, and count their plants: with the watch here, by hand, or from a file. A file has the columns step, plants and seconds, one row a batch; worker, rating, date, lost and note if you like.',
+  open: 'Open trials (CSV)',
+  loadInvented: 'Load invented trials',
+  save: 'Save the trials (CSV)',
+  takeOutAll: 'Take out all batches',
+  isOpen: (file: string) => `${file} is open.`,
+  inventedAreOpen: 'The invented trials of Tern Sluice are open.',
+  allTakenOut: 'All batches were taken out.',
+  refused: (file: string, why: string) => `${file}: ${why}`,
+  /** Both in thousands of characters. */
+  tooLarge: (size: number, most: number) =>
+    `too many trials for this screen: ${size} kB, ${most} is the most. Nothing was changed; the command line takes them: npm run cli -- time FILE.`,
+} as const;
