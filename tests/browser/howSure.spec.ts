@@ -42,6 +42,17 @@ test('an edit draws again', async ({ page }) => {
   await expect(finding(page)).toContainText('pays in every draw');
 });
 
+test('a number can be typed key by key, through texts that write the number that stands', async ({ page }) => {
+  await open(page);
+  const above = field(page, 'above');
+  await above.fill('');
+  await above.pressSequentially('-0.05');
+  await expect(above).toHaveValue('-0.05');
+  await above.fill('');
+  await above.pressSequentially('1.05');
+  await expect(above).toHaveValue('1.05');
+});
+
 test('one plan stands over the other, with letters, and the curve adds up', async ({ page }) => {
   await open(page);
   await screen(page).getByRole('radio', { name: 'A Today' }).check();

@@ -1,5 +1,4 @@
 import { decimal, type Decimal } from '../../core/number';
-import { isNumber, readNumber } from '../../model/readNumber';
 import type { SearchRange } from '../../study/searchRange';
 
 /** The range that is looked at, and whether someone has set an end of it. */
@@ -10,24 +9,16 @@ export interface ShownRange {
   readonly problem: string | undefined;
 }
 
-/** A number as it was kept, or undefined for none. */
-export function keptNumber(text: string): Decimal | undefined {
-  if (text === '') return undefined;
-  const read = readNumber(text);
-  return isNumber(read) ? read : undefined;
-}
-
 /**
- * The range from what was set, blank for what was not.
+ * The range from what was set, undefined for what was not.
  * @param write how a message writes a number
  */
 export function shownRange(
   usual: SearchRange,
-  fromText: string,
-  toText: string,
+  from: Decimal | undefined,
+  to: Decimal | undefined,
   write: (value: Decimal) => string,
 ): ShownRange {
-  const [from, to] = [keptNumber(fromText), keptNumber(toText)];
   if (from === undefined && to === undefined) return { range: usual, own: false, problem: undefined };
   const range = { from: from ?? usual.from, to: to ?? usual.to };
   if (range.from.lt(range.to)) return { range, own: true, problem: undefined };

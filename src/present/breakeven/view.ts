@@ -5,7 +5,7 @@ import type { LineSelection } from './curve/quickStudy';
 export type LineView = 'both' | 'difference' | 'alone';
 
 /** The view from what was kept of the choice. */
-export function lineViewOf(kept: string, lines: Pick<ResultLines, 'against'>): LineView {
+export function lineViewOf(kept: LineView, lines: Pick<ResultLines, 'against'>): LineView {
   if (lines.against === undefined) return 'alone';
   return kept === 'difference' ? 'difference' : 'both';
 }

@@ -23,7 +23,4 @@ export function questionsFor({ cells }: Pick<Model, 'cells'>): ScreenQuestion[] 
 /** What stands beside the numbers until someone chooses. */
 export const usualSide: ScreenQuestion = 'what matters';
 
-export function screenQuestionOf(text: string): ScreenQuestion {
-  if (text === 'method') return text;
-  return screenQuestions.find(({ key }) => key === text)?.key ?? 'numbers';
-}
+export const screens: readonly ScreenQuestion[] = [...screenQuestions.map(({ key }) => key), 'method'];

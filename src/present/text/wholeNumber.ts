@@ -11,12 +11,6 @@ export interface WholeLimits {
 export const drawLimits: WholeLimits = { least: 1, most: 10_000_000 };
 export const seedLimits: WholeLimits = { least: 0, most: Number.MAX_SAFE_INTEGER };
 
-/** A kept whole number, or a fallback where nothing usable was kept. */
-export function keptWhole(text: string, { least, most }: WholeLimits, fallback: number): number {
-  const number = Number(text);
-  return /^\d+$/.test(text) && number >= least && number <= most ? number : fallback;
-}
-
 /** A whole number as a person types it, or what is wrong with it. */
 export function typedWhole(
   typed: string,

@@ -1,16 +1,15 @@
 import { decimal, type Decimal } from '../../core/number';
 import { halfWidths } from '../../study/studentT';
 import type { Terms } from '../../trade/timeStudy';
-import { keptNumber } from '../breakeven/range';
 import type { Format } from '../text/numberFormat';
-
-/** Texts that were kept, by key; blank for none. */
-export interface KeptTexts {
-  setting(key: string): string;
-}
 
 export type TermName = 'allowance' | 'within' | 'confidence';
 export type AllowanceOf = Terms['allowanceOf'];
+
+/** The terms as someone set them, in per cent. */
+export interface TermsEntered extends Readonly<Record<TermName, Decimal>> {
+  readonly allowanceOf: AllowanceOf;
+}
 
 /** The terms that stand, and what they are as numbers that people read. */
 export interface TimingTerms {
@@ -20,12 +19,18 @@ export interface TimingTerms {
   readonly hasStandardTime: boolean;
 }
 
-const usual: Readonly<Record<TermName, string>> = { allowance: '15', within: '5', confidence: '95' };
+/** In per cent, until others are set. */
+export const usualTerms: Readonly<Record<TermName, Decimal>> = {
+  allowance: decimal(15),
+  within: decimal(5),
+  confidence: decimal(95),
+};
 const hundred = decimal(100);
 /** Beyond it the tables of nobody go, and float64 soon has no digits. */
 const mostConfidence = decimal('99.9999');
 
-function canBe(name: TermName, value: Decimal): boolean {
+/** Whether a number of per cent can be used as a term. */
+export function canBe(name: TermName, value: Decimal): boolean {
   if (name === 'allowance') return value.gte(0);
   return value.gt(0) && (name === 'within' || value.lte(mostConfidence));
 }
@@ -39,26 +44,11 @@ export function termFault(name: TermName, value: Decimal, format: Format): strin
   return `confidence not above 0 and up to ${format.full(mostConfidence)}: ${text}. Give per cent, such as 95.`;
 }
 
-/** The text of a term as it stands: that which was set last and can be used, or the usual one. */
-export function termText(choice: KeptTexts, name: TermName): string {
-  const kept = choice.setting(`timing ${name}`);
-  const number = keptNumber(kept);
-  return number !== undefined && canBe(name, number) ? kept : usual[name];
-}
-
-export function allowanceBase(choice: KeptTexts): AllowanceOf {
-  return choice.setting('timing allowance of') === 'day' ? 'day' : 'job';
-}
-
 /** The terms that are set. */
-export function termsOf(choice: KeptTexts): TimingTerms {
-  const [allowance, within, confidence] = (['allowance', 'within', 'confidence'] as const).map((name) =>
-    decimal(termText(choice, name)),
-  );
-  const of = allowanceBase(choice);
-  const outside = hundred.minus(confidence!).dividedBy(hundred).toNumber();
-  const terms = { allowance: allowance!, allowanceOf: of, within: within!, halfWidths: halfWidths(outside) };
-  return { terms, confidence: confidence!, hasStandardTime: of === 'job' || terms.allowance.lt(hundred) };
+export function termsOf({ allowance, allowanceOf, within, confidence }: TermsEntered): TimingTerms {
+  const outside = hundred.minus(confidence).dividedBy(hundred).toNumber();
+  const terms = { allowance, allowanceOf, within, halfWidths: halfWidths(outside) };
+  return { terms, confidence, hasStandardTime: allowanceOf === 'job' || allowance.lt(hundred) };
 }
 
 /** What an allowance does to a time, as a person would key it in: `× 1.15`, `÷ 0.85`. */

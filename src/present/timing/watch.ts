@@ -1,11 +1,5 @@
 import { decimal, type Decimal } from '../../core/number';
 
-/** Texts that are kept, by key; blank for none. */
-interface KeptTexts {
-  setting(key: string): string;
-  setSetting(key: string, text: string): void;
-}
-
 /** The watch as it is kept, so that it runs on while another question is looked at or the page is loaded again. */
 export type WatchState =
   | { readonly state: 'ready' }
@@ -13,7 +7,6 @@ export type WatchState =
   | { readonly state: 'running'; readonly since: number }
   | { readonly state: 'stopped'; readonly since: number; readonly seconds: Decimal };
 
-const key = 'timing watch';
 /** From so many seconds on a watch was likelier forgotten than meant. */
 const forgotten = 4 * 3600;
 
@@ -25,8 +18,10 @@ export function watchOf(text: string): WatchState {
   return { state: 'stopped', since: Number(since), seconds: decimal(seconds) };
 }
 
-export function keptWatch(choice: KeptTexts): WatchState {
-  return watchOf(choice.setting(key));
+/** The text that a state is kept as. */
+export function watchText(watch: WatchState): string {
+  if (watch.state === 'ready') return '';
+  return watch.state === 'running' ? String(watch.since) : `${watch.since} ${watch.seconds.toFixed(1)}`;
 }
 
 /** Seconds between two readings of the clock, to the tenth. */
@@ -34,18 +29,10 @@ export function secondsBetween(since: number, now: number): Decimal {
   return decimal(Math.round((now - since) / 100)).dividedBy(10);
 }
 
-export function startWatch(choice: KeptTexts, now: number): void {
-  choice.setSetting(key, String(now));
-}
-
-export function stopWatch(choice: KeptTexts, now: number): void {
-  const watch = keptWatch(choice);
-  if (watch.state === 'running')
-    choice.setSetting(key, `${watch.since} ${secondsBetween(watch.since, now).toFixed(1)}`);
-}
-
-export function clearWatch(choice: KeptTexts): void {
-  choice.setSetting(key, '');
+/** The watch once it is stopped; one that does not run stays as it is. */
+export function stoppedAt(watch: WatchState, now: number): WatchState {
+  if (watch.state !== 'running') return watch;
+  return { state: 'stopped', since: watch.since, seconds: secondsBetween(watch.since, now) };
 }
 
 /** What speaks against a time: the clock went back, nothing passed, or nobody works so long at one batch. */

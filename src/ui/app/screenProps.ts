@@ -1,5 +1,6 @@
 import type { Whose } from '../../present/results/planSelection';
 import type { Accessor } from 'solid-js';
+import type { Setting } from './preferences/settings/setting';
 import type { ModelStore } from './store/modelStore';
 
 /** What a person has chosen to look at; kept with the autosave. Names are those of cells that the model has. */
@@ -13,9 +14,9 @@ export interface Choice {
   /** Never `difference` or `against` where there is nothing to compare with. */
   readonly whose: Accessor<Whose>;
   setWhose(whose: Whose): void;
-  /** A screen's own setting by a key such as `breakeven target`; blank until set. */
-  setting(key: string): string;
-  setSetting(key: string, text: string): void;
+  /** What a screen's own setting is set to; its usual value until then. */
+  get<T>(setting: Setting<T>): T;
+  set<T>(setting: Setting<T>, value: NoInfer<T>): void;
 }
 
 /** What every screen beside the numbers is given. */

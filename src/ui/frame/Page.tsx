@@ -15,18 +15,13 @@ import { TopBar } from './TopBar';
 import type { BrowserStorage } from '../app/storage/browserStorage';
 import { createModelStore, type ModelStore } from '../app/store/modelStore';
 import { createMedia, createScreenMedia, roomForBoth } from '../app/preferences/media';
+import { againstSetting, planSetting, questionSetting, sideSetting } from '../app/preferences/settings/page';
 import { MethodLink } from '../kit/method/MethodLink';
 import { Numbers } from '../screens/numbers/Numbers';
 import { createEntryNavigation } from '../app/store/entryNavigation';
-import {
-  screenQuestionOf,
-  screenQuestions,
-  questionsFor,
-  usualSide,
-  type ScreenQuestion,
-} from '../../present/page/questions';
 import { fileTexts } from '../../present/page/fileTexts';
 import { frameTexts } from '../../present/page/frameTexts';
+import { screenQuestions, questionsFor, usualSide, type ScreenQuestion } from '../../present/page/questions';
 import { createScheme } from '../app/preferences/scheme';
 import { listenForLinks } from '../app/files/modelLink';
 import { QuestionPane } from './QuestionPane';
@@ -50,13 +45,13 @@ function groupOfRow(store: ModelStore, row: number): string {
 
 /** The plan looked at and the one it is compared with are kept with the choice. */
 function keepCompared(compared: ComparedPlans, choice: KeptChoice, store: ModelStore): void {
-  compared.setPlan(choice.setting('plan'));
-  compared.setAgainst(choice.setting('against'));
+  compared.setPlan(choice.get(planSetting));
+  compared.setAgainst(choice.get(againstSetting));
   createEffect(() => {
     const { plans } = store.shape();
     if (plans.length < 3) return;
-    choice.setSetting('plan', plans[compared.plan()]?.name ?? '');
-    choice.setSetting('against', plans[compared.against() ?? -1]?.name ?? '');
+    choice.set(planSetting, plans[compared.plan()]?.name ?? '');
+    choice.set(againstSetting, plans[compared.against() ?? -1]?.name ?? '');
   });
 }
 
@@ -74,8 +69,8 @@ function createParts(beginning: Beginning): Parts {
   const choice = createChoice(store, compared);
   restore(beginning, drafts, choice);
   keepCompared(compared, choice, store);
-  const question = createMemo(() => screenQuestionOf(choice.setting('question')));
-  const setQuestion = (chosen: ScreenQuestion): void => choice.setSetting('question', chosen);
+  const question = createMemo(() => choice.get(questionSetting));
+  const setQuestion = (chosen: ScreenQuestion): void => choice.set(questionSetting, chosen);
   const navigation = createEntryNavigation(
     store,
     () => setQuestion('numbers'),
@@ -103,7 +98,7 @@ function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): 
     const shown = question();
     if (shown === 'numbers') return;
     setSide(shown);
-    if (shown !== 'method') choice.setSetting('side', shown);
+    if (shown !== 'method') choice.set(sideSetting, shown);
   });
   return side;
 }

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../src/core/number';
-import { keptNumber, shownRange } from '../../../src/present/breakeven/range';
+import { shownRange } from '../../../src/present/breakeven/range';
 
 const usual = { from: decimal(0), to: decimal(50) };
+const end = (text: string) => (text === '' ? undefined : decimal(text));
 const look = (from: string, to: string): string => {
-  const { range, own, problem } = shownRange(usual, from, to, (value) => value.toString());
+  const { range, own, problem } = shownRange(usual, end(from), end(to), (value) => value.toString());
   return `${range.from.toString()} to ${range.to.toString()}${own ? ', own' : ''}${problem === undefined ? '' : `: ${problem}`}`;
 };
 
@@ -32,9 +33,4 @@ describe('the range that is looked at', () => {
       '0 to 50, own: range without width: from 60 to 50. Enter a “from” below the “to”.',
     ],
   ])('%s', (_claim, from, to, said) => expect(look(from, to)).toBe(said));
-});
-
-describe('a kept number', () => {
-  it('is read', () => expect(keptNumber('1.5e3')?.toString()).toBe('1500'));
-  it.each(['', 'abc', '1,5', 'NaN', 'Infinity'])('is none: %j', (text) => expect(keptNumber(text)).toBeUndefined());
 });

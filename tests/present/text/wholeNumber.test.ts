@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createFormat } from '../../../src/present/text/numberFormat';
-import { drawLimits, keptWhole, seedLimits, typedWhole } from '../../../src/present/text/wholeNumber';
+import { drawLimits, seedLimits, typedWhole } from '../../../src/present/text/wholeNumber';
 
 const english = createFormat('en-GB');
 
@@ -18,9 +18,5 @@ describe('a whole number', () => {
     expect(typedWhole('many', drawLimits, english)).toEqual({
       fault: 'not a number: many. Write digits, as in 1,234.5.',
     });
-  });
-  it('is kept, or falls back', () => {
-    expect(['7', '', 'x', '0', '99999999'].map((text) => keptWhole(text, drawLimits, 5))).toEqual([7, 5, 5, 5, 5]);
-    expect(keptWhole('0', seedLimits, 1)).toBe(0);
   });
 });

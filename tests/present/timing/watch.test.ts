@@ -1,43 +1,40 @@
 import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../src/core/number';
-import type { Choice } from '../../../src/ui/app/screenProps';
 import {
-  clearWatch,
   dialText,
   doubtOf,
-  keptWatch,
   localDay,
   secondsBetween,
-  startWatch,
-  stopWatch,
+  stoppedAt,
   watchOf,
+  watchText,
+  type WatchState,
 } from '../../../src/present/timing/watch';
 
-function memory(): Choice {
-  const kept = new Map<string, string>();
-  const setting = (key: string): string => kept.get(key) ?? '';
-  return { setting, setSetting: (key: string, text: string) => kept.set(key, text) } as unknown as Choice;
-}
+const since = 1_900_000_000_000;
+const running: WatchState = { state: 'running', since };
 
 describe('the watch', () => {
-  it('runs from start to stop, to the tenth, and is ready again', () => {
-    const choice = memory();
-    startWatch(choice, 1_900_000_000_000);
-    expect(keptWatch(choice)).toEqual({ state: 'running', since: 1_900_000_000_000 });
-    stopWatch(choice, 1_900_000_148_349);
-    expect(keptWatch(choice)).toEqual({ state: 'stopped', since: 1_900_000_000_000, seconds: decimal('148.3') });
-    stopWatch(choice, 1_900_000_999_999);
-    expect(keptWatch(choice)).toMatchObject({ seconds: decimal('148.3') });
-    clearWatch(choice);
-    expect(keptWatch(choice)).toEqual({ state: 'ready' });
+  it('is stopped once, to the tenth', () => {
+    const stopped = stoppedAt(running, since + 148_349);
+    expect(stopped).toEqual({ state: 'stopped', since, seconds: decimal('148.3') });
+    expect(stoppedAt(stopped, since + 999_999)).toBe(stopped);
+    expect(stoppedAt({ state: 'ready' }, since)).toEqual({ state: 'ready' });
   });
 
   it('keeps a time that a clock set back made negative, and says so', () => {
-    const choice = memory();
-    startWatch(choice, 1_900_000_010_000);
-    stopWatch(choice, 1_900_000_000_000);
-    expect(keptWatch(choice)).toMatchObject({ state: 'stopped', seconds: decimal(-10) });
+    expect(stoppedAt(running, since - 10_000)).toMatchObject({ state: 'stopped', seconds: decimal(-10) });
     expect(doubtOf(decimal(-10))).toContain('was set back');
+  });
+
+  it.each<[WatchState, string]>([
+    [{ state: 'ready' }, ''],
+    [running, '1900000000000'],
+    [{ state: 'stopped', since, seconds: decimal('148.3') }, '1900000000000 148.3'],
+    [{ state: 'stopped', since, seconds: decimal(-10) }, '1900000000000 -10.0'],
+  ])('is kept and read again: %j', (watch, text) => {
+    expect(watchText(watch)).toBe(text);
+    expect(watchOf(text)).toEqual(watch);
   });
 
   it.each(['', 'x', '12 13', '1e5'])('is ready where what was kept is none: %j', (text) => {

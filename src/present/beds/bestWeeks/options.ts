@@ -18,12 +18,12 @@ export interface StageOption extends Pick<StageLevers, 'stage'> {
   readonly densities: readonly Cell[];
 }
 
-/** What someone chose; blank or unknown texts give way to the usual. */
+/** What someone chose; a stage, and names of entries, that there are not give way to the usual. */
 export interface BestChoice {
-  readonly stage: string;
+  readonly stage: number | undefined;
   readonly time: string;
   readonly density: string;
-  readonly held: string;
+  readonly held: HeldTime;
 }
 
 /** A result asked about as the time and the density of an early stage move. */
@@ -63,11 +63,11 @@ export interface Chosen {
 }
 
 export function chosenOf(options: readonly StageOption[], choice: BestChoice): Chosen | undefined {
-  const option = options.find(({ stage }) => String(stage) === choice.stage) ?? options[0];
+  const option = options.find(({ stage }) => stage === choice.stage) ?? options[0];
   const time = option?.times.find(({ cell }) => cell.name === choice.time) ?? option?.times[0];
   const density = option?.densities.find(({ name }) => name === choice.density) ?? option?.densities[0];
   if (option === undefined || time === undefined || density === undefined) return undefined;
-  return { option, time, density, held: time.canHoldTotal && choice.held !== 'next' ? 'total' : 'next' };
+  return { option, time, density, held: time.canHoldTotal ? choice.held : 'next' };
 }
 
 /** Whether the best of a result is usually its lowest: of money for each of something, unless it is a gain. */

@@ -1,7 +1,7 @@
 import { isCounted } from '../../../core/unit';
 import type { Cell } from '../../../model/cell';
 import type { Values } from '../../../model/values';
-import type { Task } from '../../../trade/calendarEvents';
+import { tasks, type Task } from '../../../trade/calendarEvents';
 import { inBase } from '../../../trade/schedule';
 import type { WorkStep } from '../../../trade/labour';
 import { boardsOf, type CropNames } from '../../../trade/stageNames';
@@ -10,6 +10,13 @@ import { timesTexts } from './timesTexts';
 
 /** Where an entry's seconds count: `none`, a task, or `move 2` for moves into stage 2 only. */
 export type CountedAt = 'none' | Task | `move ${number}`;
+
+/** Where seconds count by a text; undefined for any other text. */
+export function countedAtOf(text: string): CountedAt | undefined {
+  const [, stage] = /^move (\d+)$/.exec(text) ?? [];
+  if (stage !== undefined) return `move ${Number(stage)}`;
+  return text === 'none' ? text : tasks.find((task) => task === text);
+}
 
 /** An entry that is a time for each plant or board. */
 export interface TimeEntry {

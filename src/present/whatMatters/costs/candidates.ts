@@ -54,9 +54,8 @@ function usualOnes(all: readonly Cell[]): Cell[] {
   return (together.length >= 2 ? together : [...all]).slice(0, most);
 }
 
-/** The ones of some kept names, at most as many as can be told apart; the usual ones where none was kept. */
-export function chosenOnes(all: readonly Cell[], kept: string): Cell[] {
-  const names = kept.split(' ');
+/** The ones of some names, at most as many as can be told apart; the usual ones where there is none of them. */
+export function chosenOnes(all: readonly Cell[], names: readonly string[]): Cell[] {
   const chosen = all.filter(({ name }) => names.includes(name));
   return chosen.length === 0 ? usualOnes(all) : chosen.slice(0, most);
 }

@@ -76,8 +76,8 @@ export function createChoice(store: ModelStore, { plan, against }: ComparedPlans
     setInput: (name) => set('input', name),
     whose,
     setWhose: (chosen) => set('whose', chosen),
-    setting: (key) => texts().get(`setting ${key}`) ?? '',
-    setSetting: (key, text) => set(`setting ${key}`, text),
+    get: (setting) => setting.read(texts().get(`setting ${setting.key}`) ?? ''),
+    set: (setting, value) => set(`setting ${setting.key}`, setting.write(value)),
     kept: () => Object.fromEntries(texts()),
     restore: (kept) => setTexts(new Map(Object.entries(kept))),
   };

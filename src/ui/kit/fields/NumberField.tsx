@@ -1,4 +1,5 @@
 import { createEffect, createSignal, createUniqueId, on, Show, type JSX } from 'solid-js';
+import { decimal } from '../../../core/number';
 import { localFormat } from '../../app/preferences/localFormat';
 import { typedNumber } from '../../../present/text/typedNumber';
 
@@ -12,6 +13,11 @@ interface NumberFieldProps {
   /** Said after what is wrong. */
   readonly stands?: string;
   readonly onNumber: (text: string) => void;
+}
+
+/** Whether the number that was typed is the one that stands, however each is written; blank is none. */
+function isSame(typed: string, stands: string): boolean {
+  return stands !== '' && decimal(typed).eq(stands);
 }
 
 /** A number that a screen asks for; what is not valid stays in the field and is explained, the last number stands. */
@@ -29,7 +35,7 @@ export function NumberField(props: NumberFieldProps): JSX.Element {
       (text) => {
         const current = typed();
         const read = current === undefined ? undefined : typedNumber(current, localFormat);
-        if (read === undefined || !('text' in read) || read.text !== text) reset();
+        if (read === undefined || !('text' in read) || !isSame(read.text, text)) reset();
       },
       { defer: true },
     ),

@@ -1,10 +1,12 @@
 import { roomForBoth } from '../../app/preferences/media';
-import { screenQuestionOf, usualSide } from '../../../present/page/questions';
+import {
+  methodEntrySetting,
+  methodFromSetting,
+  questionSetting,
+  sideSetting,
+} from '../../app/preferences/settings/page';
+import type { ScreenQuestion } from '../../../present/page/questions';
 import type { Choice } from '../../app/screenProps';
-
-/** Where the page on methods was opened from: the question, and the entry whose link it was. */
-const fromKey = 'method from';
-const entryKey = 'method entry';
 
 /** Frames for which the way back stands at the link that led here. */
 const patience = 180;
@@ -15,28 +17,28 @@ export function linkAttribute(entry: string): string {
 }
 
 /** The question in sight: beside the numbers there is always one. */
-function inSight(choice: Choice): string {
-  const question = screenQuestionOf(choice.setting('question'));
+function inSight(choice: Choice): ScreenQuestion {
+  const question = choice.get(questionSetting);
   if (question !== 'numbers' || !matchMedia(roomForBoth).matches) return question;
-  return choice.setting('side') || usualSide;
+  return choice.get(sideSetting);
 }
 
 /** Opens the page on methods at an entry; blank: at its top. */
 export function openMethod(choice: Choice, entry: string): void {
   const question = inSight(choice);
-  if (question !== 'method') choice.setSetting(fromKey, question);
-  choice.setSetting(entryKey, entry);
-  choice.setSetting('question', 'method');
+  if (question !== 'method') choice.set(methodFromSetting, question);
+  choice.set(methodEntrySetting, entry);
+  choice.set(questionSetting, 'method');
 }
 
 /** The entry that the page is to stand at; blank for its top. */
 export function methodEntry(choice: Choice): string {
-  return choice.setting(entryKey);
+  return choice.get(methodEntrySetting);
 }
 
-/** The question that the page was opened from; blank for the numbers. */
-export function methodFrom(choice: Choice): string {
-  return choice.setting(fromKey);
+/** The question that the page was opened from. */
+export function methodFrom(choice: Choice): ScreenQuestion {
+  return choice.get(methodFromSetting);
 }
 
 /** What ends the wait for the link: someone who has moved on. */
@@ -68,6 +70,6 @@ function standAt(entry: string): void {
 /** Goes back to where the page was opened from, and to the link there. */
 export function leaveMethod(choice: Choice): void {
   const entry = methodEntry(choice);
-  choice.setSetting('question', methodFrom(choice));
+  choice.set(questionSetting, methodFrom(choice));
   standAt(entry);
 }

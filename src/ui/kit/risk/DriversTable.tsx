@@ -4,6 +4,7 @@ import type { Phrase } from '../../../present/text/phrase';
 import { AnswerText } from '../sections/AnswerText';
 import { Sentence } from '../sections/Sentence';
 import { localFormat } from '../../app/preferences/localFormat';
+import { apartSetting } from '../../app/preferences/settings/howSure';
 import { MethodLink } from '../method/MethodLink';
 import type { Choice } from '../../app/screenProps';
 import { driversOf, driversSentence, tiedSentence, worthALine, type Driver } from '../../../present/howSure/drivers';
@@ -24,12 +25,10 @@ interface DriversProps {
   readonly goTo: (cell: number) => void;
 }
 
-const apartKey = 'how sure apart';
-
 /** Which guesses drive the spread. Where the file ties entries together, only for one who asks to see them apart. */
 export function DriversTable(props: DriversProps): JSX.Element {
   const tied = (): boolean => props.indices.tied.length > 0;
-  const apart = (): boolean => props.choice.setting(apartKey) === 'yes';
+  const apart = (): boolean => props.choice.get(apartSetting);
   return (
     <>
       <Show when={tied()}>
@@ -41,7 +40,7 @@ export function DriversTable(props: DriversProps): JSX.Element {
             <input
               type="checkbox"
               checked={apart()}
-              onChange={(event) => props.choice.setSetting(apartKey, event.currentTarget.checked ? 'yes' : '')}
+              onChange={(event) => props.choice.set(apartSetting, event.currentTarget.checked)}
             />
             <span>{driversTexts.apart}</span>
           </label>

@@ -1,10 +1,11 @@
 import type { Option } from '../../../present/text/option';
 import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
-import { readIsoDate } from '../../../trade/civilDate';
 import { RadioRow } from '../../kit/choosers/RadioRow';
 import { AnswerText } from '../../kit/sections/AnswerText';
 import { LiveText } from '../../kit/sections/LiveText';
 import { localFormat } from '../../app/preferences/localFormat';
+import { bedsPlanSetting, yearStartSetting } from '../../app/preferences/settings/beds';
+import { questionSetting } from '../../app/preferences/settings/page';
 import { MethodLink } from '../../kit/method/MethodLink';
 import type { ScreenProps } from '../../app/screenProps';
 import { planScheduleOf, samePlanSchedule, type PlanSchedule } from '../../../present/beds/planSchedule';
@@ -31,7 +32,7 @@ type Looked = 'plan' | 'against';
 /** The beds: what a crop schedule finishes, what rounding costs, a year on the water, the week's work. */
 export function Beds(props: ScreenProps): JSX.Element {
   const selection = (): Looked =>
-    props.against !== undefined && props.choice.setting('beds plan') === 'against' ? 'against' : 'plan';
+    props.against !== undefined && props.choice.get(bedsPlanSetting) === 'against' ? 'against' : 'plan';
   const plan = (): number => (selection() === 'against' && props.against !== undefined ? props.against : props.plan);
   const nameOf = (index: number | undefined): string => props.store.shape().plans[index ?? -1]?.name ?? '';
   const options = (): Option<Looked>[] => [
@@ -59,7 +60,7 @@ export function Beds(props: ScreenProps): JSX.Element {
                 legend={bedsTexts.plan}
                 options={options()}
                 chosen={selection()}
-                choose={(value) => props.choice.setSetting('beds plan', value)}
+                choose={(value) => props.choice.set(bedsPlanSetting, value)}
               />
             </Show>
             <Answer
@@ -95,12 +96,12 @@ interface AnswerProps extends ScreenProps {
 function Answer(props: AnswerProps): JSX.Element {
   const view = createMemo(() => scheduleView(props.planSchedule));
   const found = createMemo(() => stageSentences(view(), props.alone ? '' : props.name, localFormat));
-  const start = createMemo(() => readIsoDate(props.choice.setting('beds start')) ?? mondayOf(new Date()));
+  const start = createMemo(() => props.choice.get(yearStartSetting) ?? mondayOf(new Date()));
   const yearStudy = createYearStudy(
     () => props.planSchedule,
     () => start(),
   );
-  const stands = (): void => props.choice.setSetting('question', 'beds');
+  const stands = (): void => props.choice.set(questionSetting, 'beds');
   const print = (): void => {
     stands();
     printOnly('beds');

@@ -1,12 +1,19 @@
 import { createMemo, type Accessor } from 'solid-js';
-import type { Decimal } from '../../../core/number';
+import { decimal, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { defaultRange } from '../../../study/searchRange';
 import { localFormat } from '../../app/preferences/localFormat';
+import {
+  differenceTargetSetting,
+  lineViewSetting,
+  rangeEndSetting,
+  targetSetting,
+} from '../../app/preferences/settings/breakeven';
+import type { Setting } from '../../app/preferences/settings/setting';
 import type { Choice } from '../../app/screenProps';
 import type { ResultLines } from '../../../present/results/resultLines';
 import type { LineSelection, Targets } from '../../../present/breakeven/curve/quickStudy';
-import { keptNumber, shownRange, zero, type ShownRange } from '../../../present/breakeven/range';
+import { shownRange, zero, type ShownRange } from '../../../present/breakeven/range';
 import { linesOfView, lineViewOf, type LineView } from '../../../present/breakeven/view';
 
 /** What a question depends on besides the model. */
@@ -32,13 +39,12 @@ interface SettingsProps {
 
 /** The settings, kept with the choice: the target by result, the range by input. */
 export function createBreakevenSettings(props: SettingsProps): BreakevenSettings {
-  const view = createMemo(() => lineViewOf(props.choice.setting('breakeven view'), props.lines));
-  const targetKey = (): string => {
-    const what = view() === 'difference' ? 'difference target' : 'target';
-    return `breakeven ${what} ${props.result.name}`;
-  };
-  const endKey = (end: string): string => `breakeven ${end} ${props.input.name}`;
-  const target = createMemo((): Decimal => keptNumber(props.choice.setting(targetKey())) ?? zero, zero, {
+  const view = createMemo(() => lineViewOf(props.choice.get(lineViewSetting), props.lines));
+  const ownTarget = (): Setting<Decimal> =>
+    (view() === 'difference' ? differenceTargetSetting : targetSetting)(props.result.name);
+  const rangeEnd = (end: 'from' | 'to'): Decimal | undefined =>
+    props.choice.get(rangeEndSetting(end, props.input.name));
+  const target = createMemo((): Decimal => props.choice.get(ownTarget()), zero, {
     equals: (a, b) => a.eq(b),
   });
   const selection = createMemo(() => linesOfView(view()));
@@ -47,8 +53,8 @@ export function createBreakevenSettings(props: SettingsProps): BreakevenSettings
     return { plan: target(), against: target(), difference: view() === 'both' ? zero : target() };
   });
   const range = createMemo((): ShownRange => {
-    const [from, to] = [props.choice.setting(endKey('from')), props.choice.setting(endKey('to'))];
-    return shownRange(defaultRange(props.lines.lever), from, to, (value) => localFormat.full(value));
+    const usual = defaultRange(props.lines.lever);
+    return shownRange(usual, rangeEnd('from'), rangeEnd('to'), (value) => localFormat.full(value));
   });
   return {
     view,
@@ -56,8 +62,9 @@ export function createBreakevenSettings(props: SettingsProps): BreakevenSettings
     target,
     targets,
     range,
-    setView: (chosen) => props.choice.setSetting('breakeven view', chosen),
-    setTarget: (text) => props.choice.setSetting(targetKey(), text),
-    setEnd: (end, text) => props.choice.setSetting(endKey(end), text),
+    setView: (chosen) => props.choice.set(lineViewSetting, chosen),
+    setTarget: (text) => props.choice.set(ownTarget(), decimal(text)),
+    setEnd: (end, text) =>
+      props.choice.set(rangeEndSetting(end, props.input.name), text === '' ? undefined : decimal(text)),
   };
 }

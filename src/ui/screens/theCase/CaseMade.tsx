@@ -4,6 +4,7 @@ import { failingChecks } from '../../../present/page/failingChecks';
 import { namesAmong } from '../../../present/text/entryNames';
 import { createSight } from '../../kit/sections/sight';
 import { localFormat } from '../../app/preferences/localFormat';
+import { questionSetting } from '../../app/preferences/settings/page';
 import { cautionTopics } from '../../../present/page/cautionTopics';
 import { download } from '../../app/files/saving';
 import type { ScreenProps } from '../../app/screenProps';
@@ -58,7 +59,7 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
   );
   const print = createPrint(
     () => asked() === undefined || studies.settled(),
-    () => props.choice.setSetting('question', 'the case'),
+    () => props.choice.set(questionSetting, 'the case'),
   );
   const failing = createMemo(() => {
     const values = props.store.values();

@@ -3,6 +3,7 @@ import type { Cell } from '../../../model/cell';
 import { LinkedSentence } from '../../kit/sections/LinkedSentence';
 import { Sentence } from '../../kit/sections/Sentence';
 import { localFormat } from '../../app/preferences/localFormat';
+import { questionSetting } from '../../app/preferences/settings/page';
 import { MethodLink } from '../../kit/method/MethodLink';
 import type { ScreenProps } from '../../app/screenProps';
 import { Link } from '../../kit/Link';
@@ -25,7 +26,7 @@ export function HangsOn(props: HangsOnProps): JSX.Element {
     const found = props.studies.switches();
     return found && closest(found, props.store.model(), props.plan);
   });
-  const openHowSure = (): void => props.choice.setSetting('question', 'how sure');
+  const openHowSure = (): void => props.choice.set(questionSetting, 'how sure');
   return (
     <>
       <Show

@@ -1,3 +1,4 @@
+import { caseWordsSetting } from '../../app/preferences/settings/theCase';
 import type { Choice } from '../../app/screenProps';
 
 /** Parts of a case that a person writes. */
@@ -12,10 +13,9 @@ export interface OwnWords {
   write(part: WordPart, text: string): void;
 }
 
-export function ownWords(choice: Pick<Choice, 'setting' | 'setSetting'>, title: () => string): OwnWords {
-  const key = (part: WordPart): string => `case ${part} ${title()}`;
+export function ownWords(choice: Pick<Choice, 'get' | 'set'>, title: () => string): OwnWords {
   return {
-    text: (part) => choice.setting(key(part)),
-    write: (part, text) => choice.setSetting(key(part), text.slice(0, longest[part])),
+    text: (part) => choice.get(caseWordsSetting(part, title())),
+    write: (part, text) => choice.set(caseWordsSetting(part, title()), text.slice(0, longest[part])),
   };
 }

@@ -5,6 +5,7 @@ import type { Phrase } from '../../../present/text/phrase';
 import { Sentence } from '../../kit/sections/Sentence';
 import { endText } from '../../../present/text/rangeEnds';
 import { localFormat } from '../../app/preferences/localFormat';
+import { timedInputSetting, timeUsedSetting } from '../../app/preferences/settings/timing';
 import { printedUnit } from '../../../present/text/printedUnit';
 import type { ScreenProps } from '../../app/screenProps';
 import { Link } from '../../kit/Link';
@@ -28,16 +29,12 @@ interface Put {
   readonly version: number;
 }
 
-export function targetKey(step: string): string {
-  return `timing input ${step}`;
-}
-
 /** The times beside the model's own numbers, each to be put in by a button. */
 export function IntoModel(props: IntoModelProps): JSX.Element {
   const [done, setDone] = createSignal<Put>();
   const targets = createMemo(() => targetsOf(props.store.shape(), props.plan));
   const own = createMemo(() => hasOwnAllowance(props.store.shape()));
-  const used = (): TimeUsed => usedOf(props.choice.setting('timing use'), own(), props.timing);
+  const used = (): TimeUsed => usedOf(props.choice.get(timeUsedSetting), own(), props.timing);
   const timed = createMemo(() => props.study.filter(({ time }) => time !== undefined));
   const put = (offer: TimeOffer, withRange: boolean): void => {
     const model = props.store.model();
@@ -55,7 +52,7 @@ export function IntoModel(props: IntoModelProps): JSX.Element {
         <RadioRow
           legend={intoModelTexts.use}
           chosen={used()}
-          choose={(use) => props.choice.setSetting('timing use', use)}
+          choose={(use) => props.choice.set(timeUsedSetting, use)}
           options={[
             { value: 'mean', label: intoModelTexts.mean },
             { value: 'standard', label: intoModelTexts.standard },
@@ -85,10 +82,9 @@ export function IntoModel(props: IntoModelProps): JSX.Element {
   );
 }
 
-function usedOf(kept: string, own: boolean, { hasStandardTime }: TimingTerms): TimeUsed {
+function usedOf(chosen: TimeUsed | undefined, own: boolean, { hasStandardTime }: TimingTerms): TimeUsed {
   if (!hasStandardTime) return 'mean';
-  if (kept === 'mean' || kept === 'standard') return kept;
-  return own ? 'mean' : 'standard';
+  return chosen ?? (own ? 'mean' : 'standard');
 }
 
 interface StepOfferProps extends IntoModelProps {
@@ -102,7 +98,7 @@ interface StepOfferProps extends IntoModelProps {
 function StepOffer(props: StepOfferProps): JSX.Element {
   const id = createUniqueId();
   const step = (): string => props.found().step;
-  const target = createMemo(() => targetFor(step(), props.targets, props.choice.setting(targetKey(step()))));
+  const target = createMemo(() => targetFor(step(), props.targets, props.choice.get(timedInputSetting(step()))));
   const offer = createMemo((): TimeOffer | undefined => {
     const { time } = props.found();
     const to = target();
@@ -114,7 +110,7 @@ function StepOffer(props: StepOfferProps): JSX.Element {
         <span id={id}>{stepName(step())}</span>
         <label>
           <span class="heard">{intoModelTexts.entryFor(stepName(step()))}</span>
-          <select onChange={(event) => props.choice.setSetting(targetKey(step()), event.currentTarget.value)}>
+          <select onChange={(event) => props.choice.set(timedInputSetting(step()), event.currentTarget.value)}>
             <option value={noTarget} selected={target() === undefined}>
               {intoModelTexts.noEntry}
             </option>

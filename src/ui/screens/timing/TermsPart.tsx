@@ -1,11 +1,12 @@
 import { Show, type JSX } from 'solid-js';
-import { decimal } from '../../../core/number';
+import { decimal, numberToText } from '../../../core/number';
 import { NumberField } from '../../kit/fields/NumberField';
 import { RadioRow } from '../../kit/choosers/RadioRow';
 import { localFormat } from '../../app/preferences/localFormat';
+import { allowanceOfSetting, termSetting } from '../../app/preferences/settings/timing';
 import { MethodLink } from '../../kit/method/MethodLink';
 import type { Choice } from '../../app/screenProps';
-import { allowanceBase, termFault, termText, type TimingTerms, type TermName } from '../../../present/timing/terms';
+import { termFault, type TimingTerms, type TermName } from '../../../present/timing/terms';
 import { allowanceOptions } from '../../../present/timing/allowanceOptions';
 import { termsTexts } from '../../../present/timing/termsTexts';
 
@@ -21,8 +22,8 @@ export function TermsPart(props: { choice: Choice; timing: TimingTerms }): JSX.E
       </div>
       <RadioRow
         legend={termsTexts.shareOf}
-        chosen={allowanceBase(props.choice)}
-        choose={(of) => props.choice.setSetting('timing allowance of', of)}
+        chosen={props.choice.get(allowanceOfSetting)}
+        choose={(of) => props.choice.set(allowanceOfSetting, of)}
         options={allowanceOptions(props.timing.terms.allowance, localFormat)}
       />
       <p class="quiet">{termsTexts.shareExplained}</p>
@@ -40,7 +41,7 @@ export function TermsPart(props: { choice: Choice; timing: TimingTerms }): JSX.E
 
 /** A term as a field: what cannot be used stays in it and is explained, the last one that can be stands. */
 function TermField(props: { choice: Choice; name: TermName; label: string; unit: string }): JSX.Element {
-  const text = (): string => termText(props.choice, props.name);
+  const text = (): string => numberToText(props.choice.get(termSetting(props.name)));
   return (
     <NumberField
       label={props.label}
@@ -48,7 +49,7 @@ function TermField(props: { choice: Choice; name: TermName; label: string; unit:
       text={text()}
       stands={termsTexts.stands(localFormat.written(text()))}
       refuse={(typed) => termFault(props.name, decimal(typed), localFormat)}
-      onNumber={(typed) => props.choice.setSetting(`timing ${props.name}`, typed)}
+      onNumber={(typed) => props.choice.set(termSetting(props.name), decimal(typed))}
     />
   );
 }

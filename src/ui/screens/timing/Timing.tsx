@@ -5,16 +5,17 @@ import { Cautions } from '../../kit/sections/Cautions';
 import { createBusy } from '../../app/store/settling';
 import { LiveText } from '../../kit/sections/LiveText';
 import { localFormat } from '../../app/preferences/localFormat';
+import { allowanceOfSetting, stepSetting, termSetting, timedInputSetting } from '../../app/preferences/settings/timing';
 import { MethodLink } from '../../kit/method/MethodLink';
-import type { ScreenProps } from '../../app/screenProps';
+import type { Choice, ScreenProps } from '../../app/screenProps';
 import { BatchesPart } from './BatchesPart';
 import { DotsPart } from './DotsPart';
-import { IntoModel, targetKey } from './IntoModel';
+import { IntoModel } from './IntoModel';
 import { createTrials, type KeptTrials } from './keptTrials';
 import { ResultsPart } from './ResultsPart';
 import { studyOf, type StepFound } from '../../../present/timing/study';
 import { targetFor, targetsOf } from '../../../present/timing/targets';
-import { termsOf, type TimingTerms } from '../../../present/timing/terms';
+import { termsOf, type TermsEntered, type TimingTerms } from '../../../present/timing/terms';
 import { TermsPart } from './TermsPart';
 import { moreSentence, stepSentence } from '../../../present/timing/sentences';
 import { NoTrials, TrialsButtons } from './TrialsPart';
@@ -29,11 +30,11 @@ import './styles.css';
 /** Timing: how long a plant takes at each step, how sure that is, how many more batches to time, and into the model. */
 export function Timing(props: ScreenProps): JSX.Element {
   const kept = createTrials(() => props.choice);
-  const timing = createMemo(() => termsOf(props.choice));
+  const timing = createMemo(() => termsOf(termsEntered(props.choice)));
   const study = createMemo(() => studyOf(kept.trials(), timing()));
   const chosen = (): StepFound | undefined =>
-    study().find(({ step }) => step === props.choice.setting('timing step')) ?? study()[0];
-  const choose = (step: string): void => props.choice.setSetting('timing step', step);
+    study().find(({ step }) => step === props.choice.get(stepSetting)) ?? study()[0];
+  const choose = (step: string): void => props.choice.set(stepSetting, step);
   const names = createMemo(() => {
     const labels = targetsOf(props.store.shape(), props.plan).map(({ cell }) => cell.label);
     return [
@@ -63,10 +64,19 @@ export function Timing(props: ScreenProps): JSX.Element {
   );
 }
 
+function termsEntered(choice: Choice): TermsEntered {
+  return {
+    allowance: choice.get(termSetting('allowance')),
+    allowanceOf: choice.get(allowanceOfSetting),
+    within: choice.get(termSetting('within')),
+    confidence: choice.get(termSetting('confidence')),
+  };
+}
+
 /** What the batches of a step counted: plants, or what the entry that it fills is for. */
 function nounOf(props: ScreenProps, step: string): string {
   const targets = targetsOf(props.store.shape(), props.plan);
-  return targetFor(step, targets, props.choice.setting(targetKey(step)))?.noun ?? 'plant';
+  return targetFor(step, targets, props.choice.get(timedInputSetting(step)))?.noun ?? 'plant';
 }
 
 interface FoundProps extends ScreenProps {

@@ -1,19 +1,11 @@
 import { createEffect, createSignal, createUniqueId, For, Match, onCleanup, Show, Switch, type JSX } from 'solid-js';
 import type { Decimal } from '../../../core/number';
 import { localFormat } from '../../app/preferences/localFormat';
+import { watchPlantsSetting, watchSetting, watchStepSetting } from '../../app/preferences/settings/timing';
 import type { Choice } from '../../app/screenProps';
 import type { KeptTrials } from './keptTrials';
 import { withBatch } from '../../../present/timing/sheetEdits';
-import {
-  clearWatch,
-  dialText,
-  doubtOf,
-  keptWatch,
-  localDay,
-  secondsBetween,
-  startWatch,
-  stopWatch,
-} from '../../../present/timing/watch';
+import { dialText, doubtOf, localDay, secondsBetween, stoppedAt, type WatchState } from '../../../present/timing/watch';
 import { createClockText } from '../../../present/timing/clockText';
 import { typedPlants } from '../../../present/timing/typedPlants';
 import { watchTexts } from '../../../present/timing/watchTexts';
@@ -28,8 +20,6 @@ interface WatchProps {
   readonly choose: (step: string) => void;
 }
 
-const stepKey = 'timing watch step';
-const plantsKey = 'timing watch plants';
 /** Milliseconds between two looks at the clock while it runs. */
 const beat = 100;
 const clock = createClockText(localFormat.locale);
@@ -40,28 +30,28 @@ function clockText(at: number): string {
 
 /** A watch for one batch, and the way to enter one that was timed otherwise. */
 export function WatchPart(props: WatchProps): JSX.Element {
-  const watch = (): ReturnType<typeof keptWatch> => keptWatch(props.choice);
-  const step = (): string => props.choice.setting(stepKey) || props.step;
+  const watch = (): WatchState => props.choice.get(watchSetting);
+  const step = (): string => props.choice.get(watchStepSetting) || props.step;
   const moved = (): void => queueMicrotask(() => section?.querySelector<HTMLElement>('[data-next]')?.focus());
   let section: HTMLElement | undefined;
   const start = (): void => {
-    props.choice.setSetting(stepKey, step().trim());
-    startWatch(props.choice, Date.now());
+    props.choice.set(watchStepSetting, step().trim());
+    props.choice.set(watchSetting, { state: 'running', since: Date.now() });
     moved();
   };
   const stop = (): void => {
-    stopWatch(props.choice, Date.now());
+    props.choice.set(watchSetting, stoppedAt(watch(), Date.now()));
     moved();
   };
   const letGo = (): void => {
-    clearWatch(props.choice);
-    props.choice.setSetting(plantsKey, '');
+    props.choice.set(watchSetting, { state: 'ready' });
+    props.choice.set(watchPlantsSetting, '');
     moved();
   };
   const enter = (texts: Readonly<Record<string, string>>): void => {
     const name = step().trim();
     props.kept.put(withBatch(props.kept.trials().sheet, { step: name, date: localDay(new Date()), ...texts }));
-    props.choice.setSetting(stepKey, '');
+    props.choice.set(watchStepSetting, '');
     props.choose(name);
   };
   return (
@@ -94,11 +84,11 @@ export function WatchPart(props: WatchProps): JSX.Element {
   );
 }
 
-function running(watch: ReturnType<typeof keptWatch>): number | undefined {
+function running(watch: WatchState): number | undefined {
   return watch.state === 'running' ? watch.since : undefined;
 }
 
-function stopped(watch: ReturnType<typeof keptWatch>): Extract<typeof watch, { state: 'stopped' }> | undefined {
+function stopped(watch: WatchState): Extract<WatchState, { state: 'stopped' }> | undefined {
   return watch.state === 'stopped' ? watch : undefined;
 }
 
@@ -108,7 +98,7 @@ function Ready(props: WatchProps & { onStart: () => void; onEnter: () => void })
   return (
     <>
       <div class="watch-line">
-        <StepField {...props} onText={(text) => props.choice.setSetting(stepKey, text)} />
+        <StepField {...props} onText={(text) => props.choice.set(watchStepSetting, text)} />
         <button type="button" class="press" data-next disabled={isNameless()} onClick={() => props.onStart()}>
           {watchTexts.start}
         </button>
@@ -178,7 +168,7 @@ interface StoppedProps extends WatchProps {
 function Stopped(props: StoppedProps): JSX.Element {
   const faultId = createUniqueId();
   const [fault, setFault] = createSignal('');
-  const plants = (): string => props.choice.setting(plantsKey);
+  const plants = (): string => props.choice.get(watchPlantsSetting);
   const canAdd = (): boolean => props.seconds.gt(0);
   const add = (event: Event): void => {
     event.preventDefault();
@@ -206,7 +196,7 @@ function Stopped(props: StoppedProps): JSX.Element {
             value={plants()}
             aria-invalid={fault() === '' ? undefined : 'true'}
             aria-describedby={fault() === '' ? undefined : faultId}
-            onInput={(event) => props.choice.setSetting(plantsKey, event.currentTarget.value)}
+            onInput={(event) => props.choice.set(watchPlantsSetting, event.currentTarget.value)}
           />
         </label>
         <button type="submit" class="press" disabled={!canAdd()}>

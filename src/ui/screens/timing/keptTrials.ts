@@ -4,6 +4,7 @@ import { readTrialsText } from '../../../files/readTrials';
 import { writeTrials } from '../../../files/writeTrials';
 import type { Sheet } from '../../../model/sheet';
 import type { Trials } from '../../../model/trials';
+import { trialsNameSetting, trialsSetting } from '../../app/preferences/settings/timing';
 import type { Choice } from '../../app/screenProps';
 import { trialsTexts } from '../../../present/timing/trialsTexts';
 
@@ -31,8 +32,6 @@ export interface KeptTrials {
 
 /** Characters up to which trials are kept with the work on this machine. */
 export const textLimit = 200_000;
-const key = 'trials';
-const nameKey = 'trials name';
 export const usualName = 'trials.csv';
 
 function tooLarge(size: number): string {
@@ -47,7 +46,7 @@ interface WayBack {
 }
 
 export function createTrials(choice: Accessor<Choice>): KeptTrials {
-  const text = (): string => choice().setting(key);
+  const text = (): string => choice().get(trialsSetting);
   const trials = createMemo(() => readTrialsText(text()));
   const [refusal, setRefusal] = createSignal('');
   const [last, setLast] = createSignal<WayBack>();
@@ -56,13 +55,13 @@ export function createTrials(choice: Accessor<Choice>): KeptTrials {
   const set = (after: string): boolean => {
     setRefusal(after.length > textLimit ? tooLarge(after.length) : '');
     if (after.length > textLimit) return false;
-    choice().setSetting(key, after);
+    choice().set(trialsSetting, after);
     return true;
   };
   const withWayBack = (after: string, name: string, sentence: string): void => {
-    const before = { text: text(), name: choice().setting(nameKey) };
+    const before = { text: text(), name: choice().get(trialsNameSetting) };
     if (!set(after)) return;
-    choice().setSetting(nameKey, name);
+    choice().set(trialsNameSetting, name);
     setLast({ sentence, before, after });
   };
   const replace = (after: string, name: string, sentence: string): void => {
@@ -87,15 +86,16 @@ export function createTrials(choice: Accessor<Choice>): KeptTrials {
     put: (sheet) => {
       set(writeTrials(text(), sheet));
     },
-    putWithWayBack: (sheet, sentence) => withWayBack(writeTrials(text(), sheet), choice().setting(nameKey), sentence),
+    putWithWayBack: (sheet, sentence) =>
+      withWayBack(writeTrials(text(), sheet), choice().get(trialsNameSetting), sentence),
     replace,
     open,
     wayBack: () => standing()?.sentence ?? '',
     takeBack: () => {
       const change = standing();
       if (change === undefined) return;
-      choice().setSetting(key, change.before.text);
-      choice().setSetting(nameKey, change.before.name);
+      choice().set(trialsSetting, change.before.text);
+      choice().set(trialsNameSetting, change.before.name);
       setLast(undefined);
     },
   };
@@ -103,5 +103,5 @@ export function createTrials(choice: Accessor<Choice>): KeptTrials {
 
 /** The name of the file that the trials came from, for saving them. */
 export function trialsName(choice: Choice): string {
-  return choice.setting(nameKey) || usualName;
+  return choice.get(trialsNameSetting) || usualName;
 }

@@ -32,7 +32,7 @@ export const bed = (
   unit [EUR/year]: 1
 `;
 
-const usual: BestChoice = { stage: '', time: '', density: '', held: '' };
+const usual: BestChoice = { stage: undefined, time: '', density: '', held: 'total' };
 
 export function askOf(text: string, choice: Partial<BestChoice> = {}, way: Way = 'highest'): BestWeeksRequest {
   const model = modelOf(text);

@@ -50,6 +50,6 @@ describe('what is asked', () => {
     const view = { model, result: idOf(model, 'r'), plan: planOf(model), against: undefined };
     const options = stageOptions(view, evaluatePlan(view.plan));
     expect(options).toEqual([]);
-    expect(chosenOf(options, { stage: '1', time: 'early', density: '', held: '' })).toBeUndefined();
+    expect(chosenOf(options, { stage: 1, time: 'early', density: '', held: 'total' })).toBeUndefined();
   });
 });

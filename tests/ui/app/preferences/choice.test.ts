@@ -3,6 +3,7 @@ import { letterOf } from '../../../../src/present/text/planLetter';
 import { createRoot } from 'solid-js';
 import { expect, test } from 'vitest';
 import { createChoice, type KeptChoice } from '../../../../src/ui/app/preferences/choice';
+import { text as textSetting } from '../../../../src/ui/app/preferences/settings/setting';
 import { createComparedPlans, type ComparedPlans } from '../../../../src/ui/app/store/comparedPlans';
 import { createModelStore, type ModelStore } from '../../../../src/ui/app/store/modelStore';
 import { snapshotOf } from '../../../../src/ui/app/store/snapshot';
@@ -17,6 +18,7 @@ function start(text?: string): { store: ModelStore; compared: ComparedPlans; cho
   });
 }
 
+const target = textSetting('target');
 const three = 'name,formula,plan: One,plan: Two,plan: Three\na,1,2,3,4\nb,2 * a,,,\n';
 
 test('the usual result is the last headline of money a year, the usual input that of the first usual question', () => {
@@ -28,10 +30,10 @@ test('a choice is kept, comes back, and gives way where the model does not have 
   const { choice, store } = start();
   choice.setResult('sales');
   choice.setInput('price');
-  choice.setSetting('target', '5');
+  choice.set(target, '5');
   const other = start().choice;
   other.restore(choice.kept());
-  expect([other.result(), other.input(), other.setting('target'), other.setting('else')]).toEqual([
+  expect([other.result(), other.input(), other.get(target), other.get(textSetting('else'))]).toEqual([
     'sales',
     'price',
     '5',

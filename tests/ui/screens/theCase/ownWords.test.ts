@@ -1,9 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import type { Choice } from '../../../../src/ui/app/screenProps';
 import { longest, ownWords } from '../../../../src/ui/screens/theCase/ownWords';
 
 function words(title: () => string = () => 'Farm') {
   const kept = new Map<string, string>();
-  return ownWords({ setting: (key) => kept.get(key) ?? '', setSetting: (key, text) => kept.set(key, text) }, title);
+  const choice: Pick<Choice, 'get' | 'set'> = {
+    get: (setting) => setting.read(kept.get(setting.key) ?? ''),
+    set: (setting, value) => kept.set(setting.key, setting.write(value)),
+  };
+  return ownWords(choice, title);
 }
 
 describe('a person’s own words', () => {

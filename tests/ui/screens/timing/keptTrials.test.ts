@@ -1,6 +1,7 @@
 import { createRoot } from 'solid-js';
 import { describe, expect, it } from 'vitest';
 import { createChoice } from '../../../../src/ui/app/preferences/choice';
+import { trialsSetting } from '../../../../src/ui/app/preferences/settings/timing';
 import { createModelStore } from '../../../../src/ui/app/store/modelStore';
 import type { Choice } from '../../../../src/ui/app/screenProps';
 import { createTrials, textLimit, trialsName, type KeptTrials } from '../../../../src/ui/screens/timing/keptTrials';
@@ -32,7 +33,7 @@ describe('trials beside the model', () => {
     within(async (kept, choice) => {
       await kept.open(new File([file], 'mine.csv'));
       expect(kept.trials().batches.length).toBe(2);
-      expect(choice.setting('trials')).toBe(file);
+      expect(choice.get(trialsSetting)).toBe(file);
       expect(trialsName(choice)).toBe('mine.csv');
       expect(kept.wayBack()).toBe('mine.csv is open.');
       kept.takeBack();

@@ -5,6 +5,13 @@ import { boardsOf, type CropNames } from '../../../../trade/stageNames';
 import type { EntryGroup } from '../../../../present/results/entryGroups';
 import { RadioRow } from '../../../kit/choosers/RadioRow';
 import { EntryChooser } from '../../../kit/choosers/EntryChooser';
+import {
+  bestDensitySetting,
+  bestStageSetting,
+  bestTimeSetting,
+  bestWaySetting,
+  heldTimeSetting,
+} from '../../../app/preferences/settings/bestWeeks';
 import type { Choice } from '../../../app/screenProps';
 import type { Chosen, HeldTime, StageOption } from '../../../../present/beds/bestWeeks/options';
 import { bestWeeksTexts } from '../../../../present/beds/bestWeeks/texts';
@@ -28,7 +35,6 @@ interface BestChoicesProps {
 
 /** What is asked of the best weeks: of which result and stage, by which entries, and what is held. */
 export function BestChoices(props: BestChoicesProps): JSX.Element {
-  const set = (key: string, text: string): void => props.choice.setSetting(`best ${key}`, text);
   const boards = (stage: number): string => boardsOf(props.names, stage - 1).many;
   const heldOptions = (): readonly { readonly value: HeldTime; readonly label: string }[] => [
     { value: 'total', label: bestWeeksTexts.totalStays },
@@ -36,7 +42,7 @@ export function BestChoices(props: BestChoicesProps): JSX.Element {
   ];
   return (
     <>
-      <BestEntries {...props} set={set} />
+      <BestEntries {...props} />
       <Show when={props.canCompare}>
         <RadioRow
           legend={bestWeeksTexts.whose}
@@ -52,7 +58,7 @@ export function BestChoices(props: BestChoicesProps): JSX.Element {
         <RadioRow
           legend={bestWeeksTexts.stage}
           chosen={String(props.picked.option.stage)}
-          choose={(stage) => set('stage', stage)}
+          choose={(stage) => props.choice.set(bestStageSetting, Number(stage))}
           options={props.options.map(({ stage }) => ({ value: String(stage), label: boards(stage) }))}
         />
       </Show>
@@ -61,7 +67,7 @@ export function BestChoices(props: BestChoicesProps): JSX.Element {
           legend={bestWeeksTexts.held}
           options={heldOptions()}
           chosen={props.picked.held}
-          choose={(held) => set('held', held)}
+          choose={(held) => props.choice.set(heldTimeSetting, held)}
         />
       </Show>
       <RadioRow
@@ -71,14 +77,14 @@ export function BestChoices(props: BestChoicesProps): JSX.Element {
           { value: 'lowest', label: bestWeeksTexts.lowest },
         ]}
         chosen={props.way}
-        choose={(way) => set(`way ${props.result.name}`, way)}
+        choose={(way) => props.choice.set(bestWaySetting(props.result.name), way)}
       />
     </>
   );
 }
 
 /** Of which result, and by which entries where there are several. */
-function BestEntries(props: BestChoicesProps & { set: (key: string, text: string) => void }): JSX.Element {
+function BestEntries(props: BestChoicesProps): JSX.Element {
   return (
     <div class="asking">
       <EntryChooser
@@ -92,7 +98,7 @@ function BestEntries(props: BestChoicesProps & { set: (key: string, text: string
           label={bestWeeksTexts.timeBy}
           groups={[{ heading: bestWeeksTexts.time, cells: props.picked.option.times.map(({ cell }) => cell) }]}
           chosen={props.picked.time.cell.name}
-          choose={(name) => props.set('time', name)}
+          choose={(name) => props.choice.set(bestTimeSetting, name)}
         />
       </Show>
       <Show when={props.picked.option.densities.length > 1}>
@@ -100,7 +106,7 @@ function BestEntries(props: BestChoicesProps & { set: (key: string, text: string
           label={bestWeeksTexts.densityBy}
           groups={[{ heading: bestWeeksTexts.density, cells: props.picked.option.densities }]}
           chosen={props.picked.density.name}
-          choose={(name) => props.set('density', name)}
+          choose={(name) => props.choice.set(bestDensitySetting, name)}
         />
       </Show>
     </div>

@@ -8,6 +8,13 @@ import { chosenEntry, resultGroups } from '../../../../present/results/entryGrou
 import { createProgressive } from '../../../kit/background/progressive';
 import { createSight } from '../../../kit/sections/sight';
 import { MethodLink } from '../../../kit/method/MethodLink';
+import {
+  bestDensitySetting,
+  bestStageSetting,
+  bestTimeSetting,
+  bestWaySetting,
+  heldTimeSetting,
+} from '../../../app/preferences/settings/bestWeeks';
 import type { ScreenProps } from '../../../app/screenProps';
 import type { PlanSchedule } from '../../../../present/beds/planSchedule';
 import { BestAnswer } from './BestAnswer';
@@ -61,10 +68,10 @@ export function BestWeeks(props: BestWeeksProps): JSX.Element {
   );
   const picked = createMemo(() =>
     chosenOf(options(), {
-      stage: props.choice.setting('best stage'),
-      time: props.choice.setting('best time'),
-      density: props.choice.setting('best density'),
-      held: props.choice.setting('best held'),
+      stage: props.choice.get(bestStageSetting),
+      time: props.choice.get(bestTimeSetting),
+      density: props.choice.get(bestDensitySetting),
+      held: props.choice.get(heldTimeSetting),
     }),
   );
   const both = createMemo((): readonly [Cell, Chosen] | undefined => {
@@ -120,10 +127,7 @@ interface AskingProps extends BestWeeksProps {
 function Asking(props: AskingProps): JSX.Element {
   let section: HTMLElement | undefined;
   const inSight = createSight(() => section);
-  const way: Accessor<Way> = () => {
-    const kept = props.choice.setting(`best way ${props.result.name}`);
-    return kept === 'highest' || kept === 'lowest' ? kept : usualWay(props.result);
-  };
+  const way: Accessor<Way> = () => props.choice.get(bestWaySetting(props.result.name)) ?? usualWay(props.result);
   const request = createMemo(() => requestOf(props, way()));
   const worked = createProgressive(
     () => request(),

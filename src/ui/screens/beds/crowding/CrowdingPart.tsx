@@ -1,11 +1,12 @@
 import { createMemo, Show, type JSX } from 'solid-js';
-import { decimal, type Decimal } from '../../../../core/number';
+import { decimal, numberToText, type Decimal } from '../../../../core/number';
+import type { Pattern } from '../../../../trade/canopy';
 import { inBase, isRunning, type Stage } from '../../../../trade/schedule';
-import { keptNumber } from '../../../../present/breakeven/range';
 import { NumberField } from '../../../kit/fields/NumberField';
 import { RadioRow } from '../../../kit/choosers/RadioRow';
 import { Sentence } from '../../../kit/sections/Sentence';
 import { localFormat } from '../../../app/preferences/localFormat';
+import { crowdingSetting, plantPatternSetting, type CrowdingNumber } from '../../../app/preferences/settings/beds';
 import { MethodLink } from '../../../kit/method/MethodLink';
 import type { ScreenProps } from '../../../app/screenProps';
 import type { PlanSchedule } from '../../../../present/beds/planSchedule';
@@ -29,19 +30,19 @@ const patterns = [
 
 /** Numbers that someone enters here, kept with the choice; all blank at first, as no source settles them. */
 function createEntered(props: CrowdingProps) {
-  const key = (name: string): string => `beds crowding ${name}`;
-  const number = (name: string): Decimal => keptNumber(props.choice.setting(key(name))) ?? unknown;
-  const field = (name: string, label: string, unit: string): JSX.Element => (
+  const kept = (name: CrowdingNumber): Decimal | undefined => props.choice.get(crowdingSetting(name));
+  const number = (name: CrowdingNumber): Decimal => kept(name) ?? unknown;
+  const text = (number: Decimal | undefined): string => (number === undefined ? '' : numberToText(number));
+  const field = (name: CrowdingNumber, label: string, unit: string): JSX.Element => (
     <NumberField
       label={label}
       unit={unit}
-      text={props.choice.setting(key(name))}
-      onNumber={(text) => props.choice.setSetting(key(name), text)}
+      text={text(kept(name))}
+      onNumber={(text) => props.choice.set(crowdingSetting(name), decimal(text))}
     />
   );
-  const pattern = (): 'square' | 'staggered' =>
-    props.choice.setting(key('pattern')) === 'staggered' ? 'staggered' : 'square';
-  return { number, field, pattern, setPattern: (text: string) => props.choice.setSetting(key('pattern'), text) };
+  const pattern = (): Pattern => props.choice.get(plantPatternSetting);
+  return { number, field, pattern, setPattern: (chosen: Pattern) => props.choice.set(plantPatternSetting, chosen) };
 }
 
 /** When leaves touch, and what closeness does to plants that are never moved: optional, from one's own numbers. */

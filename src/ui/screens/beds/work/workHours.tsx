@@ -1,6 +1,7 @@
 import { createMemo, type Accessor, type JSX } from 'solid-js';
 import type { Values } from '../../../../model/values';
 import type { Staff, WorkStep } from '../../../../trade/labour';
+import { beyondHoursSetting, countedAtSetting, staffHoursSetting } from '../../../app/preferences/settings/beds';
 import type { ScreenProps } from '../../../app/screenProps';
 import type { PlanSchedule } from '../../../../present/beds/planSchedule';
 import { hoursEntries, isChosen, staffChoice, staffOf, type StaffPart } from '../../../../present/beds/work/staffHours';
@@ -47,7 +48,7 @@ export function createWorkHours(props: HoursProps): WorkHours {
     const usual = usualTimes(entries(), props.planSchedule.schedule.stages.length);
     const known = countedOptions(props.planSchedule.names).map(({ value }) => value);
     return entries().map(({ cell }, i) => {
-      const chosen = props.choice.setting(`beds time ${cell.name}`);
+      const chosen = props.choice.get(countedAtSetting(cell.name));
       return known.find((value) => value === chosen) ?? usual[i] ?? 'none';
     });
   });
@@ -66,7 +67,10 @@ export function createWorkHours(props: HoursProps): WorkHours {
       names={props.planSchedule.names}
       allowance={stepAllowance(cells())}
       values={valuesOf(props)}
-      choose={({ cell }, chosen) => props.choice.setSetting(`beds time ${cell.name}`, chosen)}
+      choose={({ cell }, chosen) => {
+        const setting = countedAtSetting(cell.name);
+        props.choice.set(setting, setting.read(chosen));
+      }}
     />
   );
   return { steps, view };
@@ -77,10 +81,9 @@ export function createPaidStaff(props: HoursProps): PaidStaff {
     const plan = props.store.shape().plans[props.plan];
     return plan === undefined ? [] : hoursEntries(props.planSchedule.cells, plan);
   });
-  const chosen = (part: StaffPart): string => props.choice.setting(`beds ${part} hours`);
+  const chosen = (part: StaffPart): string => props.choice.get(staffHoursSetting(part));
   const choice = createMemo(() => staffChoice(entries(), chosen));
-  const beyond = (): Staff['beyond'] =>
-    props.choice.setting('beds beyond hours') === 'second hire' ? 'second hire' : 'overtime';
+  const beyond = (): Staff['beyond'] => props.choice.get(beyondHoursSetting);
   const staff = createMemo(
     () => {
       const values = valuesOf(props);
@@ -96,8 +99,8 @@ export function createPaidStaff(props: HoursProps): PaidStaff {
       choice={choice()}
       beyond={beyond()}
       values={valuesOf(props)}
-      choose={(part, name) => props.choice.setSetting(`beds ${part} hours`, name)}
-      chooseBeyond={(cover) => props.choice.setSetting('beds beyond hours', cover)}
+      choose={(part, name) => props.choice.set(staffHoursSetting(part), name)}
+      chooseBeyond={(cover) => props.choice.set(beyondHoursSetting, beyondHoursSetting.read(cover))}
     />
   );
   return { staff, view };

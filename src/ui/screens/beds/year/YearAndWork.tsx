@@ -1,7 +1,7 @@
 import { Show, type JSX } from 'solid-js';
 import type { Problem } from '../../../../core/problem';
-import { isoDate, readIsoDate } from '../../../../trade/civilDate';
 import { MethodLink } from '../../../kit/method/MethodLink';
+import { workWeekSetting, yearStartSetting } from '../../../app/preferences/settings/beds';
 import type { ScreenProps } from '../../../app/screenProps';
 import type { PlanSchedule } from '../../../../present/beds/planSchedule';
 import type { YearStudy } from '../yearStudy';
@@ -52,7 +52,7 @@ export function YearAndWork(props: YearAndWorkProps): JSX.Element {
           steps={times.steps()}
           staff={paid.staff()}
           goTo={props.goTo}
-          setStart={(day) => props.choice.setSetting('beds start', isoDate(day))}>
+          setStart={(day) => props.choice.set(yearStartSetting, day)}>
           {paid.view()}
         </Year>
         <MethodLink choice={props.choice} entry="calendar" />
@@ -61,8 +61,8 @@ export function YearAndWork(props: YearAndWorkProps): JSX.Element {
         <WorkWeek
           year={props.worked.year}
           steps={times.steps()}
-          from={readIsoDate(props.choice.setting('beds week'))}
-          setFrom={(day) => props.choice.setSetting('beds week', isoDate(day))}
+          from={props.choice.get(workWeekSetting)}
+          setFrom={(day) => props.choice.set(workWeekSetting, day)}
           file={props.store.origin().name}
           plan={props.name}
           names={props.planSchedule.names}

@@ -12,6 +12,7 @@ import { EntryChooser } from '../../../kit/choosers/EntryChooser';
 import { resultQuestion } from '../../../app/store/resultQuestion';
 import { createSight } from '../../../kit/sections/sight';
 import { localFormat } from '../../../app/preferences/localFormat';
+import { secondInputSetting } from '../../../app/preferences/settings/breakeven';
 import { MethodLink } from '../../../kit/method/MethodLink';
 import type { ScreenProps } from '../../../app/screenProps';
 import { searchPair, type Pair } from '../../../../present/breakeven/twoWay/surfaces';
@@ -29,8 +30,6 @@ interface TwoWayProps extends ScreenProps {
   readonly view: LineView;
   readonly targets: Targets;
 }
-
-const key = 'breakeven second';
 
 /** A request: what is drawn and said belongs to one of them. */
 interface Asked {
@@ -63,7 +62,7 @@ export function TwoWay(props: TwoWayProps): JSX.Element {
               label={`as ${props.input.label} moves, and with it`}
               groups={second.groups()}
               chosen={down().name}
-              choose={(name) => props.choice.setSetting(key, name)}
+              choose={(name) => props.choice.set(secondInputSetting, name)}
             />
           </div>
         )}
@@ -108,7 +107,7 @@ function createSecond(props: TwoWayProps): Second {
     ),
   );
   const chosen = createMemo((): Cell | undefined => {
-    const name = props.choice.setting(key);
+    const name = props.choice.get(secondInputSetting);
     return (
       groups()
         .flatMap(({ cells }) => cells)

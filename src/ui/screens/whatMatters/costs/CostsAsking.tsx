@@ -8,14 +8,13 @@ import { chosenEntry, inputGroups } from '../../../../present/results/entryGroup
 import { createProgressive } from '../../../kit/background/progressive';
 import { EntryChooser } from '../../../kit/choosers/EntryChooser';
 import { MethodLink } from '../../../kit/method/MethodLink';
+import { sideBySideSetting } from '../../../app/preferences/settings/whatMatters';
 import type { ScreenProps } from '../../../app/screenProps';
 import { chosenOnes } from '../../../../present/whatMatters/costs/candidates';
 import { costsLines, type CostsRequest, type CostsLines } from '../../../../present/whatMatters/costs/lines';
 import { CostsView } from './CostsView';
 import { CostsPicker } from './CostsPicker';
 import './styles.css';
-
-const key = 'side by side';
 
 interface SideAskingProps extends ScreenProps {
   readonly planIndex: number;
@@ -25,7 +24,7 @@ interface SideAskingProps extends ScreenProps {
 
 /** Which results, against which input, and the answer. */
 export function CostsAsking(props: SideAskingProps): JSX.Element {
-  const ones = createMemo(() => chosenOnes(props.all, props.choice.setting(key)));
+  const ones = createMemo(() => chosenOnes(props.all, props.choice.get(sideBySideSetting)));
   const groups = createMemo(() => {
     const plan = props.store.shape().plans[props.planIndex];
     return plan === undefined ? [] : inputGroups(props.store.shape(), plan);
@@ -49,7 +48,12 @@ export function CostsAsking(props: SideAskingProps): JSX.Element {
       <CostsPicker
         all={props.all}
         chosen={ones()}
-        choose={(wanted) => props.choice.setSetting(key, wanted.map(({ name }) => name).join(' '))}
+        choose={(wanted) =>
+          props.choice.set(
+            sideBySideSetting,
+            wanted.map(({ name }) => name),
+          )
+        }
       />
       <Show when={input()}>
         {(moved) => (

@@ -1,0 +1,74 @@
+import { numberToText, type Decimal } from '../../../../core/number';
+import { isNumber, readNumber } from '../../../../model/readNumber';
+import type { WholeLimits } from '../../../../present/text/wholeNumber';
+import { isoDate, readIsoDate } from '../../../../trade/civilDate';
+
+/**
+ * Something that someone sets, kept as a text by its key. Work kept on people's machines holds both: a key, and what a
+ * text of it means, never change.
+ */
+export interface Setting<T> {
+  readonly key: string;
+  /** The value of a text; the usual one where nothing is kept, or nothing that can be read. */
+  read(text: string): T;
+  /** The text of a value, blank for undefined. */
+  write(value: T): string;
+}
+
+/** Any text as it is; blank until set. */
+export function text(key: string): Setting<string> {
+  return { key, read: (kept) => kept, write: (value) => value };
+}
+
+/** One of a few words. */
+export function oneOf<const T extends string, U extends T | undefined>(
+  key: string,
+  values: readonly T[],
+  usual: U,
+): Setting<T | U> {
+  return { key, read: (kept) => values.find((value) => value === kept) ?? usual, write: (value) => value ?? '' };
+}
+
+/** A whole number within limits. */
+export function wholeNumber<U extends number | undefined>(
+  key: string,
+  { least, most }: WholeLimits,
+  usual: U,
+): Setting<number | U> {
+  const read = (kept: string): number | U => {
+    const number = Number(kept);
+    return /^\d+$/.test(kept) && number >= least && number <= most ? number : usual;
+  };
+  return { key, read, write: (value) => (value === undefined ? '' : String(value)) };
+}
+
+/**
+ * An exact number, as model files write it.
+ * @param fits whether a number can be used
+ */
+export function exactNumber<U extends Decimal | undefined>(
+  key: string,
+  usual: U,
+  fits: (number: Decimal) => boolean = () => true,
+): Setting<Decimal | U> {
+  const read = (kept: string): Decimal | U => {
+    const number = readNumber(kept);
+    return isNumber(number) && fits(number) ? number : usual;
+  };
+  return { key, read, write: (value) => (value === undefined ? '' : numberToText(value)) };
+}
+
+/** A day by its number, kept as `2031-03-09`; undefined until set. */
+export function day(key: string): Setting<number | undefined> {
+  return { key, read: readIsoDate, write: (value) => (value === undefined ? '' : isoDate(value)) };
+}
+
+/** Yes or no; no until set. */
+export function flag(key: string): Setting<boolean> {
+  return { key, read: (kept) => kept === 'yes', write: (value) => (value ? 'yes' : '') };
+}
+
+/** Names of entries, which have no spaces; none until set. */
+export function names(key: string): Setting<readonly string[]> {
+  return { key, read: (kept) => kept.split(' ').filter((name) => name !== ''), write: (value) => value.join(' ') };
+}
