@@ -2,7 +2,7 @@ import '@fontsource-variable/source-sans-3/wght.css';
 import '@fontsource-variable/source-serif-4/wght.css';
 import { render } from 'solid-js/web';
 import { App } from './ui/frame/App';
-import { browserStorage } from './ui/app/storage/browserStorage';
+import { shelfStorage } from './ui/app/shelf/shelfStorage';
 import './ui/style/tokens.css';
 import './ui/style/page.css';
 import './ui/style/head.css';
@@ -16,4 +16,4 @@ import './ui/style/print.css';
 
 const page = document.getElementById('app');
 if (page === null) throw new Error('The page has no element "app" to draw in.');
-render(() => <App storage={browserStorage} />, page);
+render(() => <App shelf={shelfStorage} />, page);

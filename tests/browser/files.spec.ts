@@ -150,7 +150,15 @@ test('starting over asks in place and can be undone', async ({ page }) => {
   await expect(first).toHaveValue('77');
 });
 
-test('what would take the place of changed numbers asks first, unless they are saved', async ({ page }) => {
+test('where nothing can be kept, what would take the place of changed numbers asks first, unless they are saved', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    IDBFactory.prototype.open = () => {
+      throw new DOMException('storage is switched off', 'SecurityError');
+    };
+  });
+  await openApp(page);
   const first = page.getByRole('textbox').first();
   const title = page.getByRole('heading', { level: 1 });
   const before = await title.innerText();

@@ -55,7 +55,13 @@ test('a link entered in an open page is followed', async ({ page }) => {
   await expect(fieldOf(page, 'Price')).toHaveValue('0.8');
 });
 
-test('a link asks before it takes the place of changed numbers', async ({ page }) => {
+test('where nothing can be kept, a link asks before it takes the place of changed numbers', async ({ page }) => {
+  await page.addInitScript(() => {
+    IDBFactory.prototype.open = () => {
+      throw new DOMException('storage is switched off', 'SecurityError');
+    };
+  });
+  await openApp(page);
   const link = await copiedLink(page);
   await chooseFile(page, csvFile('small.csv', small));
   await fieldOf(page, 'Price').fill('0.9');

@@ -94,7 +94,6 @@ test('a check that does not hold stands first, and a line without a value says w
     page,
     csvFile('broken.csv', marked.replace('hired * move_time * wage', 'hired * move_time * wage * hired / hired')),
   );
-  await page.getByRole('button', { name: 'Open it' }).click();
   await expect(finding(page)).toHaveText('What With a hire in place of Today comes to cannot be computed today.');
   await expect(screen(page)).toContainText('Hands has no value in Today: division by 0');
   await screen(page).getByRole('button', { name: 'Go to Hands' }).click();

@@ -1,12 +1,11 @@
 import { createResource, Show, type JSX } from 'solid-js';
 import { frameTexts } from '../../present/page/frameTexts';
-import { begin } from '../app/storage/beginning';
-import type { BrowserStorage } from '../app/storage/browserStorage';
+import { begin, type Kept } from '../app/shelf/beginning';
 import { Page } from './Page';
 
 /** The whole page. */
-export function App(props: { storage: BrowserStorage }): JSX.Element {
-  const [beginning] = createResource(() => begin(props.storage));
+export function App(props: { shelf: Kept }): JSX.Element {
+  const [beginning] = createResource(() => begin(props.shelf));
   return (
     <Show
       when={beginning()}
@@ -15,7 +14,7 @@ export function App(props: { storage: BrowserStorage }): JSX.Element {
           {frameTexts.opening}
         </p>
       }>
-      {(ready) => <Page beginning={ready()} storage={props.storage} />}
+      {(ready) => <Page beginning={ready()} shelf={props.shelf} />}
     </Show>
   );
 }

@@ -1,18 +1,17 @@
 import { createEffect, createMemo, createSignal, For, Show, type Accessor, type JSX } from 'solid-js';
-import { createAutosave } from '../app/storage/autosave';
-import type { Beginning } from '../app/storage/beginning';
+import type { Beginning, Kept } from '../app/shelf/beginning';
+import { createKeeper } from '../app/shelf/keeper';
 import { createBusy, createSettled } from '../app/store/settling';
 import { createChoice, type KeptChoice } from '../app/preferences/choice';
 import { createComparedPlans, type ComparedPlans } from '../app/store/comparedPlans';
 import { createStickyHeight } from '../app/layout/stickyHeight';
-import { createFileActions, type FileActions } from '../app/files/fileActions';
+import { createFileActions } from '../app/files/fileActions';
 import { createDrafts, type Drafts } from '../app/store/drafts';
 import { listenForDrop } from '../app/files/fileDrop';
 import { Headlines } from './Headlines';
 import { NoticeBar } from './NoticeBar';
 import { Title } from '../kit/sections/Title';
 import { TopBar } from './TopBar';
-import type { BrowserStorage } from '../app/storage/browserStorage';
 import { createModelStore, type ModelStore } from '../app/store/modelStore';
 import { createMedia, createScreenMedia, roomForBoth } from '../app/preferences/media';
 import { againstSetting, planSetting, questionSetting, sideSetting } from '../app/preferences/settings/page';
@@ -20,18 +19,20 @@ import { MethodLink } from '../kit/method/MethodLink';
 import { Numbers } from '../screens/numbers/Numbers';
 import { createEntryNavigation } from '../app/store/entryNavigation';
 import { fileTexts } from '../../present/page/fileTexts';
+import { shelfTexts } from '../../present/page/shelfTexts';
 import { frameTexts } from '../../present/page/frameTexts';
 import { screenQuestions, questionsFor, usualSide, type ScreenQuestion } from '../../present/page/questions';
 import { createScheme } from '../app/preferences/scheme';
 import { listenForLinks } from '../app/files/modelLink';
 import { QuestionPane } from './QuestionPane';
+import { Shelf } from './Shelf';
 import { listenForSteps } from '../app/store/undoKeys';
 import { usePage, PageContext, type PageState } from '../app/pageContext';
 
 /** Brings back what was kept beside the model itself. */
-function restore({ session }: Beginning, drafts: Drafts, choice: KeptChoice): void {
-  for (const [row, column, text] of session?.drafts ?? []) drafts.set({ row, column }, text);
-  choice.restore(session?.choice ?? {});
+function restore({ work }: Beginning, drafts: Drafts, choice: KeptChoice): void {
+  for (const [row, column, text] of work?.drafts ?? []) drafts.set({ row, column }, text);
+  choice.restore(work?.choice ?? {});
 }
 
 function groupOfRow(store: ModelStore, row: number): string {
@@ -57,7 +58,6 @@ function keepCompared(compared: ComparedPlans, choice: KeptChoice, store: ModelS
 
 interface Parts {
   readonly page: PageState;
-  readonly fileActions: FileActions;
   readonly question: () => ScreenQuestion;
   readonly setQuestion: (question: ScreenQuestion) => void;
 }
@@ -88,7 +88,7 @@ function createParts(beginning: Beginning): Parts {
     busy: createBusy(store.version),
     printing,
   };
-  return { page, fileActions: createFileActions(store, drafts), question, setQuestion };
+  return { page, question, setQuestion };
 }
 
 /** The question that stands beside the numbers, or would: the one asked last. */
@@ -104,12 +104,17 @@ function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): 
 }
 
 /** The page once there is a model: title, headlines, numbers and the question beside them. */
-export function Page(props: { beginning: Beginning; storage: BrowserStorage }): JSX.Element {
+export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element {
   // A page begins once.
   // eslint-disable-next-line solid/reactivity
-  const { page, fileActions, question, setQuestion } = createParts(props.beginning);
+  const { page, question, setQuestion } = createParts(props.beginning);
+  const fileActions = createFileActions(page.store, page.drafts, () => keeper.state().state !== 'failed');
   // eslint-disable-next-line solid/reactivity
-  const kept = createAutosave(page, props.storage, props.beginning.kept);
+  const keeper = createKeeper(page, {
+    ...props.shelf,
+    beginning: props.beginning,
+    onCopied: () => fileActions.say(shelfTexts.copied),
+  });
   const { scheme, choose } = createScheme();
   const wide = createScreenMedia(roomForBoth);
   const hovering = listenForDrop(fileActions.open);
@@ -129,7 +134,8 @@ export function Page(props: { beginning: Beginning; storage: BrowserStorage }): 
         {frameTexts.toQuestions}
       </a>
       <TopBar
-        kept={kept()}
+        kept={keeper.state()}
+        shelf={<Shelf database={props.shelf.database} here={keeper.id()} onOpen={keeper.open} />}
         scheme={scheme()}
         onScheme={choose}
         onFile={fileActions.open}

@@ -12,6 +12,8 @@ import { FaultList } from './FaultList';
 
 interface TopBarProps {
   readonly kept: SaveState;
+  /** The models that are kept on this machine. */
+  readonly shelf: JSX.Element;
   readonly scheme: Scheme;
   readonly onScheme: (scheme: Scheme) => void;
   readonly onFile: (file: File) => void;
@@ -61,6 +63,7 @@ function FileCommands(props: TopBarProps): JSX.Element {
           )}
         </For>
       </Dropdown>
+      {props.shelf}
       <button type="button" class="word" onClick={() => props.onSave()}>
         {commandTexts.save}
       </button>
@@ -171,11 +174,11 @@ function SchemeChoice(props: { scheme: Scheme; onScheme: (scheme: Scheme) => voi
   );
 }
 
-/** When the work was kept. Its place is held before the first time, so that the page does not move then. */
+/** Whether the work is kept. */
 function KeptNote(props: { kept: SaveState }): JSX.Element {
   return (
     <p class="kept" data-state={props.kept.state}>
-      {saveStateText(props.kept, new Date(), navigator.language)}
+      {saveStateText(props.kept, navigator.language)}
     </p>
   );
 }

@@ -4,14 +4,14 @@ import type { SharedFile } from '../../../files/share';
 import { fileTexts } from '../../../present/page/fileTexts';
 import { shippedModelTexts } from '../../../present/page/shippedModelTexts';
 import type { Sheet } from '../../../model/sheet';
-import { reasonText } from '../storage/autosave';
+import { reasonText } from '../reasonText';
 import type { Drafts } from '../store/drafts';
 import type { ModelStore } from '../store/modelStore';
 import { snapshotOf, type Snapshot } from '../store/snapshot';
 import { createNotices, type Notices, type CurrentNotice } from './notices';
 import { openFile, openShipped } from './opening';
 import { download, fileText } from './saving';
-import { changesOf } from '../storage/session';
+import { changesOf } from '../shelf/changes';
 import { handOver, linkTo } from './modelLink';
 import { shippedModels, type ShippedModel } from './shippedModels';
 
@@ -19,7 +19,7 @@ import { shippedModels, type ShippedModel } from './shippedModels';
 export interface FileActions extends CurrentNotice {
   /** The file being read and the share read so far, 0 to 1. */
   readonly reading: Accessor<{ readonly name: string; readonly share: number } | undefined>;
-  /** Opening asks first where it would take the place of numbers that were changed and not saved. */
+  /** Opening asks first where it would take the place of numbers that were changed and are not kept. */
   readonly open: (file: File) => void;
   readonly openShipped: (model: ShippedModel) => void;
   readonly save: () => void;
@@ -29,6 +29,8 @@ export interface FileActions extends CurrentNotice {
   readonly openLink: (found: SharedFile | { readonly problem: Problem }) => void;
   /** Puts the model back as it came: a shipped one as it is shipped today, any other as it was opened. */
   readonly startOver: () => void;
+  /** Tells something that cannot be undone. */
+  readonly say: (text: string) => void;
   stop(): void;
 }
 
@@ -55,8 +57,8 @@ function unreadable(reason: unknown): Problem {
 /** The sentence that asks whether something may take the place of the file with that name. */
 type Asking = (instead: string) => string;
 
-/** Asks before something takes the place of numbers that were changed and are saved nowhere. */
-function createCare(store: ModelStore, drafts: Drafts, news: Notices) {
+/** Asks before something takes the place of numbers that were changed and are neither kept nor saved. */
+function createCare(store: ModelStore, drafts: Drafts, news: Notices, isKept: () => boolean) {
   let saved: Sheet | undefined;
   const isUnsaved = (): boolean => {
     const { sheet } = store.model();
@@ -67,7 +69,7 @@ function createCare(store: ModelStore, drafts: Drafts, news: Notices) {
       saved = store.model().sheet;
     },
     replace: (asking: Asking, open: () => void): void => {
-      if (isUnsaved()) news.ask({ text: asking(store.origin().name), open });
+      if (isUnsaved() && !isKept()) news.ask({ text: asking(store.origin().name), open });
       else open();
     },
   };
@@ -112,9 +114,10 @@ function createOpening(news: Notices) {
   return { reading, shipped, file, stop };
 }
 
-export function createFileActions(store: ModelStore, drafts: Drafts): FileActions {
+/** @param isKept whether the work is kept on this machine: then nothing that is opened takes its place */
+export function createFileActions(store: ModelStore, drafts: Drafts, isKept: () => boolean): FileActions {
   const news = createNotices();
-  const care = createCare(store, drafts, news);
+  const care = createCare(store, drafts, news, isKept);
   const opening = createOpening(news);
   const put = (snapshot: Snapshot, text: string): void => {
     store.open(snapshot);
@@ -132,6 +135,7 @@ export function createFileActions(store: ModelStore, drafts: Drafts): FileAction
   };
   return {
     ...news,
+    say: (text) => news.say(text, () => false),
     reading: opening.reading,
     open: (file) => void putFile(file, (instead) => fileTexts.fileReplaces(file.name, instead)),
     openShipped: (shipped) => {

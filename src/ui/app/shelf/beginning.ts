@@ -1,5 +1,6 @@
 import type { Model } from '../../../model/model';
 import { openShipped } from '../files/opening';
+import { shelfTexts } from '../../../present/page/shelfTexts';
 import { shippedModels } from '../files/shippedModels';
 import type { Origin } from '../store/snapshot';
 import { reopen } from './changes';
@@ -7,7 +8,7 @@ import type { ShelfDatabase } from './database';
 import { lockModel, type ModelLock } from './modelLock';
 import type { PageMemory } from './pageMemory';
 import { isSampleId, isShelfFile, isShelfWork, type ShelfWork } from './record';
-import { reasonText } from './saveState';
+import { reasonText } from '../reasonText';
 
 /** What the page starts with. */
 export interface Beginning {
@@ -33,7 +34,6 @@ export interface Kept {
 
 /** A storage that has not answered after so many milliseconds is not waited for. */
 const patience = 3000;
-const silent = 'the browser’s storage does not answer';
 
 async function sample(failure: string, key?: string, work?: ShelfWork): Promise<Beginning> {
   const shipped = shippedModels.find((one) => one.key === key) ?? shippedModels[0];
@@ -78,7 +78,7 @@ async function opened({ database, memory, moveOldWork }: Kept): Promise<Beginnin
 export async function begin(kept: Kept): Promise<Beginning> {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const late = new Promise<Beginning>((give) => {
-    timer = setTimeout(() => give(sample(silent)), patience);
+    timer = setTimeout(() => give(sample(shelfTexts.storageSilent)), patience);
   });
   try {
     return await Promise.race([opened(kept), late]);

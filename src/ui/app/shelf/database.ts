@@ -81,3 +81,17 @@ export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
     },
   };
 }
+
+/** All that a store of another database holds, by key; nothing where there is no such database or store. */
+export async function readForeignStore(name: string, store: string): Promise<Map<string, unknown>> {
+  const names = (await indexedDB.databases()).map((one) => one.name);
+  if (!names.includes(name)) return new Map();
+  const database = await openDB(name);
+  try {
+    if (!database.objectStoreNames.contains(store)) return new Map();
+    const [keys, values] = await Promise.all([database.getAllKeys(store), database.getAll(store)]);
+    return new Map(keys.map((key, i) => [String(key), values[i] as unknown]));
+  } finally {
+    database.close();
+  }
+}

@@ -6,7 +6,7 @@ import type { ShelfDatabase } from './database';
 import { createEntries } from './entries';
 import type { PageMemory } from './pageMemory';
 import { isSampleId, isShelfWork, type ShelfWork } from './record';
-import type { SaveState } from './saveState';
+import type { SaveState } from '../../../present/page/saveState';
 import { createWriter, type KeptParts } from './writer';
 
 /** Where the work is kept, and who is told. */
@@ -18,11 +18,20 @@ export interface KeeperOptions {
   readonly onCopied: () => void;
 }
 
+/** The work of this page on the shelf. */
+export interface Keeper {
+  readonly state: Accessor<SaveState>;
+  /** Of the model now open. */
+  id(): string;
+  /** Opens another model of the shelf in this page's place. */
+  open(id: string): void;
+}
+
 /**
  * Keeps the work on the shelf while somebody types. A model that another page writes is followed, and becomes a copy
  * with the first change made here.
  */
-export function createKeeper(parts: KeptParts, options: KeeperOptions): Accessor<SaveState> {
+export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
   const { database, memory, beginning } = options;
   const [following, setFollowing] = createSignal(beginning.isFollowing);
   const entries = createEntries(parts.store, beginning);
@@ -68,7 +77,11 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Accessor
     removeEventListener('pagehide', writer.leave);
     document.removeEventListener('visibilitychange', writer.flush);
   });
-  return () => (following() ? { state: 'following' } : writer.state());
+  return {
+    state: () => (following() ? { state: 'following' } : writer.state()),
+    id: () => entries.now().id,
+    open: writer.leaveFor,
+  };
 }
 
 /** Shows work on the model now open as another page has written it. */

@@ -10,7 +10,10 @@ export interface ModelLock {
 const wait = 1000;
 
 /** One writer a model: asks the browser for its lock and holds it while the page is open. */
-export function lockModel(id: string, locks: LockManager | undefined = navigator.locks as LockManager | undefined): ModelLock {
+export function lockModel(
+  id: string,
+  locks: LockManager | undefined = navigator.locks as LockManager | undefined,
+): ModelLock {
   if (locks === undefined) return { held: Promise.resolve(true), later: Promise.resolve() };
   const later = new Promise<void>((held) => {
     void locks.request(`raftmargin model ${id}`, () => {

@@ -8,13 +8,14 @@ import type { Entries } from './entries';
 import { lockModel } from './modelLock';
 import type { PageMemory } from './pageMemory';
 import { isOwnWork, isSampleId, sampleId, type ShelfFile, type ShelfWork } from './record';
-import { reasonText, type SaveState } from './saveState';
+import type { SaveState } from '../../../present/page/saveState';
+import { shelfTexts } from '../../../present/page/shelfTexts';
+import { reasonText } from '../reasonText';
 
 /** Longest that a change waits for its writing, also while others follow, in milliseconds. */
 const soon = 30;
 /** A storage that has not confirmed a change after so many milliseconds does not work. */
 const patience = 3000;
-const silent = 'the browser’s storage does not answer';
 
 /** What is kept. */
 export interface KeptParts {
@@ -37,6 +38,8 @@ export interface Writer {
   readonly state: Accessor<SaveState>;
   /** Something changed: it is written soon. */
   change(): void;
+  /** Opens another model of the shelf in this page's place: writes what waits, and nothing after that. */
+  leaveFor(id: string): void;
   /** Writes at once what waits. */
   flush(): void;
   /** The page is left: what is not confirmed yet is also put where nothing needs to be waited for. */
@@ -59,6 +62,7 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
   const [state, setState] = createSignal<SaveState>(options.first);
   let timer: ReturnType<typeof setTimeout> | undefined;
   let overdue: ReturnType<typeof setTimeout> | undefined;
+  let isLeft = false;
   /** Changes so far, and how many of them the storage has confirmed. */
   let [changes, confirmed] = [0, 0];
 
@@ -100,22 +104,30 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
   const flush = (): void => {
     if (timer !== undefined) write();
   };
+  const leave = (): void => {
+    if (confirmed < changes && !isLeft) {
+      const work = workNow(parts, entries);
+      memory.setLastMoment(work.id, JSON.stringify(work));
+    }
+    flush();
+  };
   return {
     state,
     change: () => {
+      if (isLeft) return;
       changes += 1;
       setState((before) => (before.state === 'failed' ? before : { state: 'waiting' }));
       clearTimeout(overdue);
-      overdue = setTimeout(() => fail(silent), patience);
+      overdue = setTimeout(() => fail(shelfTexts.storageSilent), patience);
       timer ??= setTimeout(write, soon);
     },
     flush,
-    leave: () => {
-      if (confirmed < changes) {
-        const work = workNow(parts, entries);
-        memory.setLastMoment(work.id, JSON.stringify(work));
-      }
-      flush();
+    leaveFor: (id) => {
+      leave();
+      isLeft = true;
+      memory.setModel(id);
+      location.reload();
     },
+    leave,
   };
 }

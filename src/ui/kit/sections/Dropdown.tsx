@@ -3,6 +3,9 @@ import { onCleanup, onMount, type JSX } from 'solid-js';
 interface DropdownProps {
   readonly class: string;
   readonly summary: JSX.Element;
+  /** Whether a press on a button in it leaves it open. */
+  readonly staysOpen?: boolean;
+  readonly onToggle?: (isOpen: boolean) => void;
   readonly children: JSX.Element;
 }
 
@@ -26,6 +29,7 @@ export function Dropdown(props: DropdownProps): JSX.Element {
     onCleanup(() => document.removeEventListener('pointerdown', onPress));
   });
   const onClick = (event: MouseEvent): void => {
+    if (props.staysOpen === true) return;
     if (event.target instanceof Element && event.target.closest('button') !== null) close();
   };
   return (
@@ -34,6 +38,7 @@ export function Dropdown(props: DropdownProps): JSX.Element {
       ref={(element) => {
         details = element;
       }}
+      onToggle={(event) => props.onToggle?.(event.currentTarget.open)}
       onKeyDown={onKeyDown}>
       <summary>{props.summary}</summary>
       <div class="dropdown-panel" onClick={onClick}>

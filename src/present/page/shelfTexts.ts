@@ -1,0 +1,32 @@
+import type { Format } from '../text/numberFormat';
+
+/** What is said of the models that are kept on this machine. */
+export const shelfTexts = {
+  summary: 'Your models',
+  about: 'Kept in this browser, on this machine alone. Nothing is let go unless you delete it.',
+  none: 'Nothing yet: a model is kept here with its first change.',
+  reading: 'Reading …',
+  unnamed: 'Without a title',
+  copy: (title: string) => `${title} (copy)`,
+  openHere: 'open here',
+  openElsewhere: 'open in another window',
+  open: 'Open',
+  duplicate: 'Duplicate',
+  save: 'Save a file',
+  delete: 'Delete',
+  deleteReally: (title: string) => `Delete “${title}” for good?`,
+  deleteYes: 'Yes, delete it',
+  deleteNo: 'Keep it',
+  each: (title: string) => `What can be done with ${title}`,
+  asideHeading: 'Set aside: this version cannot read it',
+  saveAside: 'Save it as a file',
+  copied: 'This is a copy from here on: the model is open in another window, which keeps its own.',
+  storageSilent: 'the browser’s storage does not answer',
+  notRead: (reason: string) => `The shelf cannot be read: ${reason}`,
+} as const;
+
+/** `transplant-hire.csv, changed 9 March 2031, 16:30, 23 kB`. */
+export function entryText(name: string, at: Date, size: number, format: Pick<Format, 'locale' | 'written'>): string {
+  const when = at.toLocaleString(format.locale, { dateStyle: 'medium', timeStyle: 'short' });
+  return `${name}, changed ${when}, ${format.written(String(Math.max(1, Math.round(size / 1000))))} kB`;
+}

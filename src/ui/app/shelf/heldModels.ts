@@ -1,0 +1,6 @@
+/** The ids of the models that pages of this browser write now; none where it does not tell. */
+export async function heldModels(): Promise<ReadonlySet<string>> {
+  const locks = navigator.locks as LockManager | undefined;
+  const { held = [] } = (await locks?.query()) ?? {};
+  return new Set(held.flatMap(({ name }) => /^raftmargin model (.*)$/.exec(name ?? '')?.[1] ?? []));
+}

@@ -1,0 +1,49 @@
+import { writeTable } from '../../../files/writeTable';
+import { download } from '../files/saving';
+import { reopen } from './changes';
+import type { ShelfDatabase } from './database';
+import { heldModels } from './heldModels';
+import { isSampleId, isShelfFile, isShelfWork, type ShelfWork } from './record';
+
+/** What stands on the shelf. */
+export interface ShelfList {
+  /** The newest first. */
+  readonly works: readonly ShelfWork[];
+  /** What this version cannot read, by its key. */
+  readonly aside: readonly { readonly id: string; readonly value: unknown }[];
+  /** The ids of the models that some page writes now. */
+  readonly held: ReadonlySet<string>;
+}
+
+export async function listShelf(database: ShelfDatabase): Promise<ShelfList> {
+  const [all, held] = await Promise.all([database.list(), heldModels()]);
+  const entries = [...all].filter(([id]) => !isSampleId(id));
+  const works = entries.flatMap(([, value]) => (isShelfWork(value) ? value : []));
+  return {
+    works: works.sort((a, b) => b.at - a.at),
+    aside: entries.filter(([, value]) => !isShelfWork(value)).map(([id, value]) => ({ id, value })),
+    held,
+  };
+}
+
+/** Puts a copy of a model beside it. */
+export async function duplicate(database: ShelfDatabase, id: string): Promise<void> {
+  const { file, work } = await database.read(id);
+  if (!isShelfFile(file) || !isShelfWork(work)) return;
+  const copy = crypto.randomUUID();
+  await database.write({ ...work, id: copy, isCopy: true, at: Date.now() }, { ...file, id: copy });
+}
+
+/** Gives the browser the file of a model as it was left. */
+export async function saveEntry(database: ShelfDatabase, id: string): Promise<void> {
+  const { file, work } = await database.read(id);
+  if (!isShelfFile(file) || !isShelfWork(work)) return;
+  const { model, origin } = reopen(file, work);
+  download(file.name, writeTable(origin.file, model.sheet));
+}
+
+/** Gives the browser what this version cannot read, as text. */
+export function saveAside(id: string, value: unknown): void {
+  const text = JSON.stringify(value, (_key, part: unknown) => (part instanceof Uint8Array ? [...part] : part), 2);
+  download(`${id.replace(/[^\w-]+/g, '-')}.json`, text, 'application/json');
+}

@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { readForeignStore } from '../../../../src/ui/app/shelf/database';
+import { database, fileOf, workOf } from './given';
+
+describe('the shelf’s database', () => {
+  it('gives back what was written', async () => {
+    const shelf = database();
+    await shelf.write(workOf([[3, 'formula', '15']]), fileOf());
+    expect(await shelf.read('one')).toEqual({ file: fileOf(), work: workOf([[3, 'formula', '15']]) });
+  });
+  it('keeps the file where only the work is written anew', async () => {
+    const shelf = database();
+    await shelf.write(workOf(), fileOf());
+    await shelf.write(workOf([[3, 'formula', '16']]), undefined);
+    expect((await shelf.read('one')).file).toEqual(fileOf());
+  });
+  it('lists all work by its id, also what it cannot understand', async () => {
+    const shelf = database();
+    await shelf.write(workOf(), fileOf());
+    await shelf.setAside('odd', 'garbage');
+    expect(await shelf.list()).toEqual(
+      new Map<string, unknown>([
+        ['odd', 'garbage'],
+        ['one', workOf()],
+      ]),
+    );
+  });
+  it('never puts what is set aside in the place of something', async () => {
+    const shelf = database();
+    await shelf.write(workOf(), fileOf());
+    await shelf.setAside('one', 'garbage');
+    expect((await shelf.read('one')).work).toEqual(workOf());
+  });
+  it('removes a model and its file', async () => {
+    const shelf = database();
+    await shelf.write(workOf(), fileOf());
+    await shelf.remove('one');
+    expect(await shelf.read('one')).toEqual({ file: undefined, work: undefined });
+  });
+  it('makes no database where it looks for another one in vain', async () => {
+    expect(await readForeignStore('nobody’s', 'kept')).toEqual(new Map());
+    expect((await indexedDB.databases()).map(({ name }) => name)).not.toContain('nobody’s');
+  });
+});
