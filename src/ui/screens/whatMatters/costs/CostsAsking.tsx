@@ -13,6 +13,7 @@ import { chosenOnes } from '../../../../present/whatMatters/costs/candidates';
 import { costsLines, type CostsRequest, type CostsLines } from '../../../../present/whatMatters/costs/lines';
 import { CostsView } from './CostsView';
 import { CostsPicker } from './CostsPicker';
+import { costsTexts } from '../../../../present/whatMatters/costs/texts';
 import './styles.css';
 
 const key = 'side by side';
@@ -54,7 +55,7 @@ export function CostsAsking(props: SideAskingProps): JSX.Element {
       <Show when={input()}>
         {(moved) => (
           <EntryChooser
-            label="as this moves"
+            label={costsTexts.moves}
             groups={groups()}
             chosen={moved().name}
             choose={(name) => props.choice.setInput(name)}
@@ -65,7 +66,7 @@ export function CostsAsking(props: SideAskingProps): JSX.Element {
         when={worked()?.found}
         fallback={
           <p class="quiet wait" role="status">
-            Working out the lines …
+            {costsTexts.working}
           </p>
         }>
         {(known) => <CostsView ask={known().side} found={known().lines} plan={several()} goTo={props.goTo} />}
