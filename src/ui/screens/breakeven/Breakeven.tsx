@@ -9,6 +9,7 @@ import type { ScreenProps } from '../../app/screenProps';
 import { BreakevenAnswer } from './BreakevenAnswer';
 import { movableResult, type ResultLines } from '../../../present/results/resultLines';
 import { UsualQuestions } from './UsualQuestions';
+import { breakevenTexts } from '../../../present/breakeven/texts';
 import '../../kit/charts/curve.css';
 import '../../kit/fields/fields.css';
 import '../../kit/sections/answers.css';
@@ -35,7 +36,7 @@ export function Breakeven(props: ScreenProps): JSX.Element {
   return (
     <section class="question-screen breakeven" aria-labelledby="breakeven">
       <h2 class="heard" id="breakeven">
-        Breakeven
+        {breakevenTexts.heading}
       </h2>
       <Show when={both()} fallback={<NothingToAsk />}>
         {(cells) => (
@@ -49,8 +50,8 @@ export function Breakeven(props: ScreenProps): JSX.Element {
 function NothingToAsk(): JSX.Element {
   return (
     <div class="empty">
-      <p class="finding">There is nothing to ask about yet.</p>
-      <p>It takes an entry that is calculated, and an input to move: give one a formula and another a number.</p>
+      <p class="finding">{breakevenTexts.nothingToAsk}</p>
+      <p>{breakevenTexts.whatItTakes}</p>
     </div>
   );
 }
@@ -90,13 +91,13 @@ function Asking(props: AskingProps): JSX.Element {
       <UsualQuestions store={props.store} plan={props.plan} prepared={prepared()} input={props.input} ask={ask} />
       <div class="asking">
         <EntryChooser
-          label="Result"
+          label={breakevenTexts.result}
           groups={props.resultGroups}
           chosen={props.result.name}
           choose={(name) => props.choice.setResult(name)}
         />
         <EntryChooser
-          label="as this input moves"
+          label={breakevenTexts.moves}
           groups={props.inputGroups}
           chosen={props.input.name}
           choose={(name) => props.choice.setInput(name)}

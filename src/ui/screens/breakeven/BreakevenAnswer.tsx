@@ -19,6 +19,7 @@ import type { InputInterval } from '../../../present/breakeven/curve/sample';
 import { createBreakevenSettings, type BreakevenSettings } from './settings';
 import { createStudy, type StudyOf } from './shownStudy';
 import { breakevenSentences, type BreakevenContext } from '../../../present/breakeven/sentences';
+import { breakevenTexts } from '../../../present/breakeven/texts';
 
 interface BreakevenAnswerProps extends ScreenProps {
   readonly result: Cell;
@@ -28,8 +29,8 @@ interface BreakevenAnswerProps extends ScreenProps {
 }
 
 const views = [
-  { value: 'both', label: 'both plans' },
-  { value: 'difference', label: 'difference B − A' },
+  { value: 'both', label: breakevenTexts.views.both },
+  { value: 'difference', label: breakevenTexts.views.difference },
 ] as const;
 
 /** The answer about one result and one input: in words, as a chart and as tables. */
@@ -68,9 +69,7 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
       <LiveText>
         <AnswerText main={words().main} more={words().more} />
       </LiveText>
-      <Show when={settings.view() !== 'alone'}>
-        <RadioRow legend="Draw" options={views} chosen={settings.view()} choose={(view) => settings.setView(view)} />
-      </Show>
+      <ViewChoice settings={settings} />
       <BreakevenChart
         matter={matter()}
         quick={study.quick()}
@@ -90,6 +89,20 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
   );
 }
 
+/** Whether both plans or their difference is drawn; nothing to choose where there is one plan. */
+function ViewChoice(props: { settings: BreakevenSettings }): JSX.Element {
+  return (
+    <Show when={props.settings.view() !== 'alone'}>
+      <RadioRow
+        legend={breakevenTexts.draw}
+        options={views}
+        chosen={props.settings.view()}
+        choose={(view) => props.settings.setView(view)}
+      />
+    </Show>
+  );
+}
+
 interface SettingsProps extends BreakevenAnswerProps {
   readonly settings: BreakevenSettings;
   /** The part that is drawn. */
@@ -101,7 +114,7 @@ function BreakevenSettings(props: SettingsProps): JSX.Element {
   return (
     <div class="settings">
       <NumberField
-        label="target"
+        label={breakevenTexts.target}
         unit={printedUnit(props.result.unitText)}
         text={numberToText(props.settings.target())}
         onNumber={(text) => props.settings.setTarget(text)}

@@ -3,7 +3,6 @@ import { ChartCanvas } from '../../kit/charts/ChartCanvas';
 import { createChartArea } from '../../kit/charts/chartArea';
 import { openLines } from '../../kit/charts/lines';
 import type { LinesPicture } from '../../../present/picture/linesPicture';
-import { space } from '../../../present/text/numberFormat';
 import { localFormat } from '../../app/preferences/localFormat';
 import { withUnit } from '../../../present/text/withUnit';
 import { breakevenPicture } from '../../../present/breakeven/picture';
@@ -13,6 +12,8 @@ import { crossingMarks } from '../../../present/breakeven/crossingMarks';
 import type { LineSelection, QuickStudy } from '../../../present/breakeven/curve/quickStudy';
 import type { InputInterval } from '../../../present/breakeven/curve/sample';
 import type { BreakevenContext } from '../../../present/breakeven/sentences';
+import { breakevenTexts } from '../../../present/breakeven/texts';
+import { lineInKey } from '../../../present/breakeven/lineTexts';
 
 interface BreakevenChartProps {
   readonly matter: BreakevenContext;
@@ -57,7 +58,10 @@ export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
       visible: quick.visible,
       heights: visibleHeights(inSight, always),
       target,
-      today: { x: moved.today.toNumber(), text: `today${space}${localFormat.value(moved.today, moved.cell.unit)}` },
+      today: {
+        x: moved.today.toNumber(),
+        text: breakevenTexts.todayAt(localFormat.value(moved.today, moved.cell.unit)),
+      },
       range: moved.range && { from: moved.range.low.toNumber(), to: moved.range.high.toNumber() },
       crossings: crossingMarks(found, lines, targets, moved, selection, localFormat),
       breaks: selection.shown.flatMap((name) => (found[name]?.breaks ?? []).map((value) => value.toNumber())),
@@ -79,14 +83,6 @@ export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
 }
 
 function Key(props: { matter: BreakevenContext; shown: readonly LineName[] }): JSX.Element {
-  const names = (): Record<LineName, string> => {
-    const { subject } = props.matter;
-    return {
-      against: subject.against ?? '',
-      plan: subject.plan,
-      difference: `${subject.plan} less ${subject.against ?? ''}`,
-    };
-  };
   const isBoth = (): boolean => props.shown.length > 1;
   return (
     <figcaption class="key">
@@ -95,14 +91,14 @@ function Key(props: { matter: BreakevenContext; shown: readonly LineName[] }): J
         <For each={props.shown}>
           {(name) => (
             <span class="key-line" data-line={name}>
-              <span class="line-swatch" aria-hidden="true" /> {name === 'against' ? 'A' : 'B'} {names()[name]}
+              <span class="line-swatch" aria-hidden="true" /> {lineInKey(props.matter, name)}
             </span>
           )}
         </For>
       </Show>
       <Show when={props.matter.moved.range}>
         <span>
-          <span class="range-swatch" aria-hidden="true" /> its range
+          <span class="range-swatch" aria-hidden="true" /> {breakevenTexts.range}
         </span>
       </Show>
     </figcaption>

@@ -9,6 +9,8 @@ import type { LineName } from '../../../present/results/resultLines';
 import type { LineSelection, QuickStudy } from '../../../present/breakeven/curve/quickStudy';
 import { sampledRows, turnRows } from '../../../present/breakeven/tables';
 import type { BreakevenContext } from '../../../present/breakeven/sentences';
+import { breakevenTableTexts } from '../../../present/breakeven/texts';
+import { lineHead } from '../../../present/breakeven/lineTexts';
 
 interface BreakevenTablesProps {
   readonly matter: BreakevenContext;
@@ -20,7 +22,7 @@ interface BreakevenTablesProps {
 /** The crossings with all their digits, and the lines as numbers. */
 export function BreakevenTables(props: BreakevenTablesProps): JSX.Element {
   return (
-    <NumbersBehind summary="The same numbers as tables">
+    <NumbersBehind summary={breakevenTableTexts.summary}>
       <Turns {...props} />
       <Sampled {...props} />
     </NumbersBehind>
@@ -31,15 +33,15 @@ function Turns(props: BreakevenTablesProps): JSX.Element {
   const rows = createMemo(() => turnRows(props.matter, props.selection, localFormat));
   const inputCell = (): Cell => props.matter.moved.cell;
   return (
-    <Show when={rows().length > 0} fallback={<p>No crossing and no break in the range looked at.</p>}>
-      <div class="table-room" role="region" aria-label="Crossings and breaks" tabindex="0">
+    <Show when={rows().length > 0} fallback={<p>{breakevenTableTexts.none}</p>}>
+      <div class="table-room" role="region" aria-label={breakevenTableTexts.turns} tabindex="0">
         <table>
-          <caption>Crossings and breaks{props.exact ? '' : ' (being worked out exactly …)'}</caption>
+          <caption>{breakevenTableTexts.turnsCaption(props.exact)}</caption>
           <thead>
             <tr>
               <th scope="col">{withUnit(inputCell())}</th>
-              <th scope="col">what happens there</th>
-              <th scope="col">from today</th>
+              <th scope="col">{breakevenTableTexts.happens}</th>
+              <th scope="col">{breakevenTableTexts.fromToday}</th>
             </tr>
           </thead>
           <tbody>
@@ -62,12 +64,6 @@ function Turns(props: BreakevenTablesProps): JSX.Element {
 function Sampled(props: BreakevenTablesProps): JSX.Element {
   const columns = (): LineName[] =>
     props.matter.lines.against === undefined ? ['plan'] : ['against', 'plan', 'difference'];
-  const headings = (): Record<LineName, string> => ({
-    against: `A ${props.matter.subject.against ?? ''}`,
-    plan:
-      props.matter.lines.against === undefined ? props.matter.subject.result.label : `B ${props.matter.subject.plan}`,
-    difference: 'B − A',
-  });
   const rows = createMemo(() => sampledRows(props.quick, props.matter.lines, columns()));
   const decimals = createMemo(() => {
     const all = rows()
@@ -77,15 +73,15 @@ function Sampled(props: BreakevenTablesProps): JSX.Element {
     return decimalsFor(decimal(Math.max(0, ...all)), props.matter.subject.result.unit);
   });
   const shown = (y: number): string =>
-    Number.isNaN(y) ? 'cannot be computed' : localFormat.fixed(decimal(y), decimals());
+    Number.isNaN(y) ? breakevenTableTexts.cannotCompute : localFormat.fixed(decimal(y), decimals());
   return (
-    <div class="table-room" role="region" aria-label="The lines as numbers" tabindex="0">
+    <div class="table-room" role="region" aria-label={breakevenTableTexts.lines} tabindex="0">
       <table>
         <caption>{withUnit(props.matter.subject.result)}</caption>
         <thead>
           <tr>
             <th scope="col">{withUnit(props.matter.moved.cell)}</th>
-            <For each={columns()}>{(name) => <th scope="col">{headings()[name]}</th>}</For>
+            <For each={columns()}>{(name) => <th scope="col">{lineHead(props.matter, name)}</th>}</For>
           </tr>
         </thead>
         <tbody>

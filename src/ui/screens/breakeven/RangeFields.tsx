@@ -4,6 +4,7 @@ import { localFormat } from '../../app/preferences/localFormat';
 import { NumberField } from '../../kit/fields/NumberField';
 import type { ShownRange } from '../../../present/breakeven/range';
 import type { InputInterval } from '../../../present/breakeven/curve/sample';
+import { rangeTexts } from '../../../present/breakeven/texts';
 
 interface RangeFieldsProps {
   readonly selected: ShownRange;
@@ -30,29 +31,29 @@ export function RangeFields(props: RangeFieldsProps): JSX.Element {
   const shown = (value: number): string => localFormat.full(decimal(Number(value.toPrecision(6))));
   return (
     <fieldset class="range-fields">
-      <legend class="heard">Looked at</legend>
+      <legend class="heard">{rangeTexts.legend}</legend>
       <NumberField
-        label="looked at from"
+        label={rangeTexts.from}
         unit=""
         text={numberToText(ends().from)}
         onNumber={(text) => props.onEnd('from', text)}
       />
       <NumberField
-        label="to"
+        label={rangeTexts.to}
         unit={props.unit}
         text={numberToText(ends().to)}
         onNumber={(text) => props.onEnd('to', text)}
       />
       <Show when={props.selected.own}>
         <button type="button" class="link" onClick={usual}>
-          Usual range
+          {rangeTexts.usual}
         </button>
       </Show>
       <Show when={!props.selected.own && isPart()}>
         <span class="drawn-part">
-          Drawn from {shown(props.visible.from)} to {shown(props.visible.to)}.{' '}
+          {rangeTexts.drawn(shown(props.visible.from), shown(props.visible.to))}{' '}
           <button type="button" class="link" onClick={whole}>
-            Draw all of it
+            {rangeTexts.whole}
           </button>
         </span>
       </Show>

@@ -3,6 +3,7 @@ import type { Cell } from '../../../model/cell';
 import type { ModelStore } from '../../app/store/modelStore';
 import type { ResultLine, MovableResult } from '../../../present/results/resultLines';
 import { usualQuestions, type UsualQuestion } from '../../../present/breakeven/usualQuestions';
+import { breakevenTexts } from '../../../present/breakeven/texts';
 
 interface UsualQuestionsProps {
   readonly store: ModelStore;
@@ -46,7 +47,7 @@ export function UsualQuestions(props: UsualQuestionsProps): JSX.Element {
   );
   return (
     <Show when={subject().length > 0}>
-      <ul class="usual-questions" aria-label="Usual questions">
+      <ul class="usual-questions" aria-label={breakevenTexts.usualQuestions}>
         <For each={subject()}>
           {({ text, input }) => (
             <li>

@@ -19,6 +19,7 @@ import type { SpreadQuestion } from '../../../present/howSure/sentences';
 import { WholeField } from '../../kit/fields/WholeField';
 import { drawLimits, seedLimits } from '../../../present/text/wholeNumber';
 import { InformationValue } from './InformationValue';
+import { howSureTexts } from '../../../present/howSure/texts';
 import '../../kit/sections/section.css';
 
 interface DrawsProps extends ScreenProps {
@@ -58,19 +59,19 @@ function Fields(props: { settings: RiskSettings; unit: string }): JSX.Element {
   return (
     <div class="settings">
       <NumberField
-        label="above"
+        label={howSureTexts.above}
         unit={props.unit}
         text={props.settings.targetText()}
         onNumber={(text) => props.settings.setTarget(text)}
       />
       <WholeField
-        label="draws"
+        label={howSureTexts.draws}
         number={props.settings.draws()}
         limits={drawLimits}
         onNumber={(draws) => props.settings.setDraws(draws)}
       />
       <WholeField
-        label="seed"
+        label={howSureTexts.seed}
         number={props.settings.seed()}
         limits={seedLimits}
         onNumber={(seed) => props.settings.setSeed(seed)}
@@ -80,8 +81,8 @@ function Fields(props: { settings: RiskSettings; unit: string }): JSX.Element {
 }
 
 const looks: readonly { value: SpreadStyle; label: string }[] = [
-  { value: 'histogram', label: 'how often' },
-  { value: 'curve', label: 'added up' },
+  { value: 'histogram', label: howSureTexts.looks.histogram },
+  { value: 'curve', label: howSureTexts.looks.curve },
 ];
 
 interface AnswersProps extends DrawsProps {
@@ -113,16 +114,16 @@ function Answers(props: AnswersProps): JSX.Element {
               today={props.today}
               model={props.store.model()}>
               <RadioRow
-                legend="draw it as"
+                legend={howSureTexts.drawAs}
                 options={looks}
                 chosen={props.settings.style()}
                 choose={(style) => props.settings.setStyle(style)}
               />
             </SpreadView>
-            <Show when={props.found.indices} fallback={<Waiting when={busy()} what="what drives the spread" />}>
+            <Show when={props.found.indices} fallback={<DriversToCome when={busy()} />}>
               {(indices) => (
                 <section class="part" aria-labelledby="drivers">
-                  <h3 id="drivers">Which guesses drive the spread</h3>
+                  <h3 id="drivers">{howSureTexts.drivers}</h3>
                   <DriversTable indices={indices()} cells={cells()} choice={props.choice} goTo={props.goTo} />
                 </section>
               )}
@@ -145,10 +146,10 @@ function Answers(props: AnswersProps): JSX.Element {
   );
 }
 
-function Waiting(props: { when: boolean; what: string }): JSX.Element {
+function DriversToCome(props: { when: boolean }): JSX.Element {
   return (
     <Show when={props.when}>
-      <p class="quiet">Still to come: {props.what}.</p>
+      <p class="quiet">{howSureTexts.driversToCome}</p>
     </Show>
   );
 }
@@ -157,9 +158,9 @@ function Certain(props: { result: Cell }): JSX.Element {
   return (
     <div class="empty">
       <p class="finding">
-        No entry with a range touches <b>{props.result.label}</b>, so there is nothing to draw.
+        <Sentence phrase={howSureTexts.nothingToDraw(props.result.label)} />
       </p>
-      <p>Give an entry that you are not sure of a low and a high: its range then says how far off it may be.</p>
+      <p>{howSureTexts.giveRange}</p>
     </div>
   );
 }
@@ -168,7 +169,7 @@ function NoResults(props: { found: DrawsFound }): JSX.Element {
   return (
     <Show when={props.found.details}>
       <div class="empty">
-        <p class="finding">In none of the draws can it be computed.</p>
+        <p class="finding">{howSureTexts.noResults}</p>
         <p class="message fault">{props.found.details?.failures[0]?.message}</p>
       </div>
     </Show>

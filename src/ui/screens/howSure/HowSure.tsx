@@ -8,6 +8,7 @@ import { MethodLink } from '../../kit/method/MethodLink';
 import type { ScreenProps } from '../../app/screenProps';
 import { DrawsPart } from './DrawsPart';
 import { todaySentence } from '../../../present/howSure/today';
+import { howSureTexts } from '../../../present/howSure/texts';
 import '../../kit/sections/answers.css';
 import '../../kit/charts/curve.css';
 import '../../kit/fields/fields.css';
@@ -18,9 +19,9 @@ export function HowSure(props: ScreenProps): JSX.Element {
   return (
     <section class="question-screen how-sure" aria-labelledby="how-sure">
       <h2 class="heard" id="how-sure">
-        How sure
+        {howSureTexts.heading}
       </h2>
-      <ResultChooser {...props} label="How sure is">
+      <ResultChooser {...props} label={howSureTexts.chooser}>
         {(result) => <Answer {...props} result={result()} />}
       </ResultChooser>
       <MethodLink choice={props.choice} entry="draws" />

@@ -7,6 +7,7 @@ import type { Choice } from '../../app/screenProps';
 import type { Details } from '../../../present/howSure/drawsFound';
 import { errorText } from '../../../present/howSure/rounding';
 import { clear, knownInputValues, worthSentence, worthText } from '../../../present/howSure/informationValue';
+import { worthTexts } from '../../../present/howSure/texts';
 
 interface WorthProps {
   readonly details: Details;
@@ -24,7 +25,7 @@ export function InformationValue(props: WorthProps): JSX.Element {
   const shown = (value: number): string => worthText(value, props.result, localFormat);
   return (
     <section class="part" aria-labelledby="worth">
-      <h3 id="worth">What is worth measuring</h3>
+      <h3 id="worth">{worthTexts.heading}</h3>
       <p class="finding">
         <Sentence phrase={worthSentence(props.details, knowing(), props.result, localFormat)} />
       </p>
@@ -40,14 +41,11 @@ export function InformationValue(props: WorthProps): JSX.Element {
             )}
           </For>
           <WorthRow value={shown(props.details.knowingAll.value)} error={props.details.knowingAll.error} share={1}>
-            <span>Everything at once</span>
+            <span>{worthTexts.all}</span>
           </WorthRow>
         </ol>
         <Show when={rest() > 0 && rows().length > 0}>
-          <p class="quiet">
-            {rest() === 1 ? 'One other entry is' : `${rest()} other entries are`} worth nothing by themselves, or too
-            little to tell from nothing with this many draws.
-          </p>
+          <p class="quiet">{worthTexts.rest(rest())}</p>
         </Show>
       </Show>
       <MethodLink choice={props.choice} entry="knowing one" />

@@ -6,6 +6,7 @@ import { withUnit } from '../../../present/text/withUnit';
 import { figureRows, binRows } from '../../../present/howSure/tables';
 import type { DrawSpread } from '../../../present/howSure/summary';
 import type { SpreadQuestion } from '../../../present/howSure/sentences';
+import { spreadTexts } from '../../../present/howSure/texts';
 
 interface SpreadTablesProps {
   readonly spread: DrawSpread;
@@ -18,18 +19,18 @@ interface SpreadTablesProps {
 export function SpreadTables(props: SpreadTablesProps): JSX.Element {
   const target = (): string => localFormat.value(decimal(props.question.target), props.question.result.unit);
   return (
-    <NumbersBehind summary="The same numbers as tables">
+    <NumbersBehind summary={spreadTexts.tables}>
       <Numbers
-        label="Figures of the draws"
+        label={spreadTexts.figures}
         caption={withUnit(props.question.result)}
         first=""
         names={props.names}
         rows={figureRows(props.spread, target(), localFormat)}
       />
       <Numbers
-        label="How often"
-        caption="Share of the draws in each bin, per cent"
-        first="from – to"
+        label={spreadTexts.bins}
+        caption={spreadTexts.binsCaption}
+        first={spreadTexts.fromTo}
         names={props.names}
         rows={binRows(props.spread, localFormat)}
       />

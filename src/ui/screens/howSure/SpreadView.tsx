@@ -17,6 +17,8 @@ import { SpreadTables } from './SpreadTables';
 import type { PlanSelection } from '../../../present/results/planSelection';
 import type { DrawSpread } from '../../../present/howSure/summary';
 import { average, remarks, sentence, type SpreadQuestion } from '../../../present/howSure/sentences';
+import { spreadTexts } from '../../../present/howSure/texts';
+import { drawSets, setHead, type DrawSet } from '../../../present/howSure/drawSets';
 
 interface SpreadViewProps {
   readonly spread: DrawSpread;
@@ -29,22 +31,14 @@ interface SpreadViewProps {
   readonly children: JSX.Element;
 }
 
-type Letter = 'A' | 'B';
-
-/** Letters and names of the sets of draws, that asked about first. */
-function setsOf({ selection, model, question }: SpreadViewProps): { letter: Letter | ''; name: string }[] {
-  const name = (plan: number): string => model.plans[plan]?.name ?? '';
-  const { letter, plan, beside } = selection;
-  if (beside === undefined) return [{ letter, name: question.of.kind === 'difference' ? 'difference' : name(plan) }];
-  return [
-    { letter, name: name(plan) },
-    { letter: letter === 'A' ? 'B' : 'A', name: name(beside) },
-  ];
-}
-
 /** The draws: what they say, their picture, and the same numbers as tables. */
 export function SpreadView(props: SpreadViewProps): JSX.Element {
-  const sets = createMemo(() => setsOf(props));
+  const sets = createMemo(() =>
+    drawSets(
+      props.selection,
+      props.model.plans.map(({ name }) => name),
+    ),
+  );
   const main = createMemo(() => sentence(props.question, props.spread.main, localFormat));
   const more = createMemo(() => average(props.spread.main, props.question, localFormat));
   const wrong = createMemo(() => remarks(props.found, props.model.cells));
@@ -60,17 +54,13 @@ export function SpreadView(props: SpreadViewProps): JSX.Element {
       </LiveText>
       {props.children}
       <SpreadChart {...props} sets={sets()} label={textOf(sentences(main(), more()))} />
-      <SpreadTables
-        spread={props.spread}
-        question={props.question}
-        names={sets().map(({ letter, name }) => `${letter} ${name}`.trim())}
-      />
+      <SpreadTables spread={props.spread} question={props.question} names={sets().map(setHead)} />
     </>
   );
 }
 
 interface ChartProps extends SpreadViewProps {
-  readonly sets: readonly { readonly letter: Letter | ''; readonly name: string }[];
+  readonly sets: readonly DrawSet[];
   readonly label: string;
 }
 
@@ -98,17 +88,17 @@ function SpreadChart(props: ChartProps): JSX.Element {
   return (
     <figure class="spread">
       <figcaption class="key">
-        <span class="key-what">{props.style === 'curve' ? 'share of draws below' : 'share of draws'}</span>
+        <span class="key-what">{spreadTexts.shares[props.style]}</span>
         <Show when={props.spread.beside}>
           <For each={props.sets}>
-            {({ letter, name }) => (
-              <span class="key-set" data-letter={letter}>
-                <span class={props.style === 'curve' ? 'line-swatch' : 'swatch'} aria-hidden="true" /> {letter} {name}
+            {(set) => (
+              <span class="key-set" data-letter={set.letter}>
+                <span class={props.style === 'curve' ? 'line-swatch' : 'swatch'} aria-hidden="true" /> {setHead(set)}
               </span>
             )}
           </For>
         </Show>
-        <span>bar on top: half of the draws; line: 90 of 100; stroke: the middle one</span>
+        <span>{spreadTexts.box}</span>
       </figcaption>
       <ChartCanvas chartArea={chartArea} label={props.label} open={openLines} picture={picture()} />
     </figure>

@@ -7,6 +7,7 @@ import { DriversTable } from '../../kit/risk/DriversTable';
 import { DrawsProgress } from '../../kit/risk/DrawsProgress';
 import type { ScreenProps } from '../../app/screenProps';
 import type { ShownBar } from '../../../present/whatMatters/tornado/bars';
+import { whatMattersTexts } from '../../../present/whatMatters/texts';
 
 interface DriversBesideProps extends ScreenProps {
   readonly result: Cell;
@@ -41,9 +42,7 @@ export function DriversBeside(props: DriversBesideProps): JSX.Element {
     <Show
       when={found()?.indices}
       fallback={
-        <Show
-          when={found()?.certain !== true}
-          fallback={<p class="quiet">No entry with a range touches it: there is no spread.</p>}>
+        <Show when={found()?.certain !== true} fallback={<p class="quiet">{whatMattersTexts.noSpread}</p>}>
           <DrawsProgress
             shown={client.state()}
             draws={settings.draws()}

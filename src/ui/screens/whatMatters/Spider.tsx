@@ -13,7 +13,6 @@ import { AnswerText } from '../../kit/sections/AnswerText';
 import { LiveText } from '../../kit/sections/LiveText';
 import { localFormat } from '../../app/preferences/localFormat';
 import { MethodLink } from '../../kit/method/MethodLink';
-import { printedUnit } from '../../../present/text/printedUnit';
 import { download } from '../../app/files/saving';
 import type { Choice } from '../../app/screenProps';
 import { Link } from '../../kit/Link';
@@ -22,6 +21,12 @@ import type { TornadoSubject } from '../../../present/whatMatters/tornado/senten
 import { spiderLines, topsOf, type FoundLines, type SpiderRequest } from '../../../present/whatMatters/spider/lines';
 import { spiderEntries, spiderRows } from '../../../present/whatMatters/spider/table';
 import { slopeText, spiderSentence } from '../../../present/whatMatters/spider/sentences';
+import {
+  spiderCaption,
+  spiderFigures,
+  spiderTableCaption,
+  spiderTexts,
+} from '../../../present/whatMatters/spider/texts';
 
 interface SpiderProps {
   readonly question: Question;
@@ -66,7 +71,7 @@ export function Spider(props: SpiderProps): JSX.Element {
         when={answer()}
         fallback={
           <p class="quiet wait" role="status">
-            Working out the lines …
+            {spiderTexts.working}
           </p>
         }>
         {(known) => <Lines request={known().of} found={known().found} goTo={props.goTo} />}
@@ -85,12 +90,7 @@ interface LinesProps {
 function Lines(props: LinesProps): JSX.Element {
   const lines = (): readonly SpiderLine[] => props.found.lines;
   const sentence = createMemo(() => spiderSentence(props.request.subject, lines(), props.request.atZero, localFormat));
-  const unit = (): string => printedUnit(props.request.subject.result.unitText);
-  const caption = (): string => {
-    const { result, of } = props.request.subject;
-    const whose = of.kind === 'difference' ? 'B − A' : '';
-    return [result.label, whose, unit()].filter(Boolean).join(', ');
-  };
+  const caption = (): string => spiderCaption(props.request.subject);
   return (
     <>
       <LiveText>
@@ -102,7 +102,7 @@ function Lines(props: LinesProps): JSX.Element {
           caption={caption()}
           label={textOf(sentences(sentence().main, sentence().more))}>
           <LineKey
-            figures={['for each per cent', unit()].filter(Boolean).join(', ')}
+            figures={spiderFigures(props.request.subject)}
             lines={lines().map((line, place) => ({
               label: props.request.subject.nameOf(line.lever.cell),
               leading: place === 0,
@@ -132,9 +132,14 @@ function drawingOf(lines: readonly SpiderLine[], { base, of, nameOf }: TornadoSu
   const zero = of.kind === 'difference' && heights.min < 0 && heights.max > 0 ? [0] : [];
   return {
     lines: drawn,
-    across: { min: Math.min(0, ...changes), max: Math.max(0, ...changes), title: 'change from today', tickAfter: ' %' },
+    across: {
+      min: Math.min(0, ...changes),
+      max: Math.max(0, ...changes),
+      title: spiderTexts.across,
+      tickAfter: spiderTexts.tickAfter,
+    },
     heights,
-    today: { x: 0, text: 'today' },
+    today: { x: 0, text: spiderTexts.today },
     levels: [today, ...zero],
     rings: [],
   };
@@ -145,19 +150,13 @@ function SpiderTable(props: LinesProps & { caption: string }): JSX.Element {
   const save = (): void =>
     download('per-cent.csv', exportTable(spiderEntries(props.found.lines, props.request.subject, props.caption)));
   return (
-    <NumbersBehind summary="The same lines as a table">
-      <div class="table-room" role="region" aria-label="Table of the lines" tabindex="0">
+    <NumbersBehind summary={spiderTexts.table}>
+      <div class="table-room" role="region" aria-label={spiderTexts.tableRegion} tabindex="0">
         <table>
-          <caption>
-            {props.caption}
-            {props.found.exact ? '' : ' (being worked out exactly …)'}
-          </caption>
+          <caption>{spiderTableCaption(props.caption, props.found.exact)}</caption>
           <thead>
             <tr>
-              <th scope="col">entry</th>
-              <th scope="col">change</th>
-              <th scope="col">number</th>
-              <th scope="col">result</th>
+              <For each={spiderTexts.heads}>{(head) => <th scope="col">{head}</th>}</For>
             </tr>
           </thead>
           <tbody>
@@ -169,7 +168,7 @@ function SpiderTable(props: LinesProps & { caption: string }): JSX.Element {
                   </th>
                   <td>{row.change}</td>
                   <td>{row.input}</td>
-                  <td>{row.result ?? 'cannot be computed'}</td>
+                  <td>{row.result ?? spiderTexts.cannotCompute}</td>
                 </tr>
               )}
             </For>
@@ -178,7 +177,7 @@ function SpiderTable(props: LinesProps & { caption: string }): JSX.Element {
       </div>
       <p>
         <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
-          Save this table as CSV
+          {spiderTexts.save}
         </button>
       </p>
     </NumbersBehind>

@@ -10,6 +10,7 @@ import { Link } from '../../kit/Link';
 import { createFollowingJob, type JobQuestion } from '../../app/jobs/createJob';
 import { readSwitches } from '../../../jobs/switchingSearch';
 import { switchLines, switchSentence, type SwitchLine } from '../../../present/whatMatters/switching/sentences';
+import { switchingTexts } from '../../../present/whatMatters/switching/texts';
 import './switches.css';
 
 interface SwitchingProps {
@@ -50,9 +51,7 @@ export function Switching(props: SwitchingProps): JSX.Element {
         when={found()}
         fallback={
           <p class="quiet" role="status">
-            {search.state().state === 'failed'
-              ? 'The search for where the answer flips ended early. Change any number to start it again.'
-              : 'Looking for where the answer flips …'}
+            {search.state().state === 'failed' ? switchingTexts.broken : switchingTexts.looking}
           </p>
         }>
         {(all) => (
@@ -79,15 +78,12 @@ function Lines(props: LinesProps): JSX.Element {
   const shown = (): readonly SwitchLine[] => (all() ? props.found : props.found.slice(0, few));
   return (
     <>
-      <div class="table-room" role="region" aria-label="Where each entry flips the answer" tabindex="0">
+      <div class="table-room" role="region" aria-label={switchingTexts.tableRegion} tabindex="0">
         <table>
-          <caption>Where each entry flips the answer, the others as they stand</caption>
+          <caption>{switchingTexts.caption}</caption>
           <thead>
             <tr>
-              <th scope="col">entry</th>
-              <th scope="col">today</th>
-              <th scope="col">flips at</th>
-              <th scope="col">change</th>
+              <For each={switchingTexts.heads}>{(head) => <th scope="col">{head}</th>}</For>
             </tr>
           </thead>
           <tbody>
@@ -108,7 +104,7 @@ function Lines(props: LinesProps): JSX.Element {
       </div>
       <Show when={props.found.length > few}>
         <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
-          {all() ? `Show the thinnest ${few} only` : `Show all ${props.found.length} entries`}
+          {all() ? switchingTexts.showThinnest(few) : switchingTexts.showAll(props.found.length)}
         </button>
       </Show>
     </>

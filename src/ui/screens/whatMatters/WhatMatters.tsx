@@ -13,6 +13,7 @@ import { CostsSideBySide } from './costs/CostsSideBySide';
 import type { TornadoSubject } from '../../../present/whatMatters/tornado/sentences';
 import { createTornado, type ShownTornado } from './tornado/shownTornado';
 import { TornadoView } from './tornado/TornadoView';
+import { whatMattersTexts } from '../../../present/whatMatters/texts';
 import '../../kit/sections/answers.css';
 import './styles.css';
 
@@ -25,9 +26,9 @@ export function WhatMatters(props: ScreenProps): JSX.Element {
   return (
     <section class="question-screen what-matters" aria-labelledby="what-matters">
       <h2 class="heard" id="what-matters">
-        What matters
+        {whatMattersTexts.heading}
       </h2>
-      <ResultChooser {...props} label="What moves">
+      <ResultChooser {...props} label={whatMattersTexts.chooser}>
         {(result) => <Answer {...props} result={result()} />}
       </ResultChooser>
       <CostsSideBySide {...props} />
@@ -67,7 +68,7 @@ function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
               selection={selection()}
               question={question()!}
             />
-            <LazySection id="switching" class="switching" heading="How wrong a guess may be">
+            <LazySection id="switching" class="switching" heading={whatMattersTexts.switching}>
               {(inSight) => (
                 <Switching
                   store={props.store}
@@ -98,7 +99,7 @@ interface BesideBarsProps extends ScreenProps {
 function BesideBars(props: BesideBarsProps): JSX.Element {
   return (
     <Show when={props.tornado.share < 1 || props.tornado.bars.length > 0}>
-      <LazySection id="drivers" heading="Which guesses drive the spread">
+      <LazySection id="drivers" heading={whatMattersTexts.drivers}>
         {(inSight) => (
           <DriversBeside
             {...props}
@@ -109,7 +110,7 @@ function BesideBars(props: BesideBarsProps): JSX.Element {
           />
         )}
       </LazySection>
-      <LazySection id="spider" heading="Per cent for per cent">
+      <LazySection id="spider" heading={whatMattersTexts.spider}>
         {(inSight) => (
           <Spider
             question={props.question}

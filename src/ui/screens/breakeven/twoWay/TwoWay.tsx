@@ -19,6 +19,7 @@ import { searchPair, type Pair } from '../../../../present/breakeven/twoWay/surf
 import { movingOf, usualSecond } from '../../../../present/breakeven/twoWay/pair';
 import type { TwoWayContext } from '../../../../present/breakeven/twoWay/sentences';
 import { TwoWayAnswer } from './TwoWayAnswer';
+import { twoWayTexts } from '../../../../present/breakeven/twoWay/texts';
 import '../../../kit/heat/twoWay.css';
 
 interface TwoWayProps extends ScreenProps {
@@ -54,12 +55,12 @@ export function TwoWay(props: TwoWayProps): JSX.Element {
     second.chosen() !== undefined && worked()?.of.shape === props.store.shape() ? worked() : undefined;
   return (
     <section class="two-way" aria-labelledby="two-way" ref={section}>
-      <h3 id="two-way">Two inputs at once</h3>
-      <Show when={second.chosen()} fallback={<p>There is no second input that moves {props.result.label}.</p>}>
+      <h3 id="two-way">{twoWayTexts.heading}</h3>
+      <Show when={second.chosen()} fallback={<p>{twoWayTexts.noSecond(props.result.label)}</p>}>
         {(down) => (
           <div class="asking">
             <EntryChooser
-              label={`as ${props.input.label} moves, and with it`}
+              label={twoWayTexts.second(props.input.label)}
               groups={second.groups()}
               chosen={down().name}
               choose={(name) => props.choice.set(secondInputSetting, name)}
@@ -71,7 +72,7 @@ export function TwoWay(props: TwoWayProps): JSX.Element {
         when={answer()}
         fallback={
           <p class="heat-wait" role="status">
-            <Show when={second.chosen()}>Working it out …</Show>
+            <Show when={second.chosen()}>{twoWayTexts.working}</Show>
           </p>
         }>
         {(found) => (

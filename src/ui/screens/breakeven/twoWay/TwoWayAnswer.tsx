@@ -17,6 +17,7 @@ import type { Moving } from '../../../../present/breakeven/twoWay/pair';
 import { roundPlaces } from '../../../../present/breakeven/twoWay/places';
 import { withUnit } from '../../../../present/text/withUnit';
 import { twoWaySentences, type TwoWayContext } from '../../../../present/breakeven/twoWay/sentences';
+import { twoWayTexts } from '../../../../present/breakeven/twoWay/texts';
 
 /** The heat picture of two inputs: hatched below the target. */
 function drawingOf({ pair, grid, bands, paths }: PairSurfaces, targetText: string): HeatDrawing {
@@ -26,8 +27,8 @@ function drawingOf({ pair, grid, bands, paths }: PairSurfaces, targetText: strin
     bands,
     worse: 'below',
     paths,
-    levelText: pair.target.isZero() ? 'breakeven' : targetText,
-    marks: [{ x, y, text: 'today', kind: 'today' }],
+    levelText: pair.target.isZero() ? twoWayTexts.level : targetText,
+    marks: [{ x, y, text: twoWayTexts.today, kind: 'today' }],
     acrossTitle: withUnit(pair.across.lever.cell),
   };
 }
@@ -67,7 +68,7 @@ export function TwoWayAnswer(props: TwoWayAnswerProps): JSX.Element {
   const targetText = (): string => (pair().target.isZero() ? '0' : spoken(pair().target, result().unit, localFormat));
   const caption = (): string =>
     withUnit({ label: textOf(capital(props.context.subject)), unitText: result().unitText });
-  const worseText = (): string => `below ${targetText()}`;
+  const worseText = (): string => twoWayTexts.below(targetText());
   const drawing = createMemo(() => drawingOf(surfaces(), targetText()));
   const fileName = (): string => `${props.file.replace(/\.csv$/i, '')} two inputs.csv`;
   const table = createMemo(() => tableAsk(pair(), result(), caption(), worseText(), fileName()));
@@ -84,7 +85,7 @@ export function TwoWayAnswer(props: TwoWayAnswerProps): JSX.Element {
         worseText={worseText()}
         write={(value) => edgeText(surfaces().bands, value, result().unit, localFormat)}
       />
-      <NumbersBehind summary="The same numbers as a table">
+      <NumbersBehind summary={twoWayTexts.table}>
         <HeatTableView ask={table()} />
       </NumbersBehind>
     </>

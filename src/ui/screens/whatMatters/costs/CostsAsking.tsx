@@ -14,6 +14,7 @@ import { chosenOnes } from '../../../../present/whatMatters/costs/candidates';
 import { costsLines, type CostsRequest, type CostsLines } from '../../../../present/whatMatters/costs/lines';
 import { CostsView } from './CostsView';
 import { CostsPicker } from './CostsPicker';
+import { costsTexts } from '../../../../present/whatMatters/costs/texts';
 import './styles.css';
 
 interface SideAskingProps extends ScreenProps {
@@ -58,7 +59,7 @@ export function CostsAsking(props: SideAskingProps): JSX.Element {
       <Show when={input()}>
         {(moved) => (
           <EntryChooser
-            label="as this moves"
+            label={costsTexts.moves}
             groups={groups()}
             chosen={moved().name}
             choose={(name) => props.choice.setInput(name)}
@@ -69,7 +70,7 @@ export function CostsAsking(props: SideAskingProps): JSX.Element {
         when={worked()?.found}
         fallback={
           <p class="quiet wait" role="status">
-            Working out the lines …
+            {costsTexts.working}
           </p>
         }>
         {(known) => <CostsView ask={known().side} found={known().lines} plan={several()} goTo={props.goTo} />}

@@ -1,6 +1,7 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import { most } from '../../../../present/whatMatters/costs/candidates';
+import { costsTexts } from '../../../../present/whatMatters/costs/texts';
 
 interface WhichProps {
   readonly all: readonly Cell[];
@@ -16,7 +17,7 @@ export function CostsPicker(props: WhichProps): JSX.Element {
     props.choose(props.all.filter((one) => (one.id === cell.id ? wanted : has(one))));
   return (
     <fieldset class="which">
-      <legend class="choices-legend">which</legend>
+      <legend class="choices-legend">{costsTexts.which}</legend>
       <For each={props.all}>
         {(cell) => (
           <label class="check-choice">
@@ -31,7 +32,7 @@ export function CostsPicker(props: WhichProps): JSX.Element {
         )}
       </For>
       <Show when={props.chosen.length >= most}>
-        <p class="quiet">No more than {most} can be told apart: leave one out to add another.</p>
+        <p class="quiet">{costsTexts.noMore(most)}</p>
       </Show>
     </fieldset>
   );

@@ -2,6 +2,7 @@ import { createMemo, lazy, Show, type JSX } from 'solid-js';
 import { LazySection } from '../../../kit/sections/LazySection';
 import type { ScreenProps } from '../../../app/screenProps';
 import { candidates } from '../../../../present/whatMatters/costs/candidates';
+import { whatMattersTexts } from '../../../../present/whatMatters/texts';
 
 const SideAsking = lazy(async () => ({ default: (await import('./CostsAsking')).CostsAsking }));
 
@@ -14,7 +15,7 @@ export function CostsSideBySide(props: ScreenProps): JSX.Element {
   });
   return (
     <Show when={all().length > 1}>
-      <LazySection id="side-by-side" class="side-by-side" heading="Side by side">
+      <LazySection id="side-by-side" class="side-by-side" heading={whatMattersTexts.sideBySide}>
         {(inSight) => <SideAsking {...props} planIndex={planIndex()} all={all()} inSight={inSight} />}
       </LazySection>
     </Show>

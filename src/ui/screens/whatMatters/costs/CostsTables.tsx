@@ -8,6 +8,7 @@ import type { CostsLines } from '../../../../present/whatMatters/costs/lines';
 import { changeRows, costsEntries, costsRows } from '../../../../present/whatMatters/costs/table';
 import { withUnit } from '../../../../present/text/withUnit';
 import { lowestWord } from '../../../../present/whatMatters/costs/sentences';
+import { changesCaption, costsTexts } from '../../../../present/whatMatters/costs/texts';
 
 interface SideTablesProps {
   readonly found: CostsLines;
@@ -23,34 +24,27 @@ export function CostsTables(props: SideTablesProps): JSX.Element {
       exportTable(costsEntries(props.found.rows, props.cells, props.input, lowestWord(props.cells))),
     );
   return (
-    <NumbersBehind summary="The same lines as tables">
+    <NumbersBehind summary={costsTexts.tables}>
       <Changes {...props} />
       <Rows {...props} />
       <p>
         <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
-          Save this table as CSV
+          {costsTexts.save}
         </button>
       </p>
     </NumbersBehind>
   );
 }
 
-function stillExact(exact: boolean): string {
-  return exact ? '' : ' (being worked out exactly …)';
-}
-
 function Changes(props: SideTablesProps): JSX.Element {
   const rows = createMemo(() => changeRows(props.found.stretches, props.cells, props.input, localFormat));
   return (
-    <div class="table-room" role="region" aria-label="Where it changes" tabindex="0">
+    <div class="table-room" role="region" aria-label={costsTexts.changesRegion} tabindex="0">
       <table>
-        <caption>
-          Which is {lowestWord(props.cells)}, by {props.input.label}
-          {stillExact(props.found.exact)}
-        </caption>
+        <caption>{changesCaption(lowestWord(props.cells), props.input.label, props.found.exact)}</caption>
         <thead>
           <tr>
-            <th scope="col">from – to</th>
+            <th scope="col">{costsTexts.fromTo}</th>
             <th scope="col" class="words">
               {lowestWord(props.cells)}
             </th>
@@ -74,7 +68,7 @@ function Changes(props: SideTablesProps): JSX.Element {
 function Rows(props: SideTablesProps): JSX.Element {
   const rows = createMemo(() => costsRows(props.found.rows, props.cells, localFormat));
   return (
-    <div class="table-room" role="region" aria-label="The lines as numbers, side by side" tabindex="0">
+    <div class="table-room" role="region" aria-label={costsTexts.rowsRegion} tabindex="0">
       <table>
         <thead>
           <tr>
@@ -93,10 +87,10 @@ function Rows(props: SideTablesProps): JSX.Element {
                   {row.input}
                   <Show when={row.today}>
                     {' '}
-                    <span class="unit">today</span>
+                    <span class="unit">{costsTexts.today}</span>
                   </Show>
                 </th>
-                <For each={row.values}>{(value) => <td>{value ?? 'cannot be computed'}</td>}</For>
+                <For each={row.values}>{(value) => <td>{value ?? costsTexts.cannotCompute}</td>}</For>
                 <td class="words">{row.lowest}</td>
               </tr>
             )}

@@ -9,13 +9,13 @@ import { LinesChart } from '../../../kit/charts/LinesChart';
 import { textOf } from '../../../../present/text/phrase';
 import { LiveText } from '../../../kit/sections/LiveText';
 import { Sentence } from '../../../kit/sections/Sentence';
-import { space } from '../../../../present/text/numberFormat';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { printedUnit } from '../../../../present/text/printedUnit';
 import type { CostsRequest, CostsLines } from '../../../../present/whatMatters/costs/lines';
 import { CostsTables } from './CostsTables';
 import { withUnit } from '../../../../present/text/withUnit';
 import { costsSentence } from '../../../../present/whatMatters/costs/sentences';
+import { costsCaption, costsFigures, costsTexts } from '../../../../present/whatMatters/costs/texts';
 
 interface SideViewProps {
   readonly ask: CostsRequest;
@@ -56,13 +56,13 @@ export function CostsView(props: SideViewProps): JSX.Element {
       <LinesChart
         drawing={drawingOf(props, today())}
         label={textOf(sentence())}
-        caption={[unit(), props.plan].filter(Boolean).join(', in ')}>
+        caption={costsCaption(unit(), props.plan)}>
         <LineKey
-          figures={['today', unit()].filter(Boolean).join(', ')}
+          figures={costsFigures(unit())}
           lines={cells().map((cell, place) => ({
             label: cell.label,
             leading: place === lowestOf(today()),
-            figure: today()[place]!.isNaN() ? 'unknown' : localFormat.value(today()[place]!, cell.unit),
+            figure: today()[place]!.isNaN() ? costsTexts.unknown : localFormat.value(today()[place]!, cell.unit),
             goTo: () => props.goTo(cell.id),
           }))}
         />
@@ -99,7 +99,7 @@ function drawingOf(props: SideViewProps, today: readonly Decimal[]): LinesDrawin
       inside,
       today.map((value) => value.toNumber()).filter((y) => !Number.isNaN(y)),
     ),
-    today: { x: lever.base.toNumber(), text: `today${space}${localFormat.value(lever.base, lever.cell.unit)}` },
+    today: { x: lever.base.toNumber(), text: costsTexts.todayAt(localFormat.value(lever.base, lever.cell.unit)) },
     levels: [],
     rings: ringsOf(props),
   };

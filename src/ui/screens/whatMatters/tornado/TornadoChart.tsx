@@ -9,6 +9,7 @@ import { heights, layBars, type LaidBars } from '../../../../present/whatMatters
 import type { TornadoSubject } from '../../../../present/whatMatters/tornado/sentences';
 import { unchangedRows, tornadoUnit, rowsOf, type TornadoRow } from '../../../../present/whatMatters/tornado/rows';
 import { tornadoPicture } from '../../../../present/whatMatters/tornado/picture';
+import { tornadoTexts } from '../../../../present/whatMatters/tornado/texts';
 
 interface TornadoChartProps {
   readonly bars: readonly ShownBar[];
@@ -66,18 +67,18 @@ function Key(props: { percentiles: boolean; flips: boolean; unit: string }): JSX
   return (
     <figcaption class="key">
       <span>
-        <span class="swatch low" aria-hidden="true" /> entry at its low
+        <span class="swatch low" aria-hidden="true" /> {tornadoTexts.keyLow}
       </span>
       <span>
-        <span class="swatch high" aria-hidden="true" /> at its high
+        <span class="swatch high" aria-hidden="true" /> {tornadoTexts.keyHigh}
       </span>
       <Show when={props.flips}>
         <span>
-          <i class="flips">flips</i> on the other side of 0 at an end
+          <i class="flips">{tornadoTexts.flips}</i> {tornadoTexts.keyFlips}
         </span>
       </Show>
       <Show when={props.percentiles}>
-        <span>* low and high are the 5th and 95th percentile</span>
+        <span>{tornadoTexts.keyPercentiles}</span>
       </Show>
       <Show when={props.unit}>
         <span class="key-unit">{props.unit}</span>
@@ -94,11 +95,11 @@ function BarLine(props: { row: TornadoRow; goTo: (cell: number) => void }): JSX.
         {props.row.name}
         <span aria-hidden="true">{props.row.percentiles ? '*' : ''}</span>
       </span>
-      <span class="flips">{props.row.flips ? 'flips' : ''}</span>
+      <span class="flips">{props.row.flips ? tornadoTexts.flips : ''}</span>
       <span class="leader" aria-hidden="true" />
-      <span class="heard">, swing </span>
-      <span class="bar-swing">{props.row.swing ?? 'unknown'}</span>
-      <span class="heard">. Go to the entry</span>
+      <span class="heard">{tornadoTexts.heardSwing}</span>
+      <span class="bar-swing">{props.row.swing ?? tornadoTexts.unknown}</span>
+      <span class="heard">{tornadoTexts.heardLink}</span>
     </button>
   );
 }

@@ -1,6 +1,7 @@
 import { For, Show, type JSX } from 'solid-js';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
 import type { TornadoRow } from '../../../../present/whatMatters/tornado/rows';
+import { tornadoHeads, tornadoTexts } from '../../../../present/whatMatters/tornado/texts';
 
 /** The bars' numbers as a table. */
 export function TornadoTable(props: {
@@ -8,20 +9,13 @@ export function TornadoTable(props: {
   unit: string;
   goTo: (cell: number) => void;
 }): JSX.Element {
-  const inUnit = (): string => (props.unit === '' ? '' : `, ${props.unit}`);
   return (
-    <NumbersBehind summary="The same numbers as a table">
-      <div class="table-room" role="region" aria-label="Table of the bars" tabindex="0">
+    <NumbersBehind summary={tornadoTexts.table}>
+      <div class="table-room" role="region" aria-label={tornadoTexts.tableRegion} tabindex="0">
         <table>
           <thead>
             <tr>
-              <th scope="col">entry</th>
-              <th scope="col">low</th>
-              <th scope="col">high</th>
-              <th scope="col">result at low{inUnit()}</th>
-              <th scope="col">result at high{inUnit()}</th>
-              <th scope="col">swing{inUnit()}</th>
-              <th scope="col">answer</th>
+              <For each={tornadoHeads(props.unit)}>{(head) => <th scope="col">{head}</th>}</For>
             </tr>
           </thead>
           <tbody>
@@ -42,15 +36,15 @@ function TableRow(props: { row: TornadoRow; goTo: (cell: number) => void }): JSX
         </button>
         <Show when={props.row.percentiles}>
           {' '}
-          <span class="unit">5th and 95th percentile</span>
+          <span class="unit">{tornadoTexts.percentiles}</span>
         </Show>
       </th>
       <td>{props.row.low.input}</td>
       <td>{props.row.high.input}</td>
-      <td>{props.row.low.result ?? 'cannot be computed'}</td>
-      <td>{props.row.high.result ?? 'cannot be computed'}</td>
-      <td>{props.row.swing ?? 'unknown'}</td>
-      <td>{props.row.flips ? 'flips' : ''}</td>
+      <td>{props.row.low.result ?? tornadoTexts.cannotCompute}</td>
+      <td>{props.row.high.result ?? tornadoTexts.cannotCompute}</td>
+      <td>{props.row.swing ?? tornadoTexts.unknown}</td>
+      <td>{props.row.flips ? tornadoTexts.flips : ''}</td>
     </tr>
   );
 }

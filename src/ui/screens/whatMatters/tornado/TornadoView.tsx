@@ -8,6 +8,7 @@ import { commonDecimals, tornadoUnit, rowsOf } from '../../../../present/whatMat
 import type { ShownTornado } from './shownTornado';
 import { TornadoChart } from './TornadoChart';
 import { TornadoTable } from './TornadoTable';
+import { tornadoTexts } from '../../../../present/whatMatters/tornado/texts';
 
 /** Bars shown at first. */
 const few = 8;
@@ -31,7 +32,7 @@ export function TornadoView(props: TornadoViewProps): JSX.Element {
     <>
       <Show when={props.tornado.share < 1}>
         <p class="busy" role="status">
-          Looked at {Math.round(props.tornado.share * 100)} % of the entries …
+          {tornadoTexts.lookedAt(Math.round(props.tornado.share * 100))}
         </p>
       </Show>
       <Show when={props.tornado.share === 1}>
@@ -50,7 +51,7 @@ export function TornadoView(props: TornadoViewProps): JSX.Element {
         />
         <Show when={bars().length > few}>
           <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
-            {all() ? `Show the first ${few} only` : `Show all ${bars().length}`}
+            {all() ? tornadoTexts.showFirst(few) : tornadoTexts.showAll(bars().length)}
           </button>
         </Show>
         <TornadoTable

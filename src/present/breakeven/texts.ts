@@ -1,0 +1,39 @@
+import { space } from '../text/numberFormat';
+
+/** What stands around a breakeven answer, in its settings, its picture and its tables. */
+export const breakevenTexts = {
+  heading: 'Breakeven',
+  nothingToAsk: 'There is nothing to ask about yet.',
+  whatItTakes: 'It takes an entry that is calculated, and an input to move: give one a formula and another a number.',
+  result: 'Result',
+  moves: 'as this input moves',
+  usualQuestions: 'Usual questions',
+  draw: 'Draw',
+  views: { both: 'both plans', difference: 'difference B − A' },
+  target: 'target',
+  range: 'its range',
+  todayAt: (number: string) => `today${space}${number}`,
+} as const;
+
+/** The fields of the range that is looked at. */
+export const rangeTexts = {
+  legend: 'Looked at',
+  from: 'looked at from',
+  to: 'to',
+  usual: 'Usual range',
+  drawn: (from: string, to: string) => `Drawn from ${from} to ${to}.`,
+  whole: 'Draw all of it',
+} as const;
+
+/** The tables of a breakeven answer. */
+export const breakevenTableTexts = {
+  summary: 'The same numbers as tables',
+  none: 'No crossing and no break in the range looked at.',
+  turns: 'Crossings and breaks',
+  turnsCaption: (exact: boolean) =>
+    exact ? 'Crossings and breaks' : 'Crossings and breaks (being worked out exactly …)',
+  happens: 'what happens there',
+  fromToday: 'from today',
+  lines: 'The lines as numbers',
+  cannotCompute: 'cannot be computed',
+} as const;

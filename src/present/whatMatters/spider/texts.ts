@@ -1,0 +1,31 @@
+import { printedUnit } from '../../text/printedUnit';
+import type { TornadoSubject } from '../tornado/sentences';
+
+/** What stands around the spider lines and in their table. */
+export const spiderTexts = {
+  working: 'Working out the lines …',
+  across: 'change from today',
+  tickAfter: ' %',
+  today: 'today',
+  table: 'The same lines as a table',
+  tableRegion: 'Table of the lines',
+  heads: ['entry', 'change', 'number', 'result'],
+  cannotCompute: 'cannot be computed',
+  save: 'Save this table as CSV',
+} as const;
+
+/** What the lines are of: `Margin, B − A, EUR/year`. */
+export function spiderCaption({ result, of }: Pick<TornadoSubject, 'result' | 'of'>): string {
+  const whose = of.kind === 'difference' ? 'B − A' : '';
+  return [result.label, whose, printedUnit(result.unitText)].filter(Boolean).join(', ');
+}
+
+/** The same above their table, which is filled with float64 numbers at first. */
+export function spiderTableCaption(caption: string, exact: boolean): string {
+  return exact ? caption : `${caption} (being worked out exactly …)`;
+}
+
+/** What the figures of the key are. */
+export function spiderFigures({ result }: Pick<TornadoSubject, 'result'>): string {
+  return ['for each per cent', printedUnit(result.unitText)].filter(Boolean).join(', ');
+}

@@ -1,0 +1,26 @@
+/** What stands around the bars of a tornado and in their table. */
+export const tornadoTexts = {
+  lookedAt: (percent: number) => `Looked at ${percent} % of the entries …`,
+  showFirst: (few: number) => `Show the first ${few} only`,
+  showAll: (count: number) => `Show all ${count}`,
+  keyLow: 'entry at its low',
+  keyHigh: 'at its high',
+  flips: 'flips',
+  keyFlips: 'on the other side of 0 at an end',
+  keyPercentiles: '* low and high are the 5th and 95th percentile',
+  /** Before and after a bar's swing, for those who hear the page. */
+  heardSwing: ', swing ',
+  heardLink: '. Go to the entry',
+  unknown: 'unknown',
+  table: 'The same numbers as a table',
+  tableRegion: 'Table of the bars',
+  percentiles: '5th and 95th percentile',
+  cannotCompute: 'cannot be computed',
+} as const;
+
+/** @param unit of the results, as it is printed; blank for plain numbers */
+export function tornadoHeads(unit: string): string[] {
+  const inUnit = (head: string): string => (unit === '' ? head : `${head}, ${unit}`);
+  const results = ['result at low', 'result at high', 'swing'].map(inUnit);
+  return ['entry', 'low', 'high', ...results, 'answer'];
+}
