@@ -8,6 +8,7 @@ import { planScheduleOf } from '../../../../src/present/beds/planSchedule';
 import { namesOf } from '../../../../src/present/beds/names';
 import {
   stepAllowance,
+  countedAtOf,
   countedOptions,
   timeEntries,
   timesExplained,
@@ -99,3 +100,13 @@ it.each(['Straight to finishing', 'Nursery first'])('hours of the calendar are t
   const itself = values.numbers[idOf(model, 'hours_needed')]!.toNumber();
   expect(((one ?? NaN) + (two ?? NaN)) / 2 / itself).toBeCloseTo(1, 2);
 });
+
+it.each([
+  ['none', 'none'],
+  ['wash', 'wash'],
+  ['move', 'move'],
+  ['move 12', 'move 12'],
+  ['', undefined],
+  ['move two', undefined],
+  ['prune', undefined],
+])('the text %j says that seconds count at %s', (text, at) => expect(countedAtOf(text)).toBe(at));
