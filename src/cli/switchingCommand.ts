@@ -12,7 +12,7 @@ export const switchingHelp: CommandHelp = {
   gives:
     'For every input the value nearest to today at which the result crosses the target, with the change per cent, the smallest change first.',
   options: [resultOption, targetOption, ...modelOptions],
-  example: 'switching models/transplant-hire.csv --result margin --against "Straight to finishing"',
+  example: 'switching models/density-lesson.csv --result left_week --target 300',
 };
 
 function inputDocument({ lever, value, all, changePercent }: SwitchingValue): Record<string, unknown> {

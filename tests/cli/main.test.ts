@@ -10,7 +10,7 @@ function run(words: readonly string[], output: number | 'pipe' = 'pipe') {
   return spawnSync(process.execPath, program, { cwd: root, stdio: ['ignore', output, 'pipe'], encoding: 'utf8' });
 }
 
-describe('the program', { timeout: 60_000 }, () => {
+describe('the program', { timeout: 120_000 }, () => {
   it('prints a result on standard output', () => {
     const { stdout, stderr, status } = run(['--version']);
     expect([stdout, stderr, status]).toEqual([expect.stringMatching(/^\d+\.\d+\.\d+\n$/), '', 0]);
