@@ -5,9 +5,11 @@ import { createSight } from '../../kit/sections/sight';
 import { usePage } from '../../app/pageContext';
 import { EntryRow } from './EntryRow';
 import { LazyRows } from './LazyRows';
-import type { FaultsByRow } from './Numbers';
 import type { OutlineGroup } from '../../../present/numbers/outline';
 import { rowId } from '../../app/store/entryNavigation';
+
+/** The faults of a row, if any; wakes its reader only if the row has or had any. */
+export type FaultsByRow = (row: number) => readonly Problem[] | undefined;
 
 interface GroupProps {
   readonly group: OutlineGroup;
