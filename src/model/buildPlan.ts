@@ -6,7 +6,8 @@ import { unknownName } from '../formula/unknownName';
 import type { Cell } from './cell';
 import type { FormulaReader, Understood } from './formulaReader';
 import { ordering } from './graph';
-import type { Content, Plan } from './model';
+import type { Content } from './content';
+import type { Plan } from './model';
 import { field, type SheetRow } from './sheet';
 import { structureOf } from './structure';
 

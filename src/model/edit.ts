@@ -1,7 +1,8 @@
 import { buildModel } from './buildModel';
 import { isNumberText } from '../core/number';
 import type { Problem } from '../core/problem';
-import type { Content, Model, Plan } from './model';
+import type { Content } from './content';
+import type { Model, Plan } from './model';
 import { dateFaults } from './cropParts';
 import { reported, type Findings } from './findings';
 import { rangeFaultsOf, replacedRanges } from './rangeFaults';

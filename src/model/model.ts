@@ -1,32 +1,9 @@
-import type { Decimal } from '../core/number';
 import type { Problem } from '../core/problem';
-import type { Checked } from '../formula/checked';
 import type { Cell } from './cell';
+import type { Content } from './content';
 import type { Findings, Reading } from './findings';
 import type { Sheet } from './sheet';
 import type { Structure } from './structure';
-
-/** What fills a cell in one plan. `own`: it stands in the plan's column, not in the shared one. */
-export type Content =
-  | { readonly kind: 'input'; readonly own: boolean; readonly text: string; readonly number: Decimal }
-  | {
-      readonly kind: 'calculated';
-      readonly own: boolean;
-      readonly text: string;
-      readonly gives: 'number' | 'truth';
-      readonly node: Checked;
-      /** Cells that it names, each once. */
-      readonly reads: readonly number[];
-    }
-  | {
-      readonly kind: 'void';
-      readonly own: boolean;
-      readonly text: string;
-      readonly fault: Problem;
-      /** The cell at fault: itself, or one upstream whose fault leaves this one unchecked. */
-      readonly cause: number;
-      readonly reads: readonly number[];
-    };
 
 /** A way of growing: what fills each cell, and what the formulas make of them. */
 export interface Plan {

@@ -1,6 +1,6 @@
 import { compileProgram, ProgramWriter } from '../formula/compile';
 import { run, type Program } from '../formula/program';
-import type { Content } from './model';
+import type { Content } from './content';
 
 /** A plan's formulas as one register program over float64: register n is cell n, and each cell has a section. */
 export interface Sections {

@@ -1,5 +1,5 @@
 import { reach, readers } from './graph';
-import type { Content } from './model';
+import type { Content } from './content';
 import { compileSections, type Sections } from './sections';
 
 /** What a plan's formulas make of its cells, whatever numbers its inputs hold; number edits share it. */

@@ -5,7 +5,8 @@ import { evaluate } from '../formula/evaluate';
 import type { Reason } from '../formula/function';
 import type { Cell } from './cell';
 import { reach } from './graph';
-import type { Content, Plan } from './model';
+import type { Content } from './content';
+import type { Plan } from './model';
 import { inOrder } from './structure';
 
 /** Why a cell has no value. */

@@ -1,7 +1,8 @@
 import type { Decimal } from '../core/number';
 import { noUnit, type Unit } from '../core/unit';
 import type { Cell } from './cell';
-import type { Content, Model, Plan } from './model';
+import type { Content } from './content';
+import type { Model, Plan } from './model';
 
 /** A result looked at: in one plan, or as the difference plan − against. */
 export interface View {

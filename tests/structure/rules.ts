@@ -1,64 +1,14 @@
-import { posix } from 'node:path';
+import { MAY_IMPORT } from './imports';
 import type { Source } from './source';
 
 /** One rule: the reasons why a file breaks it, none where it does not. */
 type Rule = (source: Source) => string[];
 
-const ENGINE = ['core', 'formula', 'model', 'trade', 'study', 'files'];
-const DIRECTION =
-  'core <- formula <- model <- { trade, study, files } <- present <- { cli, jobs, ui } <- main; ' +
-  'inside ui: app <- kit <- screens <- frame';
+/** The folders that give the same result for the same model, whenever and wherever they run. */
+const PLAIN = ['core', 'formula', 'model', 'trade', 'study', 'files', 'present'];
 
-/** What each folder may import, itself apart. The folders that hold data are in this table as well. */
-const MAY_IMPORT: Record<string, string[]> = {
-  core: ['shared'],
-  formula: ['core', 'shared'],
-  model: ['core', 'formula', 'shared'],
-  trade: ['core', 'formula', 'model', 'shared'],
-  study: ['core', 'formula', 'model', 'shared'],
-  files: ['core', 'formula', 'model', 'shared'],
-  present: [...ENGINE, 'shared'],
-  jobs: [...ENGINE, 'present', 'shared'],
-  cli: [...ENGINE, 'present', 'shared', 'models', 'package.json'],
-  'ui/app': [...ENGINE, 'present', 'jobs', 'shared', 'models'],
-  'ui/kit': [...ENGINE, 'present', 'jobs', 'ui/app', 'shared'],
-  'ui/screens': [...ENGINE, 'present', 'jobs', 'ui/app', 'ui/kit', 'shared', 'models'],
-  'ui/frame': [...ENGINE, 'present', 'jobs', 'ui/app', 'ui/kit', 'ui/screens', 'shared'],
-  'ui/style': [],
-  main: ['ui/frame', 'ui/app', 'ui/style'],
-};
-
-/** The one file that may import each outside library, and the folders for those that come in many parts. */
-const DOORS: [library: RegExp, door: RegExp, says: string][] = [
-  [/^decimal\.js(\/|$)/, /^src\/core\/number\.ts$/, 'src/core/number.ts'],
-  [/^mathjs(\/|$)/, /^src\/formula\/parse\.ts$/, 'src/formula/parse.ts'],
-  [/^papaparse$/, /^src\/files\/csv\.ts$/, 'src/files/csv.ts'],
-  [/^chart\.js(\/|$)/, /^src\/ui\/kit\/charts\/lines\.ts$/, 'src/ui/kit/charts/lines.ts'],
-  [/^idb$/, /^src\/ui\/app\/shelf\/database\.ts$/, 'src/ui/app/shelf/database.ts'],
-  [/^solid-js(\/|$)/, /^src\/(main\.tsx$|ui\/)/, 'src/ui and src/main.tsx'],
-  [/^@fontsource/, /^src\/(main\.tsx$|ui\/)/, 'src/ui and src/main.tsx'],
-  [/^node:/, /^src\/cli\//, 'src/cli'],
-];
-
-/** Names that bring in a page, a clock, chance or the machine: the engine takes such things as arguments. */
-const OUTSIDE_WORLD = [
-  'Date',
-  'Math.random',
-  'document',
-  'window',
-  'process',
-  'fetch',
-  'globalThis',
-  'performance',
-  'crypto',
-  'localStorage',
-  'navigator',
-  'setTimeout',
-  'setInterval',
-];
-
-/** In present a moment may be written that was passed in, but not asked for. */
-const OUTSIDE_PRESENT = ['new Date()', 'Date.now', ...OUTSIDE_WORLD.filter((name) => name !== 'Date')];
+/** Ways to read the clock or chance that are part of the language, so that no compiler can refuse them. */
+const CLOCK_AND_CHANCE = ['new Date()', 'Date()', 'Date.now', 'Math.random'];
 
 const NOT_RUN = /\.(skip|skipIf|runIf|todo|only|fixme|fails|fail)$/;
 const LONGEST = 300;
@@ -70,53 +20,20 @@ function folderOf(path: string): string {
   return below === 'ui' ? `ui/${inside}` : below.replace(/\.tsx?$/, '');
 }
 
-/** "beds" for src/ui/screens/beds/x.ts; blank elsewhere. */
-const screenOf = (path: string): string => /^src\/ui\/screens\/([^/]+)\//.exec(path)?.[1] ?? '';
-
-const isRelative = (name: string) => name.startsWith('.') || name.startsWith('/');
-const isPlain = ({ path }: Source) => path.startsWith('src/') && [...ENGINE, 'present'].includes(folderOf(path));
+const isPlain = ({ path }: Source) => path.startsWith('src/') && PLAIN.includes(folderOf(path));
 
 export const hasItsFolder: Rule = ({ path }) =>
   Object.hasOwn(MAY_IMPORT, folderOf(path))
     ? []
     : [`no such part of the program: ${folderOf(path)}. There are ${Object.keys(MAY_IMPORT).join(', ')}.`];
 
-export const importsGoOneWay: Rule = ({ path, imports }) => {
-  const from = folderOf(path);
-  const allowed = MAY_IMPORT[from] ?? [];
-  return imports
-    .filter(isRelative)
-    .map((name) => folderOf(posix.join(posix.dirname(path), name)))
-    .filter((to) => to !== from && !allowed.includes(to))
-    .map((to) => `${from} may not import ${to}. Imports go one way: ${DIRECTION}; trade, study and files do not meet.`);
-};
-
-export const noSiblingScreens: Rule = ({ path, imports }) => {
-  const own = screenOf(path);
-  if (own === '') return [];
-  return imports
-    .filter(isRelative)
-    .map((name) => screenOf(posix.join(posix.dirname(path), name)))
-    .filter((other) => other !== '' && other !== own)
-    .map(
-      (other) => `the screen ${own} may not import the screen ${other}: what both need belongs in ui/kit or present.`,
-    );
-};
-
-export const librariesHaveOneDoor: Rule = ({ path, imports }) =>
-  imports
-    .filter((name) => !isRelative(name))
-    .flatMap((name) => {
-      const [, door, says] = DOORS.find(([library]) => library.test(name)) ?? [];
-      if (says === undefined) return [`${name} has no door yet: name one in tests/structure/rules.ts.`];
-      return door?.test(path) ? [] : [`${name} may only be imported in ${says}.`];
-    });
-
-export const engineIsAlone: Rule = (source) => {
+/** What else the engine must not know, a page or the machine, the compiler refuses: see tsconfig.engine.json. */
+export const noClockNoChance: Rule = (source) => {
   if (!isPlain(source)) return [];
-  const outside = folderOf(source.path) === 'present' ? OUTSIDE_PRESENT : OUTSIDE_WORLD;
-  const used = outside.filter((name) => source.names.has(name) || source.members.has(name));
-  return used.map((name) => `${name} belongs to cli, jobs or ui: below them is no page, clock or chance. Pass it in.`);
+  const used = CLOCK_AND_CHANCE.filter((name) => source.names.has(name) || source.members.has(name));
+  return used.map(
+    (name) => `${name} gives another answer each time: the same model must give the same result. Pass it in.`,
+  );
 };
 
 export const filesAreShort: Rule = ({ lines }) =>

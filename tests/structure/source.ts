@@ -9,7 +9,7 @@ export interface Source {
   lines: number;
   /** What the file imports or passes on, as written: "../core/unit", "decimal.js". */
   imports: string[];
-  /** Every name the code uses, without comments, strings, and names of members; "new Date()" reads the clock. */
+  /** Every name the code uses, without comments, strings, and names of members; "new Date()" where it asks for now. */
   names: Set<string>;
   /** Every access to a member, as written: "Math.random", "test.describe.skip". */
   members: Set<string>;
@@ -41,6 +41,13 @@ function namesAMember(node: ts.Identifier): boolean {
         parent.name === node;
 }
 
+/** "new Date()", "new Date" or "Date(...)": now, and not a moment that was passed in. */
+function readsClock(node: ts.Node): boolean {
+  if (!ts.isNewExpression(node) && !ts.isCallExpression(node)) return false;
+  const isDate = ts.isIdentifier(node.expression) && node.expression.text === 'Date';
+  return isDate && (ts.isCallExpression(node) || !node.arguments?.length);
+}
+
 /** Reads one file of TypeScript; `text` need not be on the disk. */
 export function readSource(path: string, text: string): Source {
   const file = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
@@ -51,8 +58,7 @@ export function readSource(path: string, text: string): Source {
     if (from !== undefined) imports.push(from);
     if (ts.isIdentifier(node) && !namesAMember(node)) names.add(node.text);
     if (ts.isPropertyAccessExpression(node)) members.add(`${node.expression.getText(file)}.${node.name.text}`);
-    if (ts.isNewExpression(node) && node.expression.getText(file) === 'Date' && node.arguments?.length === 0)
-      names.add('new Date()');
+    if (readsClock(node)) names.add(ts.isNewExpression(node) ? 'new Date()' : 'Date()');
     if (ts.isPropertyAssignment(node)) keys.add(node.name.getText(file));
     ts.forEachChild(node, visit);
   };

@@ -1,7 +1,10 @@
 import { compareFloat } from '../../core/float';
+import type { Comparison, NumberOperation } from '../../formula/checked';
 import type { FormulaFunction } from '../../formula/function';
 import { repeatable } from './repeatable';
-import type { Operation } from './valueGraph';
+
+/** What makes a value of others; comparisons and logic give 1, 0, or NaN where that is not known. */
+export type Operation = NumberOperation | Comparison | 'and' | 'or' | 'choose' | 'call';
 
 type Scalar = (args: readonly number[]) => number;
 

@@ -4,8 +4,7 @@ import type { FormulaFunction } from '../../formula/function';
 import { largestBatch } from '../../formula/wholeBatch';
 import * as kernels from './kernels';
 import { repeatable } from './repeatable';
-import { scalarOf, truths } from './scalars';
-import type { Operation } from './valueGraph';
+import { scalarOf, truths, type Operation } from './scalars';
 
 type Column = Float64Array;
 

@@ -1,9 +1,5 @@
-import type { Comparison, NumberOperation } from '../../formula/checked';
 import type { FormulaFunction } from '../../formula/function';
-import { scalarOf } from './scalars';
-
-/** What makes a value of others; comparisons and logic give 1, 0, or NaN where that is not known. */
-export type Operation = NumberOperation | Comparison | 'and' | 'or' | 'choose' | 'call';
+import { scalarOf, type Operation } from './scalars';
 
 /** One value of a graph: a number, an input's column, or what an operation makes of values before it. */
 export type ValueNode =

@@ -1,6 +1,7 @@
 import { reach } from '../../model/graph';
 import type { Cell } from '../../model/cell';
-import type { Content, Model, Plan } from '../../model/model';
+import type { Content } from '../../model/content';
+import type { Model, Plan } from '../../model/model';
 
 function readsOf(content: Content | undefined): readonly number[] {
   return content === undefined || content.kind === 'input' ? [] : content.reads;

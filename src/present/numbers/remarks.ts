@@ -3,7 +3,8 @@ import type { ShownValue } from './shownValue';
 import type { LinkedPhrase } from '../text/linkedPhrase';
 import { plainly } from '../text/phrase';
 import { letterOf } from '../text/planLetter';
-import { cellNamed, type Content, type Model } from '../../model/model';
+import type { Content } from '../../model/content';
+import { cellNamed, type Model } from '../../model/model';
 import type { Cell } from '../../model/cell';
 
 /** A short word below an entry's label about where a plan takes it from. */

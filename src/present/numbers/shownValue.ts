@@ -1,5 +1,5 @@
 import type { Decimal } from '../../core/number';
-import type { Content } from '../../model/model';
+import type { Content } from '../../model/content';
 import type { CellError } from '../../model/values';
 
 /** What a cell shows in one plan: its exact value or why it has none, and what fills it. */

@@ -1,6 +1,7 @@
 import type { Switch } from '../whatMatters/switching/switchingInput';
 import type { Cell } from '../../model/cell';
-import type { Content, Model } from '../../model/model';
+import type { Content } from '../../model/content';
+import type { Model } from '../../model/model';
 import { endText } from '../text/rangeEnds';
 import type { Format } from '../text/numberFormat';
 import { referenceOf } from '../numbers/remarks';

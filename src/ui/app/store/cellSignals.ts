@@ -1,7 +1,7 @@
 import type { ShownValue } from '../../../present/numbers/shownValue';
 import { createSignal, type Accessor, type Setter } from 'solid-js';
 import { decimal } from '../../../core/number';
-import type { Content } from '../../../model/model';
+import type { Content } from '../../../model/content';
 import type { CellError } from '../../../model/values';
 import type { Snapshot } from './snapshot';
 

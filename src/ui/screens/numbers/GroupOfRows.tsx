@@ -5,10 +5,12 @@ import { createSight } from '../../kit/sections/sight';
 import { usePage } from '../../app/pageContext';
 import { EntryRow } from './EntryRow';
 import { LazyRows } from './LazyRows';
-import type { FaultsByRow } from './Numbers';
 import { listTexts } from '../../../present/numbers/listTexts';
 import type { OutlineGroup } from '../../../present/numbers/outline';
 import { rowId } from '../../app/store/entryNavigation';
+
+/** The faults of a row, if any; wakes its reader only if the row has or had any. */
+export type FaultsByRow = (row: number) => readonly Problem[] | undefined;
 
 interface GroupProps {
   readonly group: OutlineGroup;

@@ -2,7 +2,7 @@ import { createMemo, createUniqueId, Show, type JSX } from 'solid-js';
 import { numberToText, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { editIn } from '../../../model/edit';
-import type { Content } from '../../../model/model';
+import type { Content } from '../../../model/content';
 import { createField } from '../../app/store/modelField';
 import { localFormat } from '../../app/preferences/localFormat';
 import { printedUnit } from '../../../present/text/printedUnit';

@@ -5,7 +5,7 @@ import { LessonPrint } from './lesson/LessonPrint';
 import { Link } from '../../kit/Link';
 import { usePage } from '../../app/pageContext';
 import { cautionTopics } from '../../../present/page/cautionTopics';
-import { GroupOfRows } from './GroupOfRows';
+import { GroupOfRows, type FaultsByRow } from './GroupOfRows';
 import { MarkedSentence } from './MarkedSentence';
 import { entryTexts } from '../../../present/numbers/entryTexts';
 import { listTexts } from '../../../present/numbers/listTexts';
@@ -15,9 +15,6 @@ import { varying } from '../../../present/numbers/varying';
 
 /** Rows from which on only those near the screen are put on the page. */
 const manyRows = 400;
-
-/** The faults of a row, if any; wakes its reader only if the row has or had any. */
-export type FaultsByRow = (row: number) => readonly Problem[] | undefined;
 
 function byRow(faults: readonly Problem[]): ReadonlyMap<number, readonly Problem[]> {
   const rows = new Map<number, Problem[]>();

@@ -1,7 +1,7 @@
 import { letterOf } from '../../../../present/text/planLetter';
 import { createMemo, For, Show, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
-import type { Content } from '../../../../model/model';
+import type { Content } from '../../../../model/content';
 import { Link } from '../../../kit/Link';
 import { PlanLetter } from '../../../kit/PlanLetter';
 import { usePage, type PageState } from '../../../app/pageContext';
