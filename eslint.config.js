@@ -39,7 +39,10 @@ export default defineConfig(
       'no-restricted-syntax': ['error', { selector: 'ExportDefaultDeclaration', message: 'Named exports only.' }],
     },
   },
-  { files: ['src/{core,formula,model,trade,study,files,present,jobs,ui}/**/*.{ts,tsx}'], rules: { 'no-console': 'error' } },
+  {
+    files: ['src/{core,formula,model,trade,study,files,present,jobs,ui}/**/*.{ts,tsx}'],
+    rules: { 'no-console': 'error' },
+  },
   {
     files: ['src/main.tsx', 'src/ui/**/*.{ts,tsx}', 'tests/ui/**/*.tsx'],
     extends: [solid],
