@@ -2,10 +2,17 @@ import { createResource, createSignal, For, Show, type JSX } from 'solid-js';
 import { entryText, shelfTexts } from '../../present/page/shelfTexts';
 import { localFormat } from '../app/preferences/localFormat';
 import { reasonText } from '../app/reasonText';
+import type { ShelfDatabase } from '../app/shelf/database';
 import type { ShelfWork } from '../app/shelf/record';
 import { duplicate, listShelf, saveAside, saveEntry, type ShelfList } from '../app/shelf/shelfEntries';
-import type { ShelfProps } from './Shelf';
 import './entries.css';
+
+export interface ShelfProps {
+  readonly database: ShelfDatabase;
+  /** The id of the model that is open here. */
+  readonly here: string;
+  readonly onOpen: (id: string) => void;
+}
 
 function titleOf({ title, isCopy }: ShelfWork): string {
   const name = title === '' ? shelfTexts.unnamed : title;

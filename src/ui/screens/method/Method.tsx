@@ -1,4 +1,4 @@
-import { createEffect, For, Match, Show, Switch, type JSX } from 'solid-js';
+import { createEffect, For, lazy, Match, Show, Suspense, Switch, type JSX } from 'solid-js';
 import type { Choice } from '../../app/screenProps';
 import { Link } from '../../kit/Link';
 import { chapters } from '../../../present/method/chapters';
@@ -6,8 +6,12 @@ import type { Entry } from '../../../present/method/entry';
 import { formulaPieces } from '../../../present/method/formulaPieces';
 import { leaveMethod, methodEntry, methodFrom } from '../../kit/method/methodPlace';
 import { backText } from '../../../present/method/backText';
+import { formulaHelpEntry, formulaHelpTexts } from '../../../present/formulaHelp/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 import { methodTexts } from '../../../present/method/texts';
 import './styles.css';
+
+const FormulaHelp = lazy(async () => ({ default: (await import('./FormulaHelp')).FormulaHelp }));
 
 function anchorOf(entry: string): string {
   return `method-${entry.replaceAll(' ', '-')}`;
@@ -53,6 +57,11 @@ export function Method(props: { choice: Choice }): JSX.Element {
             </div>
           )}
         </For>
+        <div>
+          <h3>
+            <Link onPress={() => goTo(formulaHelpEntry)}>{formulaHelpTexts.heading}</Link>
+          </h3>
+        </div>
       </nav>
       <For each={chapters}>
         {({ heading, entries }) => (
@@ -62,6 +71,15 @@ export function Method(props: { choice: Choice }): JSX.Element {
           </section>
         )}
       </For>
+      <section>
+        <h3 id={anchorOf(formulaHelpEntry)} tabindex="-1">
+          {formulaHelpTexts.heading}
+        </h3>
+        <p>{formulaHelpTexts.about}</p>
+        <Suspense fallback={<p role="status">{commonTexts.oneMoment}</p>}>
+          <FormulaHelp />
+        </Suspense>
+      </section>
       <p class="method-back">
         <Link onPress={() => leaveMethod(props.choice)}>{back()}</Link>
       </p>

@@ -2,13 +2,15 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import { planOfColumn } from '../../../../model/sheet';
 import { lineageTexts } from '../../../../present/numbers/lineageTexts';
+import { formulaHelpEntry, formulaHelpTexts } from '../../../../present/formulaHelp/texts';
 import { usePage } from '../../../app/pageContext';
+import { MethodLink } from '../../../kit/method/MethodLink';
 import { MarkedSentence } from '../MarkedSentence';
 import { FormulaField } from './FormulaField';
 
 /** The texts that fill an entry, as the file has them: for every plan, for single plans, and the ends of its range. */
 export function ChangeEntry(props: { cell: Cell }): JSX.Element {
-  const { store } = usePage();
+  const { store, choice } = usePage();
   const columns = createMemo(() => store.shape().sheet.columns);
   const plans = createMemo(() => columns().filter((column) => (planOfColumn(column) ?? '') !== ''));
   const hasRange = createMemo(() => ['low', 'high'].every((column) => columns().includes(column)));
@@ -24,6 +26,9 @@ export function ChangeEntry(props: { cell: Cell }): JSX.Element {
       <p class="quiet">
         <MarkedSentence as="code" phrase={lineageTexts.howToWrite(props.cell.name)} />
       </p>
+      <MethodLink choice={choice} entry={formulaHelpEntry}>
+        {formulaHelpTexts.heading}
+      </MethodLink>
       <FormulaField
         cell={props.cell}
         column="formula"
