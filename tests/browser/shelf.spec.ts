@@ -20,6 +20,7 @@ async function tabWith(context: BrowserContext, wage: string): Promise<Page> {
 }
 
 test('eight tabs that are loaded again in turn each show their own number', async ({ context }) => {
+  test.setTimeout(120_000);
   const wages = ['11', '12', '13', '14', '15', '16', '17', '18'];
   const pages: Page[] = [];
   for (const wage of wages) pages.push(await tabWith(context, wage));
@@ -127,7 +128,12 @@ test('a record that this version cannot read stays, and can be saved', async ({ 
 
 test('a storage that never answers is not waited for', async ({ page }) => {
   await page.addInitScript(() => {
-    IDBFactory.prototype.open = () => new EventTarget() as IDBOpenDBRequest;
+    const { open } = IDBFactory.prototype;
+    IDBFactory.prototype.open = function () {
+      const request = open.call(this, 'nobody hears of this one');
+      request.addEventListener = () => undefined;
+      return request;
+    };
   });
   await page.goto('/');
   await expect(page.getByRole('heading', { name: 'Numbers', exact: true })).toBeAttached({ timeout: 15_000 });
