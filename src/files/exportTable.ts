@@ -1,7 +1,13 @@
+import { numberToText, type Decimal } from '../core/number';
 import { quoted } from './csv';
 
 /** An entry of an exported table: text, or a number as a decimal string. */
 export type TableEntry = string | { readonly number: string };
+
+/** A number with all its digits; blank where there is none or it cannot be computed. */
+export function exportedNumber(value: Decimal | undefined): TableEntry {
+  return value?.isFinite() === true ? { number: numberToText(value) } : '';
+}
 
 const decimalNumber = /^-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?$/;
 const couldRun = /^[=+\-@\t\r\n\0＝＋－＠]/;

@@ -1,4 +1,6 @@
-import type { Decimal } from '../../core/number';
+import { decimal, type Decimal } from '../../core/number';
+import type { Cell } from '../../model/cell';
+import { columnDecimals } from '../text/columnDecimals';
 import { spoken } from '../text/spokenNumber';
 import type { Format } from '../text/numberFormat';
 import { percentOf } from './answer';
@@ -82,4 +84,24 @@ export function sampledRows(
     const ys = names.map((name) => lines[name]?.float(x) ?? NaN);
     return { x, ys: ys.map((y) => (Number.isFinite(y) ? y : NaN)) };
   });
+}
+
+/** The same as a table shows it. */
+export interface ShownSampledRow {
+  readonly x: string;
+  /** Undefined where it cannot be computed. */
+  readonly ys: readonly (string | undefined)[];
+}
+
+/** Rows with the decimals that the largest of their results calls for. */
+export function shownRows(rows: readonly SampledRow[], { unit }: Cell, format: Format): ShownSampledRow[] {
+  const exact = rows.map(({ x, ys }) => ({ x: decimal(x), ys: ys.map(decimal) }));
+  const decimals = columnDecimals(
+    exact.flatMap(({ ys }) => ys),
+    unit,
+  );
+  return exact.map(({ x, ys }) => ({
+    x: format.full(x),
+    ys: ys.map((y) => (y.isNaN() ? undefined : format.fixed(y, decimals))),
+  }));
 }

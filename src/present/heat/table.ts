@@ -1,8 +1,8 @@
-import { numberToText, type Decimal } from '../../core/number';
-import type { TableEntry } from '../../files/exportTable';
+import type { Decimal } from '../../core/number';
+import { exportedNumber, type TableEntry } from '../../files/exportTable';
 import type { Cell } from '../../model/cell';
 import type { Grid, Surface } from '../../study/grid';
-import { decimalsFor } from '../text/digits';
+import { columnDecimals } from '../text/columnDecimals';
 import type { Format } from '../text/numberFormat';
 import { withUnit } from '../text/withUnit';
 
@@ -50,20 +50,6 @@ export function* exactRows(
   }
 }
 
-function decimalsOf(values: readonly (readonly Decimal[])[], { unit }: Cell): number {
-  const sizes = values
-    .flat()
-    .filter((value) => value.isFinite())
-    .map((value) => value.abs());
-  const [first, ...rest] = sizes;
-  return first === undefined
-    ? 0
-    : decimalsFor(
-        rest.reduce((most, size) => (size.gt(most) ? size : most), first),
-        unit,
-      );
-}
-
 /** @param isWorse whether a result is on the side that the picture hatches */
 export function heatTable(
   { across, down, values }: Grid<Decimal>,
@@ -72,7 +58,7 @@ export function heatTable(
   isWorse: (value: Decimal) => boolean,
   format: Format,
 ): HeatTable {
-  const decimals = decimalsOf(values, result);
+  const decimals = columnDecimals(values.flat(), result.unit);
   const head = (value: Decimal, { today }: Along): Head => ({ text: format.full(value), today: value.eq(today) });
   const cell = (value: Decimal): TableCell => ({
     text: value.isFinite() ? format.fixed(value, decimals) : undefined,
@@ -90,9 +76,9 @@ export function tableEntries(
   along: { readonly across: Along; readonly down: Along },
   result: string,
 ): TableEntry[][] {
-  const number = (value: Decimal): TableEntry => (value.isFinite() ? { number: numberToText(value) } : '');
   const corner = `${result}: ${withUnit(along.down.cell)} down, ${withUnit(along.across.cell)} across`;
-  return [[corner, ...across.map(number)], ...down.map((y, j) => [number(y), ...(values[j] ?? []).map(number)])];
+  const rows = down.map((y, j) => [y, ...(values[j] ?? [])].map(exportedNumber));
+  return [[corner, ...across.map(exportedNumber)], ...rows];
 }
 
 /** All that a table of a result over two inputs is made from. */

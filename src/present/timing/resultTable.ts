@@ -1,5 +1,5 @@
-import { numberToText, type Decimal } from '../../core/number';
-import type { TableEntry } from '../../files/exportTable';
+import type { Decimal } from '../../core/number';
+import { exportedNumber, type TableEntry } from '../../files/exportTable';
 import type { TimeSpread } from '../../trade/timeStudy';
 import type { Format } from '../text/numberFormat';
 import type { StepFound } from './study';
@@ -66,8 +66,6 @@ const heads = [
 /** The result table for other programs: all digits, and the terms in each row. */
 export function exportedResults(study: readonly StepFound[], timing: TimingTerms): TableEntry[][] {
   const { terms, confidence, hasStandardTime } = timing;
-  const number = (value: Decimal | undefined): TableEntry =>
-    value === undefined ? '' : { number: numberToText(value) };
   const rows = study.map((found): TableEntry[] => {
     const { step, rows: all, batches, time, lostShare } = found;
     const spread = spreadOf(found);
@@ -75,17 +73,17 @@ export function exportedResults(study: readonly StepFound[], timing: TimingTerms
       step,
       { number: String(batches.length) },
       { number: String(all.length - batches.length) },
-      number(time?.plants),
-      number(time?.secondsPerPlant),
-      number(spread?.interval[0]),
-      number(spread?.interval[1]),
-      number(confidence),
-      number(hasStandardTime ? time?.standardTime : undefined),
-      number(terms.allowance),
+      exportedNumber(time?.plants),
+      exportedNumber(time?.secondsPerPlant),
+      exportedNumber(spread?.interval[0]),
+      exportedNumber(spread?.interval[1]),
+      exportedNumber(confidence),
+      exportedNumber(hasStandardTime ? time?.standardTime : undefined),
+      exportedNumber(terms.allowance),
       terms.allowanceOf,
-      number(spread?.batchesNeeded),
-      number(terms.within),
-      number(lostShare),
+      exportedNumber(spread?.batchesNeeded),
+      exportedNumber(terms.within),
+      exportedNumber(lostShare),
     ];
   });
   return [heads, ...rows];

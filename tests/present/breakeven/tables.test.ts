@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sampledRows, turnRows } from '../../../src/present/breakeven/tables';
+import { sampledRows, shownRows, turnRows } from '../../../src/present/breakeven/tables';
 import { linesOfView } from '../../../src/present/breakeven/view';
 import { createFormat } from '../../../src/present/text/numberFormat';
 import { ask, type Case } from './given';
@@ -43,4 +43,17 @@ it('the table of the lines goes over what is drawn', () => {
     expect(ys[0]).toBeCloseTo(26 - x, 9);
     expect(ys[2]).toBeCloseTo(ys[1]! - ys[0]!, 9);
   }
+});
+
+it('the lines are shown with the decimals that the largest result calls for, and told where there is none', () => {
+  const { matter } = ask('x: 2\nr: x');
+  const rows = [
+    { x: 0.5, ys: [12.3456, NaN] },
+    { x: 1000, ys: [-0.5, 0.25] },
+  ];
+  // Four significant digits of 12.3456 are two decimals; halves are rounded away from zero.
+  expect(shownRows(rows, matter.subject.result, english)).toEqual([
+    { x: '0.5', ys: ['12.35', undefined] },
+    { x: '1,000', ys: ['−0.50', '0.25'] },
+  ]);
 });

@@ -1,8 +1,8 @@
-import { numberToText, type Decimal } from '../../../core/number';
-import type { TableEntry } from '../../../files/exportTable';
+import type { Decimal } from '../../../core/number';
+import { exportedNumber, type TableEntry } from '../../../files/exportTable';
 import type { Cell } from '../../../model/cell';
 import { lowestOf, type LowestStretch } from '../../../study/lowest';
-import { decimalsFor } from '../../text/digits';
+import { columnDecimals } from '../../text/columnDecimals';
 import { numberWithUnit, type Format } from '../../text/numberFormat';
 import { withUnit } from '../../text/withUnit';
 import type { CostsRow } from './lines';
@@ -17,21 +17,11 @@ export interface ShownCostsRow {
   readonly lowest: string;
 }
 
-/** Decimals in which the smallest of some results still has the digits that its unit calls for. */
-function decimalsOf(rows: readonly CostsRow[], cell: Cell | undefined): number {
-  const sizes = rows
-    .flatMap(({ values }) => values.map((value) => value.abs()))
-    .filter((size) => !size.isNaN() && !size.isZero());
-  const [first, ...rest] = sizes;
-  if (first === undefined) return 0;
-  return decimalsFor(
-    rest.reduce((most, size) => (size.gt(most) ? size : most), first),
-    cell?.unit,
-  );
-}
-
 export function costsRows(rows: readonly CostsRow[], cells: readonly Cell[], format: Format): ShownCostsRow[] {
-  const decimals = decimalsOf(rows, cells[0]);
+  const decimals = columnDecimals(
+    rows.flatMap(({ values }) => values),
+    cells[0]?.unit,
+  );
   return rows.map(({ input, values, today }) => ({
     input: format.full(input),
     today,
@@ -61,12 +51,11 @@ export function costsEntries(
   input: Cell,
   word: string,
 ): TableEntry[][] {
-  const number = (value: Decimal): TableEntry => (value.isNaN() ? '' : { number: numberToText(value) });
   return [
     [withUnit(input), ...cells.map(withUnit), word],
     ...rows.map(({ input: x, values }) => [
-      number(x),
-      ...values.map(number),
+      exportedNumber(x),
+      ...values.map(exportedNumber),
       cells[lowestOf(values) ?? -1]?.label ?? '',
     ]),
   ];

@@ -1,8 +1,8 @@
-import { decimal, numberToText, type Decimal } from '../../../core/number';
-import type { TableEntry } from '../../../files/exportTable';
+import { decimal, type Decimal } from '../../../core/number';
+import { exportedNumber, type TableEntry } from '../../../files/exportTable';
 import type { Cell } from '../../../model/cell';
 import type { SpiderLine, SpiderPlace } from '../../../study/spider';
-import { decimalsFor } from '../../text/digits';
+import { columnDecimals } from '../../text/columnDecimals';
 import { endText } from '../../text/rangeEnds';
 import { numberWithUnit, type Format } from '../../text/numberFormat';
 import { inPerCent } from '../../text/inPerCent';
@@ -43,10 +43,8 @@ export function spiderRows(
   { base, result, nameOf }: TornadoSubject,
   format: Format,
 ): SpiderRow[] {
-  const sizes = lines.flatMap(({ places }) => places.map((place) => place.result.abs()));
-  const results = sizes.filter((size) => !size.isNaN());
-  const largest = results.reduce((most, size) => (size.gt(most) ? size : most), base.abs());
-  const decimals = decimalsFor(largest, result.unit);
+  const results = lines.flatMap(({ places }) => places.map((place) => place.result));
+  const decimals = columnDecimals([base, ...results], result.unit);
   return lines.flatMap((line) =>
     toldPlaces(line).map((place) => ({
       cell: line.lever.cell,
@@ -64,14 +62,13 @@ export function spiderEntries(
   { nameOf }: TornadoSubject,
   result: string,
 ): TableEntry[][] {
-  const number = (value: Decimal): TableEntry => (value.isNaN() ? '' : { number: numberToText(value) });
   const rows = lines.flatMap(({ lever: { cell }, places }) =>
     places.map((place): TableEntry[] => [
       nameOf(cell),
-      number(place.change),
-      number(place.input),
+      exportedNumber(place.change),
+      exportedNumber(place.input),
       cell.unitText,
-      number(place.result),
+      exportedNumber(place.result),
     ]),
   );
   return [['entry', 'change from today, %', 'number', 'unit', result], ...rows];

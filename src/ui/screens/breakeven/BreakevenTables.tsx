@@ -1,13 +1,11 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
-import { decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
-import { decimalsFor } from '../../../present/text/digits';
 import { NumbersBehind } from '../../kit/sections/NumbersBehind';
 import { localFormat } from '../../app/preferences/localFormat';
 import { withUnit } from '../../../present/text/withUnit';
 import type { LineName } from '../../../present/results/resultLines';
 import type { LineSelection, QuickStudy } from '../../../present/breakeven/curve/quickStudy';
-import { sampledRows, turnRows } from '../../../present/breakeven/tables';
+import { sampledRows, shownRows, turnRows } from '../../../present/breakeven/tables';
 import type { BreakevenContext } from '../../../present/breakeven/sentences';
 import { breakevenTableTexts } from '../../../present/breakeven/texts';
 import { lineHead } from '../../../present/breakeven/lineTexts';
@@ -64,16 +62,9 @@ function Turns(props: BreakevenTablesProps): JSX.Element {
 function Sampled(props: BreakevenTablesProps): JSX.Element {
   const columns = (): LineName[] =>
     props.matter.lines.against === undefined ? ['plan'] : ['against', 'plan', 'difference'];
-  const rows = createMemo(() => sampledRows(props.quick, props.matter.lines, columns()));
-  const decimals = createMemo(() => {
-    const all = rows()
-      .flatMap(({ ys }) => ys)
-      .filter((y) => !Number.isNaN(y))
-      .map(Math.abs);
-    return decimalsFor(decimal(Math.max(0, ...all)), props.matter.subject.result.unit);
-  });
-  const shown = (y: number): string =>
-    Number.isNaN(y) ? breakevenTableTexts.cannotCompute : localFormat.fixed(decimal(y), decimals());
+  const rows = createMemo(() =>
+    shownRows(sampledRows(props.quick, props.matter.lines, columns()), props.matter.subject.result, localFormat),
+  );
   return (
     <div class="table-room" role="region" aria-label={breakevenTableTexts.lines} tabindex="0">
       <table>
@@ -88,8 +79,8 @@ function Sampled(props: BreakevenTablesProps): JSX.Element {
           <For each={rows()}>
             {(row) => (
               <tr>
-                <th scope="row">{localFormat.full(decimal(row.x))}</th>
-                <For each={row.ys}>{(y) => <td>{shown(y)}</td>}</For>
+                <th scope="row">{row.x}</th>
+                <For each={row.ys}>{(y) => <td>{y ?? breakevenTableTexts.cannotCompute}</td>}</For>
               </tr>
             )}
           </For>
