@@ -1,8 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { decimal } from '../../../src/core/number';
 import { defaultRange } from '../../../src/study/searchRange';
 import { drawnHeights, drawnPart } from '../../../src/ui/breakeven/drawn';
 import type { Point, Stretch } from '../../../src/ui/breakeven/sample';
 import { modelOf } from '../../model/table';
+import { leverOf } from '../../study/leverOf';
 import { linesIn } from './asking';
 
 function part(input: string, crossings: readonly number[]): Stretch {
@@ -24,9 +27,20 @@ describe('the part that is drawn', () => {
     expect(part('x [day]: 12 | range: 9 16', [14, 45]).to).toBeLessThan(30);
   });
   it('stays within what was looked at', () => {
-    const { from, to } = part('x [day]: 1 | range: 0 2', [10.9]);
+    const { from, to } = part('x [day]: 1 | range: 0 2', [20.9]);
     expect(from).toBeGreaterThanOrEqual(0);
-    expect(to).toBeLessThanOrEqual(11);
+    expect(to).toBeLessThanOrEqual(21);
+  });
+  it('holds today’s value, in its range or outside, with a crossing anywhere', () => {
+    const value = fc.integer({ min: 0, max: 999 });
+    fc.assert(
+      fc.property(value, value, value, value, (base, low, width, crossing) => {
+        const lever = leverOf(decimal(base), decimal(low), decimal(low + width));
+        const { from, to } = defaultRange(lever);
+        const drawn = drawnPart(lever, { from: from.toNumber(), to: to.toNumber() }, [crossing]);
+        expect(drawn.from <= base && base <= drawn.to).toBe(true);
+      }),
+    );
   });
   it('of a decision lies around today', () => {
     const { from, to } = part('x [day]: 48', []);

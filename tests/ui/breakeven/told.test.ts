@@ -84,7 +84,7 @@ describe('more than one crossing', () => {
     [
       'many',
       '(x / one - 4) * (x / one - 9) * (x / one - 16)',
-      'The answer changes side 3 times between 0 and 30 days. Between 9 and 16 days, around today, r is below 0.',
+      'The answer changes side 3 times between 0 and 50 days. Between 9 and 16 days, around today, r is below 0.',
     ],
   ])('%s', (_claim, formula, main) => expect(say([x, one, `r: ${formula}`].join('\n')).main).toBe(main));
 
@@ -103,7 +103,7 @@ describe('what is no crossing', () => {
   });
   it('is a touch, said with its place', () => {
     const { main, more } = say([x, one, 'r: (x / one - 15) ^ 2'].join('\n'));
-    expect(main).toBe('r is 0 or more at every Time between 0 and 30 days.');
+    expect(main).toBe('r is 0 or more at every Time between 0 and 50 days.');
     expect(more).toContain('At 15 days it comes just to 0 and turns back.');
   });
   it('is an input that does not touch the result', () => {
