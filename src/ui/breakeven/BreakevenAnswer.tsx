@@ -12,9 +12,11 @@ import type { ScreenProps } from '../screen';
 import { TwoWay } from '../twoWay/TwoWay';
 import { BreakevenChart } from './BreakevenChart';
 import { BreakevenTables } from './BreakevenTables';
+import { drawnWhole } from './drawn';
 import type { Lines, Subject } from './lines';
 import { NumberField } from './NumberField';
 import { RangeFields } from './RangeFields';
+import { remarkOn } from './range';
 import type { Stretch } from './sample';
 import { createSettings, type Settings } from './settings';
 import { createStudy, type StudyOf } from './shownStudy';
@@ -44,7 +46,7 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
       range,
       targets: settings.targets(),
       looked: settings.looked(),
-      drawn: own ? { from: range.from.toNumber(), to: range.to.toNumber() } : undefined,
+      drawn: own ? drawnWhole(range, props.lines.lever.base) : undefined,
     };
   });
   const study = createStudy(() => wanted());
@@ -110,6 +112,7 @@ function BreakevenSettings(props: SettingsProps): JSX.Element {
         lookedAt={props.settings.range()}
         unit={printedUnit(props.input.unitText)}
         drawn={props.drawn}
+        remark={remarkOn(props.lines.lever, props.settings.range(), (value) => here.full(value))}
         onEnd={(end, text) => props.settings.setEnd(end, text)}
       />
     </div>

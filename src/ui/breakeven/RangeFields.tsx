@@ -10,6 +10,7 @@ interface RangeFieldsProps {
   readonly unit: string;
   /** The part that is drawn. */
   readonly drawn: Stretch;
+  readonly remark: string | undefined;
   /** Blank goes back to the usual end. */
   readonly onEnd: (end: 'from' | 'to', text: string) => void;
 }
@@ -55,6 +56,9 @@ export function RangeFields(props: RangeFieldsProps): JSX.Element {
             Draw all of it
           </button>
         </span>
+      </Show>
+      <Show when={props.remark}>
+        <span class="drawn-part">{props.remark}</span>
       </Show>
       <Show when={props.lookedAt.problem}>
         <p class="message fault" role="alert">

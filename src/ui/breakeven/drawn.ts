@@ -1,4 +1,6 @@
+import type { Decimal } from '../../core/number';
 import type { Lever } from '../../model/view';
+import type { SearchRange } from '../../study/searchRange';
 import type { Point, Stretch } from './sample';
 
 /** How much further than the range of an input reaches the drawing goes by itself. */
@@ -32,6 +34,12 @@ export function drawnPart({ base, range }: Lever, searched: Stretch, crossings: 
   const inside = ends.map((end) => Math.min(Math.max(end, searched.from), searched.to));
   const [from, to] = [Math.min(...inside), Math.max(...inside)];
   return to > from ? rounded({ from, to }, searched) : searched;
+}
+
+/** What is drawn of a range that someone asked to see: all of it, and as far as today's value. */
+export function drawnWhole({ from, to }: SearchRange, today: Decimal): Stretch {
+  const places = [from, to, today].map((x) => x.toNumber());
+  return { from: Math.min(...places), to: Math.max(...places) };
 }
 
 /** Heights beyond the middle eight tenths are drawn as far as this many times their spread. */

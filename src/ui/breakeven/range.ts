@@ -1,6 +1,7 @@
 import { decimal, type Decimal } from '../../core/number';
 import { isNumber, readNumber } from '../../model/readNumber';
-import type { SearchRange } from '../../study/searchRange';
+import type { Lever } from '../../model/view';
+import { isGuess, type SearchRange } from '../../study/searchRange';
 
 /** The range that is looked at, and whether someone has set an end of it. */
 export interface LookedAt {
@@ -33,6 +34,22 @@ export function lookedAt(
   if (range.from.lt(range.to)) return { range, own: true, problem: undefined };
   const problem = `range without width: from ${write(range.from)} to ${write(range.to)}. Enter a “from” below the “to”.`;
   return { range: usual, own: true, problem };
+}
+
+/**
+ * What else is to be known of the range that is looked at.
+ * @param write how a sentence writes a number
+ */
+export function remarkOn(
+  lever: Lever,
+  { range: { from, to }, own }: LookedAt,
+  write: (value: Decimal) => string,
+): string | undefined {
+  const { base } = lever;
+  if (!own && isGuess(lever))
+    return 'This range is a guess: today’s 0 has no range of its own. Enter the ends that you mean.';
+  if (base.gte(from) && base.lte(to)) return undefined;
+  return `Today’s ${write(base)} lies outside: the picture reaches to it, the answer does not.`;
 }
 
 export const zero = decimal(0);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../src/core/number';
 import { defaultRange } from '../../../src/study/searchRange';
-import { drawnHeights, drawnPart } from '../../../src/ui/breakeven/drawn';
+import { drawnHeights, drawnPart, drawnWhole } from '../../../src/ui/breakeven/drawn';
 import type { Point, Stretch } from '../../../src/ui/breakeven/sample';
 import { modelOf } from '../../model/table';
 import { leverOf } from '../../study/leverOf';
@@ -51,6 +51,17 @@ describe('the part that is drawn', () => {
   });
   it('keeps still while a crossing moves a little', () => {
     expect(part('x [day]: 12 | range: 9 16', [14.94])).toEqual(part('x [day]: 12 | range: 9 16', [15.01]));
+  });
+});
+
+describe('of a range that someone asked to see', () => {
+  it.each([
+    ['all is drawn', '10', '10 to 20', [10, 20]],
+    ['and as far as today’s value above it', '30.5', '10 to 20', [10, 30.5]],
+    ['or below', '-1', '10 to 20', [-1, 20]],
+  ])('%s', (_claim, today, ends, [from, to]) => {
+    const [first = '', last = ''] = ends.split(' to ');
+    expect(drawnWhole({ from: decimal(first), to: decimal(last) }, decimal(today))).toEqual({ from, to });
   });
 });
 

@@ -61,4 +61,10 @@ describe('a study', () => {
     const drawn = { from: 3, to: 4 };
     expect(quickStudy(lines, defaultRange(lines.lever), targets, lookedAtIn('both'), drawn, 120).drawn).toEqual(drawn);
   });
+  it('finds nothing beyond the range, however far it is drawn', () => {
+    const range = { from: decimal(5), to: decimal(10) };
+    const { found, points } = quickStudy(lines, range, targets, lookedAtIn('both'), { from: 5, to: 30 }, fullCount);
+    expect(points.difference!.at(-1)!.x).toBe(30);
+    expect([found.difference!.crossings, found.difference!.holds]).toEqual([[], 'everywhere']);
+  });
 });
