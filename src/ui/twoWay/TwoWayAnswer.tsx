@@ -1,6 +1,7 @@
 import { createMemo, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
 import { surfaceOf } from '../../study/grid';
+import { betterWay } from '../../trade/betterWay';
 import { capital } from '../breakeven/answer';
 import { Behind } from '../finding/Behind';
 import { sentences, textOf } from '../finding/phrase';
@@ -17,13 +18,18 @@ import { roundPlaces } from './places';
 import { withUnit } from './table';
 import { told, type Speech } from './told';
 
-/** The heat picture of two inputs: hatched below the target. */
-function drawingOf({ pair, grid, bands, paths }: Look, targetText: string): HeatDrawing {
+/** On which side of the target a result is worse; below where nothing says. */
+function worseSide(result: Cell): HeatDrawing['worse'] {
+  return betterWay(result) === 'lower' ? 'above' : 'below';
+}
+
+/** The heat picture of two inputs: hatched below the target, of a cost above it. */
+function drawingOf({ pair, grid, bands, paths }: Look, worse: HeatDrawing['worse'], targetText: string): HeatDrawing {
   const [x, y] = [pair.across.lever.base.toNumber(), pair.down.lever.base.toNumber()];
   return {
     grid,
     bands,
-    worse: 'below',
+    worse,
     paths,
     levelText: pair.target.isZero() ? 'breakeven' : targetText,
     marks: [{ x, y, text: 'today', kind: 'today' }],
@@ -32,6 +38,7 @@ function drawingOf({ pair, grid, bands, paths }: Look, targetText: string): Heat
 }
 
 function tableAsk(pair: Pair, result: Cell, caption: string, worseText: string, fileName: string): TableAsk {
+  const worse = worseSide(result);
   const along = ({ lever: { cell, base }, range }: Moving): TableAsk['across'] => ({
     cell,
     today: base,
@@ -43,7 +50,7 @@ function tableAsk(pair: Pair, result: Cell, caption: string, worseText: string, 
     down: along(pair.down),
     result,
     caption,
-    isWorse: (value) => value.lt(pair.target),
+    isWorse: (value) => value.lt(pair.target) === (worse === 'below'),
     worseText,
     fileName,
   };
@@ -65,8 +72,9 @@ export function TwoWayAnswer(props: TwoWayAnswerProps): JSX.Element {
   const words = createMemo(() => told(look(), props.speech, here));
   const targetText = (): string => (pair().target.isZero() ? '0' : spoken(pair().target, result().unit, here));
   const caption = (): string => withUnit({ label: textOf(capital(props.speech.subject)), unitText: result().unitText });
-  const worseText = (): string => `below ${targetText()}`;
-  const drawing = createMemo(() => drawingOf(look(), targetText()));
+  const worseText = (): string =>
+    worseSide(result()) === 'below' ? `below ${targetText()}` : `${targetText()} or more`;
+  const drawing = createMemo(() => drawingOf(look(), worseSide(result()), targetText()));
   const fileName = (): string => `${props.file.replace(/\.csv$/i, '')} two inputs.csv`;
   const table = createMemo(() => tableAsk(pair(), result(), caption(), worseText(), fileName()));
   return (

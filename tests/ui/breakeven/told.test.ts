@@ -60,6 +60,32 @@ describe('of two plans it says which pays, by margin', () => {
   });
 });
 
+describe('of two plans it says which has the better', () => {
+  const costs = (label: string, budget: string): string =>
+    twoPlans('sales - hours * x').replace('label: Margin', `label: ${label} | budget: ${budget}`);
+  it.each([
+    // The hire has more of it below 16 EUR an hour: 8,000 EUR a year more are 500 h more at 16 EUR an hour.
+    [
+      'a cost by its name',
+      'Cost of a year',
+      '',
+      'Below 16.00 EUR an hour, Today has the lower (better) Cost of a year; above, With a hire has.',
+    ],
+    [
+      'a cost of the budget',
+      'Plugs',
+      'cost',
+      'Below 16.00 EUR an hour, Today has the lower (better) Plugs; above, With a hire has.',
+    ],
+    [
+      'a return of the budget',
+      'Heads sold',
+      'return',
+      'Below 16.00 EUR an hour, With a hire has the higher (better) Heads sold; above, Today has.',
+    ],
+  ])('%s', (_claim, label, budget, main) => expect(say(costs(label, budget)).main).toBe(main));
+});
+
 describe('of one plan it says on which side of the target the result is', () => {
   const alone = `${wage}\nhours [h/year]: 1000\nr [EUR/year]: 20000 * one - hours * x | label: Margin\none [EUR/year]: 1`;
   it('of 0', () => expect(say(alone).main).toBe('Below 20.00 EUR an hour, Margin is 0 or more; above, it is below 0.'));
