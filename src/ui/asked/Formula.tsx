@@ -1,5 +1,6 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../model/cell';
+import { wordsOf } from '../../model/choices';
 import { here } from '../here';
 import { printedUnit } from '../printedUnit';
 import { truthWord } from '../numbers/truthWord';
@@ -14,6 +15,8 @@ export function ValueWithUnit(props: { cell: Cell; plan: number; full?: boolean 
     const { number, error, content } = live.shown(props.plan, props.cell.id);
     if (error !== undefined) return 'no value';
     if (content?.kind === 'calculated' && content.gives === 'truth') return truthWord(props.cell, !number.isZero());
+    const words = wordsOf(props.cell, number);
+    if (words !== undefined) return words;
     if (props.full === true || content?.kind === 'input') return here.full(number);
     return here.value(number, props.cell.unit);
   });

@@ -71,7 +71,7 @@ export function chosenOf(options: readonly StageOption[], choice: BestChoice): C
   return { option, time, density, held: time.canHoldTotal && choice.held !== 'next' ? 'total' : 'next' };
 }
 
-/** Whether the best of a result is usually its lowest: of a cost, and of money for each of something that is no gain. */
+/** Whether the best of a result is usually its lowest: of a cost, and of money for each of something but a gain. */
 export function usualWay(result: Cell): Way {
   const { unit, label, name } = result;
   const better = betterWay(result);

@@ -1,6 +1,7 @@
 import { createMemo, createRenderEffect, createSignal, For, onMount, Show, type JSX } from 'solid-js';
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
+import { wordsOf } from '../../model/choices';
 import { unknownNumber } from '../cellSignals';
 import { letterOf } from '../compared';
 import { decimalsFor } from '../digits';
@@ -65,7 +66,7 @@ function HeadlineValue(props: { cell: Cell; plan: number; letter: string }): JSX
   const shown = createMemo(() => live.shown(props.plan, props.cell.id));
   const text = createMemo(() => {
     const { number, error } = shown();
-    return error === undefined ? here.value(number, props.cell.unit) : 'no value';
+    return error === undefined ? (wordsOf(props.cell, number) ?? here.value(number, props.cell.unit)) : 'no value';
   });
   const planName = (): string => live.shape().plans[props.plan]?.name ?? '';
   return (
@@ -89,7 +90,7 @@ function HeadlineDifference(props: { cell: Cell; columns: readonly number[] }): 
   const decimals = createMemo(() => Math.max(...now().map((value) => decimalsFor(value, props.cell.unit))));
   const text = createMemo(() => {
     const [a, b] = now();
-    if (a === undefined || b === undefined || a.isNaN() || b.isNaN()) return '';
+    if (a === undefined || b === undefined || a.isNaN() || b.isNaN() || props.cell.choices.length > 0) return '';
     return here.difference(a, b, props.cell.unit, decimals());
   });
   return (
@@ -117,7 +118,8 @@ function Change(props: { from: Decimal; to: Decimal; cell: Cell; decimals?: numb
   const number = document.createTextNode('');
   const element = (<span class="change">{number}</span>) as HTMLElement;
   createRenderEffect<string>((before) => {
-    const isChanged = !props.from.isNaN() && !props.to.isNaN() && !props.from.eq(props.to);
+    const isChanged =
+      props.cell.choices.length === 0 && !props.from.isNaN() && !props.to.isNaN() && !props.from.eq(props.to);
     const way = !isChanged ? 'none' : props.to.gt(props.from) ? 'up' : 'down';
     if (way !== before) element.dataset.way = way;
     write(number, isChanged ? here.difference(props.from, props.to, props.cell.unit, props.decimals) : '');

@@ -116,6 +116,7 @@ function Difference(props: { cell: Cell; columns: readonly number[]; varies: boo
     const isTruth = a?.content?.kind === 'calculated' && a.content.gives === 'truth';
     if (!props.varies || a === undefined || b === undefined || isTruth) return '';
     if (a.number.isNaN() || b.number.isNaN()) return '';
+    if (props.cell.choices.length > 0) return a.number.eq(b.number) ? 'same' : '';
     return a.number.eq(b.number) ? 'same' : here.difference(a.number, b.number, props.cell.unit);
   });
   return (

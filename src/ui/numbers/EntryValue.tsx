@@ -1,8 +1,11 @@
 import { createMemo, Match, Switch, type JSX } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
 import type { Cell } from '../../model/cell';
+import { wordsOf } from '../../model/choices';
 import type { Shown } from '../cellSignals';
 import { here } from '../here';
 import { useWork } from '../work';
+import { ChoiceValue } from './ChoiceValue';
 import { InputValue } from './InputValue';
 import { NumberText } from './NumberText';
 import { truthWord } from './truthWord';
@@ -33,10 +36,18 @@ export function EntryValue(props: EntryValueProps): JSX.Element {
   return (
     <Switch>
       <Match when={input()}>
-        {(content) => <InputValue cell={props.cell} plan={props.plan} content={content()} remark={props.remark} />}
+        {(content) => (
+          <Dynamic
+            component={props.cell.choices.length > 0 ? ChoiceValue : InputValue}
+            cell={props.cell}
+            plan={props.plan}
+            content={content()}
+            remark={props.remark}
+          />
+        )}
       </Match>
       <Match when={kind() === 'number'}>
-        <NumberText text={here.value(shown().number, props.cell.unit)} />
+        <NumberText text={wordsOf(props.cell, shown().number) ?? here.value(shown().number, props.cell.unit)} />
       </Match>
       <Match when={kind() === 'truth'}>
         <span class="truth" classList={{ warning: props.cell.role === 'check' && shown().number.isZero() }}>

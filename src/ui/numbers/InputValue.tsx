@@ -10,7 +10,7 @@ import { typedNumber } from '../typedNumber';
 import { useWork } from '../work';
 import { RangeMark } from './RangeMark';
 
-interface InputValueProps {
+export interface InputValueProps {
   readonly cell: Cell;
   readonly plan: number;
   readonly content: Content & { readonly kind: 'input' };
