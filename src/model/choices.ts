@@ -60,7 +60,7 @@ export function refusedChoice(cell: Pick<Cell, 'choices'>, number: Decimal, text
   return fault('choices-value', `value that is no choice: ${text}. Take one of ${offered}.`, text);
 }
 
-/** What is wrong with the range of an input that has choices, each with its column. */
+/** What is wrong with the range of an input that has choices: it must lead from one of them to another. */
 export function choiceRangeFault({ choices, range }: Pick<Cell, 'choices' | 'range'>): Problem | undefined {
   if (choices.length === 0 || range === undefined) return undefined;
   const ends = [range.low, range.high];
@@ -71,8 +71,8 @@ export function choiceRangeFault({ choices, range }: Pick<Cell, 'choices' | 'ran
 }
 
 /**
- * What is wrong between a cell's choices and what fills it: its shared formula and each plan's own number. A formula that
- * is at fault itself is told elsewhere.
+ * What is wrong between a cell's choices and what fills it: its shared formula and each plan's own number. A formula
+ * that is at fault itself is told elsewhere.
  */
 export function choiceFaultsOf(cell: Cell, shared: string, plans: readonly Plan[]): Problem[] {
   if (cell.choices.length === 0) return [];

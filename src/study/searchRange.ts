@@ -31,8 +31,8 @@ function byRatio(base: Decimal): SearchRange {
 
 /**
  * Where an input is searched when nothing else is said: to either side of its number by ten times the reach of that and
- * its range together, so that a number outside its range never narrows the search; without a reach from a hundredth to a
- * hundredfold of the number. It stops at 0 where neither low nor the number is negative, and at 100 for a share in %.
+ * its range together, so that a number outside its range never narrows the search; without a reach from a hundredth to
+ * a hundredfold of the number. It stops at 0 where neither low nor the number is negative, and at 100 for a share in %.
  */
 export function defaultRange({ cell, base, range }: Lever): SearchRange {
   const reach = reachOf(base, range);

@@ -23,8 +23,8 @@ export function isGain(result: Named): boolean {
 }
 
 /**
- * Whether more of a result is better, or less: a return is better higher and a cost lower, by its place in the budget or,
- * for money, by what it is called. Undefined where neither says so.
+ * Whether more of a result is better, or less: a return is better higher and a cost lower, by its place in the budget
+ * or, for money, by what it is called. Undefined where neither says so.
  */
 export function betterWay(result: Named): Better | undefined {
   if (result.budget !== '') return result.budget === 'cost' ? 'lower' : 'higher';
