@@ -5,7 +5,7 @@ import { defaultRange, type SearchRange } from '../study/searchRange';
 import type { Lever } from '../model/view';
 import type { Arguments } from './arguments';
 import { modelOptions, resultOption, targetOption, type CommandHelp } from './commandHelp';
-import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
+import { aligned, inputNumber, jsonNumber, shortNumber, type Outcome } from './outcome';
 import { inputOf, numberOf, cliQuestion, type Session } from './session';
 import { UsageError } from './usage';
 
@@ -58,7 +58,9 @@ export function breakevenCommand(session: Session, given: Arguments): Outcome {
   const range = rangeOf(given, lever);
   const found = breakeven(curve, range, target, [lever.base]);
   const { name, unitText } = lever.cell;
-  const span = `${shortNumber(range.from)} to ${shortNumber(range.to)} ${unitText}`;
+  const withUnit = (text: string): string => [text, unitText].filter(Boolean).join(' ');
+  const today = withUnit(inputNumber(lever.cell, lever.base));
+  const span = withUnit(`${shortNumber(range.from)} to ${shortNumber(range.to)}`);
   return {
     document: {
       input: name,
@@ -70,7 +72,7 @@ export function breakevenCommand(session: Session, given: Arguments): Outcome {
       breaks: found.breaks.map(jsonNumber),
       holds: found.holds,
     },
-    table: `${name}: ${shortNumber(lever.base)} ${unitText} today, looked at from ${span}\n\n${sentence(found)}`,
+    table: `${name}: ${today} today, looked at from ${span}\n\n${sentence(found)}`,
     computed: !asked.base.isNaN(),
   };
 }

@@ -1,5 +1,6 @@
 import type { Decimal } from '../core/number';
 import type { Cell } from '../model/cell';
+import { wordsOf } from '../model/choices';
 import { givesTruth } from '../model/model';
 import { errorSentence, type CellError } from '../model/values';
 import { modelOptions, type CommandHelp } from './commandHelp';
@@ -47,6 +48,13 @@ function cellDocument(session: Session, cell: Cell): Record<string, unknown> {
   return { value: valueOf(session, cell), unit: cell.unitText, error: said ?? null };
 }
 
+/** What follows a number: its unit, and the words of a choice unless it is a difference. */
+function besideNumber({ values, against }: Session, cell: Cell): string {
+  const number = values.numbers[cell.id];
+  const words = against === undefined && number !== undefined ? wordsOf(cell, number) : undefined;
+  return [cell.unitText, words].filter(Boolean).join(', ');
+}
+
 function cellLine(session: Session, cell: Cell): string[] {
   const error = errorOf(session, cell);
   if (error !== undefined) return [cell.name, '—', '', errorSentence(error, cell.id, session.model.cells)];
@@ -54,7 +62,7 @@ function cellLine(session: Session, cell: Cell): string[] {
     ? String(valueOf(session, cell))
     : shortNumber(numberOf(session, cell));
   const isHeldCheck = cell.role === 'check' && value === 'true';
-  return [cell.name, value, cell.unitText, isHeldCheck ? 'holds' : cell.label];
+  return [cell.name, value, besideNumber(session, cell), isHeldCheck ? 'holds' : cell.label];
 }
 
 /** Every cell of a plan, or of the difference of two; true and false are the plan's own. */

@@ -1,5 +1,7 @@
 import { numberToText, type Decimal } from '../core/number';
 import type { Problem, Where } from '../core/problem';
+import type { Cell } from '../model/cell';
+import { wordsOf } from '../model/choices';
 import { toSignificant } from '../core/rounded';
 
 /** What a run of the program leaves behind. */
@@ -30,6 +32,12 @@ export function jsonNumber(value: Decimal | undefined): string | null {
 /** A number for people: eight digits, a dash where it cannot be computed. */
 export function shortNumber(value: Decimal | undefined): string {
   return value === undefined || value.isNaN() ? '—' : toSignificant(value, 8);
+}
+
+/** A number of an input for people, with the words of a choice: `1 (one-use plug)`. */
+export function inputNumber(cell: Cell, value: Decimal | undefined): string {
+  const words = value && wordsOf(cell, value);
+  return words === undefined ? shortNumber(value) : `${shortNumber(value)} (${words})`;
 }
 
 /** A fault as documents carry it. */

@@ -1,6 +1,7 @@
 import { isNumberText, type Decimal } from '../core/number';
 import { problem, type Problem } from '../core/problem';
 import type { Cell } from '../model/cell';
+import { refusedChoice } from '../model/choices';
 import { edit, editIn } from '../model/edit';
 import { cellNamed, givesTruth, type Model, type Plan } from '../model/model';
 import { isNumber, readNumber } from '../model/readNumber';
@@ -50,7 +51,7 @@ export function numberOf(text: string | undefined, option: string): Decimal | un
 function withSetting(model: Model, planName: string, setting: string): { model: Model; row: number } {
   const [, name = '', text = ''] = /^([^=]*)=(.*)$/s.exec(setting) ?? [];
   if (!isNumberText(text)) throw new UsageError(`--set not readable: ${setting}. Write name=number.`);
-  numberOf(text, 'set');
+  const number = numberOf(text, 'set');
   const cell = cellOf(model, name, 'set');
   const plan = planNamed(model, planName);
   if (plan.contents[cell.id]?.kind !== 'input') {
@@ -58,6 +59,8 @@ function withSetting(model: Model, planName: string, setting: string): { model: 
       `--set of a cell that is no input in plan ${planName}: ${name}. Set the inputs that it is made from.`,
     );
   }
+  const refused = number && refusedChoice(cell, number, text);
+  if (refused !== undefined) throw new UsageError(`--set of ${name}: ${refused.message}`);
   return { model: edit(model, editIn(model, plan, cell.id, text)).model, row: cell.row };
 }
 

@@ -2,7 +2,7 @@ import { decimal } from '../core/number';
 import { switchingValues, type SwitchingValue } from '../study/switching';
 import type { Arguments } from './arguments';
 import { modelOptions, resultOption, targetOption, type CommandHelp } from './commandHelp';
-import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
+import { aligned, inputNumber, jsonNumber, shortNumber, type Outcome } from './outcome';
 import { numberOf, cliQuestion, resultUnit, type Session } from './session';
 
 export const switchingHelp: CommandHelp = {
@@ -28,7 +28,7 @@ function inputDocument({ lever, value, all, changePercent }: SwitchingValue): Re
 function inputLine({ lever, value, changePercent }: SwitchingValue): string[] {
   const change = changePercent === undefined ? '' : `${shortNumber(changePercent)} %`;
   const flips = value === undefined ? 'cannot flip it' : shortNumber(value);
-  return [lever.cell.name, shortNumber(lever.base), flips, change, lever.cell.unitText];
+  return [lever.cell.name, inputNumber(lever.cell, lever.base), flips, change, lever.cell.unitText];
 }
 
 /** The value of every input at which the result crosses the target. */

@@ -2,7 +2,7 @@ import { tornado, type Bar } from '../study/tornado';
 import type { Decimal } from '../core/number';
 import type { Arguments } from './arguments';
 import { modelOptions, resultOption, type CommandHelp } from './commandHelp';
-import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
+import { aligned, inputNumber, jsonNumber, shortNumber, type Outcome } from './outcome';
 import { cliQuestion, resultUnit, type Session } from './session';
 
 export const tornadoHelp: CommandHelp = {
@@ -27,7 +27,8 @@ function barDocument({ lever, low, high, atLow, atHigh, swing }: Bar<Decimal>): 
 }
 
 function barLine({ lever, low, high, atLow, atHigh, swing }: Bar<Decimal>): string[] {
-  return [lever.cell.name, ...[low, high, atLow, atHigh, swing].map(shortNumber), lever.cell.unitText];
+  const ends = [low, high].map((end) => inputNumber(lever.cell, end));
+  return [lever.cell.name, ...ends, ...[atLow, atHigh, swing].map(shortNumber), lever.cell.unitText];
 }
 
 /** The result at both ends of every uncertain input. */

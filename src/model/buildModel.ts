@@ -5,6 +5,7 @@ import { nounsOf } from '../core/unit';
 import { budgetFaults } from './budgetFaults';
 import { buildPlan, writtenIn } from './buildPlan';
 import type { Cell } from './cell';
+import { choiceFaultsOf } from './choices';
 import { correlations } from './correlation';
 import { cropFaults, dateFaults } from './cropParts';
 import { reported, type Findings, type Reading } from './findings';
@@ -166,11 +167,13 @@ function checkFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] 
   });
 }
 
-/** Faults of numbers: beside the range that bounds them, or no day of the year. */
+/** Faults of numbers: beside the range that bounds them, no day of the year, or none of the choices. */
 function* rangesOf(cells: readonly Cell[], rows: readonly SheetRow[], plans: readonly Plan[]): Steps<Problem[]> {
   const faultsOf = (cell: Cell, i: number): Problem[] => rangeFaultsOf(cell, field(rows[i]!, 'formula'));
   const ranges = yield* mapInSteps(cells, faultsOf);
-  return [...ranges.flat(), ...cells.flatMap((cell) => dateFaults(cell, plans))];
+  const dates = cells.flatMap((cell) => dateFaults(cell, plans));
+  const choices = cells.flatMap((cell, i) => choiceFaultsOf(cell, field(rows[i]!, 'formula'), plans));
+  return [...ranges.flat(), ...dates, ...choices];
 }
 
 /**

@@ -22,6 +22,12 @@ export interface Correlation {
   readonly rank: number;
 }
 
+/** A number with the words that stand for it, where an input offers only some numbers. */
+export interface NamedChoice {
+  readonly number: Decimal;
+  readonly words: string;
+}
+
 /** A named quantity, apart from what fills it: that is the plans' business. */
 export interface Cell {
   /** Its index among the model's cells, in file order. */
@@ -44,6 +50,8 @@ export interface Cell {
   /** Its part in the crop schedule, such as `stage 1 time`; blank for none. */
   readonly crop: string;
   readonly correlations: readonly Correlation[];
+  /** The only numbers that it takes, in the order of the file; none: any number. */
+  readonly choices: readonly NamedChoice[];
   readonly note: string;
   readonly source: string;
 }

@@ -3,6 +3,7 @@ import { isNumberText } from '../core/number';
 import type { Problem } from '../core/problem';
 import type { Content } from './content';
 import type { Model, Plan } from './model';
+import { choiceFaultsOf } from './choices';
 import { dateFaults } from './cropParts';
 import { reported, type Findings } from './findings';
 import { rangeFaultsOf, replacedRanges } from './rangeFaults';
@@ -59,9 +60,11 @@ function findingsAfter({ findings, cells }: Model, plans: readonly Plan[], id: n
   const elsewhere = ({ where }: Problem): boolean => where.row !== row.row;
   const ofRow = (kept: readonly Problem[], anew: readonly Problem[]): Problem[] =>
     [...kept.filter(elsewhere), ...anew].sort((a, b) => a.where.row - b.where.row);
+  const shared = field(row, 'formula');
+  const anew = [...rangeFaultsOf(cell, shared), ...dateFaults(cell, plans), ...choiceFaultsOf(cell, shared, plans)];
   return {
     ...findings,
-    ranges: ofRow(findings.ranges, [...rangeFaultsOf(cell, field(row, 'formula')), ...dateFaults(cell, plans)]),
+    ranges: ofRow(findings.ranges, anew),
     replaced: ofRow(findings.replaced, replacedRanges(cell, plans)),
   };
 }

@@ -4,7 +4,7 @@ import type { Problem } from '../core/problem';
 export interface Findings {
   /** Faults of names, fields and formulas. */
   readonly written: readonly Problem[];
-  /** Faults of numbers: beside the range that bounds them, or no day of the year. */
+  /** Faults of numbers: beside the range that bounds them, no day of the year, or none of the choices. */
   readonly ranges: readonly Problem[];
   /** Faults of checks, crop, budget and correlation. */
   readonly joint: readonly Problem[];

@@ -2,7 +2,17 @@ import type { Decimal } from '../core/number';
 import { placed, problem, type Problem } from '../core/problem';
 import { parseUnit } from '../core/unit';
 import { functions } from '../formula/functions';
-import { shapes, type Budget, type Cell, type Correlation, type Range, type Role, type Shape } from './cell';
+import {
+  shapes,
+  type Budget,
+  type Cell,
+  type Correlation,
+  type NamedChoice,
+  type Range,
+  type Role,
+  type Shape,
+} from './cell';
+import { choiceRangeFault, readChoices } from './choices';
 import { isNumber, readNumber } from './readNumber';
 import { field, type SheetRow } from './sheet';
 
@@ -118,6 +128,14 @@ function readCorrelations(row: SheetRow, faults: RowFaults): Correlation[] {
   });
 }
 
+function choicesIn(row: SheetRow, range: Range | undefined, faults: RowFaults): readonly NamedChoice[] {
+  const { choices, faults: found } = readChoices(field(row, 'choices'));
+  for (const fault of found) faults.add('choices', fault);
+  const ofRange = choiceRangeFault({ choices, range });
+  if (ofRange !== undefined) faults.add('low', ofRange);
+  return choices;
+}
+
 function readUnit(row: SheetRow, nouns: ReadonlySet<string>, faults: RowFaults): Pick<Cell, 'unit' | 'unitFault'> {
   const unit = parseUnit(field(row, 'unit'), nouns);
   if (!('code' in unit)) return { unit, unitFault: undefined };
@@ -130,14 +148,16 @@ function readUnit(row: SheetRow, nouns: ReadonlySet<string>, faults: RowFaults):
  */
 export function readCell(row: SheetRow, id: number, nouns: ReadonlySet<string>, faults: RowFaults): Cell {
   const name = field(row, 'name');
+  const unit = readUnit(row, nouns, faults);
+  const range = readRange(row, faults);
   return {
     id,
     row: row.row,
     name,
     label: field(row, 'label') || name.replaceAll('_', ' '),
-    ...readUnit(row, nouns, faults),
+    ...unit,
     unitText: field(row, 'unit'),
-    range: readRange(row, faults),
+    range,
     hasRangeText: field(row, 'low') !== '' || field(row, 'high') !== '',
     step: readStep(row, faults),
     group: field(row, 'group'),
@@ -145,6 +165,7 @@ export function readCell(row: SheetRow, id: number, nouns: ReadonlySet<string>, 
     budget: oneOf(row, 'budget', budgets, faults) ?? '',
     crop: field(row, 'crop'),
     correlations: readCorrelations(row, faults),
+    choices: choicesIn(row, range, faults),
     note: field(row, 'note'),
     source: field(row, 'source'),
   };

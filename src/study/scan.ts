@@ -2,8 +2,8 @@ import { decimal, type Decimal } from '../core/number';
 import type { Curve } from './curve';
 import type { SearchRange } from './searchRange';
 
-/** Places at which a search first looks, evenly and by ratio: at least a thousand in all. */
-const evenly = 1000;
+/** Places at which a search first looks, evenly and by ratio: at least two thousand in all. */
+const evenly = 2000;
 const byRatio = 400;
 /** Decades that the places by ratio reach down towards 0. */
 const decades = 8;

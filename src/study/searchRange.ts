@@ -9,26 +9,39 @@ export interface SearchRange {
 
 const widening = 10;
 const withoutRange = 100;
+const zero = decimal(0);
+const mostOfShare = decimal(100);
+
+/** Whether an input says nothing of where to look for it: 0, without a range that has any width. */
+export function isGuess({ base, range }: Pick<Lever, 'base' | 'range'>): boolean {
+  return base.isZero() && reachOf(base, range).isZero();
+}
+
+/** How far apart a range and a number lie at most. */
+function reachOf(base: Decimal, range: Lever['range']): Decimal {
+  return range === undefined ? zero : larger(range.high, base).minus(smaller(range.low, base));
+}
+
+/** From a hundredth to a hundredfold of a number; from −1 to 1 where it is 0. */
+function byRatio(base: Decimal): SearchRange {
+  if (base.isZero()) return { from: decimal(-1), to: decimal(1) };
+  const ends = [base.dividedBy(withoutRange), base.times(withoutRange)] as const;
+  return base.isNegative() ? { from: ends[1], to: ends[0] } : { from: ends[0], to: ends[1] };
+}
 
 /**
- * Where an input is searched when nothing else is said: ten times as far as its range reaches to either side, or from a
- * hundredth to a hundredfold of its number where it has none. The search stops at 0 where the input is never negative,
- * and at 100 for a share in %.
+ * Where an input is searched when nothing else is said: to either side of its number by ten times the reach of that and
+ * its range together, so that a number outside its range never narrows the search; without a reach from a hundredth to
+ * a hundredfold of the number. It stops at 0 where neither low nor the number is negative, and at 100 for a share in %.
  */
 export function defaultRange({ cell, base, range }: Lever): SearchRange {
-  const low = range?.low ?? base;
-  const high = range?.high ?? base;
-  const ends =
-    range === undefined
-      ? [base.dividedBy(withoutRange), base.times(withoutRange)]
-      : [base.minus(base.minus(low).times(widening)), base.plus(high.minus(base).times(widening))];
-  const [first = base, second = base] = ends;
-  const [from, to] = first.gt(second) ? [second, first] : [first, second];
-  const floor = low.isNegative() && !low.isZero() ? from : larger(from, decimal(0));
-  const isShare = cell.unitText === '%' && high.lte(100);
-  const ceiling = isShare ? smaller(to, decimal(100)) : to;
-  if (ceiling.gt(floor)) return { from: floor, to: ceiling };
-  return isShare && ceiling.eq(100) ? { from: ceiling.minus(1), to: ceiling } : { from: floor, to: floor.plus(1) };
+  const reach = reachOf(base, range);
+  const { from, to } = reach.isZero()
+    ? byRatio(base)
+    : { from: base.minus(reach.times(widening)), to: base.plus(reach.times(widening)) };
+  const staysPositive = range?.low.gte(0) === true && base.gte(0);
+  const isShare = cell.unitText === '%' && larger(range?.high ?? base, base).lte(mostOfShare);
+  return { from: staysPositive ? larger(from, zero) : from, to: isShare ? smaller(to, mostOfShare) : to };
 }
 
 function larger(a: Decimal, b: Decimal): Decimal {

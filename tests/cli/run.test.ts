@@ -170,7 +170,7 @@ describe('breakeven', () => {
       unit: 's/plant',
       base: '12',
       from: '0',
-      to: '92',
+      to: '132',
       crossings: [{ value: '20', direction: 'down' }],
       breaks: [],
       holds: null,

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { runCommand } from '../../src/cli/run';
 import { readModelText } from '../../src/files/readModel';
 import { edit, editIn } from '../../src/model/edit';
 import { cellNamed, type Model } from '../../src/model/model';
@@ -133,6 +134,38 @@ test('the plans agree in what they share and differ in what they do not', () => 
   expect(nursery.get('staff_wages')).toBe(straight.get('staff_wages'));
   expect(straight.get('transplant_hours')).toBe('0');
   expect(Number(nursery.get('margin'))).toBeGreaterThan(Number(straight.get('margin')));
+});
+
+describe('the wage from which the nursery stops paying', () => {
+  // Wages enter the margins in proportion, so that two wages worked out by hand give the line and where it meets 0.
+  const gain = (wage: string): Fraction => {
+    const [before, after] = plans.map((plan) => oracleValues(plan, { wage })['margin'] as Fraction) as [
+      Fraction,
+      Fraction,
+    ];
+    return after.sub(before);
+  };
+  const byHand = gain('0').div(gain('0').sub(gain('1')));
+
+  test.each(['14.5', '1', '13', '17', '20', '60', '0'])(
+    'is found from a wage of %s, in its range of 13 to 17 or outside',
+    (wage) => {
+      const line = ['breakeven', 'f', '--result', 'margin', '--input', 'wage', '--against', plans[0]!.name, '--json'];
+      const { output } = runCommand([...line, '--set', `wage=${wage}`], () => new TextEncoder().encode(csv));
+      const { crossings, holds } = JSON.parse(output) as {
+        crossings: { value: string; direction: string }[];
+        holds: unknown;
+      };
+      expect([crossings.map(({ direction }) => direction), holds]).toEqual([['down'], null]);
+      expect(
+        new Fraction(crossings[0]!.value)
+          .div(byHand)
+          .sub(1)
+          .abs()
+          .lte(new Fraction(1n, 10n ** 12n)),
+      ).toBe(true);
+    },
+  );
 });
 
 describe('checks', () => {

@@ -1,6 +1,10 @@
-import { describe, expect, it } from 'vitest';
+import fc from 'fast-check';
+import { describe, expect, it, test } from 'vitest';
 import { decimal, type Decimal } from '../../src/core/number';
+import { breakeven } from '../../src/study/breakeven';
+import { defaultRange } from '../../src/study/searchRange';
 import { curveOf, said, search } from './curveOf';
+import { leverOf } from './leverOf';
 
 type Case = readonly [claim: string, formula: string, from: string, to: string, found: string];
 
@@ -218,4 +222,45 @@ describe('without a crossing or break', () => {
 it('the range searched is told', () => {
   const { range } = search(curveOf('x'), '-1', '7.5');
   expect([range.from, range.to].map(String)).toEqual(['-1', '7.5']);
+});
+
+describe('over the default range', () => {
+  const widths = 9;
+  /** Where an input with a range stands; its crossing less far beyond the range than is surely looked. */
+  const stand = fc
+    .record({
+      low: fc.integer({ min: 0, max: 400 }),
+      width: fc.integer({ min: 1, max: 400 }),
+      base: fc.integer({ min: 0, max: 40_000 }),
+      at: fc.double({ min: -widths, max: widths, noNaN: true }),
+    })
+    .map(({ low, width, base, at }) => ({ low, high: low + width, base, crossing: Math.fround(low + width * at) }))
+    .filter(({ crossing }) => crossing > 0);
+  const shapes: readonly ((crossing: Decimal) => (x: Decimal) => Decimal)[] = [
+    (crossing) => (x) => crossing.minus(x).times(3),
+    (crossing) => (x) => x.times(x).minus(crossing.times(crossing)),
+    (crossing) => (x) =>
+      decimal(1)
+        .dividedBy(x.plus(1))
+        .minus(decimal(1).dividedBy(crossing.plus(1))),
+    // A bend well before the crossing.
+    (crossing) => (x) => (x.lt(crossing.dividedBy(2)) ? crossing.dividedBy(-2) : x.minus(crossing)),
+  ];
+
+  test.each(shapes.map((shape, i) => [i, shape] as const))(
+    'the crossing is found to 12 digits from every base, inside its range or outside: curve %i',
+    (_i, shape) => {
+      fc.assert(
+        fc.property(stand, ({ low, high, base, crossing }) => {
+          const height = shape(decimal(crossing));
+          const curve = { exact: height, float: (x: number) => height(decimal(x)).toNumber() };
+          const range = defaultRange(leverOf(decimal(base), decimal(low), decimal(high)));
+          const { crossings } = breakeven(curve, range, decimal(0), [decimal(base)]);
+          const found = crossings.map(({ value }) => value.toSignificantDigits(12).toString());
+          expect(found).toEqual([decimal(crossing).toSignificantDigits(12).toString()]);
+        }),
+        { numRuns: 25 },
+      );
+    },
+  );
 });

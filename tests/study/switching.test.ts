@@ -33,6 +33,12 @@ describe('switching values', () => {
     expect(switches(stand, '-50')[0]).toBe('price: 1 (1) -50 %');
   });
 
+  it.each(['2', '9', '0.1', '1.6'])('are found from %s, in the input’s range or outside', (price) => {
+    // 0 at a price of 1.5.
+    const found = switches(stand.replace('price: 2 ', `price: ${price} `));
+    expect(found.find((line) => line.startsWith('price'))).toContain('price: 1.5 (1.5)');
+  });
+
   it('are the nearest of several', () => {
     expect(switches('x: 4 | range: 0 8\nr: (x - 1) * (x - 6)')).toEqual(['x: 6 (1 6) 50 %']);
   });

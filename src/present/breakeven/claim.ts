@@ -1,6 +1,6 @@
 import type { Decimal } from '../../core/number';
-import { isCurrency } from '../../core/unit';
 import type { Cell } from '../../model/cell';
+import { betterWay, isGain } from '../../trade/betterWay';
 import { plainly, say, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import type { Format } from '../text/numberFormat';
@@ -20,14 +20,6 @@ export interface Claim {
   readonly below: Phrase;
   /** `below` in short, after `above` has been said. */
   readonly not: Phrase;
-}
-
-/** Whether a result is money that someone earns, so that more of it pays. */
-function isGain({ label, name, unit }: Cell): boolean {
-  const money = [...(unit?.dimension.keys() ?? [])].some(isCurrency);
-  return (
-    money && /\b(?:margin|profit|gain|surplus|net income|contribution)\b/i.test(`${label} ${name.replaceAll('_', ' ')}`)
-  );
 }
 
 /** About one plan's own result. */
@@ -52,9 +44,13 @@ export function differenceClaim(subject: ClaimSubject & { readonly against: stri
   }
   if (isGain(result))
     return { above: say`${plan} pays`, below: say`${plan} does not pay`, not: plainly('it does not') };
+  const way = betterWay(result);
+  // At or above 0 the plan has more of it: of a cost that is the other plan's gain.
+  const [yes, no] = way === 'lower' ? [against, plan] : [plan, against];
+  const which = plainly(way === undefined ? 'higher' : `${way} (better)`);
   return {
-    above: say`${plan} has the higher ${result.label}`,
-    below: say`${against} has the higher ${result.label}`,
-    not: say`${against} has`,
+    above: say`${yes} has the ${which} ${result.label}`,
+    below: say`${no} has the ${which} ${result.label}`,
+    not: say`${no} has`,
   };
 }

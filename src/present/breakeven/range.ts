@@ -1,5 +1,7 @@
 import { decimal, type Decimal } from '../../core/number';
-import type { SearchRange } from '../../study/searchRange';
+import type { Lever } from '../../model/view';
+import { isGuess, type SearchRange } from '../../study/searchRange';
+import { rangeTexts } from './texts';
 
 /** The range that is looked at, and whether someone has set an end of it. */
 export interface ShownRange {
@@ -24,6 +26,21 @@ export function shownRange(
   if (range.from.lt(range.to)) return { range, own: true, problem: undefined };
   const problem = `range without width: from ${write(range.from)} to ${write(range.to)}. Enter a “from” below the “to”.`;
   return { range: usual, own: true, problem };
+}
+
+/**
+ * What else is to be known of the range that is looked at.
+ * @param write how a sentence writes a number
+ */
+export function remarkOn(
+  lever: Lever,
+  { range: { from, to }, own }: ShownRange,
+  write: (value: Decimal) => string,
+): string | undefined {
+  const { base } = lever;
+  if (!own && isGuess(lever)) return rangeTexts.guess;
+  if (base.gte(from) && base.lte(to)) return undefined;
+  return rangeTexts.todayOutside(write(base));
 }
 
 export const zero = decimal(0);

@@ -23,6 +23,8 @@ export const rangeTexts = {
   usual: 'Usual range',
   drawn: (from: string, to: string) => `Drawn from ${from} to ${to}.`,
   whole: 'Draw all of it',
+  guess: 'This range is a guess: today’s 0 has no range of its own. Enter the ends that you mean.',
+  todayOutside: (today: string) => `Today’s ${today} lies outside: the picture reaches to it, the answer does not.`,
 } as const;
 
 /** The tables of a breakeven answer. */

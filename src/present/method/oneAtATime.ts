@@ -33,7 +33,7 @@ export const oneAtATime: Chapter = {
       how: 'For each entry the number nearest to today’s at which the result crosses the target, everything else as it stands, and how far that is in per cent of today. The thinnest margin stands first; in The case those do that flip it within their own range. At a jump it flips right behind the number, which “just above” and “just below” say.',
       formulas: ['change = (*x*_{crossing} − *x*_{today}) / *x*_{today} × 100 %'],
       design:
-        'Searched over ten times its range, or from a hundredth to a hundred times today’s number where it has none, as for breakeven.',
+        'Searched to either side of today’s number by ten times as far as that number and the range lie apart, or from a hundredth to a hundred times the number where it has no range, as for breakeven.',
       source:
         'Asian Development Bank, Financial Management and Analysis of Projects, 7.11, whose reciprocal rule holds for straight lines only: here the crossing is searched.',
       limits: 'One entry at a time. “Cannot flip it” speaks of the range looked at.',

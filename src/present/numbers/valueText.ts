@@ -1,20 +1,23 @@
 import type { Cell } from '../../model/cell';
-import type { Unit } from '../../core/unit';
+import { wordsOf } from '../../model/choices';
 import type { Format } from '../text/numberFormat';
 import { truthWord } from '../text/truthWord';
 import { entryTexts } from './entryTexts';
 import type { ShownValue } from './shownValue';
 
-/** A value for reading, without its unit: a number, a word for a truth, or that there is none. */
+/** A value for reading, without its unit: a number, the words of a choice or a truth, or that there is none. */
 export function valueText({ number, error, content }: ShownValue, cell: Cell, full: boolean, format: Format): string {
   if (error !== undefined) return entryTexts.noValue;
   if (content?.kind === 'calculated' && content.gives === 'truth') return truthWord(cell, !number.isZero());
+  const words = wordsOf(cell, number);
+  if (words !== undefined) return words;
   return full || content?.kind === 'input' ? format.full(number) : format.value(number, cell.unit);
 }
 
-/** How the second of two values differs from the first; blank for truths, and where one has no value. */
-export function differenceText(a: ShownValue, b: ShownValue, unit: Unit | undefined, format: Format): string {
+/** How the second of two values differs from the first; blank for truths, choices, and where one has no value. */
+export function differenceText(a: ShownValue, b: ShownValue, cell: Cell, format: Format): string {
   const isTruth = a.content?.kind === 'calculated' && a.content.gives === 'truth';
   if (isTruth || a.number.isNaN() || b.number.isNaN()) return '';
-  return a.number.eq(b.number) ? entryTexts.same : format.difference(a.number, b.number, unit);
+  if (a.number.eq(b.number)) return entryTexts.same;
+  return cell.choices.length > 0 ? '' : format.difference(a.number, b.number, cell.unit);
 }

@@ -1,13 +1,18 @@
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
+import { wordsOf } from '../../model/choices';
 import type { Format } from './numberFormat';
 import { plainly, type Phrase } from './phrase';
 
 /** Digits of an end of a range that are shown as they were typed. */
 const typedDigits = 7;
 
-/** An end of a range, as it was typed unless that is long. */
-export function endText(value: Decimal, { unit }: Cell, format: Format): string {
+/** A number of an input, as the words of its choice or as it was typed unless that is long. */
+export function endText(value: Decimal, cell: Cell, format: Format): string {
+  return wordsOf(cell, value) ?? typedText(value, cell, format);
+}
+
+function typedText(value: Decimal, { unit }: Cell, format: Format): string {
   return value.sd() <= typedDigits ? format.full(value) : format.value(value, unit);
 }
 

@@ -1,4 +1,5 @@
 import type { Cell } from '../../model/cell';
+import { wordsOf } from '../../model/choices';
 import type { Model } from '../../model/model';
 import type { Values } from '../../model/values';
 import type { Format } from '../text/numberFormat';
@@ -25,7 +26,7 @@ export interface ComparedEntry {
 function shownIn({ model, values, format }: PlanPair, plan: number, cell: Cell): string {
   const content = model.plans[plan]?.contents[cell.id];
   const number = values[plan]?.numbers[cell.id];
-  if (content?.kind === 'input') return format.written(content.text);
+  if (content?.kind === 'input') return wordsOf(cell, content.number) ?? format.written(content.text);
   if (content?.kind !== 'calculated' || number === undefined || number.isNaN()) return 'no value';
   return content.gives === 'truth' ? truthWord(cell, !number.isZero()) : format.value(number, cell.unit);
 }

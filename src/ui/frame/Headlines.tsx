@@ -2,6 +2,7 @@ import { letterOf } from '../../present/text/planLetter';
 import { createMemo, createRenderEffect, createSignal, For, onMount, Show, type JSX } from 'solid-js';
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
+import { wordsOf } from '../../model/choices';
 import { unknownNumber } from '../app/store/cellSignals';
 import { decimalsFor } from '../../present/text/digits';
 import { failingChecks, type Failing } from '../../present/page/failingChecks';
@@ -70,7 +71,9 @@ function HeadlineValue(props: { cell: Cell; plan: number; letter: string }): JSX
   const shown = createMemo(() => store.shown(props.plan, props.cell.id));
   const text = createMemo(() => {
     const { number, error } = shown();
-    return error === undefined ? localFormat.value(number, props.cell.unit) : entryTexts.noValue;
+    return error === undefined
+      ? (wordsOf(props.cell, number) ?? localFormat.value(number, props.cell.unit))
+      : entryTexts.noValue;
   });
   const planName = (): string => store.shape().plans[props.plan]?.name ?? '';
   return (
@@ -94,7 +97,7 @@ function HeadlineDifference(props: { cell: Cell; columns: readonly number[] }): 
   const decimals = createMemo(() => Math.max(...now().map((value) => decimalsFor(value, props.cell.unit))));
   const text = createMemo(() => {
     const [a, b] = now();
-    if (a === undefined || b === undefined || a.isNaN() || b.isNaN()) return '';
+    if (a === undefined || b === undefined || a.isNaN() || b.isNaN() || props.cell.choices.length > 0) return '';
     return localFormat.difference(a, b, props.cell.unit, decimals());
   });
   return (
@@ -122,7 +125,8 @@ function Change(props: { from: Decimal; to: Decimal; cell: Cell; decimals?: numb
   const number = document.createTextNode('');
   const element = (<span class="change">{number}</span>) as HTMLElement;
   createRenderEffect<string>((before) => {
-    const isChanged = !props.from.isNaN() && !props.to.isNaN() && !props.from.eq(props.to);
+    const isChanged =
+      props.cell.choices.length === 0 && !props.from.isNaN() && !props.to.isNaN() && !props.from.eq(props.to);
     const way = !isChanged ? 'none' : props.to.gt(props.from) ? 'up' : 'down';
     if (way !== before) element.dataset.way = way;
     writeText(number, isChanged ? localFormat.difference(props.from, props.to, props.cell.unit, props.decimals) : '');

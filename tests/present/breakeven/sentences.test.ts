@@ -60,6 +60,32 @@ describe('of two plans it says which pays, by margin', () => {
   });
 });
 
+describe('of two plans it says which has the better', () => {
+  const costs = (label: string, budget: string): string =>
+    twoPlans('sales - hours * x').replace('label: Margin', `label: ${label} | budget: ${budget}`);
+  it.each([
+    // The hire has more of it below 16 EUR an hour: 8,000 EUR a year more are 500 h more at 16 EUR an hour.
+    [
+      'a cost by its name',
+      'Cost of a year',
+      '',
+      'Below 16.00 EUR an hour, Today has the lower (better) Cost of a year; above, With a hire has.',
+    ],
+    [
+      'a cost of the budget',
+      'Plugs',
+      'cost',
+      'Below 16.00 EUR an hour, Today has the lower (better) Plugs; above, With a hire has.',
+    ],
+    [
+      'a return of the budget',
+      'Heads sold',
+      'return',
+      'Below 16.00 EUR an hour, With a hire has the higher (better) Heads sold; above, Today has.',
+    ],
+  ])('%s', (_claim, label, budget, main) => expect(say(costs(label, budget)).main).toBe(main));
+});
+
 describe('of one plan it says on which side of the target the result is', () => {
   const alone = `${wage}\nhours [h/year]: 1000\nr [EUR/year]: 20000 * one - hours * x | label: Margin\none [EUR/year]: 1`;
   it('of 0', () => expect(say(alone).main).toBe('Below 20.00 EUR an hour, Margin is 0 or more; above, it is below 0.'));
@@ -84,7 +110,7 @@ describe('more than one crossing', () => {
     [
       'many',
       '(x / one - 4) * (x / one - 9) * (x / one - 16)',
-      'The answer changes side 3 times between 0 and 30 days. Between 9 and 16 days, around today, r is below 0.',
+      'The answer changes side 3 times between 0 and 50 days. Between 9 and 16 days, around today, r is below 0.',
     ],
   ])('%s', (_claim, formula, main) => expect(say([x, one, `r: ${formula}`].join('\n')).main).toBe(main));
 
@@ -103,7 +129,7 @@ describe('what is no crossing', () => {
   });
   it('is a touch, said with its place', () => {
     const { main, more } = say([x, one, 'r: (x / one - 15) ^ 2'].join('\n'));
-    expect(main).toBe('r is 0 or more at every Time between 0 and 30 days.');
+    expect(main).toBe('r is 0 or more at every Time between 0 and 50 days.');
     expect(more).toContain('At 15 days it comes just to 0 and turns back.');
   });
   it('is an input that does not touch the result', () => {

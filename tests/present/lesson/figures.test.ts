@@ -8,6 +8,7 @@ const model = modelOf(`
   boards [board]: 1250 | label: Boards
   weeks [week]: | label: Weeks | in One: 3 | in Two: 2.50
   room [in^2/plant]: 16 | label: Room
+  way: 1 | label: Way | in One: 2 | choices: 1 by hand; 2 by machine
   flow [board/week]: boards / weeks | label: Flow
   need [board/week]: 450 | label: Need
   enough: flow > need | label: Too slow | role: check
@@ -23,6 +24,7 @@ it('what is given stands as it was typed, for each plan', () => {
     'Boards: 1,250, 1,250 board',
     'Weeks: 3, 2.50 week',
     'Room: 16, 16 in²/plant',
+    'Way: by machine, by hand',
     'Need: 450, 450 board/week',
   ]);
 });

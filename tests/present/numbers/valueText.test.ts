@@ -52,6 +52,6 @@ describe('the difference of two plans', () => {
     ['is blank for a truth', 'slow', ''],
     ['is blank where one plan has no value', 'gap', ''],
   ])('%s', (_claim, name, said) =>
-    expect(differenceText(shownOf(name, 0), shownOf(name, 1), cellOf(name).unit, english)).toBe(said),
+    expect(differenceText(shownOf(name, 0), shownOf(name, 1), cellOf(name), english)).toBe(said),
   );
 });

@@ -6,6 +6,7 @@ import type { Values } from '../../../model/values';
 import { lever, type Lever, type View } from '../../../model/view';
 import type { Way } from '../../../study/best';
 import { heldSurface, type Giving } from '../../../study/heldSurface';
+import { betterWay } from '../../../trade/betterWay';
 import { heldBy, stageLevers, type StageLevers } from '../../../trade/stageLevers';
 import { densityPlaces, timePlaces } from './places';
 
@@ -70,16 +71,17 @@ export function chosenOf(options: readonly StageOption[], choice: BestChoice): C
   return { option, time, density, held: time.canHoldTotal ? choice.held : 'next' };
 }
 
-/** Whether the best of a result is usually its lowest: of money for each of something, unless it is a gain. */
-export function usualWay({ unit, label, name }: Cell): Way {
+/** Whether the best of a result is usually its lowest: of a cost, and of money for each of something but a gain. */
+export function usualWay(result: Cell): Way {
+  const { unit, label, name } = result;
+  const better = betterWay(result);
+  if (better !== undefined) return better === 'lower' ? 'lowest' : 'highest';
   const powers = [...(unit?.dimension ?? [])];
   const isMoneyForEach =
     powers.length === 2 &&
     powers.some(([kind, power]) => isCurrency(kind) && power === 1) &&
     powers.some(([kind, power]) => isCounted(kind) && power === -1);
-  const isGain = /\b(?:margin|profit|gain|surplus|income|contribution|left|worth)\b/i.test(
-    `${label} ${name.replaceAll('_', ' ')}`,
-  );
+  const isGain = /\b(?:income|left|worth)\b/i.test(`${label} ${name.replaceAll('_', ' ')}`);
   return isMoneyForEach && !isGain ? 'lowest' : 'highest';
 }
 

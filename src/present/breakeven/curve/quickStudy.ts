@@ -45,6 +45,11 @@ function scaleOf(points: ByLine<readonly Point[]>): number {
   }, 0);
 }
 
+/** The points of a stretch: what is drawn may reach beyond the range that is searched. */
+function within(points: readonly Point[], { from, to }: InputInterval): Point[] {
+  return points.filter(({ x }) => x >= from && x <= to);
+}
+
 /** Which lines are drawn, and which one's changes of side decide what part of the range that is. */
 export interface LineSelection {
   readonly shown: readonly LineName[];
@@ -90,7 +95,7 @@ export function quickStudy(
     return shown.includes(name) ? sharpened(line, both, part, count * shares.jumps) : both;
   });
   const found = each(lines, [...new Set([...shown, leading])], (name, line) =>
-    quickSearch(line, points[name] ?? [], range, targets[name].toNumber(), scale),
+    quickSearch(line, within(points[name] ?? [], whole), range, targets[name].toNumber(), scale),
   );
   return { points, found, visible: part };
 }

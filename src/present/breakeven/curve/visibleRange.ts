@@ -1,5 +1,7 @@
+import type { Decimal } from '../../../core/number';
 import { roundStepAbove } from '../../../core/roundStep';
 import type { Lever } from '../../../model/view';
+import type { SearchRange } from '../../../study/searchRange';
 import type { Point, InputInterval } from './sample';
 
 /** How much further than the range of an input reaches the drawing goes by itself. */
@@ -33,6 +35,12 @@ export function visiblePart(
   const inside = ends.map((end) => Math.min(Math.max(end, searched.from), searched.to));
   const [from, to] = [Math.min(...inside), Math.max(...inside)];
   return to > from ? rounded({ from, to }, searched) : searched;
+}
+
+/** What is drawn of a range that someone asked to see: all of it, and as far as today's value. */
+export function wholeRange({ from, to }: SearchRange, today: Decimal): InputInterval {
+  const places = [from, to, today].map((x) => x.toNumber());
+  return { from: Math.min(...places), to: Math.max(...places) };
 }
 
 /** Heights beyond the middle eight tenths are drawn as far as this many times their spread. */

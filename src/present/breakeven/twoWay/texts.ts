@@ -7,5 +7,6 @@ export const twoWayTexts = {
   level: 'breakeven',
   today: 'today',
   below: (target: string) => `below ${target}`,
+  orMore: (target: string) => `${target} or more`,
   table: 'The same numbers as a table',
 } as const;

@@ -15,6 +15,8 @@ import { BreakevenTables } from './BreakevenTables';
 import type { ResultLines, Subject } from '../../../present/results/resultLines';
 import { NumberField } from '../../kit/fields/NumberField';
 import { RangeFields } from './RangeFields';
+import { remarkOn } from '../../../present/breakeven/range';
+import { wholeRange } from '../../../present/breakeven/curve/visibleRange';
 import type { InputInterval } from '../../../present/breakeven/curve/sample';
 import { createBreakevenSettings, type BreakevenSettings } from './settings';
 import { createStudy, type StudyOf } from './shownStudy';
@@ -45,7 +47,7 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
       range,
       targets: settings.targets(),
       selection: settings.selection(),
-      visible: own ? { from: range.from.toNumber(), to: range.to.toNumber() } : undefined,
+      visible: own ? wholeRange(range, props.lines.lever.base) : undefined,
     };
   });
   const study = createStudy(() => wanted());
@@ -123,6 +125,7 @@ function BreakevenSettings(props: SettingsProps): JSX.Element {
         selected={props.settings.range()}
         unit={printedUnit(props.input.unitText)}
         visible={props.visible}
+        remark={remarkOn(props.lines.lever, props.settings.range(), (value) => localFormat.full(value))}
         onEnd={(end, text) => props.settings.setEnd(end, text)}
       />
     </div>

@@ -11,6 +11,7 @@ interface RangeFieldsProps {
   readonly unit: string;
   /** The part that is drawn. */
   readonly visible: InputInterval;
+  readonly remark: string | undefined;
   /** Blank goes back to the usual end. */
   readonly onEnd: (end: 'from' | 'to', text: string) => void;
 }
@@ -56,6 +57,9 @@ export function RangeFields(props: RangeFieldsProps): JSX.Element {
             {rangeTexts.whole}
           </button>
         </span>
+      </Show>
+      <Show when={props.remark}>
+        <span class="drawn-part">{props.remark}</span>
       </Show>
       <Show when={props.selected.problem}>
         <p class="message fault" role="alert">

@@ -115,7 +115,7 @@ function Difference(props: { cell: Cell; columns: readonly number[]; varies: boo
   const text = createMemo(() => {
     const [a, b] = props.columns.map((plan) => store.shown(plan, props.cell.id));
     if (!props.varies || a === undefined || b === undefined) return '';
-    return differenceText(a, b, props.cell.unit, localFormat);
+    return differenceText(a, b, props.cell, localFormat);
   });
   return (
     <div class="difference">

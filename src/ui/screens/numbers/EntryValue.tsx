@@ -1,9 +1,12 @@
 import { entryTexts } from '../../../present/numbers/entryTexts';
 import type { ShownValue } from '../../../present/numbers/shownValue';
 import { createMemo, Match, Switch, type JSX } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
 import type { Cell } from '../../../model/cell';
+import { wordsOf } from '../../../model/choices';
 import { localFormat } from '../../app/preferences/localFormat';
 import { usePage } from '../../app/pageContext';
+import { ChoiceValue } from './ChoiceValue';
 import { InputValue } from './InputValue';
 import { NumberText } from '../../kit/numbers/NumberText';
 import { truthWord } from '../../../present/text/truthWord';
@@ -34,10 +37,18 @@ export function EntryValue(props: EntryValueProps): JSX.Element {
   return (
     <Switch>
       <Match when={input()}>
-        {(content) => <InputValue cell={props.cell} plan={props.plan} content={content()} remark={props.remark} />}
+        {(content) => (
+          <Dynamic
+            component={props.cell.choices.length > 0 ? ChoiceValue : InputValue}
+            cell={props.cell}
+            plan={props.plan}
+            content={content()}
+            remark={props.remark}
+          />
+        )}
       </Match>
       <Match when={kind() === 'number'}>
-        <NumberText text={localFormat.value(shown().number, props.cell.unit)} />
+        <NumberText text={wordsOf(props.cell, shown().number) ?? localFormat.value(shown().number, props.cell.unit)} />
       </Match>
       <Match when={kind() === 'truth'}>
         <span class="truth" classList={{ warning: props.cell.role === 'check' && shown().number.isZero() }}>

@@ -12,7 +12,7 @@ import { typedNumber } from '../../../present/text/typedNumber';
 import { usePage } from '../../app/pageContext';
 import { RangeMark } from './RangeMark';
 
-interface InputValueProps {
+export interface InputValueProps {
   readonly cell: Cell;
   readonly plan: number;
   readonly content: Content & { readonly kind: 'input' };

@@ -17,7 +17,8 @@ describe('the best is usually', () => {
     ['EUR/plant', 'Margin of a plant', 'highest'],
     ['EUR/board/week', 'Margin a board-week', 'highest'],
     ['EUR', 'Left over', 'highest'],
-    ['EUR/h', 'Cost of an hour', 'highest'],
+    ['EUR/h', 'Worth of an hour', 'highest'],
+    ['EUR/h', 'Cost of an hour', 'lowest'],
   ])('of %s, %s: the %s', (unit, label, expected) => expect(way(unit, label)).toBe(expected));
 });
 

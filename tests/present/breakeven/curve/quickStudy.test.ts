@@ -63,4 +63,10 @@ describe('a study', () => {
       visible,
     );
   });
+  it('finds nothing beyond the range, however far it is drawn', () => {
+    const range = { from: decimal(5), to: decimal(10) };
+    const { found, points } = quickStudy(lines, range, targets, linesOfView('both'), { from: 5, to: 30 }, fullCount);
+    expect(points.difference!.at(-1)!.x).toBe(30);
+    expect([found.difference!.crossings, found.difference!.holds]).toEqual([[], 'everywhere']);
+  });
 });

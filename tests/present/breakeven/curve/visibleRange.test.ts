@@ -1,8 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { decimal } from '../../../../src/core/number';
 import { defaultRange } from '../../../../src/study/searchRange';
-import { visibleHeights, visiblePart } from '../../../../src/present/breakeven/curve/visibleRange';
+import { visibleHeights, visiblePart, wholeRange } from '../../../../src/present/breakeven/curve/visibleRange';
 import type { Point, InputInterval } from '../../../../src/present/breakeven/curve/sample';
 import { modelOf } from '../../../model/table';
+import { leverOf } from '../../../study/leverOf';
 import { linesIn } from '../given';
 
 function part(input: string, crossings: readonly number[]): InputInterval {
@@ -24,9 +27,20 @@ describe('the part that is drawn', () => {
     expect(part('x [day]: 12 | range: 9 16', [14, 45]).to).toBeLessThan(30);
   });
   it('stays within what was looked at', () => {
-    const { from, to } = part('x [day]: 1 | range: 0 2', [10.9]);
+    const { from, to } = part('x [day]: 1 | range: 0 2', [20.9]);
     expect(from).toBeGreaterThanOrEqual(0);
-    expect(to).toBeLessThanOrEqual(11);
+    expect(to).toBeLessThanOrEqual(21);
+  });
+  it('holds today’s value, in its range or outside, with a crossing anywhere', () => {
+    const value = fc.integer({ min: 0, max: 999 });
+    fc.assert(
+      fc.property(value, value, value, value, (base, low, width, crossing) => {
+        const lever = leverOf(decimal(base), decimal(low), decimal(low + width));
+        const { from, to } = defaultRange(lever);
+        const drawn = visiblePart(lever, { from: from.toNumber(), to: to.toNumber() }, [crossing]);
+        expect(drawn.from <= base && base <= drawn.to).toBe(true);
+      }),
+    );
   });
   it('of a decision lies around today', () => {
     const { from, to } = part('x [day]: 48', []);
@@ -37,6 +51,17 @@ describe('the part that is drawn', () => {
   });
   it('keeps still while a crossing moves a little', () => {
     expect(part('x [day]: 12 | range: 9 16', [14.94])).toEqual(part('x [day]: 12 | range: 9 16', [15.01]));
+  });
+});
+
+describe('of a range that someone asked to see', () => {
+  it.each([
+    ['all is drawn', '10', '10 to 20', [10, 20]],
+    ['and as far as today’s value above it', '30.5', '10 to 20', [10, 30.5]],
+    ['or below', '-1', '10 to 20', [-1, 20]],
+  ])('%s', (_claim, today, ends, [from, to]) => {
+    const [first = '', last = ''] = ends.split(' to ');
+    expect(wholeRange({ from: decimal(first), to: decimal(last) }, decimal(today))).toEqual({ from, to });
   });
 });
 

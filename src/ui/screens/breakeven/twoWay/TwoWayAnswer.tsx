@@ -2,6 +2,7 @@ import type { TableRequest } from '../../../../present/heat/table';
 import { createMemo, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import { surfaceOf } from '../../../../study/grid';
+import { betterWay } from '../../../../trade/betterWay';
 import { capital } from '../../../../present/breakeven/answer';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
 import { sentences, textOf } from '../../../../present/text/phrase';
@@ -19,13 +20,22 @@ import { withUnit } from '../../../../present/text/withUnit';
 import { twoWaySentences, type TwoWayContext } from '../../../../present/breakeven/twoWay/sentences';
 import { twoWayTexts } from '../../../../present/breakeven/twoWay/texts';
 
-/** The heat picture of two inputs: hatched below the target. */
-function drawingOf({ pair, grid, bands, paths }: PairSurfaces, targetText: string): HeatDrawing {
+/** On which side of the target a result is worse; below where nothing says. */
+function worseSide(result: Cell): HeatDrawing['worse'] {
+  return betterWay(result) === 'lower' ? 'above' : 'below';
+}
+
+/** The heat picture of two inputs: hatched below the target, of a cost above it. */
+function drawingOf(
+  { pair, grid, bands, paths }: PairSurfaces,
+  worse: HeatDrawing['worse'],
+  targetText: string,
+): HeatDrawing {
   const [x, y] = [pair.across.lever.base.toNumber(), pair.down.lever.base.toNumber()];
   return {
     grid,
     bands,
-    worse: 'below',
+    worse,
     paths,
     levelText: pair.target.isZero() ? twoWayTexts.level : targetText,
     marks: [{ x, y, text: twoWayTexts.today, kind: 'today' }],
@@ -34,6 +44,7 @@ function drawingOf({ pair, grid, bands, paths }: PairSurfaces, targetText: strin
 }
 
 function tableAsk(pair: Pair, result: Cell, caption: string, worseText: string, fileName: string): TableRequest {
+  const worse = worseSide(result);
   const along = ({ lever: { cell, base }, range }: Moving): TableRequest['across'] => ({
     cell,
     today: base,
@@ -45,7 +56,7 @@ function tableAsk(pair: Pair, result: Cell, caption: string, worseText: string, 
     down: along(pair.down),
     result,
     caption,
-    isWorse: (value) => value.lt(pair.target),
+    isWorse: (value) => value.lt(pair.target) === (worse === 'below'),
     worseText,
     fileName,
   };
@@ -68,8 +79,9 @@ export function TwoWayAnswer(props: TwoWayAnswerProps): JSX.Element {
   const targetText = (): string => (pair().target.isZero() ? '0' : spoken(pair().target, result().unit, localFormat));
   const caption = (): string =>
     withUnit({ label: textOf(capital(props.context.subject)), unitText: result().unitText });
-  const worseText = (): string => twoWayTexts.below(targetText());
-  const drawing = createMemo(() => drawingOf(surfaces(), targetText()));
+  const worse = (): HeatDrawing['worse'] => worseSide(result());
+  const worseText = (): string => twoWayTexts[worse() === 'below' ? 'below' : 'orMore'](targetText());
+  const drawing = createMemo(() => drawingOf(surfaces(), worse(), targetText()));
   const fileName = (): string => `${props.file.replace(/\.csv$/i, '')} two inputs.csv`;
   const table = createMemo(() => tableAsk(pair(), result(), caption(), worseText(), fileName()));
   return (
