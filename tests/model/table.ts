@@ -16,7 +16,8 @@ import type { View } from '../../src/model/view';
  * Plans stand in the order in which they are first met.
  */
 
-const columns = 'name label unit formula low high shape step group role budget crop correlation choices note source'.split(' ');
+const columns =
+  'name label unit formula low high shape step group role budget crop correlation choices note source'.split(' ');
 const beginning = /^(?<name>[^\s[:]+)\s*(?:\[(?<unit>.*?)\])?:(?<formula>.*)$/;
 
 function part(text: string): (readonly [column: string, text: string])[] {
