@@ -180,8 +180,8 @@ function merged(crossings: readonly ExactCrossing[]): ExactCrossing[] {
  * Every value of an input at which a result comes to a target, within a range.
  *
  * The range is looked at in float64, at two thousand places or more, evenly and by ratio; crossings closer together
- * than that may be missed. Each change of side is closed in on exactly. At a jump the value is on the side that reaches the
- * target; a change of side at a pole, or across values that cannot be computed, is a break.
+ * than that may be missed. Each change of side is closed in on exactly. At a jump the value is on the side that reaches
+ * the target; a change of side at a pole, or across values that cannot be computed, is a break.
  *
  * @param given inputs that are looked at besides, such as today's
  */

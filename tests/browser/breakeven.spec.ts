@@ -68,7 +68,7 @@ test('a range without width is explained in place, and the usual one stands', as
   await open(page);
   await ask(page, 'How dear may an hour be?');
   await screen(page).getByRole('textbox', { name: 'looked at from' }).fill('99');
-  await expect(screen(page).getByText('range without width: from 99 to 65')).toBeVisible();
+  await expect(screen(page).getByText('range without width: from 99 to 95')).toBeVisible();
   await expect(finding(page)).toContainText('Below 25.00 EUR an hour');
   await screen(page).getByRole('textbox', { name: 'looked at from' }).fill('dear');
   await expect(screen(page).getByText('not a number: dear')).toBeVisible();
