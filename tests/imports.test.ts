@@ -25,7 +25,7 @@ const refused: [path: string, text: string, reason: string][] = [
   ['src/ui/screens/beds/year/a.ts', "import type { A } from '../../timing/a';", 'no screen may import another'],
 
   ['src/core/d.ts', "import Decimal from 'decimal.js';", 'decimal.js may only be imported in src/core/number.ts'],
-  ['src/model/c.ts', "import { parse } from 'mathjs/number';", 'only be imported in src/formula/parse.ts'],
+  ['src/model/c.ts', "import { parse } from 'mathjs/number';", 'only be imported in src/formula/mathParser.ts'],
   ['src/files/a.ts', "import { readFileSync } from 'node:fs';", 'only be imported in src/cli'],
   ['src/ui/app/d.ts', "import { openDB } from 'idb';", 'only be imported in src/ui/app/shelf/database.ts'],
   ['src/present/b.ts', "import type { JSX } from 'solid-js';", 'only be imported in src/ui/ and src/main.tsx'],

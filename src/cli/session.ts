@@ -32,7 +32,7 @@ function planNamed(model: Model, name: string): Plan {
 }
 
 /** The cell of a name that an option gives. */
-export function cellOf(model: Model, name: string, option: string): Cell {
+function cellOf(model: Model, name: string, option: string): Cell {
   const cell = cellNamed(model, name);
   if (cell !== undefined) return cell;
   const near = nearest(name, model.ids.keys());

@@ -13,7 +13,7 @@ export function largestSummand(a: number, b: number): number {
 }
 
 /** Whether two numbers count as equal; false where one is not known. */
-export function tiesFloat(a: number, b: number): boolean {
+function tiesFloat(a: number, b: number): boolean {
   return a === b || Math.abs(a - b) <= largestSummand(a, b);
 }
 

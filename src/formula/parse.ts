@@ -1,10 +1,7 @@
-import { create, parseDependencies } from 'mathjs/number';
 import { problem, type Problem } from '../core/problem';
 import type { BinarySign, Expression } from './expression';
+import { parseText, type LibraryNode } from './mathParser';
 import { scan, type Token } from './scan';
-
-if (parseDependencies === undefined) throw new Error('the parser library has no parse');
-const library = create(parseDependencies);
 
 const binarySigns: ReadonlyMap<string, BinarySign> = new Map([
   ['add', '+'],
@@ -22,21 +19,6 @@ const binarySigns: ReadonlyMap<string, BinarySign> = new Map([
   ['or', 'or'],
 ]);
 const comparisons = new Set(['<', '<=', '>', '>=', '==', '!=']);
-
-/** The parser's nodes, as far as they are read here. */
-interface LibraryNode {
-  readonly type: string;
-  readonly value?: unknown;
-  readonly name?: string;
-  readonly content?: LibraryNode;
-  readonly fn?: string | LibraryNode;
-  readonly args?: readonly LibraryNode[];
-  readonly implicit?: boolean;
-  readonly condition?: LibraryNode;
-  readonly trueExpr?: LibraryNode;
-  readonly falseExpr?: LibraryNode;
-  toString(): string;
-}
 
 /** A refusal on the way through the parser's tree; it leaves this file as a returned fault. */
 class Refusal extends Error {
@@ -161,7 +143,7 @@ export function parse(formula: string): Expression | Problem {
   const foreign = foreignName(tokens);
   if (foreign !== undefined) return foreign;
   try {
-    return read(library.parse(formula));
+    return read(parseText(formula));
   } catch (error) {
     if (error instanceof Refusal) return error.fault;
     return unreadable(formula, error);

@@ -1,5 +1,5 @@
 /** Nodes of which each reads the next one, and the last one the first. */
-export interface Cycle {
+interface Cycle {
   readonly path: readonly number[];
   /** Those of them that are on none of the circles before it. */
   readonly members: readonly number[];

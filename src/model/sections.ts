@@ -23,15 +23,6 @@ export function compileSections(contents: readonly Content[], order: readonly nu
   return { program: compileProgram(writer), starts, ends };
 }
 
-/** A set of registers with a plan's inputs in place and nothing computed. */
-export function loadInputs({ program }: Sections, contents: readonly Content[]): Float64Array {
-  const registers = program.registers();
-  contents.forEach((content, id) => {
-    if (content.kind === 'input') registers[id] = content.number.toNumber();
-  });
-  return registers;
-}
-
 /** Computes some cells, in the given order, on a set of registers; what stands together in the program runs at once. */
 export function runCells({ program, starts, ends }: Sections, registers: Float64Array, ids: readonly number[]): void {
   for (let i = 0; i < ids.length;) {

@@ -26,7 +26,7 @@ export interface RiskProgress {
 }
 
 /** The worth of knowing one input. */
-export interface InputWorth extends Worth {
+interface InputWorth extends Worth {
   readonly lever: Lever;
 }
 

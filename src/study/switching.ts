@@ -41,7 +41,7 @@ function* switchingValue(question: Question, moved: Lever, target: Decimal): Ste
 }
 
 /** The inputs of a view's plan, in file order. */
-export function inputsOf({ view }: Question): Lever[] {
+function inputsOf({ view }: Question): Lever[] {
   return view.model.cells.flatMap(({ id }) => lever(view, id) ?? []);
 }
 

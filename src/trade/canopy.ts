@@ -21,18 +21,6 @@ export interface YieldLaw<T> {
 }
 
 /**
- * Spread of a plant after some days: K / (1 + (K/s − 1) e^(−rt)), from the first spread s to the last K.
- * Source: the logistic equation (Verhulst 1838, from memory); that field lettuce follows a logistic curve better than
- * an exponential one: sowings of 1973–74, scilit.net 01dce61c.
- */
-export function spreadAfter<T>(m: Arithmetic<T>, { first, ratePerDay, last }: Growth<T>, days: T): T {
-  const one = m.whole(1);
-  const gap = m.subtract(m.divide(last, first), one);
-  const shrunk = m.multiply(gap, m.exponential(m.negate(m.multiply(ratePerDay, days))));
-  return m.divide(last, m.add(one, shrunk));
-}
-
-/**
  * The spread at which neighbours touch, which is the distance between them: √(A/d) in a square pattern, √(2A/(√3 d))
  * staggered. Source: geometry; published spacings agree (GPN, Grower 101: Calculations Part IV: Spacing Containers).
  * @param area of one board, in the square of the spread's unit
@@ -45,8 +33,11 @@ export function touchingSpread<T>(m: Arithmetic<T>, area: T, density: T, pattern
 }
 
 /**
- * Days until a plant has a spread: ln((K/s − 1) / (K/x − 1)) / r, solved from `spreadAfter`. 0 where it has it at once;
- * undefined where it never does. NaN where the growth is none: first spread or rate not above 0.
+ * Days until a plant has a spread: ln((K/s − 1) / (K/x − 1)) / r, solved from the logistic curve
+ * x = K / (1 + (K/s − 1) e^(−rt)) from the first spread s to the last K. 0 where it has it at once; undefined where it
+ * never does. NaN where the growth is none: first spread or rate not above 0.
+ * Source: the logistic equation (Verhulst 1838, from memory); that field lettuce follows a logistic curve better than
+ * an exponential one: sowings of 1973–74, scilit.net 01dce61c.
  */
 export function daysToSpread<T>(m: Arithmetic<T>, { first, ratePerDay, last }: Growth<T>, spread: T): T | undefined {
   const isGrowth = m.toNumber(first) > 0 && m.toNumber(ratePerDay) > 0;

@@ -10,7 +10,7 @@ export interface Loss {
 }
 
 /** What whole boards cost in one stage. */
-export interface StageLoss {
+interface StageLoss {
   /** Its number in the crop column. */
   readonly number: number;
   /** Places of one batch that stay empty, on its boards that are not full. */
@@ -24,7 +24,7 @@ export interface StageLoss {
 }
 
 /** The next larger batch, and what it would need. */
-export interface NextBatch {
+interface NextBatch {
   /** Boards on the fullest day. */
   readonly boards: number;
   /** Boards that are missing for it. */

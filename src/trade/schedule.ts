@@ -75,12 +75,6 @@ export function readSchedule(cells: readonly Cell[], values: Values): Schedule |
   };
 }
 
-/** The area of one board in m², where a cell is tagged with it. */
-export function readBoardArea(cells: readonly Cell[], values: Values): Decimal | undefined {
-  const tagged = cropParts(cells);
-  return tagged.has('board area') ? partIn(tagged, 'board area', values, unknown) : undefined;
-}
-
 /** Whether a stage takes any time. */
 export function isRunning(stage: Stage): boolean {
   return !stage.time.isZero();
@@ -98,7 +92,7 @@ function holes({ density }: Stage): Decimal {
 }
 
 /** The share of the plants in a stage that leaves it; 1 where it is skipped, NaN outside 0 to 1. */
-export function keptShare(stage: Stage): Decimal {
+function keptShare(stage: Stage): Decimal {
   if (!isRunning(stage)) return one;
   return stage.survival.gte(0) && stage.survival.lte(1) ? stage.survival : unknown;
 }

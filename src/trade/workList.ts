@@ -79,7 +79,7 @@ export function taskInWords({ task, from, to, plants, boards }: WorkTask, names:
 }
 
 /** Hours to hundredths, for showing. */
-export function shownHours(hours: number): string {
+function shownHours(hours: number): string {
   return toDecimals(decimal(hours), hourDigits);
 }
 

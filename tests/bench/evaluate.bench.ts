@@ -1,7 +1,7 @@
 // One evaluation of all cells of the shipped model in one plan: the register program against a function written by hand
 // and against the library's compiled nodes; then exactly. Aims: at most 5 times the function, at least 20 times faster
 // than the library, and about 1 ms exactly.
-import { loadInputs } from '../../src/model/sections';
+import { loadInputs } from '../model/loadInputs';
 import { run } from '../../src/formula/program';
 import { evaluatePlan } from '../../src/model/values';
 import { libraries, libraryEvaluation } from './asLibrary';

@@ -11,7 +11,7 @@ export interface Machine {
   download: string;
 }
 
-export const thisMachine = (): Machine => ({
+const thisMachine = (): Machine => ({
   platform: process.platform,
   env: process.env,
   exists: existsSync,

@@ -13,7 +13,7 @@ const dimensions: Readonly<Record<NumberKind, Dimension>> = {
 };
 
 /** What may stand as an argument: a value of a kind, whose unit may carry a factor or not, or a written number. */
-export type Slot = NumberKind | 'unfactored' | 'unfactoredCount' | 'written' | 'zero';
+type Slot = NumberKind | 'unfactored' | 'unfactoredCount' | 'written' | 'zero';
 
 function standing(dimension: Dimension | undefined, factored: boolean, literal?: number): Argument {
   return { dimension, factored, literal };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { loadInputs, runCells } from '../../src/model/sections';
+import { runCells } from '../../src/model/sections';
+import { loadInputs } from './loadInputs';
 import { evaluatePlan } from '../../src/model/values';
 import { idOf, modelOf, planOf, results, shown, told } from './table';
 

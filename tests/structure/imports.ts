@@ -27,7 +27,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 /** Where each outside library may be imported: by one file, or by a folder if it comes in many parts. */
 const DOORS: Readonly<Record<string, string>> = {
   'decimal.js': 'src/core/number.ts',
-  mathjs: 'src/formula/parse.ts',
+  mathjs: 'src/formula/mathParser.ts',
   papaparse: 'src/files/csv.ts',
   'chart.js': 'src/ui/kit/charts/lines.ts',
   idb: 'src/ui/app/shelf/database.ts',

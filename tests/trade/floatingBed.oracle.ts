@@ -13,7 +13,7 @@ function entering({ stages }: QuarterCrop, batch: number): number[] {
 }
 
 /** Whether the pile of boards lasts when this batch is sown every interval, for long after the bed has filled. */
-export function lasts(crop: QuarterCrop, batch: number): boolean {
+function lasts(crop: QuarterCrop, batch: number): boolean {
   const { stages, interval, boards } = crop;
   const plants = entering(crop, batch);
   const through = stages.reduce((sum, { quarters }) => sum + quarters, 0);

@@ -1,7 +1,7 @@
 /** A small reader of iCalendar files, after RFC 5545 and not after the writer. Works on octets. */
 
 /** A property: name, parameters, value as written. */
-export interface Property {
+interface Property {
   readonly name: string;
   readonly parameters: readonly string[];
   readonly value: string;

@@ -2,15 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decimal } from '../../src/core/number';
 import { evaluatePlan } from '../../src/model/values';
-import {
-  balancedFlow,
-  entering,
-  finishing,
-  handSetFlow,
-  readBoardArea,
-  readSchedule,
-  type Schedule,
-} from '../../src/trade/schedule';
+import { balancedFlow, entering, finishing, handSetFlow, readSchedule, type Schedule } from '../../src/trade/schedule';
 import { modelOf, planOf } from '../model/table';
 import { crop } from './crop';
 
@@ -52,13 +44,6 @@ describe('a schedule is read from the crop column', () => {
   it('lacks what is not tagged', () => {
     const schedule = read(twoStages.replace(' | crop: stage 2 density', ''));
     expect(schedule?.stages[1]?.density.isNaN()).toBe(true);
-  });
-
-  it('gives the area of a board in m²', () => {
-    const model = modelOf(twoStages);
-    // 1 ft = 0.3048 m exactly (international foot, 1959).
-    expect(readBoardArea(model.cells, evaluatePlan(planOf(model)))?.toNumber()).toBeCloseTo(8 * 0.3048 ** 2, 15);
-    expect(readBoardArea(modelOf('a: 1').cells, evaluatePlan(planOf(modelOf('a: 1'))))).toBeUndefined();
   });
 });
 
