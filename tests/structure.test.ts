@@ -1,14 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { engineFaults } from './structure/engineTypes';
-import {
-  breaches,
-  everyTestRuns,
-  filesAreShort,
-  hasItsFolder,
-  namesTooAlike,
-  noBarrels,
-  noClockNoChance,
-} from './structure/rules';
+import { breaches, everyTestRuns, hasItsFolder, namesTooAlike, noBarrels, noClockNoChance } from './structure/rules';
 import { filesIn, readFolder, readSource } from './structure/source';
 
 const src = readFolder('src');
@@ -20,7 +12,6 @@ describe('in src', () => {
   test.each([
     ['each file is in a folder of the layout', hasItsFolder],
     ['nothing below cli, jobs and ui reads the clock or chance', noClockNoChance],
-    ['files are short', filesAreShort],
     ['no file only passes on', noBarrels],
   ])('%s', (_claim, rule) => expect(breaches(src, rule)).toEqual([]));
 });
@@ -49,8 +40,6 @@ describe('a breach is reported:', () => {
 
   test('folder', () => expect(found(hasItsFolder, 'src/utils/text.ts', 'x;')).toContain('no such part'));
 
-  test('length', () => expect(found(filesAreShort, 'src/a.ts', 'x;\n'.repeat(301))).toContain('301 lines'));
-
   test.each(["export { a } from './a';", "export * from './a';\nexport const b = 1;"])('barrel: %s', (text) =>
     expect(found(noBarrels, 'src/core/index.ts', text)).not.toBe(''),
   );
@@ -73,7 +62,7 @@ describe('what is allowed stays silent:', () => {
       "import { render } from 'solid-js/web';\nimport { App } from './ui/frame/App';\nrender(App, document);",
     ],
   ])('%s', (path, text) => {
-    const rules = [hasItsFolder, noClockNoChance, filesAreShort, noBarrels];
+    const rules = [hasItsFolder, noClockNoChance, noBarrels];
     expect(rules.flatMap((rule) => breaches([readSource(path, text)], rule))).toEqual([]);
   });
 });

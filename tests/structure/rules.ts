@@ -11,7 +11,6 @@ const PLAIN = ['core', 'formula', 'model', 'trade', 'study', 'files', 'present']
 const CLOCK_AND_CHANCE = ['new Date()', 'Date()', 'Date.now', 'Math.random'];
 
 const NOT_RUN = /\.(skip|skipIf|runIf|todo|only|fixme|fails|fail)$/;
-const LONGEST = 300;
 
 /** "core" for src/core/unit.ts, "ui/kit" for src/ui/kit/x.ts, "main" for src/main.tsx, "models" for models/x.csv. */
 function folderOf(path: string): string {
@@ -35,9 +34,6 @@ export const noClockNoChance: Rule = (source) => {
     (name) => `${name} gives another answer each time: the same model must give the same result. Pass it in.`,
   );
 };
-
-export const filesAreShort: Rule = ({ lines }) =>
-  lines > LONGEST ? [`${lines} lines, more than ${LONGEST}: make it two files of one concept each.`] : [];
 
 export const noBarrels: Rule = ({ onlyPassesOn, passesOnAll }) =>
   onlyPassesOn || passesOnAll

@@ -6,7 +6,6 @@ import ts from 'typescript';
 export interface Source {
   /** From the root of the repository, with slashes: "src/core/unit.ts". */
   path: string;
-  lines: number;
   /** What the file imports or passes on, as written: "../core/unit", "decimal.js". */
   imports: string[];
   /** Every name the code uses, without comments, strings, and names of members; "new Date()" where it asks for now. */
@@ -67,7 +66,6 @@ export function readSource(path: string, text: string): Source {
   const onlyImports = file.statements.filter(ts.isImportDeclaration);
   return {
     path,
-    lines: text.split('\n').length - (text.endsWith('\n') ? 1 : 0),
     imports,
     names,
     members,
