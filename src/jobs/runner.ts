@@ -6,7 +6,7 @@ import type { FromWorker, ToWorker } from './protocol';
 import { SentSheets } from './sentSheets';
 
 /** The part of a worker that a runner needs. */
-export interface WorkerPort {
+interface WorkerPort {
   post(message: ToWorker): void;
   close(): void;
 }

@@ -25,7 +25,7 @@ test('its fonts come with its scripts, and nothing moves while it opens', async 
     }).observe({ type: 'layout-shift', buffered: true });
   });
   await page.goto('/');
-  await expect(page.getByText('Kept on this machine')).toBeVisible();
+  await expect(page.getByText('Nothing changed yet')).toBeVisible();
   const fonts = await page.evaluate(() =>
     performance
       .getEntriesByType('resource')

@@ -128,9 +128,9 @@ test('a record that this version cannot read stays, and can be saved', async ({ 
 
 test('a storage that never answers is not waited for', async ({ page }) => {
   await page.addInitScript(() => {
-    const { open } = IDBFactory.prototype;
-    IDBFactory.prototype.open = function () {
-      const request = open.call(this, 'nobody hears of this one');
+    const open = indexedDB.open.bind(indexedDB);
+    IDBFactory.prototype.open = () => {
+      const request = open('nobody hears of this one');
       request.addEventListener = () => undefined;
       return request;
     };

@@ -6,7 +6,7 @@ import type { Sheet } from '../../model/sheet';
 import { evaluatePlan } from '../../model/values';
 
 /** An input of an example as it is read. */
-export interface Given {
+interface Given {
   readonly name: string;
   readonly number: string;
   readonly unit: string;

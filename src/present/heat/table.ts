@@ -13,12 +13,12 @@ export interface HeatTable {
 }
 
 /** A number of an input, and whether it is today's. */
-export interface Head {
+interface Head {
   readonly text: string;
   readonly today: boolean;
 }
 
-export interface TableCell {
+interface TableCell {
   /** Undefined where it cannot be computed. */
   readonly text: string | undefined;
   /** Whether it is on the side that the picture hatches. */

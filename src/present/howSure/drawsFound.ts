@@ -3,7 +3,7 @@ import type { Worth } from '../../study/perfectInformation';
 import type { DrawSpread } from './summary';
 
 /** Why some draws could not be computed. */
-export interface FailedDraws {
+interface FailedDraws {
   readonly cell: number;
   readonly message: string;
   /** Share of the failed draws. */

@@ -39,7 +39,7 @@ function folded(text: string): string {
 }
 
 /** Whether an entry passes the sieve. */
-export function passes(entry: Pick<Cell, 'label' | 'name'>, isInput: boolean, { words, onlyInputs }: Sieve): boolean {
+function passes(entry: Pick<Cell, 'label' | 'name'>, isInput: boolean, { words, onlyInputs }: Sieve): boolean {
   const { label, name } = entry;
   const text = folded(`${label} ${name} ${name.replaceAll('_', ' ')}`);
   return (

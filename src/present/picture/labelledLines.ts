@@ -5,7 +5,7 @@ import { level, ring, upright, written } from './marks';
 import type { Plot } from './plot';
 
 /** A line with what is written at its end. */
-export interface LabelledLine {
+interface LabelledLine {
   readonly label: string;
   /** Ascending in x; NaN where there is a gap. */
   readonly points: readonly { readonly x: number; readonly y: number }[];

@@ -4,13 +4,13 @@ import { decimalsFor, needsPower, roundedText } from './digits';
 import { printedUnit } from './printedUnit';
 
 /** The marks with which a locale writes numbers. */
-export interface Marks {
+interface Marks {
   readonly decimal: string;
   readonly group: string;
 }
 
 /** The minus sign of print, as wide as a digit is. */
-export const minus = '\u2212';
+const minus = '\u2212';
 /** A space that does not break a line. */
 export const space = '\u00a0';
 

@@ -51,7 +51,7 @@ export type Case =
   /** Lines that cannot be added up as they stand. */
   | { readonly kind: 'units'; readonly cells: readonly Cell[] };
 
-export const kinds: readonly Kind[] = ['addedReturns', 'reducedCosts', 'addedCosts', 'reducedReturns'];
+const kinds: readonly Kind[] = ['addedReturns', 'reducedCosts', 'addedCosts', 'reducedReturns'];
 
 /** The entries that the model's budget column marks. */
 export function marked({ cells }: Pick<Model, 'cells'>): Cell[] {

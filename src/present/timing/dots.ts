@@ -3,7 +3,7 @@ import { ownSeconds } from './study';
 import { halfShare } from './sentences';
 
 /** A batch as a dot: how far its seconds lie from its step's mean, and how large it is. */
-export interface Dot {
+interface Dot {
   /** Per cent of the mean, 0 for just as long. */
   readonly off: number;
   /** The batch's plants as a share of the largest batch's of its step. */

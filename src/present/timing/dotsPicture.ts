@@ -18,14 +18,14 @@ export interface DotsDrawing {
   readonly within: number;
 }
 
-export const rowHeight = 64;
+const rowHeight = 64;
 /** Pixels from a row's middle down to its dots; its text stands above. */
 const down = 8;
 const largest = 8.5;
 const smallest = 2.5;
 const foot = 46;
 
-export function dotsHeight(rows: number): number {
+function dotsHeight(rows: number): number {
   return rows * rowHeight + foot;
 }
 

@@ -2,16 +2,7 @@ import type { Sheet, SheetRow } from '../../model/sheet';
 import { withField, withRow } from '../../model/sheet';
 
 /** The columns that a trials file made here begins with. */
-export const trialsColumns: readonly string[] = [
-  'step',
-  'plants',
-  'seconds',
-  'worker',
-  'rating',
-  'date',
-  'lost',
-  'note',
-];
+const trialsColumns: readonly string[] = ['step', 'plants', 'seconds', 'worker', 'rating', 'date', 'lost', 'note'];
 
 function withColumns({ columns, rows }: Sheet, wanted: readonly string[]): Sheet {
   if (columns.length === 0) return { columns: trialsColumns, rows };

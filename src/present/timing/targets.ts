@@ -10,7 +10,7 @@ export interface TimingTarget {
 }
 
 /** What the time of a unit is for; undefined where it is no clock time for one of something counted. */
-export function timedNoun({ unit }: Pick<Cell, 'unit'>): string | undefined {
+function timedNoun({ unit }: Pick<Cell, 'unit'>): string | undefined {
   const powers = [...(unit?.dimension ?? [])];
   const noun = powers.find(([kind, power]) => power === -1 && isCounted(kind))?.[0];
   const isTime = powers.length === 2 && powers.some(([kind, power]) => kind === 's' && power === 1);

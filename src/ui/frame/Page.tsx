@@ -109,9 +109,10 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   // eslint-disable-next-line solid/reactivity
   const { page, question, setQuestion } = createParts(props.beginning);
   const fileActions = createFileActions(page.store, page.drafts, () => keeper.state().state !== 'failed');
-  // eslint-disable-next-line solid/reactivity
   const keeper = createKeeper(page, {
+    // eslint-disable-next-line solid/reactivity
     ...props.shelf,
+    // eslint-disable-next-line solid/reactivity
     beginning: props.beginning,
     onCopied: () => fileActions.say(shelfTexts.copied),
   });

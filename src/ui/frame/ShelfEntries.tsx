@@ -30,10 +30,10 @@ export function ShelfEntries(props: ShelfProps): JSX.Element {
       return undefined;
     }
   });
-  /** Does something and shows the shelf anew. */
-  const act = async (deed: () => Promise<void>): Promise<void> => {
+  /** Shows the shelf anew once something is done. */
+  const act = async (deed: Promise<void>): Promise<void> => {
     try {
-      await deed();
+      await deed;
       await refetch();
     } catch (reason) {
       setFailure(shelfTexts.notRead(reasonText(reason)));
@@ -56,9 +56,9 @@ export function ShelfEntries(props: ShelfProps): JSX.Element {
               work={work}
               where={work.id === props.here ? 'here' : list()?.held.has(work.id) === true ? 'elsewhere' : ''}
               onOpen={() => props.onOpen(work.id)}
-              onDuplicate={() => void act(() => duplicate(props.database, work.id))}
-              onSave={() => void act(() => saveEntry(props.database, work.id))}
-              onDelete={() => void act(() => props.database.remove(work.id))}
+              onDuplicate={() => void act(duplicate(props.database, work.id))}
+              onSave={() => void act(saveEntry(props.database, work.id))}
+              onDelete={() => void act(props.database.remove(work.id))}
             />
           )}
         </For>

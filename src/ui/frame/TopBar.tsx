@@ -178,7 +178,7 @@ function SchemeChoice(props: { scheme: Scheme; onScheme: (scheme: Scheme) => voi
 function KeptNote(props: { kept: SaveState }): JSX.Element {
   return (
     <p class="kept" data-state={props.kept.state}>
-      {saveStateText(props.kept, navigator.language)}
+      <span class="kept-text">{saveStateText(props.kept, navigator.language)}</span>
     </p>
   );
 }

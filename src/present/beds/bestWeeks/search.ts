@@ -69,7 +69,7 @@ function foundIn(ask: BestWeeksRequest, { values, ...grid }: Grid<number>): Best
 }
 
 /** What a grid of results comes to. */
-export function bestWeeksResult(ask: BestWeeksRequest, grid: Grid<number>): BestWeeksResult {
+function bestWeeksResult(ask: BestWeeksRequest, grid: Grid<number>): BestWeeksResult {
   const level = ask.question.base.toNumber();
   const known = grid.values.flat().filter((value) => !Number.isNaN(value));
   const [low, high] = [Math.min(...known), Math.max(...known)];

@@ -13,7 +13,7 @@ export interface Room {
 }
 
 /** The boards in use in one stage, day by day, on top of the stages before it. */
-export interface Band {
+interface Band {
   /** Index of the stage. */
   readonly stage: number;
   /** An outline for an SVG path. */

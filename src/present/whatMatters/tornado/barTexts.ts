@@ -3,7 +3,7 @@ import { fit, type Layout } from './layout';
 import type { End, TornadoRow } from './rows';
 
 /** The text at one side of a bar, such as `8,507 at 0.88 EUR/plant`; `at` is where the bar ends there. */
-export interface SideText {
+interface SideText {
   readonly at: number;
   /** The result; blank where it cannot be computed. */
   readonly strong: string;
@@ -49,7 +49,7 @@ export interface MeasuredText extends SideText {
   readonly width: number;
 }
 
-export interface MeasuredTexts {
+interface MeasuredTexts {
   readonly left: MeasuredText;
   readonly right: MeasuredText;
 }

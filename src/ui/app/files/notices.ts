@@ -2,20 +2,20 @@ import { createSignal, type Accessor } from 'solid-js';
 import type { Problem } from '../../../core/problem';
 
 /** What a person is told about the last thing done with a file. */
-export interface Message {
+interface Message {
   readonly text: string;
   /** Whether undo takes back what it tells of. */
   readonly undoable: Accessor<boolean>;
 }
 
 /** A file that could not be opened. */
-export interface Refusal {
+interface Refusal {
   readonly heading: string;
   readonly problem: Problem;
 }
 
 /** A file that waits to be opened, as it would take the place of work that is saved nowhere. */
-export interface OpeningOffer {
+interface OpeningOffer {
   /** What would take the place of what. */
   readonly text: string;
   open(): void;

@@ -41,7 +41,7 @@ export function usualResult({ cells, plans }: Model, plan: number): string {
 }
 
 /** The input of the first usual question that moves the result; else the first with a range that does, else any. */
-export function usualInput(model: Model, planIndex: number, result: string): string {
+function usualInput(model: Model, planIndex: number, result: string): string {
   const plan = model.plans[planIndex];
   if (plan === undefined) return '';
   const target = model.ids.get(result) ?? -1;

@@ -3,8 +3,8 @@ import { isShelfWork, type ShelfWork } from './record';
 /** What pages tell one another of the models that they write. */
 export interface Announcements {
   /** Tells the other pages of work that is on the disk. */
-  tell(work: ShelfWork): void;
-  close(): void;
+  readonly tell: (work: ShelfWork) => void;
+  readonly close: () => void;
 }
 
 /** @param heard is called with the work that another page has written */

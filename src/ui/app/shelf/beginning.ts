@@ -29,7 +29,7 @@ export interface Kept {
   readonly database: ShelfDatabase;
   readonly memory: PageMemory;
   /** Puts what an earlier version kept onto the shelf, once. */
-  moveOldWork(): Promise<void>;
+  readonly moveOldWork: () => Promise<void>;
 }
 
 /** A storage that has not answered after so many milliseconds is not waited for. */
@@ -83,7 +83,7 @@ export async function begin(kept: Kept): Promise<Beginning> {
   try {
     return await Promise.race([opened(kept), late]);
   } catch (reason) {
-    return sample(reasonText(reason));
+    return await sample(reasonText(reason));
   } finally {
     clearTimeout(timer);
   }

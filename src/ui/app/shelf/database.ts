@@ -90,7 +90,7 @@ export async function readForeignStore(name: string, store: string): Promise<Map
   try {
     if (!database.objectStoreNames.contains(store)) return new Map();
     const [keys, values] = await Promise.all([database.getAllKeys(store), database.getAll(store)]);
-    return new Map(keys.map((key, i) => [String(key), values[i] as unknown]));
+    return new Map(keys.map((key, i) => [typeof key === 'string' ? key : JSON.stringify(key), values[i] as unknown]));
   } finally {
     database.close();
   }

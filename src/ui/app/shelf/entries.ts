@@ -5,7 +5,7 @@ import type { ModelLock } from './modelLock';
 import { isSampleId } from './record';
 
 /** The place on the shelf of a file that was opened. */
-export interface Entry {
+interface Entry {
   readonly id: string;
   /** Whether it was made by a change beside another page that has the model. */
   readonly isCopy: boolean;

@@ -22,9 +22,9 @@ export interface KeeperOptions {
 export interface Keeper {
   readonly state: Accessor<SaveState>;
   /** Of the model now open. */
-  id(): string;
+  readonly id: () => string;
   /** Opens another model of the shelf in this page's place. */
-  open(id: string): void;
+  readonly open: (id: string) => void;
 }
 
 /**
@@ -61,7 +61,13 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
       { defer: true },
     ),
   );
-  createEffect(on(parts.choice.kept, () => changed(false), { defer: true }));
+  createEffect(
+    on(
+      () => parts.choice.kept(),
+      () => changed(false),
+      { defer: true },
+    ),
+  );
   if (beginning.isFollowing) {
     void beginning.lock?.later.then(() => setFollowing(false));
     // What was written between reading the model and listening.

@@ -9,14 +9,14 @@ export interface ModelLock {
 /** A page that is loaded again may find its own lock of before for so many milliseconds. */
 const wait = 1000;
 
-/** One writer a model: asks the browser for its lock and holds it while the page is open. */
-export function lockModel(
-  id: string,
-  locks: LockManager | undefined = navigator.locks as LockManager | undefined,
-): ModelLock {
-  if (locks === undefined) return { held: Promise.resolve(true), later: Promise.resolve() };
+/**
+ * One writer a model: asks the browser for its lock and holds it while the page is open. Where the browser has no locks
+ * (Web Locks), every page may write.
+ */
+export function lockModel(id: string): ModelLock {
+  if (!('locks' in navigator)) return { held: Promise.resolve(true), later: Promise.resolve() };
   const later = new Promise<void>((held) => {
-    void locks.request(`raftmargin model ${id}`, () => {
+    void navigator.locks.request(`raftmargin model ${id}`, () => {
       held();
       return new Promise<never>(() => undefined);
     });

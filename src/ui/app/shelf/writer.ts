@@ -1,4 +1,4 @@
-import { createSignal, type Accessor } from 'solid-js';
+import type { Accessor } from 'solid-js';
 import type { ModelStore } from '../store/modelStore';
 import type { KeptChoice } from '../preferences/choice';
 import type { Drafts } from '../store/drafts';
@@ -8,14 +8,12 @@ import type { Entries } from './entries';
 import { lockModel } from './modelLock';
 import type { PageMemory } from './pageMemory';
 import { isOwnWork, isSampleId, sampleId, type ShelfFile, type ShelfWork } from './record';
+import { createSaveTally } from './saveTally';
 import type { SaveState } from '../../../present/page/saveState';
-import { shelfTexts } from '../../../present/page/shelfTexts';
 import { reasonText } from '../reasonText';
 
 /** Longest that a change waits for its writing, also while others follow, in milliseconds. */
 const soon = 30;
-/** A storage that has not confirmed a change after so many milliseconds does not work. */
-const patience = 3000;
 
 /** What is kept. */
 export interface KeptParts {
@@ -37,13 +35,13 @@ interface WriterOptions {
 export interface Writer {
   readonly state: Accessor<SaveState>;
   /** Something changed: it is written soon. */
-  change(): void;
+  readonly change: () => void;
   /** Opens another model of the shelf in this page's place: writes what waits, and nothing after that. */
-  leaveFor(id: string): void;
+  readonly leaveFor: (id: string) => void;
   /** Writes at once what waits. */
-  flush(): void;
+  readonly flush: () => void;
   /** The page is left: what is not confirmed yet is also put where nothing needs to be waited for. */
-  leave(): void;
+  readonly leave: () => void;
 }
 
 /** The work as it stands, under its place; that on a shipped model in which nothing was changed has none. */
@@ -57,47 +55,38 @@ function workNow({ store, drafts, choice }: KeptParts, entries: Entries): ShelfW
   return { ...head, size: bytes.length, isCopy, ...kept, at: Date.now() };
 }
 
+/** The file of the model now open, where the shelf does not have it yet; from now on it is to have it. */
+function newFile({ store }: KeptParts, entries: Entries, id: string): ShelfFile | undefined {
+  const entry = entries.now();
+  if (isSampleId(id) || entry.isOnShelf) return undefined;
+  entry.lock ??= lockModel(id);
+  entry.isOnShelf = true;
+  const { name, shipped, opened, bytes } = store.origin();
+  return { version: 2, id, name, shipped, opened, bytes };
+}
+
 export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
   const { database, memory, entries } = options;
-  const [state, setState] = createSignal<SaveState>(options.first);
+  const tally = createSaveTally(options.first);
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let overdue: ReturnType<typeof setTimeout> | undefined;
   let isLeft = false;
-  /** Changes so far, and how many of them the storage has confirmed. */
-  let [changes, confirmed] = [0, 0];
 
-  const fail = (reason: string): void => {
-    clearTimeout(overdue);
-    setState({ state: 'failed', reason });
-  };
   const confirm = (work: ShelfWork, until: number): void => {
-    confirmed = Math.max(confirmed, until);
     memory.setLastMoment(work.id, undefined);
     options.onWritten(work);
-    if (confirmed < changes) return;
-    clearTimeout(overdue);
-    setState(isSampleId(work.id) ? { state: 'nothing' } : { state: 'kept', at: new Date(work.at) });
-  };
-  /** The file of the model, where the shelf does not have it yet. */
-  const newFile = (id: string): ShelfFile | undefined => {
-    const entry = entries.now();
-    if (isSampleId(id) || entry.isOnShelf) return undefined;
-    entry.lock ??= lockModel(id);
-    entry.isOnShelf = true;
-    const { name, shipped, opened, bytes } = parts.store.origin();
-    return { version: 2, id, name, shipped, opened, bytes };
+    tally.confirm(until, isSampleId(work.id) ? { state: 'nothing' } : { state: 'kept', at: new Date(work.at) });
   };
   const write = (): void => {
     clearTimeout(timer);
     timer = undefined;
-    const [work, until, entry] = [workNow(parts, entries), changes, entries.now()];
-    const file = newFile(work.id);
+    const [work, until, entry] = [workNow(parts, entries), tally.count(), entries.now()];
+    const file = newFile(parts, entries, work.id);
     memory.setModel(work.id);
     database.write(work, file).then(
       () => confirm(work, until),
       (reason: unknown) => {
         if (file !== undefined) entry.isOnShelf = false;
-        fail(reasonText(reason));
+        tally.fail(reasonText(reason));
       },
     );
   };
@@ -105,20 +94,17 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
     if (timer !== undefined) write();
   };
   const leave = (): void => {
-    if (confirmed < changes && !isLeft) {
+    if (tally.isBehind() && !isLeft) {
       const work = workNow(parts, entries);
       memory.setLastMoment(work.id, JSON.stringify(work));
     }
     flush();
   };
   return {
-    state,
+    state: tally.state,
     change: () => {
       if (isLeft) return;
-      changes += 1;
-      setState((before) => (before.state === 'failed' ? before : { state: 'waiting' }));
-      clearTimeout(overdue);
-      overdue = setTimeout(() => fail(shelfTexts.storageSilent), patience);
+      tally.change();
       timer ??= setTimeout(write, soon);
     },
     flush,

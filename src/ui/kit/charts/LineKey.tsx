@@ -3,7 +3,7 @@ import { dashes } from '../../../present/picture/labelledLines';
 import { Link } from '../Link';
 
 /** What one line of a chart stands for. */
-export interface KeyLine {
+interface KeyLine {
   readonly label: string;
   readonly leading: boolean;
   /** What is said of it, after the label. */

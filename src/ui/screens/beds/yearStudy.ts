@@ -14,7 +14,7 @@ export interface YearStudy {
   readonly suggested: readonly Suggestion[];
 }
 
-export function yearStudy(planSchedule: PlanSchedule, start: number): YearStudy {
+function yearStudy(planSchedule: PlanSchedule, start: number): YearStudy {
   const { schedule, season, parts } = planSchedule;
   return {
     planSchedule,

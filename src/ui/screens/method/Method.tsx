@@ -40,29 +40,7 @@ export function Method(props: { choice: Choice }): JSX.Element {
         {methodTexts.heading}
       </h2>
       <p>{methodTexts.about}</p>
-      <nav class="method-contents" aria-label={methodTexts.contents}>
-        <For each={chapters}>
-          {({ heading, entries }) => (
-            <div>
-              <h3>{heading}</h3>
-              <ul>
-                <For each={entries}>
-                  {({ id, what }) => (
-                    <li>
-                      <Link onPress={() => goTo(id)}>{what}</Link>
-                    </li>
-                  )}
-                </For>
-              </ul>
-            </div>
-          )}
-        </For>
-        <div>
-          <h3>
-            <Link onPress={() => goTo(formulaHelpEntry)}>{formulaHelpTexts.heading}</Link>
-          </h3>
-        </div>
-      </nav>
+      <Contents goTo={goTo} />
       <For each={chapters}>
         {({ heading, entries }) => (
           <section>
@@ -84,6 +62,35 @@ export function Method(props: { choice: Choice }): JSX.Element {
         <Link onPress={() => leaveMethod(props.choice)}>{back()}</Link>
       </p>
     </section>
+  );
+}
+
+/** What the page holds, each a link to it. */
+function Contents(props: { goTo: (entry: string) => void }): JSX.Element {
+  return (
+    <nav class="method-contents" aria-label={methodTexts.contents}>
+      <For each={chapters}>
+        {({ heading, entries }) => (
+          <div>
+            <h3>{heading}</h3>
+            <ul>
+              <For each={entries}>
+                {({ id, what }) => (
+                  <li>
+                    <Link onPress={() => props.goTo(id)}>{what}</Link>
+                  </li>
+                )}
+              </For>
+            </ul>
+          </div>
+        )}
+      </For>
+      <div>
+        <h3>
+          <Link onPress={() => props.goTo(formulaHelpEntry)}>{formulaHelpTexts.heading}</Link>
+        </h3>
+      </div>
+    </nav>
   );
 }
 

@@ -128,7 +128,7 @@ describe('the writer', () => {
     expect(writer.state()).toMatchObject({ state: 'kept' });
     expect(given.written.at(-1)![1]).toBeDefined();
   });
-  it('keeps what is not confirmed as the page is left where nothing needs to be waited for', async () => {
+  it('keeps what is not confirmed as the page is left where nothing needs to be waited for', () => {
     const { given, store, drafts, writer } = start();
     given.answer = 'never';
     store.edit(wage('16'));

@@ -1,0 +1,47 @@
+import { createSignal, type Accessor } from 'solid-js';
+import type { SaveState } from '../../../present/page/saveState';
+import { shelfTexts } from '../../../present/page/shelfTexts';
+
+/** A storage that has not confirmed a change after so many milliseconds does not work. */
+const patience = 3000;
+
+/** How many changes there were, and how many of them are on the disk. */
+export interface SaveTally {
+  readonly state: Accessor<SaveState>;
+  /** Changes so far. */
+  readonly count: () => number;
+  /** Whether some of them are not on the disk. */
+  readonly isBehind: () => boolean;
+  readonly change: () => void;
+  /** So many changes are on the disk: where that is all of them, what is said then. */
+  readonly confirm: (until: number, now: SaveState) => void;
+  readonly fail: (reason: string) => void;
+}
+
+export function createSaveTally(first: SaveState): SaveTally {
+  const [state, setState] = createSignal<SaveState>(first);
+  let overdue: ReturnType<typeof setTimeout> | undefined;
+  let [changes, confirmed] = [0, 0];
+  const fail = (reason: string): void => {
+    clearTimeout(overdue);
+    setState({ state: 'failed', reason });
+  };
+  return {
+    state,
+    count: () => changes,
+    isBehind: () => confirmed < changes,
+    change: () => {
+      changes += 1;
+      setState((before) => (before.state === 'failed' || before.state === 'waiting' ? before : { state: 'waiting' }));
+      clearTimeout(overdue);
+      overdue = setTimeout(() => fail(shelfTexts.storageSilent), patience);
+    },
+    confirm: (until, now) => {
+      confirmed = Math.max(confirmed, until);
+      if (confirmed < changes) return;
+      clearTimeout(overdue);
+      setState(now);
+    },
+    fail,
+  };
+}
