@@ -6,7 +6,7 @@ import { evaluatePlan } from '../model/values';
 import type { Arguments } from './arguments';
 import type { CommandHelp } from './commandHelp';
 import { aligned, inLines, jsonFault, jsonText, type Finished } from './outcome';
-import { unmetIn, type Side } from './session';
+import { unmetIn, type ComparedSide } from './session';
 
 export const checkHelp: CommandHelp = {
   name: 'check',
@@ -26,7 +26,7 @@ interface Held {
   readonly holds: boolean | null;
 }
 
-function heldIn({ plan, values }: Side, { id, name }: Cell): Held {
+function heldIn({ plan, values }: ComparedSide, { id, name }: Cell): Held {
   const isKnown = givesTruth(plan, id) && !values.errors.has(id);
   return { plan: plan.name, name, holds: isKnown ? values.numbers[id]?.eq(1) === true : null };
 }
@@ -71,7 +71,7 @@ function document(model: Model, held: readonly Held[]): Record<string, unknown> 
 /** What a model holds and what is wrong with it, in every plan. */
 export function checkCommand({ json }: Arguments, bytes: Uint8Array): Finished {
   const { model, refused } = readModel(bytes);
-  const sides: Side[] = refused ? [] : model.plans.map((plan) => ({ plan, values: evaluatePlan(plan) }));
+  const sides: ComparedSide[] = refused ? [] : model.plans.map((plan) => ({ plan, values: evaluatePlan(plan) }));
   const checks = model.cells.filter(({ role }) => role === 'check');
   const held = sides.flatMap((side) => checks.map((check) => heldIn(side, check)));
   const unmet: Problem[] = sides.flatMap((side) => unmetIn(model, side));

@@ -1,5 +1,5 @@
 /** An option as a command's help tells of it; its name is what the command line accepts. */
-export interface Option {
+export interface CommandOption {
   readonly name: string;
   /** What stands after it: `NAME`, `A`, `job|day`, or the number that is taken where it is left out. */
   readonly value: string;
@@ -17,28 +17,37 @@ export interface CommandHelp {
   readonly summary: string;
   /** What it gives, in sentences. */
   readonly gives: string;
-  readonly options: readonly Option[];
+  readonly options: readonly CommandOption[];
   /** Words after the program's name that can be run in the repository. */
   readonly example: string;
 }
 
-export const planOption: Option = {
+export const planOption: CommandOption = {
   name: 'plan',
   value: 'NAME',
   does: 'the plan looked at; left out: the last plan column',
 };
 
-const againstOption: Option = { name: 'against', value: 'NAME', does: 'look at the difference plan - against' };
+const againstOption: CommandOption = { name: 'against', value: 'NAME', does: 'look at the difference plan - against' };
 
-export const setOption: Option = {
+export const setOption: CommandOption = {
   name: 'set',
   value: 'name=5',
   does: 'another number for an input, in its own unit (repeatable)',
 };
 
 /** The options of most commands whose file is a model. */
-export const modelOptions: readonly Option[] = [planOption, againstOption, setOption];
+export const modelOptions: readonly CommandOption[] = [planOption, againstOption, setOption];
 
-export const resultOption: Option = { name: 'result', value: 'NAME', does: 'the entry to look at', needed: true };
+export const resultOption: CommandOption = {
+  name: 'result',
+  value: 'NAME',
+  does: 'the entry to look at',
+  needed: true,
+};
 
-export const targetOption: Option = { name: 'target', value: '0', does: 'the value that the result is held against' };
+export const targetOption: CommandOption = {
+  name: 'target',
+  value: '0',
+  does: 'the value that the result is held against',
+};

@@ -4,15 +4,15 @@ import type { OperatorHelp } from '../present/formulaHelp/operatorHelp';
 import type { RefusedHelp } from '../present/formulaHelp/refusedHelp';
 import type { WorkedExample } from '../present/formulaHelp/runExample';
 import type { UnitHelp, UnitKind } from '../present/formulaHelp/unitHelp';
-import { described, paragraph, together } from './layout';
+import { described, paragraph, joinedWords } from './layout';
 import { shortNumber } from './outcome';
 
 const indent = 4;
 
 /** `min(a, b) → 2 head, with a = 2 head, b = 3 head`. */
 function exampleText({ formula, given, value, unit }: WorkedExample): string {
-  const result = typeof value === 'boolean' ? String(value) : together(shortNumber(value), unit);
-  const inputs = given.map(({ name, number, unit: of }) => together(name, '=', number, of)).join(', ');
+  const result = typeof value === 'boolean' ? String(value) : joinedWords(shortNumber(value), unit);
+  const inputs = given.map(({ name, number, unit: of }) => joinedWords(name, '=', number, of)).join(', ');
   return `${formula} → ${result}${inputs && `, with ${inputs}`}`;
 }
 
@@ -30,7 +30,7 @@ function operatorText({ sign, meaning, precedence, takes, example }: OperatorHel
 }
 
 function unitText({ name, factor, base }: UnitHelp): string {
-  return name === base ? name : together(name, '=', factor, base);
+  return name === base ? name : joinedWords(name, '=', factor, base);
 }
 
 /** Units that are all their own base, as currencies are, need no commas. */

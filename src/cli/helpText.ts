@@ -1,5 +1,5 @@
-import { modelOptions, type CommandHelp, type Option } from './commandHelp';
-import { described, paragraph, together } from './layout';
+import { modelOptions, type CommandHelp, type CommandOption } from './commandHelp';
+import { described, paragraph, joinedWords } from './layout';
 
 const program = 'npm run --silent cli --';
 
@@ -9,11 +9,11 @@ const ofAll: readonly (readonly [term: string, does: string])[] = [
   ['--version', 'the version of the program'],
 ];
 
-function written({ name, value }: Option): string {
+function written({ name, value }: CommandOption): string {
   return `--${name} ${value}`;
 }
 
-function terms(options: readonly Option[]): string {
+function terms(options: readonly CommandOption[]): string {
   const rows = options.map((option) => [written(option), option.does + (option.needed ? ' (needed)' : '')] as const);
   const column = Math.max(...[...rows, ...ofAll].map(([term]) => term.length)) + 5;
   return [...rows, ...ofAll].map(([term, does]) => described(term, does, column)).join('');
@@ -21,7 +21,7 @@ function terms(options: readonly Option[]): string {
 
 function form({ name, takes, options }: CommandHelp): string {
   const own = options.filter((option) => !modelOptions.includes(option));
-  const words = own.map((option) => together(option.needed ? written(option) : `[${written(option)}]`));
+  const words = own.map((option) => joinedWords(option.needed ? written(option) : `[${written(option)}]`));
   return [name, takes, ...words].join(' ');
 }
 

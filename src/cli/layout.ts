@@ -14,7 +14,7 @@ function lines(text: string, width: number): string[] {
 }
 
 /** Words that stay in one line, such as a number and its unit: joined by a blank that no line breaks at. */
-export function together(...words: readonly string[]): string {
+export function joinedWords(...words: readonly string[]): string {
   return words.filter(Boolean).join(' ').replaceAll(' ', unbroken);
 }
 

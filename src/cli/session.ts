@@ -81,17 +81,17 @@ function settle(
 }
 
 /** A plan that is looked at, with its values. */
-export type Side = Pick<Session, 'plan' | 'values'>;
+export type ComparedSide = Pick<Session, 'plan' | 'values'>;
 
 /** The plan looked at, and the one that it is compared with. */
-function sidesOf(looked: Pick<Session, 'plan' | 'values' | 'against' | 'againstValues'>): Side[] {
+function sidesOf(looked: Pick<Session, 'plan' | 'values' | 'against' | 'againstValues'>): ComparedSide[] {
   const { plan, values, against, againstValues } = looked;
   const own = { plan, values };
   return against === undefined || againstValues === undefined ? [own] : [own, { plan: against, values: againstValues }];
 }
 
 /** The checks that do not hold in a plan, those that cannot be computed among them; one of a number is a fault. */
-export function unmetIn({ cells }: Model, { plan, values }: Side): Problem[] {
+export function unmetIn({ cells }: Model, { plan, values }: ComparedSide): Problem[] {
   const isTruth = (id: number): boolean => givesTruth(plan, id) || values.errors.has(id);
   const failing = cells.filter(({ id, role }) => role === 'check' && isTruth(id) && values.numbers[id]?.eq(1) !== true);
   return failing.map(({ id, row, name, label }) => {

@@ -3,7 +3,7 @@ import { decimal, numberToText, type Decimal } from '../core/number';
 import { within } from '../core/steps';
 import { breakevenInSteps, type BreakevenPoints } from '../study/breakeven';
 import { lineNames, movableResult, type LineName, type Subject } from '../present/results/resultLines';
-import { reported, type Prepared, type Report } from './job';
+import { searchReports, type Prepared, type Report } from './job';
 
 /** A search; numbers as text with all their digits. */
 export interface BreakevenRequest {
@@ -40,7 +40,7 @@ export function* exactBreakeven(
     const line = lines[name];
     if (line === undefined) continue;
     const steps = breakevenInSteps(line, range, decimal(targets[name]), [lines.lever.base]);
-    found[name] = textOf(yield* reported(within(i / lineNames.length, (i + 1) / lineNames.length, steps)));
+    found[name] = textOf(yield* searchReports(within(i / lineNames.length, (i + 1) / lineNames.length, steps)));
   }
   return found;
 }

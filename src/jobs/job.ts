@@ -27,7 +27,7 @@ export interface Report<Found> {
 export type Job<Request, Found> = (prepared: Prepared, request: Request) => Generator<Report<Found>, Found>;
 
 /** The reports of a search that has nothing to show before its end. */
-export function* reported<Result, Found>(steps: Steps<Result>): Generator<Report<Found>, Result> {
+export function* searchReports<Result, Found>(steps: Steps<Result>): Generator<Report<Found>, Result> {
   for (;;) {
     const step = steps.next();
     if (step.done === true) return step.value;

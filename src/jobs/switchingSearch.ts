@@ -2,7 +2,7 @@ import type { Switch } from '../present/whatMatters/switching/switchingInput';
 import { decimal, numberToText, type Decimal } from '../core/number';
 import type { Cell } from '../model/cell';
 import { question } from '../model/response';
-import { reported, type Prepared, type Report } from './job';
+import { searchReports, type Prepared, type Report } from './job';
 import { switchingValuesInSteps, type SwitchingValue } from '../study/switching';
 import type { Subject } from '../present/results/resultLines';
 
@@ -48,7 +48,7 @@ export function* switchingSearch(
   const view = { model, result: subject.result, plan, against };
   const asked = question(view, planValues, subject.against === undefined ? undefined : values[subject.against]);
   const steps = switchingValuesInSteps(asked, decimal(target));
-  return (yield* reported(steps)).map(written);
+  return (yield* searchReports(steps)).map(written);
 }
 
 /** What was found with its numbers brought back, in its order. */

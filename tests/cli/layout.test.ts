@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { described, paragraph, together } from '../../src/cli/layout';
+import { described, paragraph, joinedWords } from '../../src/cli/layout';
 
 const word = fc.stringMatching(/^[a-z]{1,12}$/);
 const text = fc.array(word, { minLength: 1, maxLength: 80 }).map((words) => words.join(' '));
@@ -22,7 +22,7 @@ describe('a paragraph', () => {
   it('breaks no line where words stand together', () => {
     const filling = 'a'.repeat(95);
     expect(paragraph(`${filling} 8 %/year`)).toBe(`${filling} 8\n%/year\n`);
-    expect(paragraph(`${filling} ${together('8', '%/year')}`)).toBe(`${filling}\n8 %/year\n`);
+    expect(paragraph(`${filling} ${joinedWords('8', '%/year')}`)).toBe(`${filling}\n8 %/year\n`);
   });
 
   it('lets a word that is too long stand alone', () => {

@@ -1,6 +1,6 @@
 import { budget } from './budget';
 import { crop } from './crop';
-import { draws } from './draws';
+import { drawsChapter } from './draws';
 import type { Chapter } from './entry';
 import { hands } from './hands';
 import { knowing } from './knowing';
@@ -9,4 +9,4 @@ import { oneAtATime } from './oneAtATime';
 import { timing } from './timing';
 
 /** All that the app works out, in the order of the page. */
-export const chapters: readonly Chapter[] = [numbers, crop, hands, timing, oneAtATime, draws, knowing, budget];
+export const chapters: readonly Chapter[] = [numbers, crop, hands, timing, oneAtATime, drawsChapter, knowing, budget];

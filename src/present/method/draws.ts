@@ -1,6 +1,6 @@
 import type { Chapter } from './entry';
 
-export const draws: Chapter = {
+export const drawsChapter: Chapter = {
   heading: 'Draws',
   entries: [
     {

@@ -8,7 +8,7 @@ import { usualQuestions } from '../usualQuestions';
 import { affectedBy } from '../../results/entryGroups';
 
 /** An input that moves, and where. */
-export interface Moving {
+export interface MovingInput {
   readonly lever: Lever;
   readonly range: SearchRange;
 }
@@ -45,7 +45,7 @@ function inputsOf(model: Model, plan: Plan): Cell[] {
 }
 
 /** An input of a question as it moves; undefined where it is none. */
-export function movingOf(question: Question, cell: Cell, range?: SearchRange): Moving | undefined {
+export function movingOf(question: Question, cell: Cell, range?: SearchRange): MovingInput | undefined {
   const moved = lever(question.view, cell.id);
   return moved && { lever: moved, range: range ?? pictureRange(moved) };
 }

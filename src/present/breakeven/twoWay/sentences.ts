@@ -7,7 +7,7 @@ import { plainly, say, sentences, textOf, type Phrase } from '../../text/phrase'
 import { spoken } from '../../text/spokenNumber';
 import type { Format } from '../../text/numberFormat';
 import type { PairSurfaces, SurfaceRow } from './surfaces';
-import type { Moving } from './pair';
+import type { MovingInput } from './pair';
 import type { LevelStretch } from './stretches';
 
 /** What a picture of two inputs says: the finding, and what else is worth knowing. */
@@ -29,12 +29,12 @@ function tidied(value: number): Decimal {
   return decimal(Number(value.toPrecision(10)));
 }
 
-function spokenAt({ lever: { cell } }: Moving, value: Decimal, format: Format): string {
+function spokenAt({ lever: { cell } }: MovingInput, value: Decimal, format: Format): string {
   return spoken(value, cell.unit, format);
 }
 
 /** `9 and 16 s per plant` */
-function ends(moving: Moving, format: Format): Phrase {
+function ends(moving: MovingInput, format: Format): Phrase {
   const {
     lever: { cell },
     range,
@@ -43,7 +43,7 @@ function ends(moving: Moving, format: Format): Phrase {
 }
 
 /** Where along the first input a row is at or above the target, in words that follow what is true there. */
-function whereAbove(above: readonly LevelStretch[], across: Moving, format: Format): Phrase {
+function whereAbove(above: readonly LevelStretch[], across: MovingInput, format: Format): Phrase {
   const { from, to } = { from: across.range.from.toNumber(), to: across.range.to.toNumber() };
   const at = (value: number): string => spokenAt(across, tidied(value), format);
   const bare = (value: number): string => format.value(tidied(value), across.lever.cell.unit);

@@ -4,14 +4,14 @@ import { contour, type Path } from '../../../study/contour';
 import { evenSteps, gridRows, surfaceOf, type Grid, type Surface } from '../../../study/grid';
 import type { SearchRange } from '../../../study/searchRange';
 import { heatBands, type HeatBands } from '../../heat/bands';
-import type { Moving } from './pair';
+import type { MovingInput } from './pair';
 import { stretchesAbove, type LevelStretch } from './stretches';
 
 /** A result asked about as two inputs move, against a target. */
 export interface Pair {
   readonly question: Question;
-  readonly across: Moving;
-  readonly down: Moving;
+  readonly across: MovingInput;
+  readonly down: MovingInput;
   readonly target: Decimal;
 }
 
@@ -44,7 +44,7 @@ function isWithin({ from, to }: SearchRange, value: Decimal): boolean {
 }
 
 /** Numbers of the second input that the words speak of. */
-function toldAt({ lever: { base }, range }: Moving): { at: Decimal; isToday: boolean }[] {
+function toldAt({ lever: { base }, range }: MovingInput): { at: Decimal; isToday: boolean }[] {
   const ends = [range.from, range.to].map((at) => ({ at, isToday: at.eq(base) }));
   const inside = isWithin(range, base) && !ends.some(({ isToday }) => isToday);
   const all = inside ? [...ends, { at: base, isToday: true }] : ends;

@@ -3,7 +3,7 @@ import { helpPage } from '../../../present/formulaHelp/helpPage';
 import { localFormat } from '../../app/preferences/localFormat';
 
 /** All functions, signs and units of formulas, and what is refused. */
-export function FormulaHelp(): JSX.Element {
+export function FormulaHelpPage(): JSX.Element {
   return (
     <For each={helpPage(localFormat)}>
       {({ heading, intro, items }) => (

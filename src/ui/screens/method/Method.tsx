@@ -11,7 +11,7 @@ import { commonTexts } from '../../../present/text/commonTexts';
 import { methodTexts } from '../../../present/method/texts';
 import './styles.css';
 
-const FormulaHelp = lazy(async () => ({ default: (await import('./FormulaHelp')).FormulaHelp }));
+const FormulaHelp = lazy(async () => ({ default: (await import('./FormulaHelp')).FormulaHelpPage }));
 
 function anchorOf(entry: string): string {
   return `method-${entry.replaceAll(' ', '-')}`;

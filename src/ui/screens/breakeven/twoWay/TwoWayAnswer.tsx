@@ -14,7 +14,7 @@ import { HeatChart } from '../../../kit/heat/HeatChart';
 import type { HeatDrawing } from '../../../../present/heat/picture';
 import { HeatTableView } from '../../../kit/heat/HeatTableView';
 import type { PairSurfaces, Pair } from '../../../../present/breakeven/twoWay/surfaces';
-import type { Moving } from '../../../../present/breakeven/twoWay/pair';
+import type { MovingInput } from '../../../../present/breakeven/twoWay/pair';
 import { roundPlaces } from '../../../../present/breakeven/twoWay/places';
 import { withUnit } from '../../../../present/text/withUnit';
 import { twoWaySentences, type TwoWayContext } from '../../../../present/breakeven/twoWay/sentences';
@@ -45,7 +45,7 @@ function drawingOf(
 
 function tableAsk(pair: Pair, result: Cell, caption: string, worseText: string, fileName: string): TableRequest {
   const worse = worseSide(result);
-  const along = ({ lever: { cell, base }, range }: Moving): TableRequest['across'] => ({
+  const along = ({ lever: { cell, base }, range }: MovingInput): TableRequest['across'] => ({
     cell,
     today: base,
     places: roundPlaces(range, base),
