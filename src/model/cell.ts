@@ -53,5 +53,4 @@ export interface Cell {
   /** The only numbers that it takes, in the order of the file; none: any number. */
   readonly choices: readonly NamedChoice[];
   readonly note: string;
-  readonly source: string;
 }

@@ -8,13 +8,15 @@ import { dateFaults } from './cropParts';
 import { reported, type Findings } from './findings';
 import { rangeFaultsOf, replacedRanges } from './rangeFaults';
 import { isNumber, readNumber } from './readNumber';
-import { field, withField, withRow, type SheetRow } from './sheet';
+import { field, withField, withRow, type Sheet, type SheetRow } from './sheet';
 
 /** A change of one field of one record. */
 export interface Edit {
   readonly row: number;
   readonly column: string;
   readonly text: string;
+  /** Where the text comes from, for the record's column `source`; what stands there stays where this is undefined. */
+  readonly source?: string;
 }
 
 /** The edit that gives an input another number, or an entry another formula, where a plan takes it from. */
@@ -69,15 +71,21 @@ function findingsAfter({ findings, cells }: Model, plans: readonly Plan[], id: n
   };
 }
 
+function withColumn(sheet: Sheet, column: string): Sheet {
+  return sheet.columns.includes(column) ? sheet : { ...sheet, columns: [...sheet.columns, column] };
+}
+
 /**
- * A model with one field changed. A number that takes a number's place keeps every checked formula; any other change
- * checks the sheet anew.
+ * A model with one field changed. A number that takes a number's place keeps every checked formula, and a source all of
+ * the model; any other change checks the sheet anew.
  */
-export function edit(model: Model, { row: rowNumber, column, text }: Edit): Edited {
+export function edit(model: Model, { row: rowNumber, column, text, source }: Edit): Edited {
   const before = model.sheet.rows.find((candidate) => candidate.row === rowNumber);
   if (before === undefined) throw new Error(`no record ${rowNumber} to edit`);
-  const row = withField(before, column, text);
-  const sheet = withRow(model.sheet, row);
+  const filled = withField(before, column, text);
+  const row = source === undefined ? filled : withField(filled, 'source', source);
+  const sheet = withColumn(withRow(model.sheet, row), source === undefined ? column : 'source');
+  if (column === 'source') return { model: { ...model, sheet }, changed: [] };
   const id = model.cells.find((cell) => cell.row === rowNumber)?.id;
   const plans = id === undefined ? undefined : withNumber(model, id, column, text.trim());
   if (id === undefined || plans === undefined) return { model: buildModel(sheet, model.reading), changed: undefined };

@@ -167,6 +167,5 @@ export function readCell(row: SheetRow, id: number, nouns: ReadonlySet<string>, 
     correlations: readCorrelations(row, faults),
     choices: choicesIn(row, range, faults),
     note: field(row, 'note'),
-    source: field(row, 'source'),
   };
 }

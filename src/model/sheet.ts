@@ -26,6 +26,12 @@ export function planOfColumn(column: string): string | undefined {
   return column.startsWith(planMark) ? column.slice(planMark.length).trim() : undefined;
 }
 
+/** Where a record's figure comes from, as the file says; blank where it says nothing. */
+export function sourceOf({ rows }: Sheet, row: number): string {
+  const found = rows.find((one) => one.row === row);
+  return found === undefined ? '' : field(found, 'source');
+}
+
 /** A sheet with one record replaced; the other records stay the same objects. */
 export function withRow(sheet: Sheet, changed: SheetRow): Sheet {
   return {

@@ -161,7 +161,7 @@ test('on paper it is the case alone: two pages, with the words, what it hangs on
     'of 100 draws',
     'Net change',
     'Guesses with a range',
-    'Figures of an invented farm',
+    'figures that the headlines rest on are invented',
     'no financial, tax or legal advice',
     'Local rules on wages and safety decide',
     'Least pay, overtime, rests',

@@ -60,7 +60,6 @@ describe('a cell', () => {
       crop: 'boards',
       correlations: [{ other: 'a', rank: 0.5 }],
       note: 'At the gate.',
-      source: 'invented',
     });
     expect([cell.range?.low, cell.range?.high, cell.step].map(String)).toEqual(['0.7', '0.9', '0.01']);
     expect(cell.range?.shape).toBe('pert');
@@ -73,7 +72,7 @@ describe('a cell', () => {
   it('without more than a name and a formula is plain, certain and labelled by its name', () => {
     const { cell } = read('price_of_head: 1');
     expect(cell).toMatchObject({ label: 'price of head', unit: noUnit, unitText: '', group: '', role: '', budget: '' });
-    expect(cell).toMatchObject({ range: undefined, step: undefined, crop: '', correlations: [], note: '', source: '' });
+    expect(cell).toMatchObject({ range: undefined, step: undefined, crop: '', correlations: [], note: '' });
   });
 });
 

@@ -32,7 +32,7 @@ export const lineageTexts = {
 } as const;
 
 /** What is known of an input where it is one of several: its note and its source; blank for neither. */
-export function knownOf({ note, source }: Pick<Cell, 'note' | 'source'>): string {
+export function knownOf({ note }: Pick<Cell, 'note'>, source: string): string {
   if (source === '') return note;
   return `${note} ${lineageTexts.source(source)}.`;
 }

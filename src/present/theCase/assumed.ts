@@ -2,6 +2,7 @@ import type { Switch } from '../whatMatters/switching/switchingInput';
 import type { Cell } from '../../model/cell';
 import type { Content } from '../../model/content';
 import type { Model } from '../../model/model';
+import { sourceOf } from '../../model/sheet';
 import { endText } from '../text/rangeEnds';
 import type { Format } from '../text/numberFormat';
 import { referenceOf } from '../numbers/remarks';
@@ -37,12 +38,17 @@ export function decisions(beside: PlanPair): ComparedEntry[] {
     .map((cell) => comparedIn(beside, cell));
 }
 
-function guessOf({ cell, base }: Switch, format: Format): Guess {
+function guessOf({ cell, base }: Switch, { sheet }: Model, format: Format): Guess {
   const range =
     cell.range === undefined
       ? ''
       : [cell.range.low, cell.range.high].map((end) => endText(end, cell, format)).join(' to ');
-  return { cell, value: endText(base, cell, format), range, from: cell.source || cell.note || 'no source given' };
+  return {
+    cell,
+    value: endText(base, cell, format),
+    range,
+    from: sourceOf(sheet, cell.row) || cell.note || 'no source given',
+  };
 }
 
 /**
@@ -53,5 +59,5 @@ export function guesses(found: readonly Switch[], model: Model, plan: number, fo
   return turningInputs(found, model, plan)
     .filter(({ inRange }) => inRange !== undefined)
     .slice(0, mostGuesses)
-    .map((each) => guessOf(each, format));
+    .map((each) => guessOf(each, model, format));
 }

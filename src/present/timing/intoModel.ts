@@ -1,6 +1,7 @@
 import { numberToText, type Decimal } from '../../core/number';
 import { parts as sides } from '../../core/ratio';
 import type { Cell } from '../../model/cell';
+import { ownSources } from '../../model/change/sources';
 import { editIn, type Edit } from '../../model/edit';
 import type { Model } from '../../model/model';
 import { standardTime, type StepTime } from '../../trade/timeStudy';
@@ -26,6 +27,8 @@ export interface TimeOffer {
   readonly where: 'every plan' | 'shared' | 'one plan' | 'the only plan';
   /** Name of the plan that it is put in. */
   readonly plan: string;
+  /** Batches timed. */
+  readonly batches: number;
 }
 
 function lengthened(seconds: Decimal, used: TimeUsed, { terms }: TimingTerms): Decimal {
@@ -70,6 +73,7 @@ export function offerOf(
     noRange,
     where: whereOf(model, cell, content.own),
     plan: model.plans[plan]?.name ?? '',
+    batches: time.batches,
   };
 }
 
@@ -81,9 +85,10 @@ export function isPut({ cell: { range }, today, value, range: offered }: TimeOff
 }
 
 /** The edits that put an offer into a model, its range first so that the number never stands outside. */
-export function editsOf(offer: TimeOffer, model: Model, plan: number, withRange: boolean): Edit[] {
-  const { cell, value, range } = offer;
-  const number = editIn(model, model.plans[plan]!, cell.id, numberToText(value));
+export function editsOf(offer: TimeOffer, model: Model, plan: number, withRange: boolean, today = new Date()): Edit[] {
+  const { cell, value, range, batches } = offer;
+  const source = ownSources.timed(batches, today);
+  const number = { ...editIn(model, model.plans[plan]!, cell.id, numberToText(value)), source };
   if (!withRange || range === undefined) return [number];
   const end = (column: string, at: Decimal): Edit => ({ row: cell.row, column, text: numberToText(at) });
   return [end('low', range[0]), end('high', range[1]), number];

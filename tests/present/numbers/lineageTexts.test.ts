@@ -12,5 +12,5 @@ test.each([
   ['', 'own trial', ' Source: own trial.'],
   ['', '', ''],
 ])('of an input with the note %j and the source %j is known %j', (note, source, said) =>
-  expect(knownOf({ note, source })).toBe(said),
+  expect(knownOf({ note }, source)).toBe(said),
 );

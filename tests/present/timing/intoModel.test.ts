@@ -66,8 +66,8 @@ describe('a timed step for an input', () => {
     expect(read(textOf(putSentence(found, false, english)))).toBe(
       'move: 12 s per plant instead of 20 s per plant, in Slow only.',
     );
-    expect(editsOf(found, model, model.plans.length - 1, true)).toEqual([
-      { row: found.cell.row, column: 'plan: Slow', text: '12' },
+    expect(editsOf(found, model, model.plans.length - 1, true, new Date(2026, 4, 3))).toEqual([
+      { row: found.cell.row, column: 'plan: Slow', text: '12', source: 'timed: 4 batches, 3 May 2026' },
     ]);
   });
 });

@@ -11,7 +11,7 @@ import { snapshotOf, type Snapshot } from '../store/snapshot';
 import { createNotices, type Notices, type CurrentNotice } from './notices';
 import { openFile, openShipped } from './opening';
 import { download, fileText } from './saving';
-import { changesOf } from '../shelf/changes';
+import { changesOf, layoutOf } from '../shelf/changes';
 import { handOver, linkTo } from './modelLink';
 import { shippedModels, type ShippedModel } from './shippedModels';
 
@@ -62,7 +62,9 @@ function createCare(store: ModelStore, drafts: Drafts, news: Notices, isKept: ()
   let saved: Sheet | undefined;
   const isUnsaved = (): boolean => {
     const { sheet } = store.model();
-    return drafts.all().length > 0 || (sheet !== saved && changesOf(store.origin().file.sheet, sheet).length > 0);
+    const from = store.origin().file.sheet;
+    const isChanged = (): boolean => changesOf(from, sheet).length > 0 || layoutOf(from, sheet) !== undefined;
+    return drafts.all().length > 0 || (sheet !== saved && isChanged());
   };
   return {
     noteSaved: (): void => {

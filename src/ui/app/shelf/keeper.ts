@@ -1,7 +1,7 @@
 import { createEffect, createSignal, on, onCleanup, untrack, type Accessor } from 'solid-js';
 import { openAnnouncements } from './announcements';
 import type { Beginning } from './beginning';
-import { changesOf, withChanges } from './changes';
+import { changesOf, layoutOf, withChanges } from './changes';
 import type { ShelfDatabase } from './database';
 import { createEntries } from './entries';
 import type { PageMemory } from './pageMemory';
@@ -92,8 +92,9 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
 
 /** Shows work on the model now open as another page has written it. */
 function showWork({ store, drafts }: KeptParts, work: ShelfWork): void {
-  const next = withChanges(store.origin().file.sheet, work.changes);
-  for (const [row, column, text] of changesOf(store.model().sheet, next)) store.edit({ row, column, text });
+  const [now, next] = [store.model().sheet, withChanges(store.origin().file.sheet, work)];
+  if (layoutOf(now, next) !== undefined) store.replace(next);
+  else for (const [row, column, text] of changesOf(now, next)) store.edit({ row, column, text });
   store.finish();
   for (const [row, column] of drafts.all()) drafts.set({ row, column }, undefined);
   for (const [row, column, text] of work.drafts) drafts.set({ row, column }, text);

@@ -1,6 +1,12 @@
 /** A field of a file's record that differs from the file, or a text typed into it that could not be accepted. */
 export type FieldText = readonly [row: number, column: string, text: string];
 
+/** The columns of a sheet and its records, in its order, where they are not those of the file it was made from. */
+export interface Layout {
+  readonly columns: readonly string[];
+  readonly rows: readonly number[];
+}
+
 /** A file as it was opened; written once, with the first change. */
 export interface ShelfFile {
   readonly version: 2;
@@ -15,7 +21,8 @@ export interface ShelfFile {
 
 /** What was done with a file since it was opened; written anew with each change. */
 export interface ShelfWork {
-  readonly version: 2;
+  /** 3 where there is a layout, which a program that reads version 2 would lose. */
+  readonly version: 2 | 3;
   readonly id: string;
   /** The file's name, and the model's title as it stands. */
   readonly name: string;
@@ -26,6 +33,7 @@ export interface ShelfWork {
   /** Whether it was made by a change beside another tab that has the model. */
   readonly isCopy: boolean;
   readonly changes: readonly FieldText[];
+  readonly layout?: Layout | undefined;
   readonly drafts: readonly FieldText[];
   readonly choice: Readonly<Record<string, string>>;
   /** Milliseconds since 1970. */
@@ -43,6 +51,14 @@ export function isFieldTexts(value: unknown): value is FieldText[] {
   return Array.isArray(value) && value.every(isFieldText);
 }
 
+function isLayout(value: unknown): value is Layout {
+  if (typeof value !== 'object' || value === null) return false;
+  const { columns, rows } = value as Unknown<Layout>;
+  const isEach = (list: unknown, kind: string): boolean =>
+    Array.isArray(list) && list.every((one) => typeof one === kind);
+  return isEach(columns, 'string') && isEach(rows, 'number');
+}
+
 export function isTexts(value: unknown): value is Record<string, string> {
   return typeof value === 'object' && value !== null && Object.values(value).every((text) => typeof text === 'string');
 }
@@ -58,9 +74,11 @@ export function isShelfFile(value: unknown): value is ShelfFile {
 /** Whether what the storage gave is work that this version of the program can read. */
 export function isShelfWork(value: unknown): value is ShelfWork {
   if (typeof value !== 'object' || value === null) return false;
-  const { version, id, name, title, shipped, size, isCopy, changes, drafts, choice, at } = value as Unknown<ShelfWork>;
+  const { version, id, name, title, shipped, size, isCopy, changes, layout, drafts, choice, at } =
+    value as Unknown<ShelfWork>;
   return (
-    version === 2 &&
+    (version === 2 || version === 3) &&
+    (layout === undefined || isLayout(layout)) &&
     [id, name, title, shipped].every((text) => typeof text === 'string') &&
     typeof size === 'number' &&
     typeof isCopy === 'boolean' &&
@@ -84,7 +102,12 @@ export function isSampleId(id: string): boolean {
 const ownSettings = /^setting (?:case |trials$)/;
 
 /** Whether there is work to lose. */
-export function isOwnWork({ changes, drafts, choice }: Pick<ShelfWork, 'changes' | 'drafts' | 'choice'>): boolean {
+export function isOwnWork({
+  changes,
+  layout,
+  drafts,
+  choice,
+}: Pick<ShelfWork, 'changes' | 'layout' | 'drafts' | 'choice'>): boolean {
   const hasWords = Object.entries(choice).some(([key, text]) => ownSettings.test(key) && text !== '');
-  return changes.length > 0 || drafts.length > 0 || hasWords;
+  return changes.length > 0 || layout !== undefined || drafts.length > 0 || hasWords;
 }

@@ -2,7 +2,7 @@ import type { Accessor } from 'solid-js';
 import type { ModelStore } from '../store/modelStore';
 import type { KeptChoice } from '../preferences/choice';
 import type { Drafts } from '../store/drafts';
-import { changesOf } from './changes';
+import { changesOf, layoutOf } from './changes';
 import type { ShelfDatabase } from './database';
 import type { Entries } from './entries';
 import { lockModel } from './modelLock';
@@ -49,9 +49,11 @@ function workNow({ store, drafts, choice }: KeptParts, entries: Entries): ShelfW
   const { name, shipped, bytes, file } = store.origin();
   const { sheet, title } = store.model();
   const { id, isCopy, isOnShelf } = entries.now();
-  const kept = { changes: changesOf(file.sheet, sheet), drafts: drafts.all(), choice: choice.kept() };
+  const layout = layoutOf(file.sheet, sheet);
+  const kept = { changes: changesOf(file.sheet, sheet), layout, drafts: drafts.all(), choice: choice.kept() };
   const isLoose = shipped !== '' && !isOnShelf && !isOwnWork(kept);
-  const head = { version: 2, id: isLoose ? sampleId(shipped) : id, name, title, shipped } as const;
+  const version = layout === undefined ? 2 : 3;
+  const head = { version, id: isLoose ? sampleId(shipped) : id, name, title, shipped } as const;
   return { ...head, size: bytes.length, isCopy, ...kept, at: Date.now() };
 }
 

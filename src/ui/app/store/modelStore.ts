@@ -1,9 +1,13 @@
 import type { ShownValue } from '../../../present/numbers/shownValue';
 import { batch, createSignal, untrack, type Accessor } from 'solid-js';
+import { createHistory } from './history';
 import type { Decimal } from '../../../core/number';
 import type { Problem } from '../../../core/problem';
 import { edit as edited, type Edit, type Edited } from '../../../model/edit';
 import type { Model } from '../../../model/model';
+import { buildModel } from '../../../model/buildModel';
+import type { Sheet } from '../../../model/sheet';
+import { ownFigure } from './ownFigure';
 import type { Values } from '../../../model/values';
 import { CellSignals, unknownNumber } from './cellSignals';
 import { snapshotAfter, snapshotOf, type Snapshot, type Origin } from './snapshot';
@@ -33,6 +37,10 @@ export interface ModelStore {
   before(plan: number, cell: number): Decimal;
   /** Changes one field at once; what follows until `finish` is one step for undo. */
   edit(change: Edit): void;
+  /** The same for a figure that a person gives: where it comes from is changed with it. */
+  readonly enter: (change: Edit) => void;
+  /** Puts another sheet in the model's place: entries, plans or names changed. A step of its own for undo. */
+  readonly replace: (sheet: Sheet) => void;
   /** The same with an edit of the present model that has been worked out already. */
   put(change: Edited): void;
   /** Ends the edit under way. */
@@ -47,65 +55,6 @@ export interface ModelStore {
   readonly version: Accessor<number>;
 }
 
-/** Steps that undo can take back. */
-const longestPast = 1000;
-
-/** The moments before and after the present one. */
-interface History {
-  readonly snapshot: Accessor<Snapshot>;
-  /** The moment that changes are told against. */
-  readonly before: Accessor<Snapshot>;
-  readonly canUndo: Accessor<boolean>;
-  readonly canRedo: Accessor<boolean>;
-  /** Begins a step, unless one is under way. */
-  begin(): void;
-  finish(): void;
-  /** Undo (back) or redo. */
-  go(back: boolean): void;
-  set(next: Snapshot): void;
-}
-
-function createHistory(first: Snapshot): History {
-  const [snapshot, setSnapshot] = createSignal(first);
-  const [before, setBefore] = createSignal(first);
-  const [past, setPast] = createSignal<readonly Snapshot[]>([]);
-  const [future, setFuture] = createSignal<readonly Snapshot[]>([]);
-  let editing = false;
-  // Another model's values are nothing to compare with.
-  const set = (next: Snapshot): void => {
-    if (next.origin !== snapshot().origin) setBefore(next);
-    setSnapshot(next);
-  };
-  return {
-    snapshot,
-    before,
-    canUndo: () => past().length > 0,
-    canRedo: () => future().length > 0,
-    begin: () => {
-      if (editing) return;
-      setPast((steps) => [...steps.slice(1 - longestPast), snapshot()]);
-      setFuture([]);
-      setBefore(snapshot());
-      editing = true;
-    },
-    finish: () => {
-      editing = false;
-    },
-    go: (back) => {
-      const target = (back ? past : future)().at(-1);
-      if (target === undefined) return;
-      const now = snapshot();
-      const [setFrom, setTo] = back ? [setPast, setFuture] : [setFuture, setPast];
-      editing = false;
-      setFrom((steps) => steps.slice(0, -1));
-      setTo((steps) => [...steps, now]);
-      setBefore(now);
-      set(target);
-    },
-    set,
-  };
-}
-
 function sameProblems(a: readonly Problem[], b: readonly Problem[]): boolean {
   return a.length === b.length && a.every((one, i) => one === b[i]);
 }
@@ -115,24 +64,37 @@ function sameShape(a: Model, b: Model): boolean {
   return a.cells === b.cells && a.lines === b.lines;
 }
 
+function rebuilt({ reading }: Model, sheet: Sheet): Edited {
+  return { model: buildModel(sheet, reading), changed: undefined };
+}
+
+/** What readers of the page are woken by, each only when it is another. */
+function createSignals({ model, origin: first }: Snapshot) {
+  const [shape, setShape] = createSignal(model, { equals: sameShape });
+  const [origin, setOrigin] = createSignal(first);
+  const [faults, setFaults] = createSignal(model.faults, { equals: sameProblems });
+  const [notices, setNotices] = createSignal(model.notices, { equals: sameProblems });
+  const [version, setVersion] = createSignal(0);
+  const show = ({ model: next, origin: from }: Snapshot): void => {
+    setOrigin(from);
+    setShape(next);
+    setFaults(next.faults);
+    setNotices(next.notices);
+    setVersion((count) => count + 1);
+  };
+  return { shape, origin, faults, notices, version, show };
+}
+
 /** Brings a model to life. */
 export function createModelStore(initial: Model, first: Origin): ModelStore {
   const history = createHistory(snapshotOf(initial, first));
-  const [origin, setOrigin] = createSignal(first);
+  const { show: showModel, ...read } = createSignals(history.snapshot());
   const [signals, setSignals] = createSignal(new CellSignals(history.snapshot()));
-  const [shape, setShape] = createSignal(initial, { equals: sameShape });
-  const [faults, setFaults] = createSignal(initial.faults, { equals: sameProblems });
-  const [notices, setNotices] = createSignal(initial.notices, { equals: sameProblems });
-  const [version, setVersion] = createSignal(0);
 
   const show = (next: Snapshot, old: Snapshot): void => {
     if (next.origin === old.origin && signals().fits(next)) signals().show(next, old);
     else setSignals(new CellSignals(next));
-    setOrigin(next.origin);
-    setShape(next.model);
-    setFaults(next.model.faults);
-    setNotices(next.model.notices);
-    setVersion((count) => count + 1);
+    showModel(next);
   };
   const move = (change: () => void): void =>
     batch(() => {
@@ -150,14 +112,19 @@ export function createModelStore(initial: Model, first: Origin): ModelStore {
 
   return {
     model: () => history.snapshot().model,
-    shape,
-    faults,
-    notices,
+    ...read,
     values: () => history.snapshot().values,
-    origin,
     shown: (plan, cell) => signals().read(plan, cell),
     before: (plan, cell) => history.before().values[plan]?.numbers[cell] ?? unknownNumber,
     edit: (change) => put(edited(history.snapshot().model, change)),
+    enter: (change) => put(edited(history.snapshot().model, ownFigure(change))),
+    replace: (sheet) => {
+      const { model } = untrack(history.snapshot);
+      if (sheet === model.sheet) return;
+      history.finish();
+      put(rebuilt(model, sheet));
+      history.finish();
+    },
     put,
     finish: () => history.finish(),
     undo: () => step(true),
@@ -171,6 +138,5 @@ export function createModelStore(initial: Model, first: Origin): ModelStore {
         history.finish();
         history.set(snapshot);
       }),
-    version,
   };
 }

@@ -11,7 +11,7 @@ export function ChoiceValue(props: InputValueProps): JSX.Element {
   const { store } = usePage();
   const words = createMemo(() => wordsOf(props.cell, props.content.number));
   const choose = (text: string): void => {
-    store.edit(editIn(store.shape(), store.shape().plans[props.plan]!, props.cell.id, text));
+    store.enter(editIn(store.shape(), store.shape().plans[props.plan]!, props.cell.id, text));
     store.finish();
   };
   return (

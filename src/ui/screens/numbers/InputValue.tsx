@@ -31,7 +31,7 @@ export function InputValue(props: InputValueProps): JSX.Element {
   const { store, drafts } = usePage();
   const faultId = createUniqueId();
   const target = createMemo(() => editIn(store.shape(), store.shape().plans[props.plan]!, props.cell.id, ''));
-  const commit = (text: string): void => store.edit({ ...target(), text });
+  const commit = (text: string): void => store.enter({ ...target(), text });
   const field = createField({
     store,
     drafts,

@@ -14,7 +14,7 @@ import { Limits, Warnings } from './CaseNotes';
 import type { CaseBudget } from '../../../present/theCase/caseOf';
 import { ComparedTable } from './ComparedTable';
 import { HangsOn } from './HangsOn';
-import { inventedNotice } from '../../../present/theCase/invented';
+import { inventedNotice } from '../../../present/theCase/inventedFigures';
 import { withNetChange } from '../../../present/theCase/netChange';
 import { ownWords } from './ownWords';
 import { OwnWordsView } from './OwnWordsView';
@@ -65,6 +65,13 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
     const values = props.store.values();
     return failingChecks(props.store.shape().cells, plans(), (plan, { id }) => values[plan]?.numbers[id]);
   });
+  const invented = createMemo(() => {
+    const model = props.store.model();
+    return inventedNotice(
+      model,
+      plans().flatMap((plan) => model.plans[plan] ?? []),
+    );
+  });
   return (
     <>
       <Warnings failing={failing()} goTo={props.goTo} />
@@ -83,7 +90,7 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
           studies={asked() === undefined ? undefined : studies}
         />
       </div>
-      <Limits invented={inventedNotice(props.store.shape())} topics={topicsOf(props, asks())} />
+      <Limits invented={invented()} topics={topicsOf(props, asks())} />
       <CaseButtons {...props} print={print} />
     </>
   );

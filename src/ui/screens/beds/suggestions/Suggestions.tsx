@@ -42,7 +42,7 @@ export function Suggestions(props: SuggestionsProps): JSX.Element {
     const found = plan && movesFor(model, plan, props.planSchedule.parts, suggestion.change);
     if (plan === undefined || found === undefined) return;
     props.store.finish();
-    for (const { edit } of found) props.store.edit(edit);
+    for (const { edit } of found) props.store.enter(edit);
     props.store.finish();
     setTried({ sentence: movesSentence(found, plan.name, localFormat), version: props.store.version() });
   };

@@ -1,6 +1,7 @@
 import { letterOf } from '../../../../present/text/planLetter';
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
+import { sourceOf } from '../../../../model/sheet';
 import { lineageTexts } from '../../../../present/numbers/lineageTexts';
 import { Link } from '../../../kit/Link';
 import { PlanLetter } from '../../../kit/PlanLetter';
@@ -36,13 +37,15 @@ export function EntryDetails(props: AskedProps): JSX.Element {
 }
 
 function Words(props: { cell: Cell }): JSX.Element {
+  const { store } = usePage();
+  const source = createMemo(() => sourceOf(store.model().sheet, props.cell.row));
   return (
     <div class="asked-words">
       <Show when={props.cell.note}>
         <p>{props.cell.note}</p>
       </Show>
-      <Show when={props.cell.source}>
-        <p class="quiet">{lineageTexts.source(props.cell.source)}</p>
+      <Show when={source()}>
+        <p class="quiet">{lineageTexts.source(source())}</p>
       </Show>
     </div>
   );

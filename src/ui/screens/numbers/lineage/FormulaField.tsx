@@ -4,6 +4,7 @@ import { field as textOf } from '../../../../model/sheet';
 import type { Problem } from '../../../../core/problem';
 import { createField } from '../../../app/store/modelField';
 import { usePage } from '../../../app/pageContext';
+import { ownFigure } from '../../../app/store/ownFigure';
 import { lineageTexts } from '../../../../present/numbers/lineageTexts';
 import { tryEdit, type Trial } from '../../../../present/numbers/formulaTrial';
 
@@ -26,7 +27,7 @@ export function FormulaField(props: FormulaFieldProps): JSX.Element {
   const read = (typed: string): { text: string } | Problem => {
     const text = typed.trim();
     if (text === committed()) return { text };
-    const change = { row: props.cell.row, column: props.column, text };
+    const change = ownFigure({ row: props.cell.row, column: props.column, text });
     tried = { ...tryEdit(store.model(), props.cell.id, change), text };
     return tried.fault ?? { text };
   };

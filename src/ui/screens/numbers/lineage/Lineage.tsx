@@ -2,6 +2,7 @@ import { letterOf } from '../../../../present/text/planLetter';
 import { createMemo, For, Show, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import type { Content } from '../../../../model/content';
+import { sourceOf } from '../../../../model/sheet';
 import { Link } from '../../../kit/Link';
 import { PlanLetter } from '../../../kit/PlanLetter';
 import { usePage, type PageState } from '../../../app/pageContext';
@@ -69,7 +70,7 @@ function Leaf(props: LineageProps): JSX.Element {
           </>
         )}
       </For>
-      <Show when={knownOf(props.cell)}>{(known) => <span class="quiet leaf-source">{known()}</span>}</Show>
+      <Show when={knownOf(props.cell, sourceOf(store.model().sheet, props.cell.row))}>{(known) => <span class="quiet leaf-source">{known()}</span>}</Show>
     </li>
   );
 }

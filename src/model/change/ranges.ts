@@ -1,0 +1,85 @@
+import { decimal, numberToText, type Decimal } from '../../core/number';
+import type { Cell } from '../cell';
+import type { Model } from '../model';
+import { isNumber, readNumber } from '../readNumber';
+import { field, type Sheet } from '../sheet';
+import { indexOfRow, withFields } from './rows';
+
+/** Low and high of a range, as texts of the file. */
+export interface RangeTexts {
+  readonly low: string;
+  readonly high: string;
+}
+
+/** Rounds an end to two digits of how far it lies from the value: no more than a person would write. */
+function written(end: Decimal, value: Decimal): string {
+  const reach = end.minus(value).abs();
+  if (reach.isZero()) return numberToText(end);
+  const step = decimal(10).pow(reach.e - 1);
+  return numberToText(end.div(step).round().times(step));
+}
+
+/** A share stays one: a range that lay within 0 and 100 % stays there. */
+function bounded(end: Decimal, { unitText, range }: Pick<Cell, 'unitText' | 'range'>): Decimal {
+  const isShare = unitText === '%' && (range === undefined || (range.low.gte(0) && range.high.lte(100)));
+  if (!isShare) return end;
+  return end.lt(0) ? decimal(0) : end.gt(100) ? decimal(100) : end;
+}
+
+/**
+ * The range moved to a value and as wide as before in per cent of its middle. Where the middle or the value is 0 or
+ * of another sign, it keeps its width in its unit.
+ */
+export function fittedRange(cell: Pick<Cell, 'unitText' | 'range'>, value: Decimal): RangeTexts | undefined {
+  const { range } = cell;
+  if (range === undefined) return undefined;
+  const middle = range.low.plus(range.high).div(2);
+  const isScaled = !middle.isZero() && value.div(middle).gt(0);
+  const ends = [range.low, range.high].map((end) => {
+    const moved = isScaled ? value.times(end).div(middle) : value.plus(end.minus(middle));
+    return bounded(moved, cell);
+  });
+  const [low, high] = ends.map((end) => (value.isZero() ? numberToText(end) : written(end, value)));
+  return { low: low!, high: high! };
+}
+
+/** Half of a range's width in per cent of its middle, rounded to whole; undefined where it has none. */
+export function widthOf({ range }: Pick<Cell, 'range'>): number | undefined {
+  if (range === undefined) return undefined;
+  const middle = range.low.plus(range.high).div(2);
+  if (middle.isZero()) return undefined;
+  return range.high.minus(range.low).div(2).div(middle.abs()).times(100).round().toNumber();
+}
+
+/** A range around a value, so many per cent to each side; a share stays within 0 and 100 %. */
+export function rangeAround(value: Decimal, percent: number, unitText: string): RangeTexts {
+  const reach = value.abs().times(percent).div(100);
+  const cell = { unitText, range: undefined };
+  const [low, high] = [value.minus(reach), value.plus(reach)].map((end) => bounded(end, cell));
+  if (value.isZero()) return { low: '0', high: '0' };
+  return { low: written(low!, value), high: written(high!, value) };
+}
+
+/** The shared number of an entry that stands outside its range; undefined where it stands inside or has none. */
+export function numberOutside({ sheet }: Pick<Model, 'sheet'>, cell: Cell): Decimal | undefined {
+  const row = sheet.rows[indexOfRow(sheet, cell.row)];
+  const number = row === undefined ? undefined : readNumber(field(row, 'formula'));
+  if (cell.range === undefined || cell.choices.length > 0 || number === undefined || !isNumber(number))
+    return undefined;
+  return number.lt(cell.range.low) || number.gt(cell.range.high) ? number : undefined;
+}
+
+/** Entries whose number stands outside their range. */
+export function outsideRange({ cells, findings, sheet }: Model): Cell[] {
+  const rows = new Set(findings.ranges.filter(({ code }) => code === 'range-value').map(({ where }) => where.row));
+  return cells.filter((cell) => rows.has(cell.row) && numberOutside({ sheet }, cell) !== undefined);
+}
+
+/** A sheet in which the ranges of some entries are moved to their numbers. */
+export function withRangesFitted(model: Model, cells: readonly Cell[]): Sheet {
+  return cells.reduce((sheet, cell) => {
+    const value = numberOutside(model, cell);
+    const fitted = value === undefined ? undefined : fittedRange(cell, value);
+    return fitted === undefined ? sheet : withFields(sheet, cell.row, { ...fitted });
+  }, model.sheet);
+}

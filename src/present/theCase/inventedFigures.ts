@@ -1,0 +1,29 @@
+import type { Model, Plan } from '../../model/model';
+import { figuresThatMatter } from '../numbers/standings';
+
+/** Names listed at most. */
+const mostNamed = 5;
+
+function listed(labels: readonly string[]): string {
+  const named = labels.slice(0, mostNamed).join(', ');
+  const left = labels.length - mostNamed;
+  return left > 0 ? `${named} and ${left} more` : named;
+}
+
+/**
+ * How many of the figures that the headlines are made from are invented, by their sources; blank where none is.
+ * @param plans those that a case compares
+ */
+export function inventedNotice(model: Model, plans: readonly Plan[]): string {
+  const figures = figuresThatMatter(model, plans);
+  const invented = figures.filter(({ standing }) => standing === 'invented');
+  if (invented.length === 0) return '';
+  const rest = 'They show how a case is made and decide nothing: put your own in their place.';
+  if (invented.length === figures.length)
+    return `All ${figures.length} figures that the headlines rest on are invented. ${rest}`;
+  const labels = invented.map(({ cell }) => cell.label);
+  const count = `${invented.length} of the ${figures.length} figures that the headlines rest on`;
+  return `${count} ${invented.length === 1 ? 'is' : 'are'} invented: ${listed(labels)}. ${
+    invented.length === 1 ? 'It decides nothing: put your own in its place.' : rest
+  }`;
+}
