@@ -1,34 +1,21 @@
-import type { Problem } from '../../core/problem';
-
 /** What the list of faults says around them. */
 export const faultTexts = {
   faults: (count: number) => (count === 1 ? 'one fault' : `${count} faults`),
   notices: (count: number) => (count === 1 ? 'one notice' : `${count} notices`),
+  outside: (count: number) => (count === 1 ? 'one number outside its range' : `${count} numbers outside their ranges`),
   /** Of faults that the list has no room for. */
   more: (count: number) => `And ${count} more, at their entries.`,
   inTheFile: 'In the file as a whole.',
   goTo: (entry: string) => `Go to ${entry}`,
-  row: (row: number) => `row ${row}`,
+  line: (row: number) => `line ${row} of the file`,
 } as const;
 
-/** How many faults and notices there are, as `one fault, 2 notices`; blank for neither. */
-export function faultSummary(faults: number, notices: number): string {
+/** How many faults, notices and numbers outside their range there are, as `one fault, 2 notices`; blank for none. */
+export function faultSummary(faults: number, notices: number, outside: number): string {
   const parts = [
     ...(faults > 0 ? [faultTexts.faults(faults)] : []),
     ...(notices > 0 ? [faultTexts.notices(notices)] : []),
+    ...(outside > 0 ? [faultTexts.outside(outside)] : []),
   ];
   return parts.join(', ');
-}
-
-/**
- * Where a fault leads to, as a link says it, and what else is known of its place.
- * @param entry label of the entry at fault; undefined where its row is none
- */
-export function faultPlace(
-  { where }: Pick<Problem, 'where'>,
-  entry: string | undefined,
-): { goTo: string; more: string } {
-  const row = faultTexts.row(where.row);
-  const known = [entry === undefined ? '' : row, where.column].filter((part) => part !== '').join(', ');
-  return { goTo: faultTexts.goTo(entry ?? row), more: known && ` (${known})` };
 }

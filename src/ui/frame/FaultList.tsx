@@ -1,17 +1,18 @@
 import { createMemo, Index, Show, type JSX } from 'solid-js';
 import type { Problem } from '../../core/problem';
-import { faultPlace, faultSummary, faultTexts } from '../../present/page/faultTexts';
+import { faultSummary, faultTexts } from '../../present/page/faultTexts';
 import { Link } from '../kit/Link';
 import { usePage } from '../app/pageContext';
 import { Dropdown } from '../kit/sections/Dropdown';
+import { FitAll } from './FitAll';
 
 /** Faults listed at once. */
 const longest = 200;
 
 /** How many faults and notices there are; opened, each leads to its entry. */
 export function FaultList(): JSX.Element {
-  const { faults, notices } = usePage().store;
-  const summary = (): string => faultSummary(faults().length, notices().length);
+  const { faults, notices, outside } = usePage().store;
+  const summary = (): string => faultSummary(faults().length, notices().length, outside().length);
   return (
     <div role="status">
       <Show when={summary()}>
@@ -23,6 +24,9 @@ export function FaultList(): JSX.Element {
             </Show>
             <Index each={notices().slice(0, longest)}>{(notice) => <FaultItem fault={notice()} quiet={true} />}</Index>
           </ul>
+          <Show when={outside().length > 0}>
+            <FitAll outside={outside()} />
+          </Show>
         </Dropdown>
       </Show>
     </div>
@@ -31,15 +35,18 @@ export function FaultList(): JSX.Element {
 
 function FaultItem(props: { fault: Problem; quiet: boolean }): JSX.Element {
   const { store, navigation } = usePage();
-  const cell = createMemo(() => store.shape().cells.find(({ row }) => row === props.fault.where.row));
-  const hasRow = createMemo(() => store.shape().lines.some(({ row }) => row === props.fault.where.row));
-  const place = createMemo(() => faultPlace(props.fault, cell()?.label));
+  const row = (): number => props.fault.where.row;
+  const label = createMemo(() => {
+    const line = store.shape().lines.find((one) => one.row === row());
+    if (line === undefined) return undefined;
+    const said = line.kind === 'cell' ? store.shape().cells[line.cell]?.label : line.label;
+    return said || faultTexts.line(row());
+  });
   return (
     <li classList={{ quiet: props.quiet }}>
       <span class="fault-message">{props.fault.message}</span>{' '}
-      <Show when={hasRow()} fallback={<span class="quiet">{faultTexts.inTheFile}</span>}>
-        <Link onPress={() => navigation.goToRow(props.fault.where.row)}>{place().goTo}</Link>
-        <span class="quiet">{place().more}</span>
+      <Show when={label()} fallback={<span class="quiet">{faultTexts.inTheFile}</span>}>
+        {(entry) => <Link onPress={() => navigation.goToRow(row())}>{faultTexts.goTo(entry())}</Link>}
       </Show>
     </li>
   );

@@ -24,8 +24,12 @@ export interface ModelStore {
    * formulas, and what fills an entry, not for each keystroke in a number. The numbers in it may be old.
    */
   readonly shape: Accessor<Model>;
-  /** What is wrong with the model, and what a reader should know; wake their readers only when they are others. */
+  /**
+   * What is wrong with the model, what a reader should know, and which numbers stand outside their range, which is no
+   * fault of theirs; wake their readers only when they are others.
+   */
   readonly faults: Accessor<readonly Problem[]>;
+  readonly outside: Accessor<readonly Problem[]>;
   readonly notices: Accessor<readonly Problem[]>;
   /** The exact values of every plan now, for charts and studies; changes with every edit. */
   readonly values: Accessor<readonly Values[]>;
@@ -59,6 +63,14 @@ function sameProblems(a: readonly Problem[], b: readonly Problem[]): boolean {
   return a.length === b.length && a.every((one, i) => one === b[i]);
 }
 
+function isOutside({ code }: Problem): boolean {
+  return code === 'range-value';
+}
+
+function isFault(found: Problem): boolean {
+  return !isOutside(found);
+}
+
 /** A change of a number alone keeps the cells and lines of the model before. */
 function sameShape(a: Model, b: Model): boolean {
   return a.cells === b.cells && a.lines === b.lines;
@@ -72,17 +84,19 @@ function rebuilt({ reading }: Model, sheet: Sheet): Edited {
 function createSignals({ model, origin: first }: Snapshot) {
   const [shape, setShape] = createSignal(model, { equals: sameShape });
   const [origin, setOrigin] = createSignal(first);
-  const [faults, setFaults] = createSignal(model.faults, { equals: sameProblems });
+  const [faults, setFaults] = createSignal(model.faults.filter(isFault), { equals: sameProblems });
+  const [outside, setOutside] = createSignal(model.findings.ranges.filter(isOutside), { equals: sameProblems });
   const [notices, setNotices] = createSignal(model.notices, { equals: sameProblems });
   const [version, setVersion] = createSignal(0);
   const show = ({ model: next, origin: from }: Snapshot): void => {
     setOrigin(from);
     setShape(next);
-    setFaults(next.faults);
+    setFaults(next.faults.filter(isFault));
+    setOutside(next.findings.ranges.filter(isOutside));
     setNotices(next.notices);
     setVersion((count) => count + 1);
   };
-  return { shape, origin, faults, notices, version, show };
+  return { shape, origin, faults, outside, notices, version, show };
 }
 
 /** Brings a model to life. */

@@ -16,6 +16,7 @@ import { entryTexts } from '../../../present/numbers/entryTexts';
 import { planRemark } from '../../../present/numbers/spokenField';
 import { differenceText } from '../../../present/numbers/valueText';
 import { remarksOf, remarkText, sameRemarks, type Remark } from '../../../present/numbers/remarks';
+import { RangeOffer } from './RangeOffer';
 import { rowId } from '../../app/store/entryNavigation';
 
 interface EntryRowProps {
@@ -78,6 +79,9 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
           <Difference cell={props.cell} columns={props.columns} varies={props.varies} />
         </Show>
         <Remarks cell={props.cell} columns={shownColumns()} faults={props.faults} />
+        <Show when={props.cell.range !== undefined}>
+          <For each={shownColumns()}>{(plan) => <RangeOffer cell={props.cell} plan={plan} />}</For>
+        </Show>
         <Show when={isAsked()}>
           <EntryDetails cell={props.cell} columns={props.columns} id={panel()} />
         </Show>
