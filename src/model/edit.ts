@@ -10,23 +10,26 @@ import { rangeFaultsOf, replacedRanges } from './rangeFaults';
 import { isNumber, readNumber } from './readNumber';
 import { field, withField, withRow, type SheetRow } from './sheet';
 
-/** A change of one field of one record. */
+/** A change of one field in one row of the sheet. */
 export interface Edit {
   readonly row: number;
   readonly column: string;
   readonly text: string;
 }
 
-/** The edit that gives an input another number, or an entry another formula, where a plan takes it from. */
+/**
+ * The edit that gives an entry another number or formula in a plan: in the plan's own column where the plan has one for
+ * it, else in the shared one.
+ */
 export function editIn(model: Model, { contents, column }: Plan, cell: number, text: string): Edit {
   const own = contents[cell]?.own === true;
   return { row: model.cells[cell]?.row ?? 0, column: own && column !== undefined ? column : 'formula', text };
 }
 
-/** The cells whose content a change of model touched, by plan; for computing no more than that again. */
+/** A model after an edit, with the cells to compute again. */
 export interface Edited {
   readonly model: Model;
-  /** Cells to compute from, or undefined where everything may have changed. */
+  /** The cells whose content changed; undefined where any cell may have changed. */
   readonly changed: readonly number[] | undefined;
 }
 
@@ -34,12 +37,12 @@ function replaced(plan: Plan, id: number, content: Content): Plan {
   return { ...plan, contents: plan.contents.with(id, content) };
 }
 
-/** Whether a plan takes a cell's number from a column. */
+/** Whether a change in this column is the number that the plan uses for a cell. */
 function holdsNumber(column: string, plan: Plan, own: boolean): boolean {
   return own ? column === plan.column : column === 'formula';
 }
 
-/** The plans after an input's number changed, or undefined where the change is of another kind. */
+/** The plans after an input's number changed; undefined for any other kind of change. */
 function withNumber(model: Model, id: number, column: string, text: string): Plan[] | undefined {
   const number = isNumberText(text) ? readNumber(text) : undefined;
   if (number === undefined || !isNumber(number)) return undefined;
@@ -54,7 +57,7 @@ function withNumber(model: Model, id: number, column: string, text: string): Pla
   });
 }
 
-/** What is found of a model after a number changed: only what speaks of that number is looked at again. */
+/** The findings after a number changed: only checks of that number are run again. */
 function findingsAfter({ findings, cells }: Model, plans: readonly Plan[], id: number, row: SheetRow): Findings {
   const cell = cells[id]!;
   const elsewhere = ({ where }: Problem): boolean => where.row !== row.row;
@@ -70,8 +73,8 @@ function findingsAfter({ findings, cells }: Model, plans: readonly Plan[], id: n
 }
 
 /**
- * A model with one field changed. A number that takes a number's place keeps every checked formula; any other change
- * checks the sheet anew.
+ * A model with one field changed. Where a number replaces a number, every checked formula is kept; any other change
+ * checks the whole sheet again. Throws for a row that the sheet does not have.
  */
 export function edit(model: Model, { row: rowNumber, column, text }: Edit): Edited {
   const before = model.sheet.rows.find((candidate) => candidate.row === rowNumber);
