@@ -1,7 +1,7 @@
 import type { Cell } from '../../model/cell';
 import { say, type Phrase } from '../text/phrase';
 
-/** What the panel below an entry says of where its number comes from, what it feeds and how to change it. */
+/** Fixed texts of the panel below an entry: where its number comes from, what it feeds and how to change it. */
 export const lineageTexts = {
   panel: (entry: string) => `Where ${entry} comes from and what it feeds`,
   source: (source: string) => `Source: ${source}`,
@@ -31,7 +31,7 @@ export const lineageTexts = {
   oneBeforeStands: 'The one before stands.',
 } as const;
 
-/** What is known of an input where it is one of several: its note and its source; blank for neither. */
+/** An input's note and source, where it is listed with others; blank where it has neither. */
 export function knownOf({ note, source }: Pick<Cell, 'note' | 'source'>): string {
   if (source === '') return note;
   return `${note} ${lineageTexts.source(source)}.`;

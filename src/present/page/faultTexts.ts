@@ -1,10 +1,10 @@
 import type { Problem } from '../../core/problem';
 
-/** What the list of faults says around them. */
+/** Fixed texts of the list of faults. */
 export const faultTexts = {
   faults: (count: number) => (count === 1 ? 'one fault' : `${count} faults`),
   notices: (count: number) => (count === 1 ? 'one notice' : `${count} notices`),
-  /** Of faults that the list has no room for. */
+  /** The number of faults beyond those that the list has room for. */
   more: (count: number) => `And ${count} more, at their entries.`,
   inTheFile: 'In the file as a whole.',
   goTo: (entry: string) => `Go to ${entry}`,
@@ -21,8 +21,8 @@ export function faultSummary(faults: number, notices: number): string {
 }
 
 /**
- * Where a fault leads to, as a link says it, and what else is known of its place.
- * @param entry label of the entry at fault; undefined where its row is none
+ * The text of the link from a fault to its place, and what else is known of that place.
+ * @param entry label of the entry at fault; undefined where its row is no entry
  */
 export function faultPlace(
   { where }: Pick<Problem, 'where'>,

@@ -2,7 +2,7 @@ import type { Model } from '../../model/model';
 
 const invented = /\binvent/i;
 
-/** Says that figures are invented, where the model's own title, notes or sources do; blank elsewhere. */
+/** A notice that the figures are invented, where the model's title, notes or sources say so; blank elsewhere. */
 export function inventedNotice({ title, lines, cells }: Pick<Model, 'title' | 'lines' | 'cells'>): string {
   const about = lines.find(({ kind }) => kind === 'text');
   if (invented.test(title) || (about?.kind === 'text' && invented.test(about.note))) {

@@ -13,18 +13,18 @@ import type { TimingTerms } from './terms';
 
 export type TimeUsed = 'mean' | 'standard';
 
-/** A timed value as it would be put into an input, in the input's unit. */
+/** A timed value for an input, in the input's unit. */
 export interface TimeOffer {
   readonly cell: Cell;
   readonly today: Decimal;
   readonly value: Decimal;
-  /** Where the mean may lie; undefined where that says nothing or the entry can have no range. */
+  /** The confidence interval of the mean; undefined where there is none, or where the entry can have no range. */
   readonly range: readonly [low: Decimal, high: Decimal] | undefined;
   /** Why there is no range; blank where there is. */
   readonly noRange: string;
-  /** Where it counts, where the model has several plans: in all, in those without a number of their own, or in one. */
+  /** The plans that the value applies to: all, those without a number of their own, one, or the only one. */
   readonly where: 'every plan' | 'shared' | 'one plan' | 'the only plan';
-  /** Name of the plan that it is put in. */
+  /** Name of the plan in which it is entered. */
   readonly plan: string;
 }
 
@@ -47,7 +47,7 @@ function whereOf({ plans }: Model, { id }: Cell, own: boolean): TimeOffer['where
   return plans.some(({ contents }) => contents[id]?.own === true) ? 'shared' : 'every plan';
 }
 
-/** What a step's time would put into an input; undefined where the plan has no number of its own or shared there. */
+/** A step's time as a value for an input; undefined where the cell is no input of the plan. */
 export function offerOf(
   model: Model,
   plan: number,
@@ -73,14 +73,14 @@ export function offerOf(
   };
 }
 
-/** Whether an input holds the offered value already, its range too where that is asked for. */
+/** Whether an input already has the offered value, and the range too where that is asked for. */
 export function isPut({ cell: { range }, today, value, range: offered }: TimeOffer, withRange: boolean): boolean {
   if (!today.eq(value)) return false;
   if (!withRange || offered === undefined) return true;
   return range !== undefined && range.low.eq(offered[0]) && range.high.eq(offered[1]);
 }
 
-/** The edits that put an offer into a model, its range first so that the number never stands outside. */
+/** The edits that enter an offer into a model. The range comes first, so that the number is never outside it. */
 export function editsOf(offer: TimeOffer, model: Model, plan: number, withRange: boolean): Edit[] {
   const { cell, value, range } = offer;
   const number = editIn(model, model.plans[plan]!, cell.id, numberToText(value));
@@ -95,7 +95,7 @@ function placeText({ where, plan }: TimeOffer): Phrase {
   return plainly(where === 'shared' ? ', in every plan that has no number of its own there.' : ', in every plan.');
 }
 
-/** What was put where: `Move a plant: 12.71 s per plant instead of 12 s per plant, range 11.9 to 13.5.` */
+/** What was entered where: `Move a plant: 12.71 s per plant instead of 12 s per plant, range 11.9 to 13.5.` */
 export function putSentence(offer: TimeOffer, withRange: boolean, format: Format): Phrase {
   const { cell, today, value, range } = offer;
   const isRange = withRange && range !== undefined;
