@@ -19,9 +19,9 @@ export interface CloserScan {
 
 /** Share of the largest height below which float64 is not trusted to tell the side. */
 const doubt = 1e-9;
-/** Where every height is below this share of the numbers looked at, all of them may be float64's rounding. */
+/** Where every height is below this share of the range's ends and the target, all of them may be float64's rounding. */
 const floatNoise = 1e-13;
-/** Exact heights all below this share of the numbers looked at are rounding: the result is at the target. */
+/** Exact heights all below this share of these numbers are rounding: the result is at the target. */
 const roundingShare = 1e-30;
 
 /** A height in float64 that keeps its sign: 0 only where the height itself is 0. */
@@ -34,7 +34,7 @@ function inFloat64(height: Decimal): number {
 /**
  * Computes exactly those scanned places at which float64 does not settle the side of the target.
  * @param height the result less the target, exactly
- * @param size the largest of the numbers looked at
+ * @param size the largest absolute number among the ends of the range and the target
  */
 export function scanCloser(
   { places, heights, largest }: Scan,

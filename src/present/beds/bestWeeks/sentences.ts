@@ -15,7 +15,7 @@ export interface BestWeeksSentences {
   readonly main: Phrase;
   /** How flat the best is, and which choices are as good. */
   readonly more: Phrase;
-  /** Blank unless a check fails at the best, or it lies at an edge of what was looked at. */
+  /** Blank unless a check fails at the best, or it lies at an edge of the grid. */
   readonly caution: Phrase;
   /** Which times and densities were computed. */
   readonly scope: Phrase;

@@ -1,4 +1,4 @@
-/** A field of a file's record that differs from the file, or a text typed into it that could not be accepted. */
+/** A field of the sheet whose text differs from the file, or a text typed into it that could not be accepted. */
 export type FieldText = readonly [row: number, column: string, text: string];
 
 /** A file as it was opened; written once, with the first change. */
@@ -13,7 +13,7 @@ export interface ShelfFile {
   readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
-/** What was done with a file since it was opened; written anew with each change. */
+/** The work on a file since it was opened; written anew with each change. */
 export interface ShelfWork {
   readonly version: 2;
   readonly id: string;
@@ -21,14 +21,14 @@ export interface ShelfWork {
   readonly name: string;
   readonly title: string;
   readonly shipped: string;
-  /** Bytes of the file. */
+  /** Size of the file in bytes. */
   readonly size: number;
-  /** Whether it was made by a change beside another tab that has the model. */
+  /** Whether it is a copy, made by a change while another page wrote the model. */
   readonly isCopy: boolean;
   readonly changes: readonly FieldText[];
   readonly drafts: readonly FieldText[];
   readonly choice: Readonly<Record<string, string>>;
-  /** Milliseconds since 1970. */
+  /** When it was written, in milliseconds since 1970. */
   readonly at: number;
 }
 
@@ -47,7 +47,7 @@ export function isTexts(value: unknown): value is Record<string, string> {
   return typeof value === 'object' && value !== null && Object.values(value).every((text) => typeof text === 'string');
 }
 
-/** Whether what the storage gave is a file that this version of the program can read. */
+/** Whether a stored value is a file that this version of the program can read. */
 export function isShelfFile(value: unknown): value is ShelfFile {
   if (typeof value !== 'object' || value === null) return false;
   const { version, id, name, shipped, opened, bytes } = value as Unknown<ShelfFile>;
@@ -55,7 +55,7 @@ export function isShelfFile(value: unknown): value is ShelfFile {
   return version === 2 && texts && typeof opened === 'number' && bytes instanceof Uint8Array;
 }
 
-/** Whether what the storage gave is work that this version of the program can read. */
+/** Whether a stored value is work that this version of the program can read. */
 export function isShelfWork(value: unknown): value is ShelfWork {
   if (typeof value !== 'object' || value === null) return false;
   const { version, id, name, title, shipped, size, isCopy, changes, drafts, choice, at } = value as Unknown<ShelfWork>;
@@ -71,7 +71,7 @@ export function isShelfWork(value: unknown): value is ShelfWork {
   );
 }
 
-/** What is chosen of a shipped model in which nothing was changed: it has no entry of its own on the shelf. */
+/** Id for the choices made about an unchanged shipped model, which has no entry of its own on the shelf. */
 export function sampleId(shipped: string): string {
   return `sample ${shipped}`;
 }
@@ -80,10 +80,10 @@ export function isSampleId(id: string): boolean {
   return id.startsWith('sample ');
 }
 
-/** Settings in which a person has written something of their own: words of the case, timed batches. */
+/** Settings that hold something a person has written: texts of the case, timed batches. */
 const ownSettings = /^setting (?:case |trials$)/;
 
-/** Whether there is work to lose. */
+/** Whether the work holds anything that a person would miss. */
 export function isOwnWork({ changes, drafts, choice }: Pick<ShelfWork, 'changes' | 'drafts' | 'choice'>): boolean {
   const hasWords = Object.entries(choice).some(([key, text]) => ownSettings.test(key) && text !== '');
   return changes.length > 0 || drafts.length > 0 || hasWords;

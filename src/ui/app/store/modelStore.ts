@@ -9,31 +9,31 @@ import { CellSignals, unknownNumber } from './cellSignals';
 import { snapshotAfter, snapshotOf, type Snapshot, type Origin } from './snapshot';
 
 /**
- * The only bridge from a model to Solid: a signal for each cell and plan, so that an edit wakes no more than the rows
- * whose value moved.
+ * Holds the model and its history as Solid signals. Each cell in each plan has its own signal, so that an edit updates
+ * only rows whose value changed.
  */
 export interface ModelStore {
   /** The model now; changes with every edit. */
   readonly model: Accessor<Model>;
   /**
-   * The model as it was when anything but an input's number last changed: wakes its readers for labels, units, ranges,
-   * formulas, and what fills an entry, not for each keystroke in a number. The numbers in it may be old.
+   * The model as of the last change of anything but an input's number. For readers of labels, units, ranges and
+   * formulas, which are so not updated with each keystroke in a number. Its numbers may be old.
    */
   readonly shape: Accessor<Model>;
-  /** What is wrong with the model, and what a reader should know; wake their readers only when they are others. */
+  /** The faults and the notices of the model; they change only when they differ. */
   readonly faults: Accessor<readonly Problem[]>;
   readonly notices: Accessor<readonly Problem[]>;
   /** The exact values of every plan now, for charts and studies; changes with every edit. */
   readonly values: Accessor<readonly Values[]>;
   /** Where the model came from; changes when another is opened. */
   readonly origin: Accessor<Origin>;
-  /** What a cell shows in a plan; wakes its reader only when that moved. */
+  /** What a cell shows in a plan; updates its reader only when that changes. */
   shown(plan: number, cell: number): ShownValue;
-  /** What it showed before the edit under way, or before the last finished one. */
+  /** The cell's number before the edit under way, or before the last finished one. */
   before(plan: number, cell: number): Decimal;
-  /** Changes one field at once; what follows until `finish` is one step for undo. */
+  /** Changes one field at once; all edits until `finish` are one step for undo. */
   edit(change: Edit): void;
-  /** The same with an edit of the present model that has been worked out already. */
+  /** The same with an edit that is computed already. */
   put(change: Edited): void;
   /** Ends the edit under way. */
   finish(): void;
@@ -41,19 +41,19 @@ export interface ModelStore {
   redo(): void;
   readonly canUndo: Accessor<boolean>;
   readonly canRedo: Accessor<boolean>;
-  /** Puts another model in place; undo brings the one before back. */
+  /** Opens another model in place of this one; undo brings this one back. */
   open(snapshot: Snapshot): void;
-  /** Counts edits, openings, undo and redo; for whatever must follow each of them. */
+  /** Counts edits, openings, undo and redo. */
   readonly version: Accessor<number>;
 }
 
-/** Steps that undo can take back. */
+/** Most steps that undo can take back. */
 const longestPast = 1000;
 
-/** The moments before and after the present one. */
+/** The current snapshot, with those before and after it for undo and redo. */
 interface History {
   readonly snapshot: Accessor<Snapshot>;
-  /** The moment that changes are told against. */
+  /** The snapshot with which shown changes compare. */
   readonly before: Accessor<Snapshot>;
   readonly canUndo: Accessor<boolean>;
   readonly canRedo: Accessor<boolean>;
@@ -71,7 +71,7 @@ function createHistory(first: Snapshot): History {
   const [past, setPast] = createSignal<readonly Snapshot[]>([]);
   const [future, setFuture] = createSignal<readonly Snapshot[]>([]);
   let editing = false;
-  // Another model's values are nothing to compare with.
+  // Values are not compared with those of another model.
   const set = (next: Snapshot): void => {
     if (next.origin !== snapshot().origin) setBefore(next);
     setSnapshot(next);
@@ -110,12 +110,12 @@ function sameProblems(a: readonly Problem[], b: readonly Problem[]): boolean {
   return a.length === b.length && a.every((one, i) => one === b[i]);
 }
 
-/** A change of a number alone keeps the cells and lines of the model before. */
+/** Whether only numbers differ: such a change keeps the arrays of cells and lines. */
 function sameShape(a: Model, b: Model): boolean {
   return a.cells === b.cells && a.lines === b.lines;
 }
 
-/** Brings a model to life. */
+/** Makes the store of a model. */
 export function createModelStore(initial: Model, first: Origin): ModelStore {
   const history = createHistory(snapshotOf(initial, first));
   const [origin, setOrigin] = createSignal(first);
