@@ -14,7 +14,7 @@ export function splitmix64(seed: bigint, n: number): bigint {
 
 /**
  * A stream of uniform random numbers: xoshiro128** 1.1 (Blackman & Vigna, Scrambled linear pseudorandom number
- * generators, ACM TOMS 47 (2021) 36; period 2^128 - 1). It holds its own state; nothing is shared.
+ * generators, ACM TOMS 47 (2021) 36; period 2^128 - 1). Each stream has a state of its own.
  */
 export class RandomStream {
   /** @param state four 32-bit words, not all 0 */
@@ -65,8 +65,8 @@ export class RandomStream {
 }
 
 /**
- * Stream n of a seed: its state is the seed's splitmix64 outputs 2n and 2n + 1, so streams of one seed start at places
- * without relation.
+ * Stream n of a seed. Its state is the seed's splitmix64 outputs 2n and 2n + 1, so that the streams of one seed are
+ * unrelated.
  * @param seed a whole number from 0 to 2^53 - 1; 0 is a seed like any other
  */
 export function randomStream(seed: number, n: number): RandomStream {

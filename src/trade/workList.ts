@@ -7,7 +7,7 @@ import type { DayEvent } from './iCalendar';
 import { hoursOf, type WorkStep } from './labour';
 import { boardsOf, countOf, type CropNames } from './stageNames';
 
-/** What is to be done on one day, all batches of the day together. */
+/** One kind of work on one day, for all its batches together. */
 export interface WorkTask {
   /** The day's number; see `isoDate`. */
   readonly day: number;
@@ -84,7 +84,7 @@ function shownHours(hours: number): string {
 }
 
 /**
- * The work list as rows of a table, with a header; for `exportTable`. Stages stand by name, washing has no plants.
+ * The work list as rows of a table with a header, for `exportTable`. Stages are given by name; washing has no plants.
  */
 export function workTable(list: readonly WorkTask[], { stages }: CropNames): WorkEntry[][] {
   const number = (n: number): WorkEntry => ({ number: String(n) });
@@ -102,8 +102,8 @@ export function workTable(list: readonly WorkTask[], { stages }: CropNames): Wor
 }
 
 /**
- * The work list as events of a calendar file, one a task; for `iCalendar`.
- * @param uidOf names a task for all time, the same at every writing
+ * The work list as events of a calendar file, one for each task, for `iCalendar`.
+ * @param uidOf gives a task an identifier that is the same each time the file is written
  */
 export function workEvents(list: readonly WorkTask[], uidOf: (task: WorkTask) => string, names: CropNames): DayEvent[] {
   return list.map((task) => ({

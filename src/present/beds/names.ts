@@ -8,7 +8,10 @@ function noun(one: string): Noun {
   return { one: spaced, many: plural(spaced) };
 }
 
-/** What a crop's things are called: plants and boards by the unit of a density, stages by the labels of their times. */
+/**
+ * The names of a crop's plants and boards, from the unit of a density, and of its stages, from the labels of their
+ * times.
+ */
 export function namesOf(parts: CropParts, stages: number): CropNames {
   const powers = [...(parts.get('stage 1 density')?.unit?.dimension ?? [])];
   const over = powers.find(([, power]) => power === 1)?.[0] ?? 'plant';
@@ -28,7 +31,7 @@ export function boardsIn(names: CropNames, numbers: readonly number[]): Phrase {
   return plainly(`${joined(numbers.map((number) => names.stages[number - 1] ?? ''))} ${names.board.many}`);
 }
 
-/** The same where stages are met first: `nursery boards (stage 1) and wide boards (stage 2)`. */
+/** The same, with the stage numbers: `nursery boards (stage 1) and wide boards (stage 2)`; for the first mention. */
 export function boardsFirstMet(names: CropNames, numbers: readonly number[]): Phrase {
   return plainly(joined(numbers.map((number) => `${boardsOf(names, number - 1).many} (stage ${number})`)));
 }

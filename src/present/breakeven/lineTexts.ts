@@ -1,14 +1,14 @@
 import type { LineName } from '../results/resultLines';
 import type { BreakevenContext } from './sentences';
 
-/** What the lines are called in the key: `A Plugs`, `B Nursery first`. */
+/** The name of a line in the key: `A Plugs`, `B Nursery first`. */
 export function lineInKey({ subject }: Pick<BreakevenContext, 'subject'>, name: LineName): string {
   const against = subject.against ?? '';
   if (name === 'against') return `A ${against}`;
   return name === 'plan' ? `B ${subject.plan}` : `B ${subject.plan} less ${against}`;
 }
 
-/** What the lines are called above the columns of a table; one by itself is the result. */
+/** The name of a line above its column of a table; for the only line, the result's label. */
 export function lineHead({ subject }: Pick<BreakevenContext, 'subject'>, name: LineName): string {
   if (name === 'difference') return 'B − A';
   if (name === 'against') return `A ${subject.against ?? ''}`;

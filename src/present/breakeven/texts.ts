@@ -1,6 +1,6 @@
 import { space } from '../text/numberFormat';
 
-/** What stands around a breakeven answer, in its settings, its picture and its tables. */
+/** Fixed texts of the breakeven screen: the answer, its settings and its picture. */
 export const breakevenTexts = {
   heading: 'Breakeven',
   nothingToAsk: 'There is nothing to ask about yet.',
@@ -15,7 +15,7 @@ export const breakevenTexts = {
   todayAt: (number: string) => `today${space}${number}`,
 } as const;
 
-/** The fields of the range that is looked at. */
+/** Labels of the fields for the range that is searched. */
 export const rangeTexts = {
   legend: 'Looked at',
   from: 'looked at from',
@@ -27,7 +27,7 @@ export const rangeTexts = {
   todayOutside: (today: string) => `Today’s ${today} lies outside: the picture reaches to it, the answer does not.`,
 } as const;
 
-/** The tables of a breakeven answer. */
+/** Fixed texts of the breakeven tables. */
 export const breakevenTableTexts = {
   summary: 'The same numbers as tables',
   none: 'No crossing and no break in the range looked at.',

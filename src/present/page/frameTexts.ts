@@ -1,4 +1,4 @@
-/** What the page says around its screens: its name, what leads from one part to another, and that it is at work. */
+/** Texts of the page around its screens: its name, its links to parts of the page, and that it is busy. */
 export const frameTexts = {
   program: 'Raftmargin',
   windowTitle: (model: string) => (model === '' ? 'Raftmargin' : `${model} – Raftmargin`),

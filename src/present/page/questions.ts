@@ -11,10 +11,10 @@ export const screenQuestions = [
   { key: 'the case', label: 'The case' },
 ] as const;
 
-/** A question, or the page on how figures are worked out, which stands in its place. */
+/** The key of a screen, or `method` for the page on methods, which takes a screen's place. */
 export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method';
 
-/** What can be asked of a model: of its beds only where it has a crop schedule. */
+/** The questions that can be asked of a model; that of its beds only where it has a crop schedule. */
 export function questionsFor({ cells }: Pick<Model, 'cells'>): ScreenQuestion[] {
   const grows = cells.some(({ crop }) => crop === 'stage 1 time');
   return screenQuestions.map(({ key }) => key).filter((key) => key !== 'beds' || grows);

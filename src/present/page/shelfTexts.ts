@@ -1,6 +1,6 @@
 import type { Format } from '../text/numberFormat';
 
-/** What is said of the models that are kept on this machine. */
+/** Texts about the models that are kept on this machine. */
 export const shelfTexts = {
   summary: 'Your models',
   about: 'Kept in this browser, on this machine alone. Nothing is let go unless you delete it.',

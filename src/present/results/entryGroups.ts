@@ -20,7 +20,7 @@ function isResult(plan: Plan | undefined, id: number): boolean {
   return content?.kind === 'calculated' && content.gives === 'number';
 }
 
-/** What can be asked about: numbers that one of some plans calculates, headlines first. */
+/** The results that can be asked about: numbers that one of some plans calculates, headlines first. */
 export function resultGroups(model: Model, plans: readonly number[]): EntryGroup[] {
   const all = model.cells.filter(({ id }) => plans.some((plan) => isResult(model.plans[plan], id)));
   const headlines = all.filter(({ role }) => role === 'headline');
@@ -28,7 +28,7 @@ export function resultGroups(model: Model, plans: readonly number[]): EntryGroup
   return headlines.length === 0 ? others : [{ heading: 'Headlines', cells: headlines }, ...others];
 }
 
-/** What can be moved: every input of a plan, decisions too. */
+/** The inputs that can be moved: every input of a plan, decisions too. */
 export function inputGroups(model: Model, plan: Plan): EntryGroup[] {
   return grouped(model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input'));
 }

@@ -14,6 +14,6 @@ export const commonTexts = {
   stop: 'Stop',
   tryAgain: 'Try again',
   takeBack: 'Take it back',
-  /** A reason for which background work could not be done. */
+  /** Why background work failed. */
   workerEndedTwice: 'the worker that does it ended twice.',
 } as const;

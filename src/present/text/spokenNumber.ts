@@ -3,7 +3,7 @@ import type { Unit } from '../../core/unit';
 import { space, type Format } from './numberFormat';
 import { printedUnit } from './printedUnit';
 
-/** How a unit under the stroke is said. */
+/** How a sentence says some units after the stroke. */
 const under: Readonly<Record<string, string>> = {
   s: 'per second',
   min: 'per minute',
@@ -13,28 +13,30 @@ const under: Readonly<Record<string, string>> = {
   month: 'a month',
   year: 'a year',
 };
-/** Names of units that are signs rather than words, though they look like words. */
+/** Names of units that look like words but are signs. */
 const signs: ReadonlySet<string> = new Set(['min', 'gal', 'kWh', 'thousand']);
 
 function isWord(name: string): boolean {
   return /^[a-z]{3,}(?:_[a-z]+)*$/.test(name) && !signs.has(name);
 }
 
-/** A noun for several: `board` as boards, `bench` as benches. */
+/** The plural of a noun: `board` as boards, `bench` as benches. */
 export function plural(noun: string): string {
   if (/[^aeiou]y$/.test(noun)) return noun.replace(/y$/, 'ies');
   if (/(?:ea|l)f$/.test(noun)) return noun.replace(/f$/, 'ves');
   return noun + (/(?:s|x|ch|sh)$/.test(noun) ? 'es' : 's');
 }
 
-/** `a year`, `per plant`; undefined for what is better written as a sign. */
+/**
+ * A unit after the stroke as a sentence says it, `a year` or `per plant`; undefined for one that is better left a sign.
+ */
 function saidUnder(name: string): string | undefined {
   return under[name] ?? (isWord(name) ? `per ${name}` : undefined);
 }
 
 /**
- * A unit as it is said after a number: `EUR/year` as EUR a year, `s/plant` as s per plant, `day` as days. What has more
- * than one stroke, or a sign below it, is printed as it is.
+ * A unit as a sentence says it after a number: `EUR/year` as EUR a year, `s/plant` as s per plant, `day` as days. A
+ * unit with more than one stroke, or with a sign after it, is printed as it is.
  */
 export function spokenUnit(text: string, one: boolean): string {
   const [top = '', below, ...more] = text.replace(/\s+/g, '').split('/');

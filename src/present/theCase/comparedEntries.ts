@@ -11,7 +11,7 @@ export interface PlanPair {
   readonly values: readonly Values[];
   /** Indices of the plan that is given up and of the one that is taken. */
   readonly plans: readonly [number, number];
-  /** Names entries so that none is taken for another. */
+  /** Gives each entry a name of its own. */
   readonly nameOf: (cell: Cell) => string;
   readonly format: Format;
 }
@@ -31,7 +31,7 @@ function shownIn({ model, values, format }: PlanPair, plan: number, cell: Cell):
   return content.gives === 'truth' ? truthWord(cell, !number.isZero()) : format.value(number, cell.unit);
 }
 
-/** Whether an entry comes to something else in one plan than in the other. */
+/** Whether an entry has different values in the two plans. */
 export function differs({ values, plans: [a, b] }: PlanPair, { id }: Cell): boolean {
   const [one, other] = [values[a]?.numbers[id], values[b]?.numbers[id]];
   return one !== undefined && other !== undefined && !one.eq(other) && !(one.isNaN() && other.isNaN());

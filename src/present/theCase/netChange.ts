@@ -8,10 +8,10 @@ export interface WithNetChange {
   readonly result: number;
 }
 
-/** Characters that a formula may have. */
+/** Longest formula allowed, in characters. */
 const longestFormula = 10_000;
 
-/** Terms added up by halves, so that brackets never stand deep. */
+/** A sum of terms, added in halves so that brackets are not nested deeply. */
 function added(terms: readonly string[]): string {
   if (terms.length < 2) return terms[0] ?? '0';
   const middle = Math.ceil(terms.length / 2);
@@ -26,9 +26,9 @@ function freeName(taken: ReadonlyMap<string, number>): string {
 }
 
 /**
- * The model's text with an entry for returns less costs of the budget, so that studies can ask for it as for any
- * result: its difference between two plans is their partial budget's net change. Undefined for more lines than a
- * formula can name.
+ * The model's text with an added entry for the budget's returns less its costs, so that studies can use it as any
+ * result: its difference between two plans is the net change of their partial budget. Undefined where a formula cannot
+ * name so many lines.
  */
 export function withNetChange(model: Model): WithNetChange | undefined {
   const { sheet, cells, ids } = model;

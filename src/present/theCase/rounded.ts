@@ -46,7 +46,7 @@ function netText(made: CaseBudget, format: Format): Phrase {
   return say`The four sums as shown come to ${signedAmount(shown, made, format)}, the exact net change rounds to ${signedAmount(netChange, made, format)}.`;
 }
 
-/** Where rounded lines do not add up to what is shown below them; blank where all do. */
+/** Where rounded lines do not add up to the sum shown below them; blank where all do. */
 export function roundingNote(made: CaseBudget, format: Format): Phrase {
   if (made.unknown.length > 0) return [];
   const each = made.sections.map((section) => sectionText(section, made, format));
@@ -54,7 +54,7 @@ export function roundingNote(made: CaseBudget, format: Format): Phrase {
   return found.length === 0 ? [] : sentences(say`Each amount is rounded by itself.`, found);
 }
 
-/** Money of a sentence: the amount and its currency. */
+/** An amount of money with its currency, for a sentence. */
 export function money(value: Decimal, decimals: number, currency: string, format: Format): string {
   return `${format.fixed(value, decimals)}${space}${currency}`;
 }

@@ -3,7 +3,7 @@ import { numberToText } from '../../core/number';
 import type { CaseBudget } from './caseOf';
 import { headings } from './headings';
 
-/** The partial budget as a table for other programs, in exact numbers; without sums where a line has no value. */
+/** The partial budget as a table for other programs, in exact numbers; without sums where an entry has no value. */
 export function budgetTable(made: CaseBudget): string {
   const unit = made.unit.text;
   const isKnown = made.unknown.length === 0;
@@ -23,7 +23,7 @@ export function budgetTable(made: CaseBudget): string {
   return exportTable([['kind', 'entry', 'amount', 'unit'], ...rows, ...net]);
 }
 
-/** What the file is called: the model's own file with a word more. */
+/** The file's name: that of the model's file with a word added. */
 export function tableName(file: string): string {
   return `${file.replace(/\.[^.]*$/, '') || 'model'}-case.csv`;
 }

@@ -1,7 +1,7 @@
-/** Words of the batches of a step, every text of them a field. */
+/** Fixed texts of the table of batches. */
 export const batchesTexts = {
   heading: (step: string) => `Batches of ${step}`,
-  /** @param batches with their noun, `8 batches` */
+  /** @param batches the number with its noun, `8 batches` */
   showMore: (batches: string) => `Show ${batches} more`,
   add: 'Add a batch',
   fewerFields: 'Fewer fields',
@@ -18,7 +18,7 @@ export const batchesTexts = {
 } as const;
 
 /**
- * What is said of a batch that was taken out.
+ * Says that a batch was removed.
  * @param plants as they stood in its field, maybe blank
  */
 export function takenOutText(plants: string): string {

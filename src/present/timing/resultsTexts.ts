@@ -1,4 +1,4 @@
-/** Words of the table with the figures of every step. */
+/** Fixed texts of the table of all steps. */
 export const resultsTexts = {
   heading: 'Each step',
   step: 'Step',

@@ -1,4 +1,4 @@
-/** The headings of What matters, and what its parts say beside what they found. */
+/** Headings of What matters, and fixed texts of its parts. */
 export const whatMattersTexts = {
   heading: 'What matters',
   chooser: 'What moves',

@@ -6,10 +6,10 @@ import { usePage } from '../app/pageContext';
 import { Dropdown } from '../kit/sections/Dropdown';
 import { FitAll } from './FitAll';
 
-/** Faults listed at once. */
+/** At most this many faults are listed. */
 const longest = 200;
 
-/** How many faults and notices there are; opened, each leads to its entry. */
+/** The number of faults and notices; unfolded, a list in which each leads to its entry. */
 export function FaultList(): JSX.Element {
   const { faults, notices, outside } = usePage().store;
   const summary = (): string => faultSummary(faults().length, notices().length, outside().length);

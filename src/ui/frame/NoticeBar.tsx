@@ -3,7 +3,7 @@ import { fileTexts, progressText } from '../../present/page/fileTexts';
 import type { FileActions } from '../app/files/fileActions';
 import { Link } from '../kit/Link';
 
-/** What became of the last file: opened, saved, being read, or why it could not be opened. */
+/** Notices about files: one that is being read, was opened or saved, or could not be opened. */
 export function NoticeBar(props: { fileActions: FileActions; onUndo: () => void }): JSX.Element {
   return (
     <div class="news">

@@ -29,7 +29,7 @@ import { Shelf } from './Shelf';
 import { listenForSteps } from '../app/store/undoKeys';
 import { usePage, PageContext, type PageState } from '../app/pageContext';
 
-/** Brings back what was kept beside the model itself. */
+/** Restores what was kept besides the model: drafts and choices. */
 function restore({ work }: Beginning, drafts: Drafts, choice: KeptChoice): void {
   for (const [row, column, text] of work?.drafts ?? []) drafts.set({ row, column }, text);
   choice.restore(work?.choice ?? {});
@@ -44,7 +44,7 @@ function groupOfRow(store: ModelStore, row: number): string {
   return heading;
 }
 
-/** The plan looked at and the one it is compared with are kept with the choice. */
+/** Keeps the plan and the plan compared with among the choices. */
 function keepCompared(compared: ComparedPlans, choice: KeptChoice, store: ModelStore): void {
   compared.setPlan(choice.get(planSetting));
   compared.setAgainst(choice.get(againstSetting));
@@ -91,7 +91,7 @@ function createParts(beginning: Beginning): Parts {
   return { page, question, setQuestion };
 }
 
-/** The question that stands beside the numbers, or would: the one asked last. */
+/** The question beside the numbers where there is room: the last one other than the numbers. */
 function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): Accessor<ScreenQuestion> {
   const [side, setSide] = createSignal<ScreenQuestion>(question() === 'numbers' ? usualSide : question());
   createEffect(() => {
@@ -103,7 +103,7 @@ function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): 
   return side;
 }
 
-/** The page once there is a model: title, headlines, numbers and the question beside them. */
+/** The page of a model: title, headlines, numbers and the question beside them. */
 export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element {
   // A page begins once.
   // eslint-disable-next-line solid/reactivity
@@ -170,7 +170,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
 }
 
 interface HalvesProps {
-  /** Whether there is room for both halves. */
+  /** Whether both halves fit side by side. */
   readonly wide: boolean;
   readonly question: ScreenQuestion;
   readonly side: ScreenQuestion;
@@ -199,7 +199,7 @@ function Halves(props: HalvesProps): JSX.Element {
   );
 }
 
-/** Back to where somebody came from by a link. */
+/** A button that leads back to where a link was followed. */
 function WayBack(): JSX.Element {
   const { wayBack } = usePage().navigation;
   return (

@@ -23,7 +23,7 @@ interface TopBarProps {
   readonly onStartOver: () => void;
 }
 
-/** What can be done with the model as a whole, in words. */
+/** The actions on the model as a whole. */
 export function TopBar(props: TopBarProps): JSX.Element {
   const [open, setOpen] = createSignal(false);
   return (
@@ -136,7 +136,10 @@ function Steps(): JSX.Element {
   );
 }
 
-/** Keeps the focus when there is no further step: a button that is switched off would let it fall. */
+/**
+ * An undo or redo button. Where there is no step it is marked as disabled but can still be focused, as a disabled
+ * button would lose the focus.
+ */
 function Step(props: { word: string; keys: string; canGo: boolean; onGo: () => void }): JSX.Element {
   return (
     <button
@@ -174,7 +177,7 @@ function SchemeChoice(props: { scheme: Scheme; onScheme: (scheme: Scheme) => voi
   );
 }
 
-/** Whether the work is kept. */
+/** The save state. */
 function KeptNote(props: { kept: SaveState }): JSX.Element {
   return (
     <p class="kept" data-state={props.kept.state}>

@@ -7,14 +7,14 @@ import { boardsIn } from '../names';
 
 const place = { one: 'place', many: 'places' };
 
-/** A part of the loss, as a row. */
+/** One part of the loss, as a row of a table. */
 export interface LossRow {
   readonly label: string;
   readonly boards: string;
   readonly plants: string;
 }
 
-/** The three ways in which boards do nothing, and by stage where. */
+/** The three ways in which boards are idle, with where by stage. */
 export function lossRows(
   { free, partEmpty, waiting, stages }: RoundingLoss,
   names: CropNames,

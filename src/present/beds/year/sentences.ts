@@ -29,7 +29,7 @@ function overfullSentence(
   return sentences(whole, ...byStage);
 }
 
-/** What a year from an empty bed comes to. */
+/** Describes a year from an empty bed. */
 export function yearSentence(year: Calendar, boards: number, names: CropNames, format: Format, dates: Dates): Phrase {
   const harvests = year.batches.filter(({ harvested }) => harvested !== undefined);
   const finished = harvests.reduce((sum, batch) => sum + batch.finished, 0);

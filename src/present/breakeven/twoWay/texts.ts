@@ -1,4 +1,4 @@
-/** What stands around the answer about two inputs at once. */
+/** Fixed texts of the two-way breakeven. */
 export const twoWayTexts = {
   heading: 'Two inputs at once',
   noSecond: (result: string) => `There is no second input that moves ${result}.`,

@@ -1,6 +1,6 @@
 import { space } from '../../text/numberFormat';
 
-/** What stands around results side by side and in their tables. */
+/** Fixed texts of results side by side and of their tables. */
 export const costsTexts = {
   which: 'which',
   noMore: (most: number) => `No more than ${most} can be told apart: leave one out to add another.`,
@@ -17,7 +17,7 @@ export const costsTexts = {
   save: 'Save this table as CSV',
 } as const;
 
-/** In which unit the lines are, and in which plan: `EUR/plant, in Nursery first`; blanks are left out. */
+/** The unit of the lines and their plan: `EUR/plant, in Nursery first`; a blank part is left out. */
 export function costsCaption(unit: string, plan: string): string {
   return [unit, plan].filter(Boolean).join(', in ');
 }
@@ -28,8 +28,8 @@ export function costsFigures(unit: string): string {
 }
 
 /**
- * Above the table of where another one becomes the lowest.
- * @param word what the lowest is called
+ * The caption of the table of where another result becomes the lowest.
+ * @param word the word for the lowest
  * @param exact whether its numbers are exact rather than float64
  */
 export function changesCaption(word: string, input: string, exact: boolean): string {

@@ -1,7 +1,7 @@
 import { printedUnit } from '../../text/printedUnit';
 import type { TornadoSubject } from '../tornado/sentences';
 
-/** What stands around the spider lines and in their table. */
+/** Fixed texts of the spider lines and of their table. */
 export const spiderTexts = {
   working: 'Working out the lines …',
   across: 'change from today',
@@ -14,13 +14,13 @@ export const spiderTexts = {
   save: 'Save this table as CSV',
 } as const;
 
-/** What the lines are of: `Margin, B − A, EUR/year`. */
+/** The caption of the lines: `Margin, B − A, EUR/year`. */
 export function spiderCaption({ result, of }: Pick<TornadoSubject, 'result' | 'of'>): string {
   const whose = of.kind === 'difference' ? 'B − A' : '';
   return [result.label, whose, printedUnit(result.unitText)].filter(Boolean).join(', ');
 }
 
-/** The same above their table, which is filled with float64 numbers at first. */
+/** The caption of their table, which holds float64 numbers until the exact ones are computed. */
 export function spiderTableCaption(caption: string, exact: boolean): string {
   return exact ? caption : `${caption} (being worked out exactly …)`;
 }

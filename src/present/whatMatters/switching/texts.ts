@@ -1,4 +1,4 @@
-/** What stands around the switching values and in their table. */
+/** Fixed texts of the switching values and of their table. */
 export const switchingTexts = {
   looking: 'Looking for where the answer flips …',
   broken: 'The search for where the answer flips ended early. Change any number to start it again.',

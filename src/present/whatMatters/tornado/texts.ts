@@ -1,4 +1,4 @@
-/** What stands around the bars of a tornado and in their table. */
+/** Fixed texts of the tornado and of its table. */
 export const tornadoTexts = {
   lookedAt: (percent: number) => `Looked at ${percent} % of the entries …`,
   showFirst: (few: number) => `Show the first ${few} only`,
@@ -8,7 +8,7 @@ export const tornadoTexts = {
   flips: 'flips',
   keyFlips: 'on the other side of 0 at an end',
   keyPercentiles: '* low and high are the 5th and 95th percentile',
-  /** Before and after a bar's swing, for those who hear the page. */
+  /** For screen readers, around a bar's swing. */
   heardSwing: ', swing ',
   heardLink: '. Go to the entry',
   unknown: 'unknown',

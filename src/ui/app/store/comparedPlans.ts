@@ -1,18 +1,18 @@
 import { createMemo, createSignal, type Accessor } from 'solid-js';
 import type { ModelStore } from './modelStore';
 
-/** The plans looked at, as indices among the model's. */
+/** The plan looked at and the plan compared with, by index. */
 export interface ComparedPlans {
   readonly plan: Accessor<number>;
   /** Undefined where the model has one plan. */
   readonly against: Accessor<number | undefined>;
-  /** What stands side by side: the plan compared with first, then the plan. */
+  /** The plans side by side: the one compared with first, then the other. */
   readonly columns: Accessor<readonly number[]>;
   setPlan(name: string): void;
   setAgainst(name: string): void;
 }
 
-/** The last plan is compared with the first, the reference, until someone chooses others. */
+/** Until someone chooses, the last plan is compared with the first, the reference. */
 export function createComparedPlans(store: ModelStore): ComparedPlans {
   const [planName, setPlan] = createSignal('');
   const [againstName, setAgainst] = createSignal('');

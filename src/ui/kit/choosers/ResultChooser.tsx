@@ -9,12 +9,12 @@ import { chooserTexts } from '../../../present/results/chooserTexts';
 import { commonTexts } from '../../../present/text/commonTexts';
 
 interface AskingHeadProps extends ScreenProps {
-  /** What stands before the result's chooser. */
+  /** The label of the result's chooser. */
   readonly label: string;
   readonly children: (result: Accessor<Cell>) => JSX.Element;
 }
 
-/** The choice of a result and of whose it is, and below it what a screen says of that. */
+/** The choice of a result and of its plan, and below it what the screen adds. */
 export function ResultChooser(props: AskingHeadProps): JSX.Element {
   const plans = createMemo(() => [props.plan, ...(props.against === undefined ? [] : [props.against])]);
   const groups = createMemo(() => resultGroups(props.store.shape(), plans()));

@@ -6,21 +6,24 @@ import { typedNumber } from '../../../present/text/typedNumber';
 interface NumberFieldProps {
   readonly label: string;
   readonly unit: string;
-  /** The number that stands, as model files write it. */
+  /** The number in force, as model files write it. */
   readonly text: string;
-  /** Why a number cannot be used; undefined: it can. */
+  /** Says why a number cannot be used; undefined where it can. */
   readonly refuse?: (text: string) => string | undefined;
-  /** Said after what is wrong. */
+  /** A text after the message about what is wrong. */
   readonly stands?: string;
   readonly onNumber: (text: string) => void;
 }
 
-/** Whether the number that was typed is the one that stands, however each is written; blank is none. */
+/** Whether typed text is the number in force, however each is written; blank stands for none. */
 function isSame(typed: string, stands: string): boolean {
   return stands !== '' && decimal(typed).eq(stands);
 }
 
-/** A number that a screen asks for; what is not valid stays in the field and is explained, the last number stands. */
+/**
+ * A field for a number of a screen. Invalid text stays in the field with an explanation, and the last valid number
+ * stays in force.
+ */
 export function NumberField(props: NumberFieldProps): JSX.Element {
   const faultId = createUniqueId();
   const [typed, setTyped] = createSignal<string>();

@@ -9,7 +9,7 @@ interface WholeFieldProps {
   readonly onNumber: (number: number) => void;
 }
 
-/** A whole number that the screen asks for; what is not valid stays in the field and is explained. */
+/** A field for a whole number of a screen. Invalid text stays in the field with an explanation. */
 export function WholeField(props: WholeFieldProps): JSX.Element {
   const faultId = createUniqueId();
   const [typed, setTyped] = createSignal<string>();

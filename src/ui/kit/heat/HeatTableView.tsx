@@ -16,7 +16,7 @@ interface HeatTableViewProps {
 
 const always: Accessor<boolean> = () => true;
 
-/** A result over two inputs in exact numbers, and as a file. */
+/** A table of a result over two inputs in exact numbers, which can be saved as a file. */
 export function HeatTableView(props: HeatTableViewProps): JSX.Element {
   const worked = createProgressive(
     () => props.ask,

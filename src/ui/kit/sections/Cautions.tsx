@@ -3,7 +3,7 @@ import { cautionsFor, type CautionTopic } from '../../../trade/cautions';
 import { cautionTexts } from '../../../present/page/cautionTexts';
 import './caution.css';
 
-/** What can hurt in the work that stands above, each with its source. */
+/** Cautions about the work described above, each with its source. */
 export function Cautions(props: { topics: readonly CautionTopic[] }): JSX.Element {
   return (
     <div class="cautions" role="group" aria-label={cautionTexts.heading}>

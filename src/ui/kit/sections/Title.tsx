@@ -2,13 +2,13 @@ import { createMemo, Show, type JSX } from 'solid-js';
 import { usePage } from '../../app/pageContext';
 import { titleTexts } from '../../../present/page/titleTexts';
 
-/** A title split after its question, so that the question can stand large. */
+/** A title split after its question, so that the question can be set larger. */
 export function titleParts(title: string): readonly [question: string, rest: string] {
   const at = title.indexOf('? ');
   return at === -1 ? [title, ''] : [title.slice(0, at + 1), title.slice(at + 2)];
 }
 
-/** The model's title, and what its first row says about it. */
+/** The model's title, and the note of its first row. */
 export function Title(): JSX.Element {
   const { store } = usePage();
   const parts = createMemo(() => titleParts(store.shape().title));

@@ -24,12 +24,12 @@ import { commonTexts } from '../../../present/text/commonTexts';
 import '../../kit/sections/answers.css';
 import './styles.css';
 
-// Its pictures need the chart library, which the beds do not wait for.
+// Its pictures need the chart library, for which the beds should not wait.
 const BestWeeks = lazy(async () => ({ default: (await import('./bestWeeks/BestWeeks')).BestWeeks }));
 
 type Looked = 'plan' | 'against';
 
-/** The beds: what a crop schedule finishes, what rounding costs, a year on the water, the week's work. */
+/** Beds: what a crop schedule finishes, what rounding to whole boards costs, a year on the water, and a week's work. */
 export function Beds(props: ScreenProps): JSX.Element {
   const selection = (): Looked =>
     props.against !== undefined && props.choice.get(bedsPlanSetting) === 'against' ? 'against' : 'plan';

@@ -26,7 +26,7 @@ function heightFor(width: number): number {
   return Math.round(Math.min(420, Math.max(260, width * 0.56)));
 }
 
-/** Whether the target belongs in sight: where it is what the answer is about, or a line meets it there. */
+/** Whether the target line should be in sight: where the answer is about it, or where a line meets it. */
 function isMet(
   { found, targets }: BreakevenContext,
   { shown, leading }: LineSelection,
@@ -37,7 +37,7 @@ function isMet(
   return crossings.some(({ value }) => value.gte(from) && value.lte(to));
 }
 
-/** The lines, with the marks that the answer speaks of. */
+/** The chart: lines, with marks at the crossings. */
 export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
   const chartArea = createChartArea();
   const picture = createMemo((): LinesPicture | undefined => {

@@ -27,11 +27,11 @@ interface DrawsProps extends ScreenProps {
   readonly selection: PlanSelection;
   /** The result today. */
   readonly today: number;
-  /** Where the draws are not about today's numbers; blank where they are. */
+  /** Which draws are not centred on today's numbers; blank for none. */
   readonly remark: Phrase;
 }
 
-/** Draws of a result, and what there is to say of them. */
+/** The draws of a result, and the sentences about them. */
 export function DrawsPart(props: DrawsProps): JSX.Element {
   const { settings, client, found } = createDraws(props, () => true);
   const question = createMemo((): SpreadQuestion => ({

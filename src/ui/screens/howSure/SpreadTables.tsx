@@ -11,11 +11,11 @@ import { spreadTexts } from '../../../present/howSure/texts';
 interface SpreadTablesProps {
   readonly spread: DrawSpread;
   readonly question: SpreadQuestion;
-  /** Of the sets of draws. */
+  /** Names of the sets of draws. */
   readonly names: readonly string[];
 }
 
-/** The draws' figures and the picture's bins as tables. */
+/** The figures of the draws and the bins of the histogram as tables. */
 export function SpreadTables(props: SpreadTablesProps): JSX.Element {
   const target = (): string => localFormat.value(decimal(props.question.target), props.question.result.unit);
   return (

@@ -17,7 +17,7 @@ function anchorOf(entry: string): string {
   return `method-${entry.replaceAll(' ', '-')}`;
 }
 
-/** How every figure of the app is worked out, from which source, and what it cannot do. */
+/** How every figure of the app is computed, from which source, and what it cannot do. */
 export function Method(props: { choice: Choice }): JSX.Element {
   let page: HTMLElement | undefined;
   let top: HTMLHeadingElement | undefined;
@@ -65,7 +65,7 @@ export function Method(props: { choice: Choice }): JSX.Element {
   );
 }
 
-/** What the page holds, each a link to it. */
+/** The contents of the page, as links. */
 function Contents(props: { goTo: (entry: string) => void }): JSX.Element {
   return (
     <nav class="method-contents" aria-label={methodTexts.contents}>

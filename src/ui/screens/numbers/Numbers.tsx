@@ -13,7 +13,7 @@ import { keptLines, outline, sifted, type OutlineGroup, type Sieve } from '../..
 import { PlanHeads } from './PlanHeads';
 import { varying } from '../../../present/numbers/varying';
 
-/** Rows from which on only those near the screen are put on the page. */
+/** From this number of rows on, only those near the screen are put on the page. */
 const manyRows = 400;
 
 function byRow(faults: readonly Problem[]): ReadonlyMap<number, readonly Problem[]> {

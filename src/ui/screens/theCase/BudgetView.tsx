@@ -15,7 +15,7 @@ interface BudgetViewProps {
   readonly goTo: (cell: number) => void;
 }
 
-/** The partial budget in the trade's form: four parts with their sums, and what they come to. */
+/** The partial budget in the trade's form: four parts with their sums, and the net change. */
 export function BudgetView(props: BudgetViewProps): JSX.Element {
   const net = (): string => signedAmount(props.made.netChange, props.made, localFormat);
   return (

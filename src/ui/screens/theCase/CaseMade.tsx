@@ -31,7 +31,7 @@ interface CaseMadeProps extends ScreenProps {
   readonly from: number;
 }
 
-/** A case for which there is a budget. */
+/** The case where there is a budget. */
 export function CaseMade(props: CaseMadeProps): JSX.Element {
   const plans = createMemo((): [number, number] => [props.from, props.plan], undefined, {
     equals: (a, b) => a.join() === b.join(),
@@ -115,7 +115,7 @@ function CaseButtons(props: CaseMadeProps & { print: Print }): JSX.Element {
   );
 }
 
-/** That this is no advice on money is said in any case. */
+/** The topics of the cautions; that the case is no financial advice is always one. */
 function topicsOf({ store }: CaseMadeProps, asks: readonly PlanDemand[]): CautionTopic[] {
   const isHandWork = asks.some(({ kind }) => kind === 'seconds');
   const others = cautionTopics(store.shape().cells).filter((topic) => topic !== 'money');
@@ -130,7 +130,7 @@ interface StudiedProps extends CaseMadeProps {
   readonly studies: Studies | undefined;
 }
 
-/** What the answer hangs on, what it asks of people and space, and what is assumed. */
+/** What the answer depends on, what it needs of people and space, and what is assumed. */
 function Studied(props: StudiedProps): JSX.Element {
   return (
     <>

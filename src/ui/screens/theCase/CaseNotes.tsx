@@ -22,7 +22,7 @@ export function Warnings(props: { failing: readonly Failing[]; goTo: (cell: numb
   );
 }
 
-/** What a case cannot say. */
+/** The limits of a case. */
 export function Limits(props: { invented: string; topics: readonly CautionTopic[] }): JSX.Element {
   return (
     <section class="part case-limits" aria-labelledby="case-limits">

@@ -20,7 +20,7 @@ interface HangsOnProps extends ScreenProps {
   readonly nameOf: (cell: Cell) => string;
 }
 
-/** Which few inputs turn the answer, and how sure it is with all ranges at once. */
+/** Which inputs change the answer soonest, and how sure it is with all ranges at once. */
 export function HangsOn(props: HangsOnProps): JSX.Element {
   const hinges = createMemo(() => {
     const found = props.studies.switches();

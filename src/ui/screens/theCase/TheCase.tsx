@@ -10,7 +10,7 @@ import './styles.css';
 import './words.css';
 import './casePrint.css';
 
-/** The case: what it comes to, all told, to go from one plan to the other, for the one who decides. */
+/** The case: the net change of going from one plan to the other, for the person who decides. */
 export function TheCase(props: ScreenProps): JSX.Element {
   const found = createMemo(() => caseOf(props.store.model(), props.store.values(), props.plan, props.against));
   const made = createMemo((): CaseBudget | undefined => {

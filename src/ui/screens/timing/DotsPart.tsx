@@ -17,11 +17,14 @@ interface DotsProps {
   readonly study: readonly StepFound[];
   readonly timing: TimingTerms;
   readonly chosen: string;
-  /** The finding, for those who do not see the picture. */
+  /** The picture's finding, for screen readers. */
   readonly label: string;
 }
 
-/** Each step's batches as dots beside its mean, with the interval as a band and the goal as dashed lines. */
+/**
+ * Each step's batches as dots around its mean, with the confidence interval as a band and the precision wanted as
+ * dashed lines.
+ */
 export function DotsPart(props: DotsProps): JSX.Element {
   const chartArea = createChartArea();
   const timed = createMemo(() => props.study.filter(({ time }) => time !== undefined));

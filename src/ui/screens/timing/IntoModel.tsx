@@ -23,13 +23,13 @@ interface IntoModelProps extends ScreenProps {
   readonly timing: TimingTerms;
 }
 
-/** What was put into the model, until anything else is changed. */
+/** A time that was entered into the model; it is forgotten with the next edit. */
 interface Put {
   readonly sentence: Phrase;
   readonly version: number;
 }
 
-/** The times beside the model's own numbers, each to be put in by a button. */
+/** The timed values beside the model's own numbers, each with a button that enters it. */
 export function IntoModel(props: IntoModelProps): JSX.Element {
   const [done, setDone] = createSignal<Put>();
   const targets = createMemo(() => targetsOf(props.store.shape(), props.plan));
@@ -94,7 +94,7 @@ interface StepOfferProps extends IntoModelProps {
   readonly put: (offer: TimeOffer, withRange: boolean) => void;
 }
 
-/** One step: which input it fills, what stands there today, what was timed. */
+/** One step: the input that it fills, today's number there, and the timed value. */
 function StepOffer(props: StepOfferProps): JSX.Element {
   const id = createUniqueId();
   const step = (): string => props.found().step;

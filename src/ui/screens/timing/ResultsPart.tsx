@@ -20,7 +20,7 @@ interface ResultsProps {
 
 const none = '–';
 
-/** The figures of every step; touching a step's name chooses it. */
+/** The figures of every step; pressing a step's name chooses it. */
 export function ResultsPart(props: ResultsProps): JSX.Element {
   const rows = createMemo(() => props.study.map((found) => resultRow(found, props.timing, localFormat)));
   const save = (): void => download('timed-steps.csv', exportTable(exportedResults(props.study, props.timing)));

@@ -12,7 +12,7 @@ interface TrialsProps {
 
 const invented = 'transplant-trials.csv';
 
-/** Opens, loads and saves trials. */
+/** Buttons that open, load and save trials. */
 export function TrialsButtons(props: TrialsProps): JSX.Element {
   const loadInvented = async (): Promise<void> => {
     const { default: text } = await import('../../../../models/trials/transplant-trials.csv?raw');

@@ -4,7 +4,7 @@ import type { KeptTrials } from './keptTrials';
 import { atStart } from '../../../present/timing/sentences';
 import { timingTexts } from '../../../present/timing/texts';
 
-/** What the last change of the trials did and how to take it back, and what could not be done. */
+/** What the last change of the trials did, with a button that takes it back, and what could not be done. */
 export function UndoTrials(props: { kept: KeptTrials }): JSX.Element {
   return (
     <>

@@ -31,7 +31,7 @@ import {
 interface SpiderProps {
   readonly question: Question;
   readonly subject: TornadoSubject;
-  /** The tornado's bars, once all are there; undefined until then. */
+  /** The tornado's bars; undefined until all of them are computed. */
   readonly bars: readonly ShownBar[] | undefined;
   readonly choice: Choice;
   readonly inSight: Accessor<boolean>;
@@ -47,7 +47,7 @@ function sameRequest(a: Request | undefined, b: Request | undefined): boolean {
   return a?.question === b?.question && ids(a) === ids(b);
 }
 
-/** Spider lines: a result against the change of the inputs with the longest bars, in per cent of today. */
+/** Spider lines: a result against changes, in per cent of today, of the inputs with the longest bars. */
 export function Spider(props: SpiderProps): JSX.Element {
   const request = createMemo(
     (): Request | undefined => {

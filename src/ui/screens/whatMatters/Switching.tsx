@@ -17,16 +17,16 @@ interface SwitchingProps {
   readonly store: ModelStore;
   readonly choice: Choice;
   readonly result: Cell;
-  /** The plan, and the one that it is less. */
+  /** The plan, and the plan that is subtracted. */
   readonly plans: readonly [plan: number, less: number | undefined];
   readonly inSight: Accessor<boolean>;
   readonly goTo: (cell: number) => void;
 }
 
-/** Lines shown at first. */
+/** Rows shown at first. */
 const few = 8;
 
-/** Switching values: of every input, how far it may be wrong before the answer flips. */
+/** Switching values: for every input, how far it may be wrong before the answer changes. */
 export function Switching(props: SwitchingProps): JSX.Element {
   const wanted = createMemo((): JobQuestion<'switching values'> => ({
     sheet: props.store.model().sheet,

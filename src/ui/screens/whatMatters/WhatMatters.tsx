@@ -21,7 +21,7 @@ const DriversBeside = lazy(async () => ({ default: (await import('./DriversBesid
 const Spider = lazy(async () => ({ default: (await import('./Spider')).Spider }));
 const Switching = lazy(async () => ({ default: (await import('./Switching')).Switching }));
 
-/** What matters: how far each uncertain entry, by itself, moves a result. */
+/** What matters: how far each uncertain entry by itself moves a result. */
 export function WhatMatters(props: ScreenProps): JSX.Element {
   return (
     <section class="question-screen what-matters" aria-labelledby="what-matters">
@@ -95,7 +95,7 @@ interface BesideBarsProps extends ScreenProps {
   readonly question: Question;
 }
 
-/** What a bar for each entry by itself does not tell: all of them at once, and the way between the ends. */
+/** What the bars do not show: the effect of all entries at once, and the course between the ends of a range. */
 function BesideBars(props: BesideBarsProps): JSX.Element {
   return (
     <Show when={props.tornado.share < 1 || props.tornado.bars.length > 0}>

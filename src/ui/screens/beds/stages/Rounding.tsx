@@ -16,7 +16,7 @@ interface RoundingProps extends SuggestionsProps {
   readonly loss: RoundingLoss;
 }
 
-/** What whole boards cost, where, and what helps. */
+/** What whole boards cost, in which stages, and what would help. */
 export function Rounding(props: RoundingProps): JSX.Element {
   return (
     <section aria-labelledby="beds-rounding">

@@ -5,7 +5,7 @@ import type { ScheduleView } from '../../../../present/beds/stages/schedules';
 import { stageLines, stageRows } from '../../../../present/beds/stages/stageRows';
 import { stageTableTexts } from '../../../../present/beds/stages/stageTableTexts';
 
-/** The beds as a whole and stage by stage, as lines of an almanac. */
+/** The figures of the beds as a whole, and of each stage. */
 export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => void }): JSX.Element {
   return (
     <>

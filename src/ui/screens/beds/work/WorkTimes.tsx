@@ -21,7 +21,7 @@ interface WorkTimesProps {
   readonly choose: (entry: TimeEntry, at: string) => void;
 }
 
-/** Which entries make the hours. */
+/** The choice of the entries from which the hours are computed. */
 export function WorkTimes(props: WorkTimesProps): JSX.Element {
   return (
     <details class="work-times">

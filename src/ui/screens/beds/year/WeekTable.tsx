@@ -12,7 +12,7 @@ interface WeekTableProps {
   readonly year: Calendar;
   readonly weeks: readonly CalendarWeek[];
   readonly names: CropNames;
-  /** Whether anybody is on the staff, so that hours paid differ from hours needed. */
+  /** Whether there are staff hours, so that hours paid differ from hours needed. */
   readonly paid: boolean;
 }
 
@@ -20,7 +20,7 @@ function hoursIn(value: number): string {
   return alignedNumber(value, 1, localFormat);
 }
 
-/** Harvest, boards and hours week by week, and the hours of the year. */
+/** Harvest, boards and hours by week, and the hours of the year. */
 export function WeekTable(props: WeekTableProps): JSX.Element {
   const all = createMemo(() => hoursOfYear(props.weeks));
   const finished = (): number => props.weeks.reduce((sum, week) => sum + week.finished, 0);

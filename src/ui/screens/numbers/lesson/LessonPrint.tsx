@@ -6,7 +6,7 @@ import { lessonOf } from '../../../../present/lesson/steps';
 import { lessonTexts } from '../../../../present/lesson/texts';
 import { LessonSheet, type SheetKind } from './LessonSheet';
 
-/** Offers the two sheets of a model that is a lesson; a sheet is on the page only while it is printed. */
+/** Buttons that print the two sheets of a lesson; a sheet is on the page only while it is printed. */
 export function LessonPrint(): JSX.Element {
   const { store } = usePage();
   const lesson = createMemo(() => lessonOf(store.shape()));

@@ -15,7 +15,10 @@ interface FormulaFieldProps {
   readonly placeholder: string;
 }
 
-/** A formula's text as the file has it, checked as it is typed; the one before stands until the new one is right. */
+/**
+ * A field for a formula's text as the file has it. It is checked while it is typed, and the formula before stays in
+ * force until the new one is valid.
+ */
 export function FormulaField(props: FormulaFieldProps): JSX.Element {
   const { store, drafts } = usePage();
   const [fieldId, faultId] = [createUniqueId(), createUniqueId()];

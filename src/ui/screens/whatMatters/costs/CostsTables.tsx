@@ -16,7 +16,7 @@ interface SideTablesProps {
   readonly input: Cell;
 }
 
-/** The lines as numbers, and where another one becomes the lowest. */
+/** The lines as numbers, and where another result becomes the lowest. */
 export function CostsTables(props: SideTablesProps): JSX.Element {
   const save = (): void =>
     download(

@@ -29,7 +29,7 @@ function finite(value: Decimal): Decimal {
   return value.isFinite() ? value : decimal(NaN);
 }
 
-/** Results side by side: what they say, their lines, and the same numbers as tables. */
+/** Results side by side: sentences, lines and tables. */
 export function CostsView(props: SideViewProps): JSX.Element {
   const cells = createMemo((): Cell[] => props.ask.results.map(({ cell }) => cell));
   const today = createMemo(() => props.ask.results.map(({ response }) => finite(response.base)));
@@ -72,7 +72,7 @@ export function CostsView(props: SideViewProps): JSX.Element {
   );
 }
 
-/** Where another one becomes the lowest, with how low it is there. */
+/** Marks where another result becomes the lowest, at its height there. */
 function ringsOf({ found }: SideViewProps): { x: number; y: number }[] {
   return found.stretches.slice(1).flatMap(({ from, curve }) => {
     const x = from.toNumber();

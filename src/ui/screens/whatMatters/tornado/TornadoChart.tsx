@@ -14,14 +14,14 @@ import { tornadoTexts } from '../../../../present/whatMatters/tornado/texts';
 interface TornadoChartProps {
   readonly bars: readonly ShownBar[];
   readonly subject: TornadoSubject;
-  /** Of the results. */
+  /** Decimals of the results. */
   readonly decimals: number;
   readonly letter: 'A' | 'B' | undefined;
   readonly label: string;
   readonly goTo: (cell: number) => void;
 }
 
-/** The bars, each under a line that names its entry and leads to it. */
+/** The bars, each below a line with the name of its entry, which links to the entry. */
 export function TornadoChart(props: TornadoChartProps): JSX.Element {
   const chartArea = createChartArea();
   const today = (): number => props.subject.base.toNumber();
@@ -62,7 +62,7 @@ export function TornadoChart(props: TornadoChartProps): JSX.Element {
   );
 }
 
-/** What the two halves of a bar are, and in which unit. */
+/** The key: what the two sides of a bar are, and the unit. */
 function Key(props: { percentiles: boolean; flips: boolean; unit: string }): JSX.Element {
   return (
     <figcaption class="key">
@@ -87,7 +87,10 @@ function Key(props: { percentiles: boolean; flips: boolean; unit: string }): JSX
   );
 }
 
-/** Its marks are blank where they do not hold: a keystroke writes texts, and makes and drops no elements. */
+/**
+ * The line of one bar. Marks that do not apply are blank and not left out, so that a keystroke changes texts only and
+ * makes no elements.
+ */
 function BarLine(props: { row: TornadoRow; goTo: (cell: number) => void }): JSX.Element {
   return (
     <button type="button" class="bar" onClick={() => props.goTo(props.row.cell.id)}>
