@@ -42,25 +42,13 @@ export class RandomStream {
 
   /** Fills a column with numbers between 0 and 1, both excluded: odd multiples of 2^-53, of two 32-bit numbers each. */
   fill(out: Float64Array, count: number): void {
-    let a = this.state[0]!;
-    let b = this.state[1]!;
-    let c = this.state[2]!;
-    let d = this.state[3]!;
-    let high = 0;
-    for (let i = 0; i < 2 * count; i += 1) {
-      const x = Math.imul(b, 5);
-      const bits = Math.imul((x << 7) | (x >>> 25), 9) >>> 6;
-      const t = b << 9;
-      c ^= a;
-      d ^= b;
-      b ^= c;
-      a ^= d;
-      c ^= t;
-      d = (d << 11) | (d >>> 21);
-      if (i & 1) out[i >> 1] = (high * 67108864 + bits + 0.5) * 2 ** -52;
-      else high = bits;
+    // Both numbers stand where the one made of them will: a number of the column is as long as two of them.
+    const words = new Uint32Array(out.buffer, out.byteOffset, 2 * count);
+    this.fillWords(words);
+    for (let i = 0; i < count; i += 1) {
+      const [high, low] = [words[2 * i]! >>> 6, words[2 * i + 1]! >>> 6];
+      out[i] = (high * 67108864 + low + 0.5) * 2 ** -52;
     }
-    this.state.set([a, b, c, d]);
   }
 }
 

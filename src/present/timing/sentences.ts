@@ -94,14 +94,16 @@ function wantedText(time: StepTime, spread: TimeSpread, timing: TimingTerms, for
   return say`by their spread ${batchCount(spread.batchesNeeded, format)} were enough for ${goal}, so these about do`;
 }
 
-function uncertain(
-  step: string,
-  took: string,
-  time: StepTime,
-  spread: TimeSpread,
-  timing: TimingTerms,
-  format: Format,
-): Phrase {
+/** A step whose batches differ, and what is said of its time. */
+interface SpreadStep {
+  readonly step: string;
+  /** Its mean in words. */
+  readonly took: string;
+  readonly time: StepTime;
+  readonly spread: TimeSpread;
+}
+
+function uncertain({ step, took, time, spread }: SpreadStep, timing: TimingTerms, format: Format): Phrase {
   const [from, to] = spread.interval;
   const ends = [secondsText(from, time, format), secondsText(to, time, format)] as const;
   const confidence = percentText(timing.confidence, format);
@@ -114,14 +116,7 @@ function uncertain(
   );
 }
 
-function settled(
-  step: string,
-  took: string,
-  time: StepTime,
-  spread: TimeSpread,
-  timing: TimingTerms,
-  format: Format,
-): Phrase {
+function settled({ step, took, time, spread }: SpreadStep, timing: TimingTerms, format: Format): Phrase {
   const [from, to] = spread.interval.map((end) => secondsText(end, time, format));
   const confidence = percentText(timing.confidence, format);
   const sentence = say`${atStart(step)} takes ${took}, between ${from!} and ${to!} at ${confidence} confidence`;
@@ -145,7 +140,7 @@ export function stepSentence(
   if (spread === undefined) return alone(step, took);
   if (agrees(spread)) return alike(step, took, time.batches);
   const tell = saysLittle(time, spread) ? uncertain : settled;
-  return tell(step, took, time, spread, timing, format);
+  return tell({ step, took, time, spread }, timing, format);
 }
 
 /** Further remarks on a step: its standard time, what is left out, the plants lost. */

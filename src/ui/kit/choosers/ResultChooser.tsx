@@ -2,6 +2,7 @@ import { createMemo, Show, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import type { ScreenProps } from '../../app/screenProps';
 import { chosenEntry, resultGroups } from '../../../present/results/entryGroups';
+import { NoAnswer } from '../sections/NoAnswer';
 import { RadioRow } from './RadioRow';
 import { EntryChooser } from './EntryChooser';
 import { whoseOptions } from '../../../present/results/planSelection';
@@ -20,7 +21,7 @@ export function ResultChooser(props: AskingHeadProps): JSX.Element {
   const groups = createMemo(() => resultGroups(props.store.shape(), plans()));
   const result = createMemo(() => chosenEntry(groups(), props.choice.result()));
   return (
-    <Show when={result()} fallback={<NothingToAsk />}>
+    <Show when={result()} fallback={<NoAnswer finding={commonTexts.nothingToAsk} remedy={chooserTexts.noResults} />}>
       {(cell) => (
         <>
           <div class="asking">
@@ -43,14 +44,5 @@ export function ResultChooser(props: AskingHeadProps): JSX.Element {
         </>
       )}
     </Show>
-  );
-}
-
-function NothingToAsk(): JSX.Element {
-  return (
-    <div class="empty">
-      <p class="finding">{commonTexts.nothingToAsk}</p>
-      <p>{chooserTexts.noResults}</p>
-    </div>
   );
 }

@@ -3,6 +3,8 @@ import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { RadioRow } from '../../kit/choosers/RadioRow';
 import { AnswerText } from '../../kit/sections/AnswerText';
 import { LiveText } from '../../kit/sections/LiveText';
+import { NoAnswer } from '../../kit/sections/NoAnswer';
+import { QuestionScreen } from '../../kit/sections/QuestionScreen';
 import { localFormat } from '../../app/preferences/localFormat';
 import { bedsPlanSetting, yearStartSetting } from '../../app/preferences/settings/beds';
 import { questionSetting } from '../../app/preferences/settings/page';
@@ -48,11 +50,10 @@ export function Beds(props: ScreenProps): JSX.Element {
     { equals: samePlanSchedule },
   );
   return (
-    <section class="question-screen beds" aria-labelledby="beds">
-      <h2 class="heard" id="beds">
-        {bedsTexts.heading}
-      </h2>
-      <Show when={planSchedule()} fallback={<NoSchedule />}>
+    <QuestionScreen name="beds" heading={bedsTexts.heading}>
+      <Show
+        when={planSchedule()}
+        fallback={<NoAnswer finding={bedsTexts.noSchedule} remedy={bedsTexts.makesSchedule} />}>
         {(found) => (
           <>
             <Show when={props.against !== undefined}>
@@ -73,16 +74,7 @@ export function Beds(props: ScreenProps): JSX.Element {
           </>
         )}
       </Show>
-    </section>
-  );
-}
-
-function NoSchedule(): JSX.Element {
-  return (
-    <div class="empty">
-      <p class="finding">{bedsTexts.noSchedule}</p>
-      <p>{bedsTexts.makesSchedule}</p>
-    </div>
+    </QuestionScreen>
   );
 }
 

@@ -1,6 +1,7 @@
-import { For, Show, type JSX } from 'solid-js';
+import { For, type JSX } from 'solid-js';
 import { decimal } from '../../../core/number';
 import { NumbersBehind } from '../../kit/sections/NumbersBehind';
+import { HeadedTable } from '../../kit/tables/HeadedTable';
 import { localFormat } from '../../app/preferences/localFormat';
 import { withUnit } from '../../../present/text/withUnit';
 import { figureRows, binRows } from '../../../present/howSure/tables';
@@ -48,28 +49,15 @@ interface NumbersProps {
 
 function Numbers(props: NumbersProps): JSX.Element {
   return (
-    <div class="table-room" role="region" aria-label={props.label} tabindex="0">
-      <table>
-        <caption>{props.caption}</caption>
-        <thead>
+    <HeadedTable label={props.label} caption={props.caption} heads={[props.first, ...props.names]}>
+      <For each={props.rows}>
+        {(row) => (
           <tr>
-            <Show when={props.first} fallback={<td />}>
-              <th scope="col">{props.first}</th>
-            </Show>
-            <For each={props.names}>{(name) => <th scope="col">{name}</th>}</For>
+            <th scope="row">{row.what}</th>
+            <For each={row.numbers}>{(text) => <td>{text}</td>}</For>
           </tr>
-        </thead>
-        <tbody>
-          <For each={props.rows}>
-            {(row) => (
-              <tr>
-                <th scope="row">{row.what}</th>
-                <For each={row.numbers}>{(text) => <td>{text}</td>}</For>
-              </tr>
-            )}
-          </For>
-        </tbody>
-      </table>
-    </div>
+        )}
+      </For>
+    </HeadedTable>
   );
 }

@@ -2,6 +2,7 @@ import { createMemo, Show, type JSX } from 'solid-js';
 import type { ScreenProps } from '../../app/screenProps';
 import { CaseMade } from './CaseMade';
 import { caseOf, type CaseBudget } from '../../../present/theCase/caseOf';
+import { QuestionScreen } from '../../kit/sections/QuestionScreen';
 import { NoCase } from './NoCase';
 import { caseTexts } from '../../../present/theCase/texts';
 import '../../kit/sections/answers.css';
@@ -22,12 +23,9 @@ export function TheCase(props: ScreenProps): JSX.Element {
     return known.kind === 'made' ? undefined : known;
   };
   return (
-    <section class="question-screen the-case" aria-labelledby="the-case">
-      <h2 class="heard" id="the-case">
-        {caseTexts.heading}
-      </h2>
+    <QuestionScreen name="the-case" heading={caseTexts.heading}>
       <Show when={made()}>{(known) => <CaseMade {...props} made={known()} from={props.against ?? 0} />}</Show>
       <Show when={none()}>{(known) => <NoCase found={known()} goTo={props.goTo} />}</Show>
-    </section>
+    </QuestionScreen>
   );
 }

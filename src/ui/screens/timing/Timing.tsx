@@ -4,6 +4,7 @@ import { AnswerText } from '../../kit/sections/AnswerText';
 import { Cautions } from '../../kit/sections/Cautions';
 import { createBusy } from '../../app/store/settling';
 import { LiveText } from '../../kit/sections/LiveText';
+import { QuestionScreen } from '../../kit/sections/QuestionScreen';
 import { localFormat } from '../../app/preferences/localFormat';
 import { allowanceOfSetting, stepSetting, termSetting, timedInputSetting } from '../../app/preferences/settings/timing';
 import { MethodLink } from '../../kit/method/MethodLink';
@@ -47,10 +48,7 @@ export function Timing(props: ScreenProps): JSX.Element {
     ];
   });
   return (
-    <section class="question-screen timing" aria-labelledby="timing">
-      <h2 class="heard" id="timing">
-        {timingTexts.heading}
-      </h2>
+    <QuestionScreen name="timing" heading={timingTexts.heading}>
       <Show when={chosen()} fallback={<NoTrials choice={props.choice} kept={kept} />}>
         {(found) => <Finding {...props} found={found()} timing={timing()} />}
       </Show>
@@ -60,7 +58,7 @@ export function Timing(props: ScreenProps): JSX.Element {
         {(found) => <Answer {...props} kept={kept} study={study()} timing={timing()} found={found()} choose={choose} />}
       </Show>
       <Fairness />
-    </section>
+    </QuestionScreen>
   );
 }
 

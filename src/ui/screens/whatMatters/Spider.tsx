@@ -5,6 +5,7 @@ import type { SpiderLine } from '../../../study/spider';
 import { visibleHeights } from '../../../present/breakeven/curve/visibleRange';
 import type { LinesDrawing } from '../../../present/picture/labelledLines';
 import { NumbersBehind } from '../../kit/sections/NumbersBehind';
+import { HeadedTable } from '../../kit/tables/HeadedTable';
 import { createProgressive } from '../../kit/background/progressive';
 import { LineKey } from '../../kit/charts/LineKey';
 import { LinesChart } from '../../kit/charts/LinesChart';
@@ -151,30 +152,23 @@ function SpiderTable(props: LinesProps & { caption: string }): JSX.Element {
     download('per-cent.csv', exportTable(spiderEntries(props.found.lines, props.request.subject, props.caption)));
   return (
     <NumbersBehind summary={spiderTexts.table}>
-      <div class="table-room" role="region" aria-label={spiderTexts.tableRegion} tabindex="0">
-        <table>
-          <caption>{spiderTableCaption(props.caption, props.found.exact)}</caption>
-          <thead>
+      <HeadedTable
+        label={spiderTexts.tableRegion}
+        caption={spiderTableCaption(props.caption, props.found.exact)}
+        heads={spiderTexts.heads}>
+        <For each={rows()}>
+          {(row) => (
             <tr>
-              <For each={spiderTexts.heads}>{(head) => <th scope="col">{head}</th>}</For>
+              <th scope="row">
+                <Link onPress={() => props.goTo(row.cell.id)}>{row.name}</Link>
+              </th>
+              <td>{row.change}</td>
+              <td>{row.input}</td>
+              <td>{row.result ?? spiderTexts.cannotCompute}</td>
             </tr>
-          </thead>
-          <tbody>
-            <For each={rows()}>
-              {(row) => (
-                <tr>
-                  <th scope="row">
-                    <Link onPress={() => props.goTo(row.cell.id)}>{row.name}</Link>
-                  </th>
-                  <td>{row.change}</td>
-                  <td>{row.input}</td>
-                  <td>{row.result ?? spiderTexts.cannotCompute}</td>
-                </tr>
-              )}
-            </For>
-          </tbody>
-        </table>
-      </div>
+          )}
+        </For>
+      </HeadedTable>
       <p>
         <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
           {spiderTexts.save}

@@ -1,8 +1,9 @@
-import { createMemo, lazy, Match, Show, Switch, type JSX } from 'solid-js';
+import { createMemo, lazy, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import type { Question } from '../../../model/response';
 import { ResultChooser } from '../../kit/choosers/ResultChooser';
-import { CannotCompute } from '../../kit/sections/CannotCompute';
+import { QuestionScreen } from '../../kit/sections/QuestionScreen';
+import { ResultAnswer } from '../../kit/sections/ResultAnswer';
 import { createChosenResult } from '../../app/store/chosenResult';
 import { resultScope, type PlanSelection } from '../../../present/results/planSelection';
 import { namesAmong } from '../../../present/text/entryNames';
@@ -24,15 +25,12 @@ const Switching = lazy(async () => ({ default: (await import('./Switching')).Swi
 /** What matters: how far each uncertain entry by itself moves a result. */
 export function WhatMatters(props: ScreenProps): JSX.Element {
   return (
-    <section class="question-screen what-matters" aria-labelledby="what-matters">
-      <h2 class="heard" id="what-matters">
-        {whatMattersTexts.heading}
-      </h2>
+    <QuestionScreen name="what-matters" heading={whatMattersTexts.heading}>
       <ResultChooser {...props} label={whatMattersTexts.chooser}>
         {(result) => <Answer {...props} result={result()} />}
       </ResultChooser>
       <CostsSideBySide {...props} />
-    </section>
+    </QuestionScreen>
   );
 }
 
@@ -45,45 +43,32 @@ function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
     return base && { result: props.result, of: resultScope(props.store.model(), selection()), base, nameOf: nameOf() };
   });
   return (
-    <Switch>
-      <Match when={error()}>
-        {(reason) => (
-          <CannotCompute result={props.result} error={reason()} cells={props.store.model().cells} goTo={props.goTo} />
-        )}
-      </Match>
-      <Match when={subject()}>
-        {(known) => (
-          <>
-            <TornadoView
-              tornado={tornado()}
-              subject={known()}
-              letter={selection().letter || undefined}
-              goTo={props.goTo}
-            />
-            <MethodLink choice={props.choice} entry="tornado" />
-            <BesideBars
-              {...props}
-              subject={known()}
-              tornado={tornado()}
-              selection={selection()}
-              question={question()!}
-            />
-            <LazySection id="switching" class="switching" heading={whatMattersTexts.switching}>
-              {(inSight) => (
-                <Switching
-                  store={props.store}
-                  choice={props.choice}
-                  result={props.result}
-                  goTo={props.goTo}
-                  plans={[selection().plan, selection().less]}
-                  inSight={inSight}
-                />
-              )}
-            </LazySection>
-          </>
-        )}
-      </Match>
-    </Switch>
+    <ResultAnswer {...props} error={error()} known={subject()}>
+      {(known) => (
+        <>
+          <TornadoView
+            tornado={tornado()}
+            subject={known()}
+            letter={selection().letter || undefined}
+            goTo={props.goTo}
+          />
+          <MethodLink choice={props.choice} entry="tornado" />
+          <BesideBars {...props} subject={known()} tornado={tornado()} selection={selection()} question={question()!} />
+          <LazySection id="switching" class="switching" heading={whatMattersTexts.switching}>
+            {(inSight) => (
+              <Switching
+                store={props.store}
+                choice={props.choice}
+                result={props.result}
+                goTo={props.goTo}
+                plans={[selection().plan, selection().less]}
+                inSight={inSight}
+              />
+            )}
+          </LazySection>
+        </>
+      )}
+    </ResultAnswer>
   );
 }
 

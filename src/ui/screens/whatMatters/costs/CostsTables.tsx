@@ -2,6 +2,7 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import { exportTable } from '../../../../files/exportTable';
 import type { Cell } from '../../../../model/cell';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
+import { HeadedTable } from '../../../kit/tables/HeadedTable';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { download } from '../../../app/files/saving';
 import type { CostsLines } from '../../../../present/whatMatters/costs/lines';
@@ -39,64 +40,43 @@ export function CostsTables(props: SideTablesProps): JSX.Element {
 function Changes(props: SideTablesProps): JSX.Element {
   const rows = createMemo(() => changeRows(props.found.stretches, props.cells, props.input, localFormat));
   return (
-    <div class="table-room" role="region" aria-label={costsTexts.changesRegion} tabindex="0">
-      <table>
-        <caption>{changesCaption(lowestWord(props.cells), props.input.label, props.found.exact)}</caption>
-        <thead>
+    <HeadedTable
+      label={costsTexts.changesRegion}
+      caption={changesCaption(lowestWord(props.cells), props.input.label, props.found.exact)}
+      heads={[costsTexts.fromTo, { words: lowestWord(props.cells) }]}>
+      <For each={rows()}>
+        {(row) => (
           <tr>
-            <th scope="col">{costsTexts.fromTo}</th>
-            <th scope="col" class="words">
-              {lowestWord(props.cells)}
-            </th>
+            <th scope="row">{row.at}</th>
+            <td class="words">{row.lowest}</td>
           </tr>
-        </thead>
-        <tbody>
-          <For each={rows()}>
-            {(row) => (
-              <tr>
-                <th scope="row">{row.at}</th>
-                <td class="words">{row.lowest}</td>
-              </tr>
-            )}
-          </For>
-        </tbody>
-      </table>
-    </div>
+        )}
+      </For>
+    </HeadedTable>
   );
 }
 
 function Rows(props: SideTablesProps): JSX.Element {
   const rows = createMemo(() => costsRows(props.found.rows, props.cells, localFormat));
   return (
-    <div class="table-room" role="region" aria-label={costsTexts.rowsRegion} tabindex="0">
-      <table>
-        <thead>
+    <HeadedTable
+      label={costsTexts.rowsRegion}
+      heads={[...[props.input, ...props.cells].map(withUnit), { words: lowestWord(props.cells) }]}>
+      <For each={rows()}>
+        {(row) => (
           <tr>
-            <th scope="col">{withUnit(props.input)}</th>
-            <For each={props.cells}>{(cell) => <th scope="col">{withUnit(cell)}</th>}</For>
-            <th scope="col" class="words">
-              {lowestWord(props.cells)}
+            <th scope="row">
+              {row.input}
+              <Show when={row.today}>
+                {' '}
+                <span class="unit">{costsTexts.today}</span>
+              </Show>
             </th>
+            <For each={row.values}>{(value) => <td>{value ?? costsTexts.cannotCompute}</td>}</For>
+            <td class="words">{row.lowest}</td>
           </tr>
-        </thead>
-        <tbody>
-          <For each={rows()}>
-            {(row) => (
-              <tr>
-                <th scope="row">
-                  {row.input}
-                  <Show when={row.today}>
-                    {' '}
-                    <span class="unit">{costsTexts.today}</span>
-                  </Show>
-                </th>
-                <For each={row.values}>{(value) => <td>{value ?? costsTexts.cannotCompute}</td>}</For>
-                <td class="words">{row.lowest}</td>
-              </tr>
-            )}
-          </For>
-        </tbody>
-      </table>
-    </div>
+        )}
+      </For>
+    </HeadedTable>
   );
 }

@@ -1,5 +1,6 @@
 import { For, Show, type JSX } from 'solid-js';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
+import { HeadedTable } from '../../../kit/tables/HeadedTable';
 import type { TornadoRow } from '../../../../present/whatMatters/tornado/rows';
 import { tornadoHeads, tornadoTexts } from '../../../../present/whatMatters/tornado/texts';
 
@@ -11,18 +12,9 @@ export function TornadoTable(props: {
 }): JSX.Element {
   return (
     <NumbersBehind summary={tornadoTexts.table}>
-      <div class="table-room" role="region" aria-label={tornadoTexts.tableRegion} tabindex="0">
-        <table>
-          <thead>
-            <tr>
-              <For each={tornadoHeads(props.unit)}>{(head) => <th scope="col">{head}</th>}</For>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={props.rows}>{(row) => <TableRow row={row} goTo={props.goTo} />}</For>
-          </tbody>
-        </table>
-      </div>
+      <HeadedTable label={tornadoTexts.tableRegion} heads={tornadoHeads(props.unit)}>
+        <For each={props.rows}>{(row) => <TableRow row={row} goTo={props.goTo} />}</For>
+      </HeadedTable>
     </NumbersBehind>
   );
 }
