@@ -31,6 +31,12 @@ export const spreadTexts = {
 export const worthTexts = {
   heading: 'What is worth measuring',
   all: 'Everything at once',
-  rest: (count: number) =>
-    `${count === 1 ? 'One other entry is' : `${count} other entries are`} worth nothing by themselves, or too little to tell from nothing with this many draws.`,
+  /** @param count entries that are not told one by one */
+  rest: (count: number) => `${nothingByItself(count)}, or too little to tell from nothing with this many draws.`,
 } as const;
+
+function nothingByItself(count: number): string {
+  return count === 1
+    ? 'One other entry is worth nothing by itself'
+    : `${count} other entries are worth nothing by themselves`;
+}
