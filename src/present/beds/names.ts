@@ -17,6 +17,16 @@ export function namesOf(parts: CropParts, stages: number): CropNames {
   return { plant: noun(over), board, stages: stageNames(parts, stages, board) };
 }
 
+/** `plants a week`, as a unit or the head of a column. */
+export function plantsAWeek({ plant }: Pick<CropNames, 'plant'>): string {
+  return `${plant.many} a week`;
+}
+
+/** `plants a board`. */
+export function plantsABoard({ plant, board }: Pick<CropNames, 'plant' | 'board'>): string {
+  return `${plant.many} a ${board.one}`;
+}
+
 /** Joins words as a list: `a`, `a and b`, `a, b and c`. */
 function joined(words: readonly string[]): string {
   const [last = '', ...before] = [...words].reverse();

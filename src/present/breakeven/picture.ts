@@ -6,6 +6,7 @@ import type { Format } from '../text/numberFormat';
 import type { LineName } from '../results/resultLines';
 import type { ByLine } from './curve/quickStudy';
 import type { Point, InputInterval } from './curve/sample';
+import { commonTexts } from '../text/commonTexts';
 
 /** A crossing as it is marked: where, and what is written beside it. */
 export interface CrossingMark {
@@ -36,7 +37,11 @@ export interface BreakevenDrawing {
 const top = 26;
 /** Pixels from one label to another below it. */
 const lineHeight = 16;
-const letters: Readonly<Record<LineName, string>> = { against: 'A', plan: 'B', difference: 'B − A' };
+const letters: Readonly<Record<LineName, string>> = {
+  against: 'A',
+  plan: 'B',
+  difference: commonTexts.secondLessFirst,
+};
 const dashes: Readonly<Record<LineName, readonly number[]>> = { against: [], plan: [8, 5], difference: [] };
 
 function colourOf(line: LineName, shown: readonly LineName[], ink: ChartInk): string {

@@ -6,6 +6,7 @@ import type { Plot } from '../picture/plot';
 import type { Format } from '../text/numberFormat';
 import type { Histogram } from '../../study/histogram';
 import { shownPercentiles, type DrawSpread, type Summary } from './summary';
+import { commonTexts } from '../text/commonTexts';
 
 /** How draws are drawn: in bins, or as the share of them that lies below. */
 export type SpreadStyle = 'histogram' | 'curve';
@@ -103,7 +104,7 @@ function uprights(plot: Plot, { target, targetText, today }: SpreadDrawing, ink:
   const crowded = both && Math.abs(plot.x(target) - plot.x(today)) < 70;
   if (inSight(plot, today)) {
     upright(plot, today, { colour: ink.text, width: 1.5, dash: [] }, 4);
-    heading(plot, 'today', today, 7, ink.text, ink);
+    heading(plot, commonTexts.today, today, 7, ink.text, ink);
   }
   if (!inSight(plot, target)) return;
   upright(plot, target, { colour: ink.fault, width: 1.5, dash: [5, 4] }, 4);

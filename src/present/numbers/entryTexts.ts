@@ -1,8 +1,9 @@
 import { link, sayLinked, type LinkedPhrase } from '../text/linkedPhrase';
+import { commonTexts } from '../text/commonTexts';
 
 /** What an entry's row says around its numbers, and to those who hear it. */
 export const entryTexts = {
-  noValue: 'no value',
+  noValue: commonTexts.noValue,
   /** A difference of nothing. */
   same: 'same',
   /** Heard before a difference. */

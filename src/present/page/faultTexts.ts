@@ -1,4 +1,5 @@
 import type { Problem } from '../../core/problem';
+import { commonTexts } from '../text/commonTexts';
 
 /** What the list of faults says around them. */
 export const faultTexts = {
@@ -7,7 +8,6 @@ export const faultTexts = {
   /** Of faults that the list has no room for. */
   more: (count: number) => `And ${count} more, at their entries.`,
   inTheFile: 'In the file as a whole.',
-  goTo: (entry: string) => `Go to ${entry}`,
   row: (row: number) => `row ${row}`,
 } as const;
 
@@ -30,5 +30,5 @@ export function faultPlace(
 ): { goTo: string; more: string } {
   const row = faultTexts.row(where.row);
   const known = [entry === undefined ? '' : row, where.column].filter((part) => part !== '').join(', ');
-  return { goTo: faultTexts.goTo(entry ?? row), more: known && ` (${known})` };
+  return { goTo: commonTexts.goTo(entry ?? row), more: known && ` (${known})` };
 }

@@ -14,6 +14,11 @@ export const screenQuestions = [
 /** A question, or the page on how figures are worked out, which stands in its place. */
 export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method';
 
+/** What a screen is called, where it is chosen and above it. */
+export function questionLabel(question: Exclude<ScreenQuestion, 'method'>): string {
+  return screenQuestions.find(({ key }) => key === question)!.label;
+}
+
 /** What can be asked of a model: of its beds only where it has a crop schedule. */
 export function questionsFor({ cells }: Pick<Model, 'cells'>): ScreenQuestion[] {
   const grows = cells.some(({ crop }) => crop === 'stage 1 time');

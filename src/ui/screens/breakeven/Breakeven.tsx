@@ -10,6 +10,7 @@ import { BreakevenAnswer } from './BreakevenAnswer';
 import { movableResult, type ResultLines } from '../../../present/results/resultLines';
 import { UsualQuestions } from './UsualQuestions';
 import { breakevenTexts } from '../../../present/breakeven/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 import '../../kit/charts/curve.css';
 import '../../kit/fields/fields.css';
 import '../../kit/sections/answers.css';
@@ -50,7 +51,7 @@ export function Breakeven(props: ScreenProps): JSX.Element {
 function NothingToAsk(): JSX.Element {
   return (
     <div class="empty">
-      <p class="finding">{breakevenTexts.nothingToAsk}</p>
+      <p class="finding">{commonTexts.nothingToAsk}</p>
       <p>{breakevenTexts.whatItTakes}</p>
     </div>
   );
@@ -91,7 +92,7 @@ function Asking(props: AskingProps): JSX.Element {
       <UsualQuestions store={props.store} plan={props.plan} prepared={prepared()} input={props.input} ask={ask} />
       <div class="asking">
         <EntryChooser
-          label={breakevenTexts.result}
+          label={commonTexts.result}
           groups={props.resultGroups}
           chosen={props.result.name}
           choose={(name) => props.choice.setResult(name)}

@@ -27,6 +27,7 @@ import {
   spiderTableCaption,
   spiderTexts,
 } from '../../../present/whatMatters/spider/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface SpiderProps {
   readonly question: Question;
@@ -71,7 +72,7 @@ export function Spider(props: SpiderProps): JSX.Element {
         when={answer()}
         fallback={
           <p class="quiet wait" role="status">
-            {spiderTexts.working}
+            {commonTexts.workingLines}
           </p>
         }>
         {(known) => <Lines request={known().of} found={known().found} goTo={props.goTo} />}
@@ -139,7 +140,7 @@ function drawingOf(lines: readonly SpiderLine[], { base, of, nameOf }: TornadoSu
       tickAfter: spiderTexts.tickAfter,
     },
     heights,
-    today: { x: 0, text: spiderTexts.today },
+    today: { x: 0, text: commonTexts.today },
     levels: [today, ...zero],
     rings: [],
   };
@@ -168,7 +169,7 @@ function SpiderTable(props: LinesProps & { caption: string }): JSX.Element {
                   </th>
                   <td>{row.change}</td>
                   <td>{row.input}</td>
-                  <td>{row.result ?? spiderTexts.cannotCompute}</td>
+                  <td>{row.result ?? commonTexts.cannotCompute}</td>
                 </tr>
               )}
             </For>
@@ -177,7 +178,7 @@ function SpiderTable(props: LinesProps & { caption: string }): JSX.Element {
       </div>
       <p>
         <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
-          {spiderTexts.save}
+          {commonTexts.saveTable}
         </button>
       </p>
     </NumbersBehind>

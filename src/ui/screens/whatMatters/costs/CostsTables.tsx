@@ -9,6 +9,7 @@ import { changeRows, costsEntries, costsRows } from '../../../../present/whatMat
 import { withUnit } from '../../../../present/text/withUnit';
 import { lowestWord } from '../../../../present/whatMatters/costs/sentences';
 import { changesCaption, costsTexts } from '../../../../present/whatMatters/costs/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 interface SideTablesProps {
   readonly found: CostsLines;
@@ -29,7 +30,7 @@ export function CostsTables(props: SideTablesProps): JSX.Element {
       <Rows {...props} />
       <p>
         <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
-          {costsTexts.save}
+          {commonTexts.saveTable}
         </button>
       </p>
     </NumbersBehind>
@@ -44,7 +45,7 @@ function Changes(props: SideTablesProps): JSX.Element {
         <caption>{changesCaption(lowestWord(props.cells), props.input.label, props.found.exact)}</caption>
         <thead>
           <tr>
-            <th scope="col">{costsTexts.fromTo}</th>
+            <th scope="col">{commonTexts.fromTo}</th>
             <th scope="col" class="words">
               {lowestWord(props.cells)}
             </th>
@@ -87,10 +88,10 @@ function Rows(props: SideTablesProps): JSX.Element {
                   {row.input}
                   <Show when={row.today}>
                     {' '}
-                    <span class="unit">{costsTexts.today}</span>
+                    <span class="unit">{commonTexts.today}</span>
                   </Show>
                 </th>
-                <For each={row.values}>{(value) => <td>{value ?? costsTexts.cannotCompute}</td>}</For>
+                <For each={row.values}>{(value) => <td>{value ?? commonTexts.cannotCompute}</td>}</For>
                 <td class="words">{row.lowest}</td>
               </tr>
             )}

@@ -2,6 +2,7 @@ import { For, Show, type JSX } from 'solid-js';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
 import type { TornadoRow } from '../../../../present/whatMatters/tornado/rows';
 import { tornadoHeads, tornadoTexts } from '../../../../present/whatMatters/tornado/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 /** The bars' numbers as a table. */
 export function TornadoTable(props: {
@@ -10,7 +11,7 @@ export function TornadoTable(props: {
   goTo: (cell: number) => void;
 }): JSX.Element {
   return (
-    <NumbersBehind summary={tornadoTexts.table}>
+    <NumbersBehind summary={commonTexts.numbersAsTable}>
       <div class="table-room" role="region" aria-label={tornadoTexts.tableRegion} tabindex="0">
         <table>
           <thead>
@@ -41,9 +42,9 @@ function TableRow(props: { row: TornadoRow; goTo: (cell: number) => void }): JSX
       </th>
       <td>{props.row.low.input}</td>
       <td>{props.row.high.input}</td>
-      <td>{props.row.low.result ?? tornadoTexts.cannotCompute}</td>
-      <td>{props.row.high.result ?? tornadoTexts.cannotCompute}</td>
-      <td>{props.row.swing ?? tornadoTexts.unknown}</td>
+      <td>{props.row.low.result ?? commonTexts.cannotCompute}</td>
+      <td>{props.row.high.result ?? commonTexts.cannotCompute}</td>
+      <td>{props.row.swing ?? commonTexts.unknown}</td>
       <td>{props.row.flips ? tornadoTexts.flips : ''}</td>
     </tr>
   );
