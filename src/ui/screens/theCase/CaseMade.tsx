@@ -1,5 +1,5 @@
 import { createMemo, Show, type JSX } from 'solid-js';
-import type { CautionTopic } from '../../../trade/cautions';
+import type { CautionTopic } from '../../../present/page/cautions';
 import { failingChecks } from '../../../present/page/failingChecks';
 import { namesAmong } from '../../../present/text/entryNames';
 import { createSight } from '../../kit/sections/sight';
