@@ -1,5 +1,6 @@
 import type { CropParts } from '../../model/cropParts';
-import { boardsOf, stageNames, type CropNames, type Noun } from '../../trade/stageNames';
+import { boardsOf, stageNames, type CropNames } from './stageNames';
+import type { Noun } from '../text/noun';
 import { plainly, type Phrase } from '../text/phrase';
 import { plural } from '../text/spokenNumber';
 

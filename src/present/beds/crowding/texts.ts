@@ -1,4 +1,4 @@
-import type { CropNames } from '../../../trade/stageNames';
+import type { CropNames } from '../stageNames';
 import { plantsABoard } from '../names';
 
 /** Words round what someone enters of leaves that touch, and of plants that are never moved. */

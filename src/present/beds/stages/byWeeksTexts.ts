@@ -1,4 +1,4 @@
-import type { CropNames } from '../../../trade/stageNames';
+import type { CropNames } from '../stageNames';
 import { plantsAWeek } from '../names';
 
 /** Words on sharing boards by weeks; each speaks of a crop's own plants and boards. */

@@ -1,4 +1,4 @@
-import type { CropNames } from '../../../trade/stageNames';
+import type { CropNames } from '../stageNames';
 import { plantsAWeek } from '../names';
 
 /** Words on what whole boards cost. */
