@@ -1,6 +1,5 @@
 /** Words of the list of what drives the spread. */
 export const driversTexts = {
-  heading: 'Which guesses drive the spread',
   apart: 'show the shares as if drawn apart',
   aloneKey: 'alone: the share of the spread that goes away once you know this',
   withOthersKey: 'with others: the share that stays open as long as you do not',

@@ -1,14 +1,15 @@
-import { space } from './numberFormat';
-
-/** Words that several screens share. */
+/** Words that several screens share. They import nothing, so that they load with whatever needs them first. */
 export const commonTexts = {
   // Of numbers.
   cannotCompute: 'cannot be computed',
   noValue: 'no value',
   unknown: 'unknown',
   today: 'today',
-  /** @param number as it is shown */
-  todayAt: (number: string) => `today${space}${number}`,
+  /**
+   * With a space that does not break.
+   * @param number as it is shown
+   */
+  todayAt: (number: string) => `today\u00a0${number}`,
   /** The second plan's number less the first one's. */
   secondLessFirst: 'B − A',
   difference: 'difference B − A',
@@ -17,6 +18,7 @@ export const commonTexts = {
   // Of a question, its pictures and its tables.
   nothingToAsk: 'There is nothing to ask about yet.',
   result: 'Result',
+  spreadDrivers: 'Which guesses drive the spread',
   entry: 'entry',
   itsRange: 'its range',
   fromTo: 'from – to',
