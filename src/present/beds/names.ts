@@ -1,5 +1,6 @@
 import type { CropParts } from '../../model/cropParts';
-import { boardsOf, stageNames, type CropNames, type Noun } from '../../trade/stageNames';
+import { boardsOf, stageNames, type CropNames } from './stageNames';
+import type { Noun } from '../text/noun';
 import { plainly, type Phrase } from '../text/phrase';
 import { plural } from '../text/spokenNumber';
 
@@ -18,6 +19,16 @@ export function namesOf(parts: CropParts, stages: number): CropNames {
   const under = powers.find(([, power]) => power === -1)?.[0] ?? 'board';
   const board = noun(under);
   return { plant: noun(over), board, stages: stageNames(parts, stages, board) };
+}
+
+/** `plants a week`, as a unit or the head of a column. */
+export function plantsAWeek({ plant }: Pick<CropNames, 'plant'>): string {
+  return `${plant.many} a week`;
+}
+
+/** `plants a board`. */
+export function plantsABoard({ plant, board }: Pick<CropNames, 'plant' | 'board'>): string {
+  return `${plant.many} a ${board.one}`;
 }
 
 /** Joins words as a list: `a`, `a and b`, `a, b and c`. */

@@ -3,7 +3,7 @@ import { cropParts, type CropParts } from '../../model/cropParts';
 import type { Values } from '../../model/values';
 import { readSchedule, type Schedule } from '../../trade/schedule';
 import { readSeason, type Season } from '../../trade/season';
-import type { CropNames } from '../../trade/stageNames';
+import type { CropNames } from './stageNames';
 import { namesOf } from './names';
 
 /** The crop schedule of one plan, with what screens need of it. */

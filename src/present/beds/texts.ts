@@ -1,6 +1,8 @@
+import { questionLabel } from '../page/questions';
+
 /** Words of the beds as a whole. */
 export const bedsTexts = {
-  heading: 'Beds',
+  heading: questionLabel('beds'),
   plan: 'Beds of',
   noSchedule: 'This model has no crop schedule.',
   makesSchedule:

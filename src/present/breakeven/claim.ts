@@ -4,6 +4,7 @@ import { betterWay, isGain } from '../../trade/betterWay';
 import { plainly, say, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import type { Format } from '../text/numberFormat';
+import { differenceIn } from '../results/differenceIn';
 
 /** The subject of an answer: which result, against which target, of which plans. */
 export interface ClaimSubject {
@@ -35,7 +36,7 @@ export function ownClaim({ result, target, plan, against }: ClaimSubject, format
 export function differenceClaim(subject: ClaimSubject & { readonly against: string }, format: Format): Claim {
   const { result, target, plan, against } = subject;
   if (!target.isZero()) {
-    const [what, at] = [say`the difference in ${result.label}`, spoken(target, result.unit, format)];
+    const [what, at] = [differenceIn(result), spoken(target, result.unit, format)];
     return {
       above: say`${what} is at least ${at}`,
       below: say`${what} is less than ${at}`,

@@ -6,6 +6,7 @@ import type { Format } from '../text/numberFormat';
 import type { LineName } from '../results/resultLines';
 import type { ByLine } from './curve/quickStudy';
 import type { Point, InputInterval } from './curve/sample';
+import { commonTexts } from '../text/commonTexts';
 
 /** A marked crossing, with the text beside it. */
 export interface CrossingMark {
@@ -36,7 +37,11 @@ export interface BreakevenDrawing {
 const top = 26;
 /** Pixels between a label and the one below it. */
 const lineHeight = 16;
-const letters: Readonly<Record<LineName, string>> = { against: 'A', plan: 'B', difference: 'B − A' };
+const letters: Readonly<Record<LineName, string>> = {
+  against: 'A',
+  plan: 'B',
+  difference: commonTexts.secondLessFirst,
+};
 const dashes: Readonly<Record<LineName, readonly number[]>> = { against: [], plan: [8, 5], difference: [] };
 
 function colourOf(line: LineName, shown: readonly LineName[], ink: ChartInk): string {

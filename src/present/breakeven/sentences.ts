@@ -8,6 +8,7 @@ import { differenceClaim, ownClaim, type ClaimSubject, type Claim } from './clai
 import type { ResultLine, LineName, ResultLines } from '../results/resultLines';
 import type { QuickStudy, Targets } from './curve/quickStudy';
 import type { LineView } from './view';
+import { differenceIn } from '../results/differenceIn';
 
 /** The sentences of a breakeven: the answer, and further remarks. */
 export interface BreakevenSentences {
@@ -42,7 +43,7 @@ export function subjectOf({
   readonly subject: Pick<ClaimSubject, 'result'>;
   readonly view: LineView;
 }): Phrase {
-  return view === 'alone' ? say`${subject.result.label}` : say`the difference in ${subject.result.label}`;
+  return view === 'alone' ? say`${subject.result.label}` : differenceIn(subject.result);
 }
 
 function todayIs(matter: BreakevenContext, now: Decimal, format: Format): Phrase {

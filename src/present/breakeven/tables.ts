@@ -7,6 +7,7 @@ import { percentOf } from './answer';
 import type { LineName, ResultLines } from '../results/resultLines';
 import type { LineSelection, QuickStudy } from './curve/quickStudy';
 import type { BreakevenContext } from './sentences';
+import { commonTexts } from '../text/commonTexts';
 
 /** A place where a line meets its target, or changes side without meeting it. */
 export interface TurnRow {
@@ -35,7 +36,7 @@ function whatOf(
   const target = targets[line].isZero() ? '0' : spoken(targets[line], subject.result.unit, format);
   if (line !== 'difference')
     return `${line === 'plan' && view === 'alone' ? subject.result.label : (subject[line] ?? '')} ${happens[kind]} ${target}`;
-  const whose = `B − A ${happens[kind]} ${target}`;
+  const whose = `${commonTexts.secondLessFirst} ${happens[kind]} ${target}`;
   return view === 'both' && kind !== 'break' ? `A and B meet: ${whose}` : whose;
 }
 

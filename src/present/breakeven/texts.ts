@@ -1,18 +1,15 @@
-import { space } from '../text/numberFormat';
+import { commonTexts } from '../text/commonTexts';
+import { questionLabel } from '../page/questions';
 
 /** Fixed texts of the breakeven screen: the answer, its settings and its picture. */
 export const breakevenTexts = {
-  heading: 'Breakeven',
-  nothingToAsk: 'There is nothing to ask about yet.',
+  heading: questionLabel('breakeven'),
   whatItTakes: 'It takes an entry that is calculated, and an input to move: give one a formula and another a number.',
-  result: 'Result',
   moves: 'as this input moves',
   usualQuestions: 'Usual questions',
   draw: 'Draw',
-  views: { both: 'both plans', difference: 'difference B − A' },
+  views: { both: 'both plans', difference: commonTexts.difference },
   target: 'target',
-  range: 'its range',
-  todayAt: (number: string) => `today${space}${number}`,
 } as const;
 
 /** Labels of the fields for the range that is searched. */
@@ -29,7 +26,6 @@ export const rangeTexts = {
 
 /** Fixed texts of the breakeven tables. */
 export const breakevenTableTexts = {
-  summary: 'The same numbers as tables',
   none: 'No crossing and no break in the range looked at.',
   turns: 'Crossings and breaks',
   turnsCaption: (exact: boolean) =>
@@ -37,5 +33,4 @@ export const breakevenTableTexts = {
   happens: 'what happens there',
   fromToday: 'from today',
   lines: 'The lines as numbers',
-  cannotCompute: 'cannot be computed',
 } as const;

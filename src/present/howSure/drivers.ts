@@ -1,5 +1,6 @@
 import type { Cell } from '../../model/cell';
 import { namesAmong, namesById } from '../text/entryNames';
+import type { Format } from '../text/numberFormat';
 import { plainly, say, type Phrase } from '../text/phrase';
 import type { Indices } from './drawsFound';
 import { percentText } from './rounding';
@@ -37,13 +38,13 @@ export function worthALine(drivers: readonly Driver[]): number {
 }
 
 /** Which input drives the spread most, and whether inputs act together. */
-export function driversSentence(drivers: readonly Driver[]): Phrase {
+export function driversSentence(drivers: readonly Driver[], format: Format): Phrase {
   const [first] = drivers;
   if (first === undefined || first.total < slight) return say`No entry by itself drives the spread.`;
   const alone = drivers.reduce((sum, one) => sum + Math.max(0, one.first), 0);
-  const lead = say`${first.name} drives the spread most: know it, and ${percentText(Math.max(0, first.first))} of the spread goes away.`;
+  const lead = say`${first.name} drives the spread most: know it, and ${percentText(Math.max(0, first.first), format)} of the spread goes away.`;
   if (1 - alone < 0.05) return lead;
-  return [...lead, ...plainly(` ${percentText(1 - alone)} comes from entries acting together.`)];
+  return [...lead, ...plainly(` ${percentText(1 - alone, format)} comes from entries acting together.`)];
 }
 
 /** At most this many correlated pairs are named; of more, the number. */

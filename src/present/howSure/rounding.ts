@@ -1,5 +1,6 @@
 import { decimal, halfAwayFromZero, type Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
+import { inPerCent } from '../text/inPerCent';
 import { spokenWithUnit } from '../text/spokenNumber';
 import type { Format } from '../text/numberFormat';
 
@@ -52,9 +53,9 @@ export function ofHundred(share: number): string {
   return `${Math.round(share * 100)} of 100 draws`;
 }
 
-/** A share in whole per cent; `below 1 %` for less than a half. */
-export function percentText(share: number): string {
+/** A share in whole per cent, as the locale writes them: no finer than half a per cent is worth telling. */
+export function percentText(share: number, format: Format): string {
   const percent = share * 100;
-  if (percent > 0 && percent < 0.5) return 'below 1 %';
-  return `${Math.round(percent) + 0} %`.replace('-', '\u2212');
+  if (percent > 0 && percent < 0.5) return `below ${inPerCent('1')}`;
+  return inPerCent(format.fixed(decimal(percent), 0));
 }

@@ -9,6 +9,7 @@ import { subjectPhrase, type ResultScope } from '../whatMatters/tornado/sentence
 import type { Details, DrawsFound } from './drawsFound';
 import { errorText, ofHundred, spokenInSteps, inSteps, stepFor } from './rounding';
 import { shownPercentiles, type Summary } from './summary';
+import { differenceIn } from '../results/differenceIn';
 
 /** The question that draws answer: whose result, and against which target. */
 export interface SpreadQuestion {
@@ -43,7 +44,7 @@ function odds(question: SpreadQuestion, { above, equal }: Summary, format: Forma
 export function sentence(question: SpreadQuestion, summary: Summary, format: Format): Phrase {
   const { result, of } = question;
   const [low, high] = [percentile(summary, 5), percentile(summary, 95)];
-  const what = of.kind === 'difference' ? say`the difference in ${result.label}` : plainly('it');
+  const what = of.kind === 'difference' ? differenceIn(result) : plainly('it');
   const holds = odds(question, summary, format);
   if (low === high) return say`${holds}; ${what} is ${spoken(decimal(low), result.unit, format)} in 90 of 100.`;
   const step = stepFor(high - low);

@@ -6,6 +6,7 @@ import type { Plot } from '../picture/plot';
 import type { Format } from '../text/numberFormat';
 import type { Histogram } from '../../study/histogram';
 import { shownPercentiles, type DrawSpread, type Summary } from './summary';
+import { commonTexts } from '../text/commonTexts';
 
 /** How draws are drawn: as a histogram, or as the cumulative share below each result. */
 export type SpreadStyle = 'histogram' | 'curve';
@@ -105,7 +106,7 @@ function uprights(plot: Plot, { target, targetText, today }: SpreadDrawing, ink:
   const crowded = both && Math.abs(plot.x(target) - plot.x(today)) < 70;
   if (inSight(plot, today)) {
     upright(plot, today, { colour: ink.text, width: 1.5, dash: [] }, 4);
-    heading(plot, 'today', today, 7, ink.text, ink);
+    heading(plot, commonTexts.today, today, 7, ink.text, ink);
   }
   if (!inSight(plot, target)) return;
   upright(plot, target, { colour: ink.fault, width: 1.5, dash: [5, 4] }, 4);

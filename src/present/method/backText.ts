@@ -1,5 +1,5 @@
 import { screenQuestions } from '../page/questions';
-import { methodTexts } from './texts';
+import { commonTexts } from '../text/commonTexts';
 
 /**
  * The text of the link that leads back from the page on methods.
@@ -7,5 +7,5 @@ import { methodTexts } from './texts';
  */
 export function backText(from: string): string {
   const question = screenQuestions.find(({ key }) => key === from) ?? screenQuestions[0];
-  return methodTexts.backTo(question.label);
+  return commonTexts.backTo(question.label);
 }

@@ -1,9 +1,10 @@
 import { link, sayLinked, type LinkedPhrase } from '../text/linkedPhrase';
+import { commonTexts } from '../text/commonTexts';
 
 /** Fixed texts of an entry's row, some of them for screen readers. */
 export const entryTexts = {
-  noValue: 'no value',
-  /** A difference of 0. */
+  noValue: commonTexts.noValue,
+  /** A difference of nothing. */
   same: 'same',
   /** For screen readers, before a difference. */
   difference: 'difference: ',

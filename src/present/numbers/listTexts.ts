@@ -1,9 +1,11 @@
 import { say, type Phrase } from '../text/phrase';
 import type { Sieve } from './outline';
+import { commonTexts } from '../text/commonTexts';
+import { questionLabel } from '../page/questions';
 
 /** Fixed texts of the list of entries: its heading, its filters, and what it says when it is empty. */
 export const listTexts = {
-  heading: 'Numbers',
+  heading: questionLabel('numbers'),
   pressALabel: 'Press a label to see where its number comes from and what it feeds.',
   find: 'Find an entry',
   onlyInputs: 'Only inputs',
@@ -23,5 +25,5 @@ export const listTexts = {
   entries: (count: number) => (count === 1 ? 'one entry' : `${count} entries`),
   notAnEntry: 'not among the entries',
   plan: (letter: string) => `Plan ${letter}`,
-  secondLessFirst: 'B − A',
+  secondLessFirst: commonTexts.secondLessFirst,
 } as const;

@@ -1,6 +1,6 @@
 import { isCurrency } from '../../core/unit';
 import type { Cell } from '../../model/cell';
-import type { CautionTopic } from '../../trade/cautions';
+import type { CautionTopic } from './cautions';
 
 function hasMoney({ unit }: Cell): boolean {
   return [...(unit?.dimension.keys() ?? [])].some(isCurrency);

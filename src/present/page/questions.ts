@@ -14,7 +14,12 @@ export const screenQuestions = [
 /** The key of a screen, or `method` for the page on methods, which takes a screen's place. */
 export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method';
 
-/** The questions that can be asked of a model; that of its beds only where it has a crop schedule. */
+/** What a screen is called, where it is chosen and above it. */
+export function questionLabel(question: Exclude<ScreenQuestion, 'method'>): string {
+  return screenQuestions.find(({ key }) => key === question)!.label;
+}
+
+/** What can be asked of a model: of its beds only where it has a crop schedule. */
 export function questionsFor({ cells }: Pick<Model, 'cells'>): ScreenQuestion[] {
   const grows = cells.some(({ crop }) => crop === 'stage 1 time');
   return screenQuestions.map(({ key }) => key).filter((key) => key !== 'beds' || grows);

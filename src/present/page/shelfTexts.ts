@@ -12,7 +12,6 @@ export const shelfTexts = {
   openElsewhere: 'open in another window',
   open: 'Open',
   duplicate: 'Duplicate',
-  save: 'Save a file',
   delete: 'Delete',
   deleteReally: (title: string) => `Delete “${title}” for good?`,
   deleteYes: 'Yes, delete it',

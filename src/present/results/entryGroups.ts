@@ -1,6 +1,7 @@
 import type { Cell } from '../../model/cell';
 import { reach } from '../../model/graph';
 import type { Model, Plan } from '../../model/model';
+import { headlineTexts } from '../page/headlineTexts';
 
 /** Entries under their heading, in file order. */
 export interface EntryGroup {
@@ -25,7 +26,7 @@ export function resultGroups(model: Model, plans: readonly number[]): EntryGroup
   const all = model.cells.filter(({ id }) => plans.some((plan) => isResult(model.plans[plan], id)));
   const headlines = all.filter(({ role }) => role === 'headline');
   const others = grouped(all.filter(({ role }) => role !== 'headline'));
-  return headlines.length === 0 ? others : [{ heading: 'Headlines', cells: headlines }, ...others];
+  return headlines.length === 0 ? others : [{ heading: headlineTexts.heading, cells: headlines }, ...others];
 }
 
 /** The inputs that can be moved: every input of a plan, decisions too. */

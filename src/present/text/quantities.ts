@@ -1,5 +1,5 @@
 import { decimal, type Decimal } from '../../core/number';
-import type { Noun } from '../../trade/stageNames';
+import type { Noun } from './noun';
 import { space, type Format } from './numberFormat';
 import { inPerCent } from './inPerCent';
 

@@ -1,23 +1,22 @@
+import table from '../../../shared/units.json';
 import type { Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { space, type Format } from './numberFormat';
 import { printedUnit } from './printedUnit';
 
-/** How a sentence says some units after the stroke. */
-const under: Readonly<Record<string, string>> = {
-  s: 'per second',
-  min: 'per minute',
-  h: 'an hour',
-  day: 'a day',
-  week: 'a week',
-  month: 'a month',
-  year: 'a year',
-};
-/** Names of units that look like words but are signs. */
-const signs: ReadonlySet<string> = new Set(['min', 'gal', 'kWh', 'thousand']);
+/** How a unit of the table is said; where its record does not tell, it is written as the sign that its name is. */
+interface Said {
+  /** After several: `days`. */
+  readonly many?: string | undefined;
+  /** Under the stroke: `a day`. */
+  readonly under?: string | undefined;
+}
 
+const units = new Map(table.units.map(({ name, said = {} }): [string, Said] => [name, said]));
+
+/** Whether a name is a noun that is counted, and no abbreviation. */
 function isWord(name: string): boolean {
-  return /^[a-z]{3,}(?:_[a-z]+)*$/.test(name) && !signs.has(name);
+  return /^[a-z]{3,}(?:_[a-z]+)*$/.test(name) && !units.has(name);
 }
 
 /** The plural of a noun: `board` as boards, `bench` as benches. */
@@ -27,11 +26,14 @@ export function plural(noun: string): string {
   return noun + (/(?:s|x|ch|sh)$/.test(noun) ? 'es' : 's');
 }
 
-/**
- * A unit after the stroke as a sentence says it, `a year` or `per plant`; undefined for one that is better left a sign.
- */
+/** `plants`, `days`; what is no word stays as it is. */
+function saidOfSeveral(name: string): string {
+  return units.get(name)?.many ?? (isWord(name) ? plural(name) : name);
+}
+
+/** `a year`, `per plant`; undefined for what is better written as a sign. */
 function saidUnder(name: string): string | undefined {
-  return under[name] ?? (isWord(name) ? `per ${name}` : undefined);
+  return units.get(name)?.under ?? (isWord(name) ? `per ${name}` : undefined);
 }
 
 /**
@@ -42,7 +44,7 @@ export function spokenUnit(text: string, one: boolean): string {
   const [top = '', below, ...more] = text.replace(/\s+/g, '').split('/');
   const tail = below === undefined ? '' : saidUnder(below);
   if (tail === undefined || top === '1' || more.length > 0) return printedUnit(text);
-  const head = printedUnit(isWord(top) && !one ? plural(top) : top);
+  const head = printedUnit(one ? top : saidOfSeveral(top));
   return [head, tail.replaceAll('_', ' ')].filter(Boolean).join(' ').replaceAll(' ', space);
 }
 

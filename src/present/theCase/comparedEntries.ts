@@ -4,6 +4,7 @@ import type { Model } from '../../model/model';
 import type { Values } from '../../model/values';
 import type { Format } from '../text/numberFormat';
 import { truthWord } from '../text/truthWord';
+import { commonTexts } from '../text/commonTexts';
 
 /** Two plans side by side. */
 export interface PlanPair {
@@ -27,7 +28,7 @@ function shownIn({ model, values, format }: PlanPair, plan: number, cell: Cell):
   const content = model.plans[plan]?.contents[cell.id];
   const number = values[plan]?.numbers[cell.id];
   if (content?.kind === 'input') return wordsOf(cell, content.number) ?? format.written(content.text);
-  if (content?.kind !== 'calculated' || number === undefined || number.isNaN()) return 'no value';
+  if (content?.kind !== 'calculated' || number === undefined || number.isNaN()) return commonTexts.noValue;
   return content.gives === 'truth' ? truthWord(cell, !number.isZero()) : format.value(number, cell.unit);
 }
 

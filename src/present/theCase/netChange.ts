@@ -1,6 +1,7 @@
 import type { Model } from '../../model/model';
 import type { Sheet } from '../../model/sheet';
 import { marked } from './caseOf';
+import { budgetTexts } from './budgetTexts';
 
 /** A model's text with one more entry, by its index among the cells. */
 export interface WithNetChange {
@@ -39,7 +40,7 @@ export function withNetChange(model: Model): WithNetChange | undefined {
   const formula = `${added(names('return'))} - ${added(names('cost'))}`;
   if (formula.length > longestFormula) return undefined;
   const unit = marked(model)[0]?.unitText ?? '';
-  const texts = { name: freeName(ids), label: 'Net change', unit, formula };
+  const texts = { name: freeName(ids), label: budgetTexts.netChange, unit, formula };
   const fields = new Map(Object.entries(texts));
   const row = Math.max(1, ...sheet.rows.map((each) => each.row)) + 1;
   return { sheet: { ...sheet, rows: [...sheet.rows, { row, fields }] }, result: cells.length };

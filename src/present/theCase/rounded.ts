@@ -4,6 +4,7 @@ import { say, sentences, type Phrase } from '../text/phrase';
 import { space, type Format } from '../text/numberFormat';
 import type { CaseBudget, Section } from './caseOf';
 import { headings } from './headings';
+import { commonTexts } from '../text/commonTexts';
 
 /** Decimals of an amount in a budget: the currency's minor unit (ISO 4217). */
 export function budgetDecimals(currency: string): number {
@@ -12,12 +13,12 @@ export function budgetDecimals(currency: string): number {
 
 /** An amount as a line of the budget. */
 export function amount(value: Decimal, currency: string, format: Format): string {
-  return value.isNaN() ? 'no value' : format.fixed(value, budgetDecimals(currency));
+  return value.isNaN() ? commonTexts.noValue : format.fixed(value, budgetDecimals(currency));
 }
 
 /** The net change as a line, with its sign. */
 export function signedAmount(value: Decimal, { currency, unit }: CaseBudget, format: Format): string {
-  return value.isNaN() ? 'no value' : format.signed(value, unit, budgetDecimals(currency));
+  return value.isNaN() ? commonTexts.noValue : format.signed(value, unit, budgetDecimals(currency));
 }
 
 export function rounded(value: Decimal, decimals: number): Decimal {

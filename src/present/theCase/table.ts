@@ -2,6 +2,7 @@ import { exportTable, type TableEntry } from '../../files/exportTable';
 import { numberToText } from '../../core/number';
 import type { CaseBudget } from './caseOf';
 import { headings } from './headings';
+import { commonTexts } from '../text/commonTexts';
 
 /** The partial budget as a table for other programs, in exact numbers; without sums where an entry has no value. */
 export function budgetTable(made: CaseBudget): string {
@@ -19,7 +20,7 @@ export function budgetTable(made: CaseBudget): string {
   });
   const net: TableEntry[][] = isKnown
     ? [['net change', '', { number: numberToText(made.netChange) }, unit]]
-    : made.unknown.map(({ cell }) => ['no value', cell.label, '', unit]);
+    : made.unknown.map(({ cell }) => [commonTexts.noValue, cell.label, '', unit]);
   return exportTable([['kind', 'entry', 'amount', 'unit'], ...rows, ...net]);
 }
 

@@ -8,7 +8,6 @@ export const batchesTexts = {
   explained:
     'Rating: the worker’s pace in per cent, 100 is normal; blank counts as 100. Lost: plants lost in the step; blank is not counted. A batch that cannot be read is kept and left out.',
   number: 'number',
-  secondsEach: 's each',
   takeOut: 'take out',
   takeOutBatch: (number: number) => `Take out batch ${number}`,
   fieldOf: (column: string, number: number) => `${column}, batch ${number}`,

@@ -7,9 +7,7 @@ export const dotsTexts = {
   /** @param within in per cent */
   dashed: (within: string) => `dashed: ${within} % either way`,
   numbers: 'The batches behind the picture',
-  step: 'Step',
   batch: 'Batch',
-  plants: 'Plants',
   secondsEach: 's each, rated',
   againstMean: 'against the mean',
 } as const;

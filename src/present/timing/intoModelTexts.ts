@@ -20,7 +20,6 @@ export const intoModelTexts = {
   hasIt: 'The model has it.',
   useValue: (value: string) => `Use ${value}`,
   useWithRange: (low: string, high: string) => `Use it with its range ${low} to ${high}`,
-  goToEntry: 'Go to the entry',
 } as const;
 
 /**

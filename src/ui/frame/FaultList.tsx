@@ -1,6 +1,7 @@
 import { createMemo, Index, Show, type JSX } from 'solid-js';
 import type { Problem } from '../../core/problem';
 import { faultSummary, faultTexts } from '../../present/page/faultTexts';
+import { commonTexts } from '../../present/text/commonTexts';
 import { Link } from '../kit/Link';
 import { usePage } from '../app/pageContext';
 import { Dropdown } from '../kit/sections/Dropdown';
@@ -46,7 +47,7 @@ function FaultItem(props: { fault: Problem; quiet: boolean }): JSX.Element {
     <li classList={{ quiet: props.quiet }}>
       <span class="fault-message">{props.fault.message}</span>{' '}
       <Show when={label()} fallback={<span class="quiet">{faultTexts.inTheFile}</span>}>
-        {(entry) => <Link onPress={() => navigation.goToRow(row())}>{faultTexts.goTo(entry())}</Link>}
+        {(entry) => <Link onPress={() => navigation.goToRow(row())}>{commonTexts.goTo(entry())}</Link>}
       </Show>
     </li>
   );

@@ -5,6 +5,7 @@ import { reasonText } from '../app/reasonText';
 import type { ShelfDatabase } from '../app/shelf/database';
 import type { ShelfWork } from '../app/shelf/record';
 import { duplicate, listShelf, saveAside, saveEntry, type ShelfList } from '../app/shelf/shelfEntries';
+import { commonTexts } from '../../present/text/commonTexts';
 import './entries.css';
 
 export interface ShelfProps {
@@ -110,7 +111,7 @@ function ShelfEntry(props: EntryProps): JSX.Element {
           {shelfTexts.duplicate}
         </button>
         <button type="button" class="word" onClick={() => props.onSave()}>
-          {shelfTexts.save}
+          {commonTexts.saveFile}
         </button>
         <Show when={props.where === 'elsewhere'}>
           <span class="quiet">{shelfTexts.openElsewhere}</span>

@@ -9,6 +9,7 @@ import { shippedModels, type ShippedModel } from '../app/files/shippedModels';
 import { usePage } from '../app/pageContext';
 import { Dropdown } from '../kit/sections/Dropdown';
 import { FaultList } from './FaultList';
+import { commonTexts } from '../../present/text/commonTexts';
 
 interface TopBarProps {
   readonly kept: SaveState;
@@ -65,7 +66,7 @@ function FileCommands(props: TopBarProps): JSX.Element {
       </Dropdown>
       {props.shelf}
       <button type="button" class="word" onClick={() => props.onSave()}>
-        {commandTexts.save}
+        {commonTexts.saveFile}
       </button>
       <button type="button" class="word" onClick={() => props.onLink()}>
         {commandTexts.link}
@@ -119,7 +120,7 @@ function StartOver(props: { onStartOver: () => void }): JSX.Element {
           {commandTexts.startOverYes}
         </button>
         <button type="button" class="word" onClick={() => answer(false)}>
-          {commandTexts.startOverNo}
+          {commonTexts.keepMine}
         </button>
       </span>
     </Show>

@@ -1,6 +1,6 @@
 import { decimal, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { capital } from '../../breakeven/answer';
 import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';

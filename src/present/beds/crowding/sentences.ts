@@ -1,4 +1,4 @@
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { space, type Format } from '../../text/numberFormat';
 import { days, percent, shown } from '../../text/quantities';

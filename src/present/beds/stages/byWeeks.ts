@@ -1,5 +1,5 @@
 import type { ByWeeks, Split } from '../../../trade/byWeeks';
-import type { CropNames } from '../../../trade/stageNames';
+import type { CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import { alignedNumber, counted, gain, none, shown, whole } from '../../text/quantities';

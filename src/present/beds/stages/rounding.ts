@@ -1,5 +1,5 @@
 import type { Loss, RoundingLoss } from '../../../trade/roundingLoss';
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import { alignedNumber, counted, percent, whole } from '../../text/quantities';

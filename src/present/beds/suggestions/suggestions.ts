@@ -1,6 +1,6 @@
 import type { Schedule, Stage } from '../../../trade/schedule';
 import type { Change, Suggestion } from '../../../trade/suggestions';
-import { boardsOf } from '../../../trade/stageNames';
+import { boardsOf } from '../stageNames';
 import { plainly, say, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import type { PlanSchedule } from '../planSchedule';

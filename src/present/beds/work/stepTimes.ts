@@ -4,7 +4,7 @@ import type { Values } from '../../../model/values';
 import { tasks, type Task } from '../../../trade/calendarEvents';
 import { inBase } from '../../../trade/schedule';
 import type { WorkStep } from '../../../trade/labour';
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { decimal } from '../../../core/number';
 import { timesTexts } from './timesTexts';
 

@@ -1,7 +1,7 @@
 import type { Calendar } from '../../../trade/calendar';
 import { isoDate } from '../../../trade/civilDate';
 import type { WorkTask } from '../../../trade/workList';
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import { counted, hours } from '../../text/quantities';

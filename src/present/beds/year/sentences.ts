@@ -1,5 +1,5 @@
 import type { Calendar } from '../../../trade/calendar';
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import { counted, whole } from '../../text/quantities';

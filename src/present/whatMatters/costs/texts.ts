@@ -1,20 +1,13 @@
-import { space } from '../../text/numberFormat';
+import { commonTexts } from '../../text/commonTexts';
 
 /** Fixed texts of results side by side and of their tables. */
 export const costsTexts = {
   which: 'which',
   noMore: (most: number) => `No more than ${most} can be told apart: leave one out to add another.`,
   moves: 'as this moves',
-  working: 'Working out the lines …',
-  today: 'today',
-  todayAt: (number: string) => `today${space}${number}`,
-  unknown: 'unknown',
   tables: 'The same lines as tables',
   changesRegion: 'Where it changes',
-  fromTo: 'from – to',
   rowsRegion: 'The lines as numbers, side by side',
-  cannotCompute: 'cannot be computed',
-  save: 'Save this table as CSV',
 } as const;
 
 /** The unit of the lines and their plan: `EUR/plant, in Nursery first`; a blank part is left out. */
@@ -24,7 +17,7 @@ export function costsCaption(unit: string, plan: string): string {
 
 /** What the figures of the key are: `today, EUR/plant`. */
 export function costsFigures(unit: string): string {
-  return [costsTexts.today, unit].filter(Boolean).join(', ');
+  return [commonTexts.today, unit].filter(Boolean).join(', ');
 }
 
 /**

@@ -6,6 +6,7 @@ import { spoken, spokenWithUnit } from '../../text/spokenNumber';
 import type { Format } from '../../text/numberFormat';
 import { inPerCent } from '../../text/inPerCent';
 import { subjectPhrase, type TornadoSubject } from '../tornado/sentences';
+import { commonTexts } from '../../text/commonTexts';
 
 /** A line whose two sides differ by less than this share of the larger one looks straight. */
 const slight = 0.1;
@@ -31,7 +32,7 @@ function moved(change: Decimal, { result }: TornadoSubject, format: Format): str
 
 /** The effect of each per cent, for the key. */
 export function slopeText({ slope }: SpiderLine, { result }: TornadoSubject, format: Format): string {
-  return slope.isNaN() ? 'unknown' : format.signed(slope, result.unit);
+  return slope.isNaN() ? commonTexts.unknown : format.signed(slope, result.unit);
 }
 
 function steepest(subject: TornadoSubject, { lever, slope }: SpiderLine, format: Format): Phrase {

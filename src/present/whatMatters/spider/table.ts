@@ -7,6 +7,7 @@ import { endText } from '../../text/rangeEnds';
 import { numberWithUnit, type Format } from '../../text/numberFormat';
 import { inPerCent } from '../../text/inPerCent';
 import type { TornadoSubject } from '../tornado/sentences';
+import { commonTexts } from '../../text/commonTexts';
 
 /** One place of a line as texts of a table. */
 export interface SpiderRow {
@@ -34,7 +35,7 @@ function toldPlaces({ places, bend }: SpiderLine): SpiderPlace[] {
 }
 
 function changeText(change: Decimal, format: Format): string {
-  return change.isZero() ? 'today' : inPerCent(format.signed(change, undefined, 1));
+  return change.isZero() ? commonTexts.today : inPerCent(format.signed(change, undefined, 1));
 }
 
 /** The lines as rows of a table. */

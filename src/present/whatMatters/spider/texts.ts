@@ -1,22 +1,19 @@
 import { printedUnit } from '../../text/printedUnit';
 import type { TornadoSubject } from '../tornado/sentences';
+import { commonTexts } from '../../text/commonTexts';
 
 /** Fixed texts of the spider lines and of their table. */
 export const spiderTexts = {
-  working: 'Working out the lines …',
   across: 'change from today',
   tickAfter: ' %',
-  today: 'today',
   table: 'The same lines as a table',
   tableRegion: 'Table of the lines',
-  heads: ['entry', 'change', 'number', 'result'],
-  cannotCompute: 'cannot be computed',
-  save: 'Save this table as CSV',
+  heads: [commonTexts.entry, 'change', 'number', 'result'],
 } as const;
 
 /** The caption of the lines: `Margin, B − A, EUR/year`. */
 export function spiderCaption({ result, of }: Pick<TornadoSubject, 'result' | 'of'>): string {
-  const whose = of.kind === 'difference' ? 'B − A' : '';
+  const whose = of.kind === 'difference' ? commonTexts.secondLessFirst : '';
   return [result.label, whose, printedUnit(result.unitText)].filter(Boolean).join(', ');
 }
 

@@ -5,6 +5,7 @@ import { spoken, spokenWithUnit } from '../../text/spokenNumber';
 import { endText } from '../../text/rangeEnds';
 import type { Format } from '../../text/numberFormat';
 import type { ShownBar } from './bars';
+import { differenceIn } from '../../results/differenceIn';
 
 /** Whose result a tornado shows. */
 export type ResultScope =
@@ -27,7 +28,7 @@ const mostNames = 3;
 
 /** The result in question as a sentence names it: `Margin`, `Margin in Nursery first`, `the difference in Margin`. */
 export function subjectPhrase({ result, of }: Pick<TornadoSubject, 'result' | 'of'>): Phrase {
-  if (of.kind === 'difference') return say`the difference in ${result.label}`;
+  if (of.kind === 'difference') return differenceIn(result);
   return of.alone ? say`${result.label}` : say`${result.label} in ${of.plan}`;
 }
 

@@ -1,4 +1,6 @@
-/** Fixed texts of the tornado and of its table. */
+import { commonTexts } from '../../text/commonTexts';
+
+/** What stands around the bars of a tornado and in their table. */
 export const tornadoTexts = {
   lookedAt: (percent: number) => `Looked at ${percent} % of the entries …`,
   showFirst: (few: number) => `Show the first ${few} only`,
@@ -10,17 +12,14 @@ export const tornadoTexts = {
   keyPercentiles: '* low and high are the 5th and 95th percentile',
   /** For screen readers, around a bar's swing. */
   heardSwing: ', swing ',
-  heardLink: '. Go to the entry',
-  unknown: 'unknown',
-  table: 'The same numbers as a table',
+  heardLink: `. ${commonTexts.goToEntry}`,
   tableRegion: 'Table of the bars',
   percentiles: '5th and 95th percentile',
-  cannotCompute: 'cannot be computed',
 } as const;
 
 /** @param unit of the results, as it is printed; blank for plain numbers */
 export function tornadoHeads(unit: string): string[] {
   const inUnit = (head: string): string => (unit === '' ? head : `${head}, ${unit}`);
   const results = ['result at low', 'result at high', 'swing'].map(inUnit);
-  return ['entry', 'low', 'high', ...results, 'answer'];
+  return [commonTexts.entry, 'low', 'high', ...results, 'answer'];
 }

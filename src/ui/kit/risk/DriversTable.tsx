@@ -72,7 +72,7 @@ function DriverRows(props: DriversProps): JSX.Element {
   const remark = createMemo(() => props.remark?.(drivers()) ?? []);
   return (
     <>
-      <AnswerText main={driversSentence(drivers())} more={remark()} />
+      <AnswerText main={driversSentence(drivers(), localFormat)} more={remark()} />
       <p class="key">
         <span>
           <span class="swatch alone" aria-hidden="true" /> {driversTexts.aloneKey}
@@ -107,11 +107,11 @@ function DriverRow(props: { driver: Driver; goTo: (cell: number) => void }): JSX
         </button>
         <span class="leader" aria-hidden="true" />
         <span class="figure">
-          <span class="unit">{driversTexts.alone}</span> {percentText(props.driver.first)}{' '}
+          <span class="unit">{driversTexts.alone}</span> {percentText(props.driver.first, localFormat)}{' '}
           <span class="unit">{give(props.driver.firstError)}</span>
         </span>
         <span class="figure">
-          <span class="unit">{driversTexts.withOthers}</span> {percentText(props.driver.total)}{' '}
+          <span class="unit">{driversTexts.withOthers}</span> {percentText(props.driver.total, localFormat)}{' '}
           <span class="unit">{give(props.driver.totalError)}</span>
         </span>
       </div>

@@ -1,5 +1,5 @@
 import { For, Show, type JSX } from 'solid-js';
-import { cautionsFor, type CautionTopic } from '../../../trade/cautions';
+import { cautionsFor, type CautionTopic } from '../../../present/page/cautions';
 import { cautionTexts } from '../../../present/page/cautionTexts';
 import './caution.css';
 

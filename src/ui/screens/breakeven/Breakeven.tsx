@@ -12,6 +12,7 @@ import { BreakevenAnswer } from './BreakevenAnswer';
 import { movableResult, type ResultLines } from '../../../present/results/resultLines';
 import { UsualQuestions } from './UsualQuestions';
 import { breakevenTexts } from '../../../present/breakeven/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 import '../../kit/charts/curve.css';
 import '../../kit/fields/fields.css';
 import '../../kit/sections/answers.css';
@@ -39,7 +40,7 @@ export function Breakeven(props: ScreenProps): JSX.Element {
     <QuestionScreen name="breakeven" heading={breakevenTexts.heading}>
       <Show
         when={both()}
-        fallback={<NoAnswer finding={breakevenTexts.nothingToAsk} remedy={breakevenTexts.whatItTakes} />}>
+        fallback={<NoAnswer finding={commonTexts.nothingToAsk} remedy={breakevenTexts.whatItTakes} />}>
         {(cells) => (
           <Asking {...props} result={cells()[0]} input={cells()[1]} resultGroups={results()} inputGroups={inputs()} />
         )}
@@ -83,7 +84,7 @@ function Asking(props: AskingProps): JSX.Element {
       <UsualQuestions store={props.store} plan={props.plan} prepared={prepared()} input={props.input} ask={ask} />
       <div class="asking">
         <EntryChooser
-          label={breakevenTexts.result}
+          label={commonTexts.result}
           groups={props.resultGroups}
           chosen={props.result.name}
           choose={(name) => props.choice.setResult(name)}

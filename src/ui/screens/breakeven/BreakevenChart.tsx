@@ -12,8 +12,8 @@ import { crossingMarks } from '../../../present/breakeven/crossingMarks';
 import type { LineSelection, QuickStudy } from '../../../present/breakeven/curve/quickStudy';
 import type { InputInterval } from '../../../present/breakeven/curve/sample';
 import type { BreakevenContext } from '../../../present/breakeven/sentences';
-import { breakevenTexts } from '../../../present/breakeven/texts';
 import { lineInKey } from '../../../present/breakeven/lineTexts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface BreakevenChartProps {
   readonly matter: BreakevenContext;
@@ -60,7 +60,7 @@ export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
       target,
       today: {
         x: moved.today.toNumber(),
-        text: breakevenTexts.todayAt(localFormat.value(moved.today, moved.cell.unit)),
+        text: commonTexts.todayAt(localFormat.value(moved.today, moved.cell.unit)),
       },
       range: moved.range && { from: moved.range.low.toNumber(), to: moved.range.high.toNumber() },
       crossings: crossingMarks(found, lines, targets, moved, selection, localFormat),
@@ -98,7 +98,7 @@ function Key(props: { matter: BreakevenContext; shown: readonly LineName[] }): J
       </Show>
       <Show when={props.matter.moved.range}>
         <span>
-          <span class="range-swatch" aria-hidden="true" /> {breakevenTexts.range}
+          <span class="range-swatch" aria-hidden="true" /> {commonTexts.itsRange}
         </span>
       </Show>
     </figcaption>

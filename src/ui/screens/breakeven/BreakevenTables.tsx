@@ -9,6 +9,7 @@ import { sampledRows, shownRows, turnRows } from '../../../present/breakeven/tab
 import type { BreakevenContext } from '../../../present/breakeven/sentences';
 import { breakevenTableTexts } from '../../../present/breakeven/texts';
 import { lineHead } from '../../../present/breakeven/lineTexts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface BreakevenTablesProps {
   readonly matter: BreakevenContext;
@@ -20,7 +21,7 @@ interface BreakevenTablesProps {
 /** The crossings with all their digits, and the lines as numbers. */
 export function BreakevenTables(props: BreakevenTablesProps): JSX.Element {
   return (
-    <NumbersBehind summary={breakevenTableTexts.summary}>
+    <NumbersBehind summary={commonTexts.numbersAsTables}>
       <Turns {...props} />
       <Sampled {...props} />
     </NumbersBehind>
@@ -64,7 +65,7 @@ function Sampled(props: BreakevenTablesProps): JSX.Element {
         {(row) => (
           <tr>
             <th scope="row">{row.x}</th>
-            <For each={row.ys}>{(y) => <td>{y ?? breakevenTableTexts.cannotCompute}</td>}</For>
+            <For each={row.ys}>{(y) => <td>{y ?? commonTexts.cannotCompute}</td>}</For>
           </tr>
         )}
       </For>

@@ -20,6 +20,7 @@ import { WholeField } from '../../kit/fields/WholeField';
 import { drawLimits, seedLimits } from '../../../present/text/wholeNumber';
 import { InformationValue } from './InformationValue';
 import { howSureTexts } from '../../../present/howSure/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 import '../../kit/sections/section.css';
 
 interface DrawsProps extends ScreenProps {
@@ -123,7 +124,7 @@ function Answers(props: AnswersProps): JSX.Element {
             <Show when={props.found.indices} fallback={<DriversToCome when={busy()} />}>
               {(indices) => (
                 <section class="part" aria-labelledby="drivers">
-                  <h3 id="drivers">{howSureTexts.drivers}</h3>
+                  <h3 id="drivers">{commonTexts.spreadDrivers}</h3>
                   <DriversTable indices={indices()} cells={cells()} choice={props.choice} goTo={props.goTo} />
                 </section>
               )}

@@ -8,6 +8,7 @@ import { figureRows, binRows } from '../../../present/howSure/tables';
 import type { DrawSpread } from '../../../present/howSure/summary';
 import type { SpreadQuestion } from '../../../present/howSure/sentences';
 import { spreadTexts } from '../../../present/howSure/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface SpreadTablesProps {
   readonly spread: DrawSpread;
@@ -20,7 +21,7 @@ interface SpreadTablesProps {
 export function SpreadTables(props: SpreadTablesProps): JSX.Element {
   const target = (): string => localFormat.value(decimal(props.question.target), props.question.result.unit);
   return (
-    <NumbersBehind summary={spreadTexts.tables}>
+    <NumbersBehind summary={commonTexts.numbersAsTables}>
       <Numbers
         label={spreadTexts.figures}
         caption={withUnit(props.question.result)}
@@ -31,7 +32,7 @@ export function SpreadTables(props: SpreadTablesProps): JSX.Element {
       <Numbers
         label={spreadTexts.bins}
         caption={spreadTexts.binsCaption}
-        first={spreadTexts.fromTo}
+        first={commonTexts.fromTo}
         names={props.names}
         rows={binRows(props.spread, localFormat)}
       />

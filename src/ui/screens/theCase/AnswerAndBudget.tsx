@@ -15,8 +15,8 @@ import { addsUp, type CaseBudget } from '../../../present/theCase/caseOf';
 import { caseSentence, unchangedSentence, unknownSentence } from '../../../present/theCase/sentences';
 import { headlineSentence } from '../../../present/theCase/headline';
 import { roundingNote } from '../../../present/theCase/rounded';
-import { budgetTexts } from '../../../present/theCase/budgetTexts';
 import { fromTo } from '../../../present/theCase/fromTo';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface ToldAndBudgetProps extends ScreenProps {
   readonly made: CaseBudget;
@@ -65,7 +65,7 @@ export function AnswerAndBudget(props: ToldAndBudgetProps): JSX.Element {
           <p class="message fault">
             <Sentence phrase={unknownSentence(unknown, nameOf)} />{' '}
             <Link onPress={() => props.goTo(unknown.error.cause)}>
-              {budgetTexts.goTo(props.store.shape().cells[unknown.error.cause]?.label ?? '')}
+              {commonTexts.goTo(props.store.shape().cells[unknown.error.cause]?.label ?? '')}
             </Link>
           </p>
         )}

@@ -1,5 +1,5 @@
 import { createMemo, Show, type JSX } from 'solid-js';
-import type { CautionTopic } from '../../../trade/cautions';
+import type { CautionTopic } from '../../../present/page/cautions';
 import { failingChecks } from '../../../present/page/failingChecks';
 import { namesAmong } from '../../../present/text/entryNames';
 import { createSight } from '../../kit/sections/sight';
@@ -65,13 +65,7 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
     const values = props.store.values();
     return failingChecks(props.store.shape().cells, plans(), (plan, { id }) => values[plan]?.numbers[id]);
   });
-  const invented = createMemo(() => {
-    const model = props.store.model();
-    return inventedNotice(
-      model,
-      plans().flatMap((plan) => model.plans[plan] ?? []),
-    );
-  });
+  const invented = createMemo(() => inventedNotice(props.store.model(), plans()));
   return (
     <>
       <Warnings failing={failing()} goTo={props.goTo} />

@@ -1,5 +1,5 @@
 import { For, Show, type JSX } from 'solid-js';
-import type { CautionTopic } from '../../../trade/cautions';
+import type { CautionTopic } from '../../../present/page/cautions';
 import { Cautions } from '../../kit/sections/Cautions';
 import type { Failing } from '../../../present/page/failingChecks';
 import { LinkedSentence } from '../../kit/sections/LinkedSentence';

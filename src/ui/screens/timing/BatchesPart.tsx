@@ -9,6 +9,7 @@ import type { StepFound } from '../../../present/timing/study';
 import { batchCount, stepName } from '../../../present/timing/sentences';
 import { localDay } from '../../../present/timing/watch';
 import { batchesTexts } from '../../../present/timing/batchesTexts';
+import { timingFields } from '../../../present/timing/texts';
 
 interface BatchesProps {
   readonly kept: KeptTrials;
@@ -89,7 +90,7 @@ function BatchesHead(props: { beside: readonly Column[] }): JSX.Element {
           )}
         </For>
         <th scope="col" class="of-number own">
-          {batchesTexts.secondsEach}
+          {timingFields.secondsEach}
         </th>
         <th scope="col" class="out">
           <span class="heard">{batchesTexts.takeOut}</span>

@@ -12,6 +12,7 @@ import type { TimingTerms } from '../../../present/timing/terms';
 import { intervalText, stepName } from '../../../present/timing/sentences';
 import { batchRows } from '../../../present/timing/batchRows';
 import { dotsTexts } from '../../../present/timing/dotsTexts';
+import { timingFields } from '../../../present/timing/texts';
 
 interface DotsProps {
   readonly study: readonly StepFound[];
@@ -59,9 +60,9 @@ export function DotsPart(props: DotsProps): JSX.Element {
           <table>
             <thead>
               <tr>
-                <th scope="col">{dotsTexts.step}</th>
+                <th scope="col">{timingFields.step}</th>
                 <th scope="col">{dotsTexts.batch}</th>
-                <th scope="col">{dotsTexts.plants}</th>
+                <th scope="col">{timingFields.plants}</th>
                 <th scope="col">{dotsTexts.secondsEach}</th>
                 <th scope="col">{dotsTexts.againstMean}</th>
               </tr>

@@ -16,7 +16,7 @@ import { hasOwnAllowance, noTarget, targetFor, targetsOf, type TimingTarget } fr
 import type { TimingTerms } from '../../../present/timing/terms';
 import { stepName } from '../../../present/timing/sentences';
 import { allowanceText, intoModelTexts, noInputText } from '../../../present/timing/intoModelTexts';
-import { timingTexts } from '../../../present/timing/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface IntoModelProps extends ScreenProps {
   readonly study: readonly StepFound[];
@@ -65,7 +65,7 @@ export function IntoModel(props: IntoModelProps): JSX.Element {
               <p>
                 <Sentence phrase={sentence} />{' '}
                 <button type="button" class="link" ref={keepFocus} onClick={() => props.store.undo()}>
-                  {timingTexts.takeBack}
+                  {commonTexts.takeBack}
                 </button>
               </p>
             )}
@@ -154,7 +154,7 @@ function OfferLine(props: StepOfferProps & { offer: TimeOffer }): JSX.Element {
             </Show>
           )}
         </Show>
-        <Link onPress={() => props.goTo(props.offer.cell.id)}>{intoModelTexts.goToEntry}</Link>
+        <Link onPress={() => props.goTo(props.offer.cell.id)}>{commonTexts.goToEntry}</Link>
       </p>
     </>
   );

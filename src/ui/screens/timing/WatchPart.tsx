@@ -9,6 +9,8 @@ import { dialText, doubtOf, localDay, secondsBetween, stoppedAt, type WatchState
 import { createClockText } from '../../../present/timing/clockText';
 import { typedPlants } from '../../../present/timing/typedPlants';
 import { watchTexts } from '../../../present/timing/watchTexts';
+import { timingFields } from '../../../present/timing/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface WatchProps {
   readonly choice: Choice;
@@ -117,7 +119,7 @@ function StepField(props: WatchProps & { onText: (text: string) => void }): JSX.
   const id = createUniqueId();
   return (
     <label class="step-field">
-      <span class="chooser-label">{watchTexts.step}</span>
+      <span class="chooser-label">{timingFields.step}</span>
       <input
         type="text"
         list={id}
@@ -145,7 +147,7 @@ function Running(props: { since: number; step: string; onStop: () => void; onLet
           {dialText(seconds(), localFormat.marks.decimal)}
         </p>
         <button type="button" class="press" data-next onClick={() => props.onStop()}>
-          {watchTexts.stop}
+          {commonTexts.stop}
         </button>
         <button type="button" class="word" onClick={() => props.onLetGo()}>
           {watchTexts.letGo}

@@ -28,6 +28,7 @@ import {
   spiderTableCaption,
   spiderTexts,
 } from '../../../present/whatMatters/spider/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface SpiderProps {
   readonly question: Question;
@@ -72,7 +73,7 @@ export function Spider(props: SpiderProps): JSX.Element {
         when={answer()}
         fallback={
           <p class="quiet wait" role="status">
-            {spiderTexts.working}
+            {commonTexts.workingLines}
           </p>
         }>
         {(known) => <Lines request={known().of} found={known().found} goTo={props.goTo} />}
@@ -140,7 +141,7 @@ function drawingOf(lines: readonly SpiderLine[], { base, of, nameOf }: TornadoSu
       tickAfter: spiderTexts.tickAfter,
     },
     heights,
-    today: { x: 0, text: spiderTexts.today },
+    today: { x: 0, text: commonTexts.today },
     levels: [today, ...zero],
     rings: [],
   };
@@ -164,14 +165,14 @@ function SpiderTable(props: LinesProps & { caption: string }): JSX.Element {
               </th>
               <td>{row.change}</td>
               <td>{row.input}</td>
-              <td>{row.result ?? spiderTexts.cannotCompute}</td>
+              <td>{row.result ?? commonTexts.cannotCompute}</td>
             </tr>
           )}
         </For>
       </HeadedTable>
       <p>
         <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
-          {spiderTexts.save}
+          {commonTexts.saveTable}
         </button>
       </p>
     </NumbersBehind>

@@ -15,6 +15,7 @@ import type { TornadoSubject } from '../../../present/whatMatters/tornado/senten
 import { createTornado, type ShownTornado } from './tornado/shownTornado';
 import { TornadoView } from './tornado/TornadoView';
 import { whatMattersTexts } from '../../../present/whatMatters/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 import '../../kit/sections/answers.css';
 import './styles.css';
 
@@ -84,7 +85,7 @@ interface BesideBarsProps extends ScreenProps {
 function BesideBars(props: BesideBarsProps): JSX.Element {
   return (
     <Show when={props.tornado.share < 1 || props.tornado.bars.length > 0}>
-      <LazySection id="drivers" heading={whatMattersTexts.drivers}>
+      <LazySection id="drivers" heading={commonTexts.spreadDrivers}>
         {(inSight) => (
           <DriversBeside
             {...props}

@@ -1,7 +1,7 @@
 import { Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import type { Way } from '../../../../study/best';
-import { boardsOf, type CropNames } from '../../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../../../../present/beds/stageNames';
 import type { EntryGroup } from '../../../../present/results/entryGroups';
 import { RadioRow } from '../../../kit/choosers/RadioRow';
 import { EntryChooser } from '../../../kit/choosers/EntryChooser';

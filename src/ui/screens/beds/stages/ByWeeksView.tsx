@@ -1,6 +1,6 @@
 import { Index, type JSX } from 'solid-js';
 import type { ByWeeks } from '../../../../trade/byWeeks';
-import { boardsOf, type CropNames } from '../../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../../../../present/beds/stageNames';
 import { Sentence } from '../../../kit/sections/Sentence';
 import { HeadedTable } from '../../../kit/tables/HeadedTable';
 import { localFormat } from '../../../app/preferences/localFormat';

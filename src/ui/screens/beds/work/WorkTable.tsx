@@ -1,5 +1,5 @@
 import { createMemo, For, type JSX } from 'solid-js';
-import type { CropNames } from '../../../../trade/stageNames';
+import type { CropNames } from '../../../../present/beds/stageNames';
 import type { WorkTask } from '../../../../trade/workList';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { TableRoom } from '../../../kit/tables/TableRoom';

@@ -2,7 +2,7 @@ import { For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import { localFormat } from '../../../app/preferences/localFormat';
 import type { Values } from '../../../../model/values';
-import type { CropNames } from '../../../../trade/stageNames';
+import type { CropNames } from '../../../../present/beds/stageNames';
 import {
   countedOptions,
   timesExplained,

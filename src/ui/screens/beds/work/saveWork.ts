@@ -1,9 +1,10 @@
 import { exportTable } from '../../../../files/exportTable';
 import { iCalendar } from '../../../../trade/iCalendar';
-import type { CropNames } from '../../../../trade/stageNames';
-import { workEvents, workTable, type WorkTask } from '../../../../trade/workList';
+import type { CropNames } from '../../../../present/beds/stageNames';
+import type { WorkTask } from '../../../../trade/workList';
 import { download } from '../../../app/files/saving';
 import { stampOf } from '../../../../present/text/dates';
+import { workEvents, workTable } from '../../../../present/beds/work/workFiles';
 import { fileName, uidOf } from '../../../../present/beds/work/week';
 
 /** Saves a week's work as a table, through the browser. */

@@ -2,7 +2,7 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Calendar } from '../../../../trade/calendar';
 import { isoDate } from '../../../../trade/civilDate';
 import type { CalendarWeek } from '../../../../trade/labour';
-import type { CropNames } from '../../../../trade/stageNames';
+import type { CropNames } from '../../../../present/beds/stageNames';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { TableRoom } from '../../../kit/tables/TableRoom';
 import { alignedNumber, whole } from '../../../../present/text/quantities';

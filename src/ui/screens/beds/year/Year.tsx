@@ -3,7 +3,7 @@ import type { Problem } from '../../../../core/problem';
 import type { Cell } from '../../../../model/cell';
 import type { Calendar } from '../../../../trade/calendar';
 import { calendarWeeks, type Staff, type WorkStep } from '../../../../trade/labour';
-import type { CropNames } from '../../../../trade/stageNames';
+import type { CropNames } from '../../../../present/beds/stageNames';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
 import { textOf } from '../../../../present/text/phrase';
 import { Sentence } from '../../../kit/sections/Sentence';

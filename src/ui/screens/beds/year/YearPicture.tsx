@@ -1,6 +1,6 @@
 import { createMemo, createUniqueId, For, Show, type JSX } from 'solid-js';
 import type { Calendar } from '../../../../trade/calendar';
-import type { CropNames } from '../../../../trade/stageNames';
+import type { CropNames } from '../../../../present/beds/stageNames';
 import { createChartArea } from '../../../kit/charts/chartArea';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { yearBands, type YearBands, type Room } from '../../../../present/beds/year/bands';

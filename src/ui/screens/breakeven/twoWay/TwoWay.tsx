@@ -20,6 +20,7 @@ import { movingOf, usualSecond } from '../../../../present/breakeven/twoWay/pair
 import type { TwoWayContext } from '../../../../present/breakeven/twoWay/sentences';
 import { TwoWayAnswer } from './TwoWayAnswer';
 import { twoWayTexts } from '../../../../present/breakeven/twoWay/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 import '../../../kit/heat/twoWay.css';
 
 interface TwoWayProps extends ScreenProps {
@@ -72,7 +73,7 @@ export function TwoWay(props: TwoWayProps): JSX.Element {
         when={answer()}
         fallback={
           <p class="heat-wait" role="status">
-            <Show when={second.chosen()}>{twoWayTexts.working}</Show>
+            <Show when={second.chosen()}>{commonTexts.working}</Show>
           </p>
         }>
         {(found) => (

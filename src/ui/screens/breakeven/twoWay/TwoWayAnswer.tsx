@@ -19,6 +19,7 @@ import { roundPlaces } from '../../../../present/breakeven/twoWay/places';
 import { withUnit } from '../../../../present/text/withUnit';
 import { twoWaySentences, type TwoWayContext } from '../../../../present/breakeven/twoWay/sentences';
 import { twoWayTexts } from '../../../../present/breakeven/twoWay/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 /** The side of the target on which a result is worse; below where nothing says otherwise. */
 function worseSide(result: Cell): HeatDrawing['worse'] {
@@ -38,7 +39,7 @@ function drawingOf(
     worse,
     paths,
     levelText: pair.target.isZero() ? twoWayTexts.level : targetText,
-    marks: [{ x, y, text: twoWayTexts.today, kind: 'today' }],
+    marks: [{ x, y, text: commonTexts.today, kind: 'today' }],
     acrossTitle: withUnit(pair.across.lever.cell),
   };
 }
@@ -97,7 +98,7 @@ export function TwoWayAnswer(props: TwoWayAnswerProps): JSX.Element {
         worseText={worseText()}
         write={(value) => edgeText(surfaces().bands, value, result().unit, localFormat)}
       />
-      <NumbersBehind summary={twoWayTexts.table}>
+      <NumbersBehind summary={commonTexts.numbersAsTable}>
         <HeatTableView ask={table()} />
       </NumbersBehind>
     </>

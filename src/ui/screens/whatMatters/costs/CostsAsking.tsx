@@ -15,6 +15,7 @@ import { costsLines, type CostsRequest, type CostsLines } from '../../../../pres
 import { CostsView } from './CostsView';
 import { CostsPicker } from './CostsPicker';
 import { costsTexts } from '../../../../present/whatMatters/costs/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 import './styles.css';
 
 interface SideAskingProps extends ScreenProps {
@@ -70,7 +71,7 @@ export function CostsAsking(props: SideAskingProps): JSX.Element {
         when={worked()?.found}
         fallback={
           <p class="quiet wait" role="status">
-            {costsTexts.working}
+            {commonTexts.workingLines}
           </p>
         }>
         {(known) => <CostsView ask={known().side} found={known().lines} plan={several()} goTo={props.goTo} />}

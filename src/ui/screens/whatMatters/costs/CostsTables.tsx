@@ -10,6 +10,7 @@ import { changeRows, costsEntries, costsRows } from '../../../../present/whatMat
 import { withUnit } from '../../../../present/text/withUnit';
 import { lowestWord } from '../../../../present/whatMatters/costs/sentences';
 import { changesCaption, costsTexts } from '../../../../present/whatMatters/costs/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 interface SideTablesProps {
   readonly found: CostsLines;
@@ -30,7 +31,7 @@ export function CostsTables(props: SideTablesProps): JSX.Element {
       <Rows {...props} />
       <p>
         <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
-          {costsTexts.save}
+          {commonTexts.saveTable}
         </button>
       </p>
     </NumbersBehind>
@@ -43,7 +44,7 @@ function Changes(props: SideTablesProps): JSX.Element {
     <HeadedTable
       label={costsTexts.changesRegion}
       caption={changesCaption(lowestWord(props.cells), props.input.label, props.found.exact)}
-      heads={[costsTexts.fromTo, { words: lowestWord(props.cells) }]}>
+      heads={[commonTexts.fromTo, { words: lowestWord(props.cells) }]}>
       <For each={rows()}>
         {(row) => (
           <tr>
@@ -69,10 +70,10 @@ function Rows(props: SideTablesProps): JSX.Element {
               {row.input}
               <Show when={row.today}>
                 {' '}
-                <span class="unit">{costsTexts.today}</span>
+                <span class="unit">{commonTexts.today}</span>
               </Show>
             </th>
-            <For each={row.values}>{(value) => <td>{value ?? costsTexts.cannotCompute}</td>}</For>
+            <For each={row.values}>{(value) => <td>{value ?? commonTexts.cannotCompute}</td>}</For>
             <td class="words">{row.lowest}</td>
           </tr>
         )}

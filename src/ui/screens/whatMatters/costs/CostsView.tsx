@@ -15,7 +15,8 @@ import type { CostsRequest, CostsLines } from '../../../../present/whatMatters/c
 import { CostsTables } from './CostsTables';
 import { withUnit } from '../../../../present/text/withUnit';
 import { costsSentence } from '../../../../present/whatMatters/costs/sentences';
-import { costsCaption, costsFigures, costsTexts } from '../../../../present/whatMatters/costs/texts';
+import { costsCaption, costsFigures } from '../../../../present/whatMatters/costs/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 interface SideViewProps {
   readonly ask: CostsRequest;
@@ -62,7 +63,7 @@ export function CostsView(props: SideViewProps): JSX.Element {
           lines={cells().map((cell, place) => ({
             label: cell.label,
             leading: place === lowestOf(today()),
-            figure: today()[place]!.isNaN() ? costsTexts.unknown : localFormat.value(today()[place]!, cell.unit),
+            figure: today()[place]!.isNaN() ? commonTexts.unknown : localFormat.value(today()[place]!, cell.unit),
             goTo: () => props.goTo(cell.id),
           }))}
         />
@@ -99,7 +100,7 @@ function drawingOf(props: SideViewProps, today: readonly Decimal[]): LinesDrawin
       inside,
       today.map((value) => value.toNumber()).filter((y) => !Number.isNaN(y)),
     ),
-    today: { x: lever.base.toNumber(), text: costsTexts.todayAt(localFormat.value(lever.base, lever.cell.unit)) },
+    today: { x: lever.base.toNumber(), text: commonTexts.todayAt(localFormat.value(lever.base, lever.cell.unit)) },
     levels: [],
     rings: ringsOf(props),
   };

@@ -10,6 +10,7 @@ import type { TornadoSubject } from '../../../../present/whatMatters/tornado/sen
 import { unchangedRows, tornadoUnit, rowsOf, type TornadoRow } from '../../../../present/whatMatters/tornado/rows';
 import { tornadoPicture } from '../../../../present/whatMatters/tornado/picture';
 import { tornadoTexts } from '../../../../present/whatMatters/tornado/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 interface TornadoChartProps {
   readonly bars: readonly ShownBar[];
@@ -101,7 +102,7 @@ function BarLine(props: { row: TornadoRow; goTo: (cell: number) => void }): JSX.
       <span class="flips">{props.row.flips ? tornadoTexts.flips : ''}</span>
       <span class="leader" aria-hidden="true" />
       <span class="heard">{tornadoTexts.heardSwing}</span>
-      <span class="bar-swing">{props.row.swing ?? tornadoTexts.unknown}</span>
+      <span class="bar-swing">{props.row.swing ?? commonTexts.unknown}</span>
       <span class="heard">{tornadoTexts.heardLink}</span>
     </button>
   );

@@ -1,11 +1,6 @@
-import type { Cell } from '../model/cell';
-import type { CropParts } from '../model/cropParts';
-
-/** A noun in the singular and in the plural. */
-export interface Noun {
-  readonly one: string;
-  readonly many: string;
-}
+import type { Cell } from '../../model/cell';
+import type { CropParts } from '../../model/cropParts';
+import type { Noun } from '../text/noun';
 
 /** What a crop's plants, boards and stages are called. */
 export interface CropNames {
@@ -53,11 +48,6 @@ export function stageNames(parts: CropParts, count: number, board: Noun): string
   });
   const names = labelled.filter((name) => name !== undefined);
   return names.length === count && new Set(names).size === count ? names : usualNames(count);
-}
-
-/** `1 plant`, `20 plants`; the number is not rounded or grouped. */
-export function countOf(n: number, noun: Noun): string {
-  return `${n} ${n === 1 ? noun.one : noun.many}`;
 }
 
 /** The word for the boards of a stage, by its index: `nursery boards`. */
