@@ -39,7 +39,7 @@ export function IntoModel(props: IntoModelProps): JSX.Element {
   const put = (offer: TimeOffer, withRange: boolean): void => {
     const model = props.store.model();
     props.store.finish();
-    for (const edit of editsOf(offer, model, props.plan, withRange)) props.store.edit(edit);
+    for (const edit of editsOf(offer, model, props.plan, withRange, new Date())) props.store.edit(edit);
     props.store.finish();
     setDone({ sentence: putSentence(offer, withRange, localFormat), version: props.store.version() });
   };
