@@ -9,6 +9,7 @@ import { createFileActions } from '../app/files/fileActions';
 import { createDrafts, type Drafts } from '../app/store/drafts';
 import { listenForDrop } from '../app/files/fileDrop';
 import { Headlines } from './Headlines';
+import { HiddenMoneyBar } from './HiddenMoneyBar';
 import { NoticeBar } from './NoticeBar';
 import { Title } from '../kit/sections/Title';
 import { TopBar } from './TopBar';
@@ -103,6 +104,12 @@ function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): 
   return side;
 }
 
+function followTitle({ store }: PageState): void {
+  createEffect(() => {
+    document.title = frameTexts.windowTitle(store.shape().title);
+  });
+}
+
 /** The page of a model: title, headlines, numbers and the question beside them. */
 export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element {
   // A page begins once.
@@ -123,9 +130,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   const side = createSide(page, question);
   const asked = createMemo(() => questionsFor(page.store.shape()));
   listenForSteps(page.store);
-  createEffect(() => {
-    document.title = frameTexts.windowTitle(page.store.shape().title);
-  });
+  followTitle(page);
   return (
     <PageContext.Provider value={page}>
       <a class="skip" href="#numbers-heading">
@@ -148,6 +153,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       <NoticeBar fileActions={fileActions} onUndo={() => page.store.undo()} />
       <main>
         <Title />
+        <HiddenMoneyBar />
         <Headlines />
         <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
         <footer class="foot">

@@ -4,6 +4,7 @@ import type { Cell } from '../../../model/cell';
 import type { CropParts } from '../../../model/cropParts';
 import { editIn, type Edit } from '../../../model/edit';
 import { reach } from '../../../model/graph';
+import { inputBehind } from '../../../model/inputBehind';
 import type { Model, Plan } from '../../../model/model';
 import type { Change, Suggestion } from '../../../trade/suggestions';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
@@ -21,15 +22,6 @@ export interface Move {
   readonly edit: Edit;
   /** The plans that the new number applies to, where the model has several. */
   readonly where: 'one plan' | 'every plan' | 'the only place';
-}
-
-/** The input that a cell takes its number from in a plan, directly or through entries that only name another entry. */
-function filling(plan: Plan, cell: number): number | undefined {
-  const content = plan.contents[cell];
-  if (content?.kind === 'input') return cell;
-  if (content?.kind !== 'calculated') return undefined;
-  const bare = content.node.op === 'convert' ? content.node.of : content.node;
-  return bare.op === 'cell' ? filling(plan, bare.cell) : undefined;
 }
 
 /** The parts of the crop schedule that depend on an input in a plan. */
@@ -54,7 +46,7 @@ function placed(model: Model, plan: Plan, cell: Cell, parts: CropParts): Pick<Mo
 
 function moveOf(model: Model, plan: Plan, parts: CropParts, part: string, base: Decimal): Move | undefined {
   const target = parts.get(part);
-  const input = target && filling(plan, target.id);
+  const input = target && inputBehind(plan, target.id);
   const cell = input === undefined ? undefined : model.cells[input];
   const content = input === undefined ? undefined : plan.contents[input];
   if (cell?.unit === undefined || content?.kind !== 'input') return undefined;
@@ -84,6 +76,11 @@ export interface SuggestionOffer extends Suggestion {
   readonly beyond: Phrase;
 }
 
+/** Holes are what they are: a density without a range is a decision that boards were bought for. */
+function isDecided({ change, moves }: SuggestionOffer): boolean {
+  return change.kind === 'density' && moves?.every(({ cell }) => cell.range === undefined) === true;
+}
+
 /** Suggestions as they are offered: first those with all new numbers within the inputs' ranges. */
 export function offers(
   model: Model,
@@ -97,7 +94,8 @@ export function offers(
     const beyond = (moves ?? []).flatMap(({ cell, to }) => beyondRange(to, cell, format));
     return { ...suggestion, moves, beyond };
   });
-  return [...all.filter(({ beyond }) => beyond.length === 0), ...all.filter(({ beyond }) => beyond.length > 0)];
+  const open = all.filter((offer) => !isDecided(offer));
+  return [...open.filter(({ beyond }) => beyond.length === 0), ...open.filter(({ beyond }) => beyond.length > 0)];
 }
 
 /** What was entered where: `Days from one sowing to the next: 2.5 days instead of 2 days, in Nursery first only.` */

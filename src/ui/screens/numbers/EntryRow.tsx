@@ -1,8 +1,7 @@
 import { letterOf } from '../../../present/text/planLetter';
-import { createMemo, createSignal, For, Index, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, Index, lazy, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import type { Problem } from '../../../core/problem';
-import { EntryDetails } from './lineage/EntryDetails';
 import { createSight } from '../../kit/sections/sight';
 import { localFormat } from '../../app/preferences/localFormat';
 import { printedUnit } from '../../../present/text/printedUnit';
@@ -18,6 +17,8 @@ import { differenceText } from '../../../present/numbers/valueText';
 import { remarksOf, remarkText, sameRemarks, type Remark } from '../../../present/numbers/remarks';
 import { RangeOffer } from './RangeOffer';
 import { rowId } from '../../app/store/entryNavigation';
+
+const EntryDetails = lazy(async () => ({ default: (await import('./lineage/EntryDetails')).EntryDetails }));
 
 interface EntryRowProps {
   readonly cell: Cell;

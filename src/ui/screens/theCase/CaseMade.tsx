@@ -10,6 +10,8 @@ import { download } from '../../app/files/saving';
 import type { ScreenProps } from '../../app/screenProps';
 import { demandsOf, type PlanDemand } from '../../../present/theCase/demands';
 import { AssumedPart } from './AssumedPart';
+import { usePage } from '../../app/pageContext';
+import { HiddenMoneyList } from '../../kit/hiddenMoney/HiddenMoneyList';
 import { Limits, Warnings } from './CaseNotes';
 import type { CaseBudget } from '../../../present/theCase/caseOf';
 import { ComparedTable } from './ComparedTable';
@@ -33,6 +35,7 @@ interface CaseMadeProps extends ScreenProps {
 
 /** The case where there is a budget. */
 export function CaseMade(props: CaseMadeProps): JSX.Element {
+  const { settled } = usePage();
   const plans = createMemo((): [number, number] => [props.from, props.plan], undefined, {
     equals: (a, b) => a.join() === b.join(),
   });
@@ -69,6 +72,7 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
   return (
     <>
       <Warnings failing={failing()} goTo={props.goTo} />
+      <HiddenMoneyList {...props} against={props.from} settled={settled} open />
       <AnswerAndBudget
         {...props}
         nameOf={nameOf()}
