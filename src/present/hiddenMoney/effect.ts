@@ -1,4 +1,5 @@
 import type { Decimal } from '../../core/number';
+import { currencyOf } from '../../model/budgetFaults';
 import type { Cell } from '../../model/cell';
 import { edit, type Edit } from '../../model/edit';
 import type { Model } from '../../model/model';
@@ -17,10 +18,15 @@ export interface Effect {
   readonly then: Decimal;
 }
 
-/** The result that money is counted in: the last headline that is a gain, else one of which more or less is better. */
+/**
+ * The result that money is counted in: the last headline that is a gain, of a year where there is one, else the last of
+ * which more or less is better.
+ */
 export function moneyResult({ cells }: Pick<Model, 'cells'>): Cell | undefined {
   const headlines = cells.filter(({ role }) => role === 'headline');
-  return headlines.findLast((cell) => isGain(cell)) ?? headlines.findLast((cell) => betterWay(cell) !== undefined);
+  const gains = headlines.filter((cell) => isGain(cell));
+  const yearly = gains.findLast((cell) => currencyOf(cell) !== undefined);
+  return yearly ?? gains.at(-1) ?? headlines.findLast((cell) => betterWay(cell) !== undefined);
 }
 
 function resultIn(
