@@ -1,8 +1,5 @@
-import { questionLabel } from '../page/questions';
-
 /** Words of the beds as a whole. */
 export const bedsTexts = {
-  heading: questionLabel('beds'),
   plan: 'Beds of',
   noSchedule: 'This model has no crop schedule.',
   makesSchedule:

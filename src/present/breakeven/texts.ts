@@ -1,9 +1,7 @@
 import { commonTexts } from '../text/commonTexts';
-import { questionLabel } from '../page/questions';
 
 /** Fixed texts of the breakeven screen: the answer, its settings and its picture. */
 export const breakevenTexts = {
-  heading: questionLabel('breakeven'),
   whatItTakes: 'It takes an entry that is calculated, and an input to move: give one a formula and another a number.',
   moves: 'as this input moves',
   usualQuestions: 'Usual questions',

@@ -1,13 +1,11 @@
 import { say, type Phrase } from '../text/phrase';
-import { questionLabel } from '../page/questions';
 
 /** The headings of How sure, and its settings. */
 export const howSureTexts = {
-  heading: questionLabel('how sure'),
   chooser: 'How sure is',
   above: 'above',
   draws: 'draws',
-  seed: 'seed',
+  startNumber: 'start number',
   drawAs: 'draw it as',
   looks: { histogram: 'how often', curve: 'added up' },
   driversToCome: 'Still to come: what drives the spread.',

@@ -1,10 +1,8 @@
 import { link, sayLinked, type LinkedPhrase } from '../text/linkedPhrase';
 import { plainly } from '../text/phrase';
-import { questionLabel } from '../page/questions';
 
 /** Words of the case round its parts. */
 export const caseTexts = {
-  heading: questionLabel('the case'),
   /** @param letters of the plans in which a check does not hold */
   failing: (letters: string, check: string): LinkedPhrase => sayLinked`${plainly(`Plan ${letters}: `)}${link(check)}`,
   hangsOn: 'What it hangs on',

@@ -1,8 +1,5 @@
-import { questionLabel } from '../page/questions';
-
 /** Words of the screen of timed trials round its parts. */
 export const timingTexts = {
-  heading: questionLabel('timing'),
   howFarOff: 'How far the mean may lie off',
   trials: 'The trials',
   care: 'Before you time someone',

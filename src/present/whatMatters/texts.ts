@@ -1,8 +1,5 @@
-import { questionLabel } from '../page/questions';
-
 /** The headings of What matters, and what its parts say beside what they found. */
 export const whatMattersTexts = {
-  heading: questionLabel('what matters'),
   chooser: 'What moves',
   switching: 'How wrong a guess may be',
   noSpread: 'No entry with a range touches it: there is no spread.',

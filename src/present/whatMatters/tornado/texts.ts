@@ -9,9 +9,9 @@ export const tornadoTexts = {
   keyHigh: 'at its high',
   flips: 'flips',
   keyFlips: 'on the other side of 0 at an end',
-  keyPercentiles: '* low and high are the 5th and 95th percentile',
+  keyPercentiles: '* 5 of 100 lie below this low, and 5 above this high',
   /** For screen readers, around a bar's swing. */
-  heardSwing: ', swing ',
+  heardSwing: ', moves it by ',
   heardLink: `. ${commonTexts.goToEntry}`,
   tableRegion: 'Table of the bars',
   percentiles: '5th and 95th percentile',
@@ -20,6 +20,6 @@ export const tornadoTexts = {
 /** @param unit of the results, as it is printed; blank for plain numbers */
 export function tornadoHeads(unit: string): string[] {
   const inUnit = (head: string): string => (unit === '' ? head : `${head}, ${unit}`);
-  const results = ['result at low', 'result at high', 'swing'].map(inUnit);
+  const results = ['result at low', 'result at high', 'moves it by'].map(inUnit);
   return [commonTexts.entry, 'low', 'high', ...results, 'answer'];
 }

@@ -50,7 +50,7 @@ export function Beds(props: ScreenProps): JSX.Element {
     { equals: samePlanSchedule },
   );
   return (
-    <QuestionScreen name="beds" heading={bedsTexts.heading}>
+    <QuestionScreen question="beds">
       <Show
         when={planSchedule()}
         fallback={<NoAnswer finding={bedsTexts.noSchedule} remedy={bedsTexts.makesSchedule} />}>

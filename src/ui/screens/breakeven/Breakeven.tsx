@@ -37,7 +37,7 @@ export function Breakeven(props: ScreenProps): JSX.Element {
     return subject && moved && [subject, moved];
   });
   return (
-    <QuestionScreen name="breakeven" heading={breakevenTexts.heading}>
+    <QuestionScreen question="breakeven">
       <Show
         when={both()}
         fallback={<NoAnswer finding={commonTexts.nothingToAsk} remedy={breakevenTexts.whatItTakes} />}>

@@ -72,7 +72,7 @@ function Fields(props: { settings: RiskSettings; unit: string }): JSX.Element {
         onNumber={(draws) => props.settings.setDraws(draws)}
       />
       <WholeField
-        label={howSureTexts.seed}
+        label={howSureTexts.startNumber}
         number={props.settings.seed()}
         limits={seedLimits}
         onNumber={(seed) => props.settings.setSeed(seed)}

@@ -18,7 +18,7 @@ import './styles.css';
 /** How sure: a result drawn many times from all ranges at once, what drives its spread, and what is worth measuring. */
 export function HowSure(props: ScreenProps): JSX.Element {
   return (
-    <QuestionScreen name="how-sure" heading={howSureTexts.heading}>
+    <QuestionScreen question="how sure">
       <ResultChooser {...props} label={howSureTexts.chooser}>
         {(result) => <Answer {...props} result={result()} />}
       </ResultChooser>

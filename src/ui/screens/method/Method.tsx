@@ -7,6 +7,8 @@ import { formulaPieces } from '../../../present/method/formulaPieces';
 import { leaveMethod, methodEntry, methodFrom } from '../../kit/method/methodPlace';
 import { backText } from '../../../present/method/backText';
 import { formulaHelpEntry, formulaHelpTexts } from '../../../present/formulaHelp/texts';
+import { glossaryEntry, glossaryHeading } from '../../../present/glossary/glossary';
+import { WordList } from '../../kit/sections/WordList';
 import { commonTexts } from '../../../present/text/commonTexts';
 import { methodTexts } from '../../../present/method/texts';
 import './styles.css';
@@ -50,6 +52,12 @@ export function Method(props: { choice: Choice }): JSX.Element {
         )}
       </For>
       <section>
+        <h3 id={anchorOf(glossaryEntry)} tabindex="-1">
+          {glossaryHeading}
+        </h3>
+        <WordList />
+      </section>
+      <section>
         <h3 id={anchorOf(formulaHelpEntry)} tabindex="-1">
           {formulaHelpTexts.heading}
         </h3>
@@ -86,6 +94,9 @@ function Contents(props: { goTo: (entry: string) => void }): JSX.Element {
         )}
       </For>
       <div>
+        <h3>
+          <Link onPress={() => props.goTo(glossaryEntry)}>{glossaryHeading}</Link>
+        </h3>
         <h3>
           <Link onPress={() => props.goTo(formulaHelpEntry)}>{formulaHelpTexts.heading}</Link>
         </h3>

@@ -11,6 +11,7 @@ import { entryTexts } from '../../../present/numbers/entryTexts';
 import { listTexts } from '../../../present/numbers/listTexts';
 import { keptLines, outline, sifted, type OutlineGroup, type Sieve } from '../../../present/numbers/outline';
 import { PlanHeads } from './PlanHeads';
+import { WordsHere } from '../../kit/sections/WordsHere';
 import { varying } from '../../../present/numbers/varying';
 
 /** From this number of rows on, only those near the screen are put on the page. */
@@ -63,6 +64,7 @@ export function Numbers(): JSX.Element {
           </For>
         </Show>
       </Show>
+      <WordsHere question="numbers" />
       <Show when={topics().length > 0}>
         <Cautions topics={topics()} />
       </Show>

@@ -4,7 +4,6 @@ import { CaseMade } from './CaseMade';
 import { caseOf, type CaseBudget } from '../../../present/theCase/caseOf';
 import { QuestionScreen } from '../../kit/sections/QuestionScreen';
 import { NoCase } from './NoCase';
-import { caseTexts } from '../../../present/theCase/texts';
 import '../../kit/sections/answers.css';
 import '../../kit/sections/section.css';
 import './styles.css';
@@ -23,7 +22,7 @@ export function TheCase(props: ScreenProps): JSX.Element {
     return known.kind === 'made' ? undefined : known;
   };
   return (
-    <QuestionScreen name="the-case" heading={caseTexts.heading}>
+    <QuestionScreen question="the case">
       <Show when={made()}>{(known) => <CaseMade {...props} made={known()} from={props.against ?? 0} />}</Show>
       <Show when={none()}>{(known) => <NoCase found={known()} goTo={props.goTo} />}</Show>
     </QuestionScreen>

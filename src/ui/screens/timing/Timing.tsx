@@ -48,7 +48,7 @@ export function Timing(props: ScreenProps): JSX.Element {
     ];
   });
   return (
-    <QuestionScreen name="timing" heading={timingTexts.heading}>
+    <QuestionScreen question="timing">
       <Show when={chosen()} fallback={<NoTrials choice={props.choice} kept={kept} />}>
         {(found) => <Finding {...props} found={found()} timing={timing()} />}
       </Show>

@@ -26,7 +26,7 @@ const Switching = lazy(async () => ({ default: (await import('./Switching')).Swi
 /** What matters: how far each uncertain entry by itself moves a result. */
 export function WhatMatters(props: ScreenProps): JSX.Element {
   return (
-    <QuestionScreen name="what-matters" heading={whatMattersTexts.heading}>
+    <QuestionScreen question="what matters">
       <ResultChooser {...props} label={whatMattersTexts.chooser}>
         {(result) => <Answer {...props} result={result()} />}
       </ResultChooser>
