@@ -1,6 +1,6 @@
 import { createMemo, Show, type JSX } from 'solid-js';
 import type { CautionTopic } from '../../../present/page/cautions';
-import { failingChecks } from '../../../present/page/failingChecks';
+import { failingChecks, type Failing } from '../../../present/page/failingChecks';
 import { namesAmong } from '../../../present/text/entryNames';
 import { createSight } from '../../kit/sections/sight';
 import { localFormat } from '../../app/preferences/localFormat';
@@ -13,6 +13,7 @@ import { AssumedPart } from './AssumedPart';
 import { usePage } from '../../app/pageContext';
 import { HiddenMoneyList } from '../../kit/hiddenMoney/HiddenMoneyList';
 import { Limits, Warnings } from './CaseNotes';
+import { Verdict } from './Verdict';
 import type { CaseBudget } from '../../../present/theCase/caseOf';
 import { ComparedTable } from './ComparedTable';
 import { HangsOn } from './HangsOn';
@@ -53,8 +54,8 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
   }));
   const asks = createMemo(() => demandsOf(beside()));
   const asked = createMemo(() => (props.made.unknown.length === 0 ? withNetChange(props.store.model()) : undefined));
-  let studied: HTMLDivElement | undefined;
-  const inSight = createSight(() => studied);
+  let made: HTMLDivElement | undefined;
+  const inSight = createSight(() => made);
   const studies = createStudies(
     props,
     () => asked(),
@@ -64,13 +65,13 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
     () => asked() === undefined || studies.settled(),
     () => props.choice.set(questionSetting, 'the case'),
   );
-  const failing = createMemo(() => {
-    const values = props.store.values();
-    return failingChecks(props.store.shape().cells, plans(), (plan, { id }) => values[plan]?.numbers[id]);
-  });
   const invented = createMemo(() => inventedNotice(props.store.model(), plans()));
+  const failing = createMemo(() => failingIn(props, plans()));
   return (
-    <>
+    <div class="case-made" ref={made}>
+      <Show when={asked() !== undefined}>
+        <Verdict {...props} studies={studies} nameOf={nameOf()} />
+      </Show>
       <Warnings failing={failing()} goTo={props.goTo} />
       <HiddenMoneyList {...props} against={props.from} settled={settled} open />
       <AnswerAndBudget
@@ -79,7 +80,7 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
         names={names()}
         words={<OwnWordsView words={ownWords(props.choice, () => props.store.shape().title)} />}
       />
-      <div class="studied" ref={studied}>
+      <div class="studied">
         <Studied
           {...props}
           names={names()}
@@ -90,8 +91,14 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
       </div>
       <Limits invented={invented()} topics={topicsOf(props, asks())} />
       <CaseButtons {...props} print={print} />
-    </>
+    </div>
   );
+}
+
+/** The checks that do not hold in the plans of a case. */
+function failingIn({ store }: CaseMadeProps, plans: readonly number[]): Failing[] {
+  const values = store.values();
+  return failingChecks(store.shape().cells, plans, (plan, { id }) => values[plan]?.numbers[id]);
 }
 
 function CaseButtons(props: CaseMadeProps & { print: Print }): JSX.Element {
