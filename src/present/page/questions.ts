@@ -3,6 +3,7 @@ import type { Model } from '../../model/model';
 /** The screens, by the question that each answers. */
 export const screenQuestions = [
   { key: 'numbers', label: 'Numbers' },
+  { key: 'plans', label: 'Plans' },
   { key: 'beds', label: 'Beds' },
   { key: 'what matters', label: 'What matters' },
   { key: 'breakeven', label: 'Breakeven' },

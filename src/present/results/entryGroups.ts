@@ -34,6 +34,11 @@ export function inputGroups(model: Model, plan: Plan): EntryGroup[] {
   return grouped(model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input'));
 }
 
+/** What is an input in any plan. */
+export function anyInputGroups({ cells, plans }: Model): EntryGroup[] {
+  return grouped(cells.filter(({ id }) => plans.some(({ contents }) => contents[id]?.kind === 'input')));
+}
+
 /** The entry of a name among some groups, else the first of all. */
 export function chosenEntry(groups: readonly EntryGroup[], name: string): Cell | undefined {
   const all = groups.flatMap(({ cells }) => cells);

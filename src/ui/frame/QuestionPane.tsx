@@ -6,6 +6,7 @@ import { Link } from '../kit/Link';
 import { usePage } from '../app/pageContext';
 
 // The screens bring the chart library, which is large, so they load after the numbers.
+const Plans = lazy(async () => ({ default: (await import('../screens/plans/Plans')).Plans }));
 const Beds = lazy(async () => ({ default: (await import('../screens/beds/Beds')).Beds }));
 const WhatMatters = lazy(async () => ({ default: (await import('../screens/whatMatters/WhatMatters')).WhatMatters }));
 const Breakeven = lazy(async () => ({ default: (await import('../screens/breakeven/Breakeven')).Breakeven }));
@@ -40,6 +41,9 @@ export function QuestionPane(props: { question: ScreenQuestion }): JSX.Element {
           </p>
         }>
         <Switch>
+          <Match when={props.question === 'plans'}>
+            <Plans {...given} />
+          </Match>
           <Match when={props.question === 'beds'}>
             <Beds {...given} />
           </Match>

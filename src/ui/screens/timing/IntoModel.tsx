@@ -9,7 +9,7 @@ import { timedInputSetting, timeUsedSetting } from '../../app/preferences/settin
 import { printedUnit } from '../../../present/text/printedUnit';
 import type { ScreenProps } from '../../app/screenProps';
 import { Link } from '../../kit/Link';
-import { keepFocus } from './keepFocus';
+import { keepFocus } from '../../kit/keepFocus';
 import { editsOf, isPut, offerOf, putSentence, type TimeOffer, type TimeUsed } from '../../../present/timing/intoModel';
 import type { StepFound } from '../../../present/timing/study';
 import { hasOwnAllowance, noTarget, targetFor, targetsOf, type TimingTarget } from '../../../present/timing/targets';

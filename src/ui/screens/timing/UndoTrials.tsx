@@ -1,5 +1,5 @@
 import { Show, type JSX } from 'solid-js';
-import { keepFocus } from './keepFocus';
+import { keepFocus } from '../../kit/keepFocus';
 import type { KeptTrials } from './keptTrials';
 import { atStart } from '../../../present/timing/sentences';
 import { commonTexts } from '../../../present/text/commonTexts';
