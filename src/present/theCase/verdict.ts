@@ -52,7 +52,7 @@ function changes(studied: Studied, { netChange }: CaseBudget, nameOf: (cell: Cel
   return say`It would change with ${name} ${way} ${at}.`;
 }
 
-/** The answer in two sentences for the one who decides: whether it pays and how sure that is, and what would change it. */
+/** The answer in two sentences: whether it pays and how sure that is, and what would change it. */
 export function verdictPhrase(
   studied: Studied,
   made: CaseBudget,
