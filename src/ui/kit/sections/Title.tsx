@@ -1,4 +1,4 @@
-import { createMemo, createSignal, lazy, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { usePage } from '../../app/pageContext';
 import { titleTexts } from '../../../present/page/titleTexts';
 
@@ -39,7 +39,9 @@ export function Title(): JSX.Element {
         </Show>
       </h1>
       <Show when={changing()}>
-        <TitleForm title={store.shape().title} about={about()} onClose={close} />
+        <Suspense>
+          <TitleForm title={store.shape().title} about={about()} onClose={close} />
+        </Suspense>
       </Show>
       <Show when={!changing() && about()}>
         {(text) => (

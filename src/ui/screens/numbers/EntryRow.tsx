@@ -1,5 +1,5 @@
 import { letterOf } from '../../../present/text/planLetter';
-import { createMemo, createSignal, For, Index, lazy, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, Index, lazy, Show, Suspense, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import type { Problem } from '../../../core/problem';
 import { createSight } from '../../kit/sections/sight';
@@ -84,7 +84,9 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
           <For each={shownColumns()}>{(plan) => <RangeOffer cell={props.cell} plan={plan} />}</For>
         </Show>
         <Show when={isAsked()}>
-          <EntryDetails cell={props.cell} columns={props.columns} id={panel()} />
+          <Suspense>
+            <EntryDetails cell={props.cell} columns={props.columns} id={panel()} />
+          </Suspense>
         </Show>
       </PageContext.Provider>
     </li>

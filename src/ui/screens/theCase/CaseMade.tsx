@@ -73,7 +73,6 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
         <Verdict {...props} studies={studies} nameOf={nameOf()} />
       </Show>
       <Warnings failing={failing()} goTo={props.goTo} />
-      <HiddenMoneyList {...props} against={props.from} settled={settled} open />
       <AnswerAndBudget
         {...props}
         nameOf={nameOf()}
@@ -89,7 +88,9 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
           studies={asked() === undefined ? undefined : studies}
         />
       </div>
-      <Limits invented={invented()} topics={topicsOf(props, asks())} />
+      <Limits invented={invented()} topics={topicsOf(props, asks())}>
+        <HiddenMoneyList {...props} against={props.from} settled={settled} open />
+      </Limits>
       <CaseButtons {...props} print={print} />
     </div>
   );

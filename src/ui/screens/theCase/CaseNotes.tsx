@@ -23,10 +23,16 @@ export function Warnings(props: { failing: readonly Failing[]; goTo: (cell: numb
 }
 
 /** The limits of a case. */
-export function Limits(props: { invented: string; topics: readonly CautionTopic[] }): JSX.Element {
+export function Limits(props: {
+  invented: string;
+  topics: readonly CautionTopic[];
+  /** What may hide behind the answer. */
+  children: JSX.Element;
+}): JSX.Element {
   return (
     <section class="part case-limits" aria-labelledby="case-limits">
       <h3 id="case-limits">{caseTexts.limits}</h3>
+      {props.children}
       <Show when={props.invented}>
         <p>{props.invented}</p>
       </Show>
