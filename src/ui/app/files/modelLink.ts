@@ -1,6 +1,6 @@
 import { onCleanup, onMount } from 'solid-js';
 import type { Problem } from '../../../core/problem';
-import { packShared, unpackShared, type SharedFile } from '../../../files/share';
+import type { SharedFile } from '../../../files/share';
 
 /** What a link's fragment begins with; it never leaves the browser, as no request carries it. */
 const start = '#model=';
@@ -12,6 +12,7 @@ function ownAddress(): string {
 
 /** The address that opens a model file in this program, or why there is none. */
 export async function linkTo(file: SharedFile): Promise<string | { readonly problem: Problem }> {
+  const { packShared } = await import('../../../files/share');
   const packed = await packShared(file);
   return typeof packed === 'string' ? `${ownAddress()}${start}${packed}` : packed;
 }
@@ -34,7 +35,7 @@ export function listenForLinks(open: (found: SharedFile | { readonly problem: Pr
     if (!hash.startsWith(start)) return;
     // From now on it is a model like any other: loading the page again brings the work back, not the link.
     history.replaceState(null, '', ownAddress());
-    void unpackShared(hash.slice(start.length)).then(open);
+    void import('../../../files/share').then(({ unpackShared }) => unpackShared(hash.slice(start.length))).then(open);
   };
   onMount(follow);
   addEventListener('hashchange', follow);

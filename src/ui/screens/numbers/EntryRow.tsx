@@ -1,8 +1,7 @@
 import { letterOf } from '../../../present/text/planLetter';
-import { createMemo, createSignal, For, Index, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, Index, lazy, Show, Suspense, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import type { Problem } from '../../../core/problem';
-import { EntryDetails } from './lineage/EntryDetails';
 import { createSight } from '../../kit/sections/sight';
 import { localFormat } from '../../app/preferences/localFormat';
 import { printedUnit } from '../../../present/text/printedUnit';
@@ -18,6 +17,8 @@ import { differenceText } from '../../../present/numbers/valueText';
 import { remarksOf, remarkText, sameRemarks, type Remark } from '../../../present/numbers/remarks';
 import { RangeOffer } from './RangeOffer';
 import { rowId } from '../../app/store/entryNavigation';
+
+const EntryDetails = lazy(async () => ({ default: (await import('./lineage/EntryDetails')).EntryDetails }));
 
 interface EntryRowProps {
   readonly cell: Cell;
@@ -83,10 +84,18 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
           <For each={shownColumns()}>{(plan) => <RangeOffer cell={props.cell} plan={plan} />}</For>
         </Show>
         <Show when={isAsked()}>
-          <EntryDetails cell={props.cell} columns={props.columns} id={panel()} />
+          <Details cell={props.cell} columns={props.columns} id={panel()} />
         </Show>
       </PageContext.Provider>
     </li>
+  );
+}
+
+function Details(props: { cell: Cell; columns: readonly number[]; id: string }): JSX.Element {
+  return (
+    <Suspense>
+      <EntryDetails {...props} />
+    </Suspense>
   );
 }
 

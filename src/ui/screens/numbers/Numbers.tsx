@@ -10,6 +10,8 @@ import { MarkedSentence } from './MarkedSentence';
 import { entryTexts } from '../../../present/numbers/entryTexts';
 import { listTexts } from '../../../present/numbers/listTexts';
 import { keptLines, outline, sifted, type OutlineGroup, type Sieve } from '../../../present/numbers/outline';
+import { OwnWork } from './own/OwnWork';
+import { SaidLine } from './own/SaidLine';
 import { PlanHeads } from './PlanHeads';
 import { varying } from '../../../present/numbers/varying';
 
@@ -53,6 +55,7 @@ export function Numbers(): JSX.Element {
         </h2>
         <Sieves />
         <p class="hint quiet">{listTexts.pressALabel}</p>
+        <OwnWork kinds={['line', 'entry', 'whole']} />
       </div>
       <LessonPrint />
       <PlanHeads />
@@ -66,6 +69,7 @@ export function Numbers(): JSX.Element {
       <Show when={topics().length > 0}>
         <Cautions topics={topics()} />
       </Show>
+      <SaidLine />
     </section>
   );
 }
