@@ -1,3 +1,4 @@
+import type { Model } from './model';
 import { field, planOfColumn, type Sheet } from './sheet';
 
 /** `most == 0 or hours <= most`, and `most == 0 ? hours : min(hours, most)`. */
@@ -16,4 +17,15 @@ export function limitsIn({ columns, rows }: Pick<Sheet, 'columns' | 'rows'>): Se
       noLimitAtZero.flatMap((pattern) => [...text.matchAll(pattern)].map(([, name = '']) => name)),
     ),
   );
+}
+
+const known = new WeakMap<Model['cells'], ReadonlySet<string>>();
+
+/** Whether an entry is a limit that 0 lifts; a model's formulas are looked through once. */
+export function isLimit({ cells, sheet }: Pick<Model, 'cells' | 'sheet'>, name: string): boolean {
+  const before = known.get(cells);
+  if (before !== undefined) return before.has(name);
+  const found = limitsIn(sheet);
+  known.set(cells, found);
+  return found.has(name);
 }

@@ -36,7 +36,8 @@ function fit(word: string, name: string, label: string): number | undefined {
   if (name === word) return 0;
   if (name.startsWith(word)) return 1;
   if (words.some((one) => one.startsWith(word))) return 2;
-  return name.includes(word) || folded(label).includes(word) ? 3 : undefined;
+  const isInside = word.length > fewestLetters && (name.includes(word) || folded(label).includes(word));
+  return isInside ? 3 : undefined;
 }
 
 function entriesFor(word: string, { cells }: Model, self: Cell | undefined): (readonly [number, Completion])[] {
@@ -68,6 +69,7 @@ export function completionsAt(text: string, caret: number, model: Model, self?: 
   const options = found.toSorted(([a], [b]) => a - b).map(([, option]) => option);
   const [only] = options;
   const isName = model.ids.has(before[0]) || functions.has(before[0]);
-  if (only === undefined || (options.length === 1 && isName)) return undefined;
+  // A function that is written out still shows how it goes on.
+  if (only === undefined || (options.length === 1 && only.text === before[0])) return undefined;
   return { from: before.index, to: caret + tail, options: options.slice(0, mostOffered), isName };
 }

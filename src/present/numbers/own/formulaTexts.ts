@@ -22,7 +22,7 @@ export const formulaTexts = {
       : `${count} names fit. Arrow keys choose, Enter takes one.`,
   names: 'Names that fit',
   write: (text: string) => `Write ${text}`,
-  didYouMean: (name: string) => `Did you mean ${name}?`,
+  use: (name: string) => `Use ${name}`,
   partLabel: (label: string, number: number, of: number) =>
     of === 1 ? `${label}, amount` : `${label}, part ${number}`,
 } as const;
@@ -50,7 +50,7 @@ export interface RepairOffer extends FormulaRepair {
 export function repairOffers(model: Model, cell: Cell, column: string, typed: string): RepairOffer[] {
   return formulaRepairs(model, cell, column, typed).map((repair) => ({
     ...repair,
-    words: repair.name === undefined ? formulaTexts.write(repair.text) : formulaTexts.didYouMean(repair.name),
+    words: repair.name === undefined ? formulaTexts.write(repair.text) : formulaTexts.use(repair.name),
   }));
 }
 

@@ -6,6 +6,9 @@ import type { Field } from '../../../app/store/modelField';
 import { usePage } from '../../../app/pageContext';
 import { createCompleting, type Completing } from './completing';
 
+/** How long the list stays once the field is left: what is pressed below must not move under the finger. */
+const afterPress = 200;
+
 interface CompletedTextProps {
   readonly id: string;
   readonly field: Field;
@@ -55,7 +58,7 @@ export function CompletedText(props: CompletedTextProps): JSX.Element {
           props.field.onFocus();
         }}
         onBlur={() => {
-          list.close();
+          setTimeout(() => list.close(), afterPress);
           props.field.onBlur();
           props.onFocused(false);
         }}
@@ -99,10 +102,8 @@ function CompletionList(props: CompletionListProps): JSX.Element {
                 role="option"
                 id={props.optionId(i())}
                 aria-selected={i() === props.list.active()}
-                onPointerDown={(event) => {
-                  event.preventDefault();
-                  props.onTake(option);
-                }}>
+                onMouseDown={(event) => event.preventDefault()}
+                onClick={() => props.onTake(option)}>
                 <span class="completion-name">{option.name}</span> <span class="quiet">{option.about}</span>
               </li>
             )}

@@ -55,7 +55,7 @@ export function FormulaHints(props: FormulaHintsProps): JSX.Element {
     <>
       <Show when={given()}>{(text) => <p class="quiet gives">{text()}</p>}</Show>
       <Show when={repairs().length > 0 || offered() !== undefined}>
-        <p class="repairs">
+        <p class="repairs" onMouseDown={(event) => event.preventDefault()}>
           <For each={repairs()}>{({ text, words }) => <Link onPress={() => props.onText(text)}>{words}</Link>}</For>
           <Show when={offered()}>{(made) => <Link onPress={makeEntries}>{ownNumbersText(made())}</Link>}</Show>
         </p>
