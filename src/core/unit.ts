@@ -39,6 +39,9 @@ const known: ReadonlyMap<string, Measure> = units.units.reduce((measures, { name
   return measures.set(name, { dimension, scale: ratioFromText(factor) });
 }, new Map<string, Measure>());
 
+/** Codes of the currencies in use (ISO 4217), by letter. */
+export const currencyCodes: readonly string[] = [...currencyDigits.keys()].sort();
+
 /** Digits of a currency's minor unit (ISO 4217), or undefined for a code that is none. */
 export function minorDigits(code: string): number | undefined {
   return currencyDigits.get(code);

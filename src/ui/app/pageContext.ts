@@ -2,6 +2,7 @@ import { createContext, useContext, type Accessor } from 'solid-js';
 import type { KeptChoice } from './preferences/choice';
 import type { ComparedPlans } from './store/comparedPlans';
 import type { StickyHeight } from './layout/stickyHeight';
+import type { ChangeSaid } from './store/changeSaid';
 import type { Drafts } from './store/drafts';
 import type { ModelStore } from './store/modelStore';
 import type { EntryNavigation } from './store/entryNavigation';
@@ -13,6 +14,8 @@ export interface PageState {
   readonly compared: ComparedPlans;
   readonly choice: KeptChoice;
   readonly navigation: EntryNavigation;
+  /** What is said of the last change of an entry or of the whole model. */
+  readonly changes: ChangeSaid;
   readonly stickyHeight: StickyHeight;
   /** Counts up each time that nothing has changed for a moment; rows out of sight are updated then. */
   readonly settled: Accessor<number>;

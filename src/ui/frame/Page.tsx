@@ -2,6 +2,7 @@ import { createEffect, createMemo, createSignal, For, Show, type Accessor, type 
 import type { Beginning, Kept } from '../app/shelf/beginning';
 import { createKeeper } from '../app/shelf/keeper';
 import { createBusy, createSettled } from '../app/store/settling';
+import { createChangeSaid } from '../app/store/changeSaid';
 import { createChoice, type KeptChoice } from '../app/preferences/choice';
 import { createComparedPlans, type ComparedPlans } from '../app/store/comparedPlans';
 import { createStickyHeight } from '../app/layout/stickyHeight';
@@ -84,6 +85,7 @@ function createParts(beginning: Beginning): Parts {
     compared,
     choice,
     navigation,
+    changes: createChangeSaid(store),
     stickyHeight: createStickyHeight(),
     settled: createSettled(store.version),
     busy: createBusy(store.version),

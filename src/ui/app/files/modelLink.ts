@@ -1,6 +1,6 @@
 import { onCleanup, onMount } from 'solid-js';
 import type { Problem } from '../../../core/problem';
-import { packShared, unpackShared, type SharedFile } from '../../../files/share';
+import type { SharedFile } from '../../../files/share';
 
 /** Start of a link's fragment, the part of an address that browsers do not send to a server. */
 const start = '#model=';
@@ -12,6 +12,7 @@ function ownAddress(): string {
 
 /** The address that opens a model file in this program, or why there is none. */
 export async function linkTo(file: SharedFile): Promise<string | { readonly problem: Problem }> {
+  const { packShared } = await import('../../../files/share');
   const packed = await packShared(file);
   return typeof packed === 'string' ? `${ownAddress()}${start}${packed}` : packed;
 }
@@ -34,7 +35,7 @@ export function listenForLinks(open: (found: SharedFile | { readonly problem: Pr
     if (!hash.startsWith(start)) return;
     // The model is now like any other one: a reload opens the kept work and not the link.
     history.replaceState(null, '', ownAddress());
-    void unpackShared(hash.slice(start.length)).then(open);
+    void import('../../../files/share').then(({ unpackShared }) => unpackShared(hash.slice(start.length))).then(open);
   };
   onMount(follow);
   addEventListener('hashchange', follow);

@@ -101,6 +101,15 @@ function createSignals({ model, origin: first }: Snapshot) {
   return { shape, origin, faults, outside, notices, version, show };
 }
 
+/** What a cell of the present model showed at an earlier moment, where entries and plans may have had other places. */
+function numberBefore({ model, values }: Snapshot, now: Model, plan: number, cell: number): Decimal {
+  const row = now.cells[cell]?.row;
+  const name = now.plans[plan]?.name;
+  const id = model.cells[cell]?.row === row ? cell : model.cells.findIndex((one) => one.row === row);
+  const p = model.plans[plan]?.name === name ? plan : model.plans.findIndex((one) => one.name === name);
+  return values[p]?.numbers[id] ?? unknownNumber;
+}
+
 /** Brings a model to life. */
 export function createModelStore(initial: Model, first: Origin): ModelStore {
   const history = createHistory(snapshotOf(initial, first));
@@ -135,7 +144,7 @@ export function createModelStore(initial: Model, first: Origin): ModelStore {
       const { model, values } = history.before();
       return model.cells === history.snapshot().model.cells ? values : undefined;
     },
-    before: (plan, cell) => history.before().values[plan]?.numbers[cell] ?? unknownNumber,
+    before: (plan, cell) => numberBefore(history.before(), history.snapshot().model, plan, cell),
     edit: (change) => put(edited(history.snapshot().model, change)),
     enter: (change) => put(edited(history.snapshot().model, ownFigure(change))),
     replace: (sheet) => {

@@ -84,12 +84,18 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
           <For each={shownColumns()}>{(plan) => <RangeOffer cell={props.cell} plan={plan} />}</For>
         </Show>
         <Show when={isAsked()}>
-          <Suspense>
-            <EntryDetails cell={props.cell} columns={props.columns} id={panel()} />
-          </Suspense>
+          <Details cell={props.cell} columns={props.columns} id={panel()} />
         </Show>
       </PageContext.Provider>
     </li>
+  );
+}
+
+function Details(props: { cell: Cell; columns: readonly number[]; id: string }): JSX.Element {
+  return (
+    <Suspense>
+      <EntryDetails {...props} />
+    </Suspense>
   );
 }
 

@@ -4,6 +4,7 @@ import type { Line } from '../../../model/model';
 import { createSight } from '../../kit/sections/sight';
 import { usePage } from '../../app/pageContext';
 import { EntryRow } from './EntryRow';
+import { OwnWork } from './own/OwnWork';
 import { LazyRows } from './LazyRows';
 import { listTexts } from '../../../present/numbers/listTexts';
 import type { OutlineGroup } from '../../../present/numbers/outline';
@@ -74,6 +75,7 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
           <span class="count">{listTexts.entries(entries())}</span>
         </summary>
         {list}
+        <OwnWork kinds={['entry']} group={props.group.name} />
       </details>
     </Show>
   );

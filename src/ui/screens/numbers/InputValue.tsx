@@ -1,7 +1,8 @@
-import { createMemo, createUniqueId, Show, type JSX } from 'solid-js';
+import { createMemo, createUniqueId, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { numberToText, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
-import { editIn } from '../../../model/edit';
+import { isLimit } from '../../../model/limits';
+import { editIn, type Edit } from '../../../model/edit';
 import type { Content } from '../../../model/content';
 import { createField } from '../../app/store/modelField';
 import { localFormat } from '../../app/preferences/localFormat';
@@ -11,6 +12,8 @@ import { fieldName } from '../../../present/numbers/spokenField';
 import { typedNumber } from '../../../present/text/typedNumber';
 import { usePage } from '../../app/pageContext';
 import { RangeMark } from './RangeMark';
+
+const LimitMark = lazy(async () => ({ default: (await import('./own/LimitMark')).LimitMark }));
 
 export interface InputValueProps {
   readonly cell: Cell;
@@ -81,10 +84,22 @@ export function InputValue(props: InputValueProps): JSX.Element {
           />
         )}
       </Show>
+      <Limit cell={props.cell} isLifted={props.content.number.isZero()} target={target()} />
       <Show when={field.problem()}>
         {(problem) => <TypedFault id={faultId} message={problem().message} stands={props.content.text} />}
       </Show>
     </div>
+  );
+}
+
+function Limit(props: { cell: Cell; isLifted: boolean; target: Edit }): JSX.Element {
+  const { store } = usePage();
+  return (
+    <Show when={isLimit(store.shape(), props.cell.name)}>
+      <Suspense>
+        <LimitMark {...props} />
+      </Suspense>
+    </Show>
   );
 }
 

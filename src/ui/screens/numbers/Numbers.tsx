@@ -10,6 +10,8 @@ import { MarkedSentence } from './MarkedSentence';
 import { entryTexts } from '../../../present/numbers/entryTexts';
 import { listTexts } from '../../../present/numbers/listTexts';
 import { keptLines, outline, sifted, type OutlineGroup, type Sieve } from '../../../present/numbers/outline';
+import { OwnWork } from './own/OwnWork';
+import { SaidLine } from './own/SaidLine';
 import { PlanHeads } from './PlanHeads';
 import { WordsHere } from '../../kit/sections/WordsHere';
 import { varying } from '../../../present/numbers/varying';
@@ -54,6 +56,7 @@ export function Numbers(): JSX.Element {
         </h2>
         <Sieves />
         <p class="hint quiet">{listTexts.pressALabel}</p>
+        <OwnWork kinds={['line', 'entry', 'whole']} />
       </div>
       <LessonPrint />
       <PlanHeads />
@@ -68,6 +71,7 @@ export function Numbers(): JSX.Element {
       <Show when={topics().length > 0}>
         <Cautions topics={topics()} />
       </Show>
+      <SaidLine />
     </section>
   );
 }

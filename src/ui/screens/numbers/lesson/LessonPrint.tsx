@@ -1,10 +1,12 @@
-import { createMemo, createSignal, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, lazy, Show, type JSX } from 'solid-js';
 import { Portal } from 'solid-js/web';
 import { printOnly } from '../../../app/layout/printOnly';
 import { usePage } from '../../../app/pageContext';
 import { lessonOf } from '../../../../present/lesson/steps';
 import { lessonTexts } from '../../../../present/lesson/texts';
-import { LessonSheet, type SheetKind } from './LessonSheet';
+import type { SheetKind } from './LessonSheet';
+
+const LessonSheet = lazy(async () => ({ default: (await import('./LessonSheet')).LessonSheet }));
 
 /** Buttons that print the two sheets of a lesson; a sheet is on the page only while it is printed. */
 export function LessonPrint(): JSX.Element {
@@ -12,8 +14,10 @@ export function LessonPrint(): JSX.Element {
   const lesson = createMemo(() => lessonOf(store.shape()));
   const [sheet, setSheet] = createSignal<SheetKind>();
   const print = (kind: SheetKind): void => {
-    setSheet(kind);
-    printOnly('lesson', () => setSheet(undefined));
+    void LessonSheet.preload().then(() => {
+      setSheet(kind);
+      printOnly('lesson', () => setSheet(undefined));
+    });
   };
   return (
     <Show when={lesson()}>

@@ -6,7 +6,7 @@ import { lineageTexts } from '../../../../present/numbers/lineageTexts';
 import { Link } from '../../../kit/Link';
 import { PlanLetter } from '../../../kit/PlanLetter';
 import { usePage } from '../../../app/pageContext';
-import { ChangeEntry } from './ChangeEntry';
+import { EntryWork } from '../own/EntryWork';
 import { Formula, ValueWithUnit } from './Formula';
 import { Feeds, MadeFrom } from './Lineage';
 
@@ -31,7 +31,7 @@ export function EntryDetails(props: AskedProps): JSX.Element {
       <Fillings cell={props.cell} columns={props.columns} />
       <MadeFrom cell={props.cell} columns={props.columns} />
       <Feeds cell={props.cell} columns={props.columns} />
-      <ChangeEntry cell={props.cell} />
+      <EntryWork cell={props.cell} />
     </div>
   );
 }

@@ -1,12 +1,14 @@
-import { createMemo, createUniqueId, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, createUniqueId, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import { field as textOf } from '../../../../model/sheet';
 import type { Problem } from '../../../../core/problem';
-import { createField } from '../../../app/store/modelField';
-import { usePage } from '../../../app/pageContext';
+import { createField, type Field } from '../../../app/store/modelField';
+import { usePage, type PageState } from '../../../app/pageContext';
 import { ownFigure } from '../../../app/store/ownFigure';
 import { lineageTexts } from '../../../../present/numbers/lineageTexts';
 import { tryEdit, type Trial } from '../../../../present/numbers/formulaTrial';
+import { CompletedText } from './CompletedText';
+import { FormulaHints } from './FormulaHints';
 
 interface FormulaFieldProps {
   readonly cell: Cell;
@@ -15,13 +17,8 @@ interface FormulaFieldProps {
   readonly placeholder: string;
 }
 
-/**
- * A field for a formula's text as the file has it. It is checked while it is typed, and the formula before stays in
- * force until the new one is valid.
- */
-export function FormulaField(props: FormulaFieldProps): JSX.Element {
-  const { store, drafts } = usePage();
-  const [fieldId, faultId] = [createUniqueId(), createUniqueId()];
+/** The field behind it: a text is taken once the entry has no fault of its own with it. */
+function createFormula(props: FormulaFieldProps, { store, drafts }: PageState): Field {
   const committed = createMemo(() => {
     const row = store.model().sheet.rows.find((one) => one.row === props.cell.row);
     return row === undefined ? '' : textOf(row, props.column);
@@ -34,7 +31,7 @@ export function FormulaField(props: FormulaFieldProps): JSX.Element {
     tried = { ...tryEdit(store.model(), props.cell.id, change), text };
     return tried.fault ?? { text };
   };
-  const field = createField({
+  return createField({
     store,
     drafts,
     committed,
@@ -45,23 +42,29 @@ export function FormulaField(props: FormulaFieldProps): JSX.Element {
       if (tried?.text === text) store.put(tried.edited);
     },
   });
+}
+
+/**
+ * A field for a formula's text as the file has it. It is checked while it is typed, and the formula before stays in
+ * force until the new one is valid.
+ */
+export function FormulaField(props: FormulaFieldProps): JSX.Element {
+  const page = usePage();
+  const [fieldId, faultId] = [createUniqueId(), createUniqueId()];
+  const field = createFormula(props, page);
+  const [focused, setFocused] = createSignal(false);
+  const isFormula = (): boolean => props.column !== 'low' && props.column !== 'high';
   return (
     <div class="formula-field">
       <label for={fieldId}>{props.label}</label>
-      <textarea
+      <CompletedText
         id={fieldId}
-        rows="1"
-        spellcheck={false}
-        autocomplete="off"
-        data-model-field=""
+        field={field}
+        cell={props.cell}
+        completes={isFormula()}
         placeholder={props.placeholder}
-        value={field.text()}
-        aria-invalid={field.problem() === undefined ? undefined : 'true'}
-        aria-describedby={field.problem() === undefined ? undefined : faultId}
-        onInput={(event) => field.onInput(event)}
-        onFocus={() => field.onFocus()}
-        onBlur={() => field.onBlur()}
-        onKeyDown={(event) => field.onKeyDown(event)}
+        describedBy={field.problem() === undefined ? undefined : faultId}
+        onFocused={setFocused}
       />
       <Show when={field.problem()}>
         {(problem) => (
@@ -69,6 +72,21 @@ export function FormulaField(props: FormulaFieldProps): JSX.Element {
             {problem().message} <span class="stands">{lineageTexts.oneBeforeStands}</span>
           </p>
         )}
+      </Show>
+      <Show when={isFormula()}>
+        <FormulaHints
+          cell={props.cell}
+          column={props.column}
+          typed={field.text()}
+          focused={focused()}
+          isFaulty={field.problem() !== undefined}
+          onText={(text) => {
+            field.onInput({ currentTarget: { value: text } });
+            page.store.finish();
+            document.getElementById(fieldId)?.focus();
+          }}
+          onReplaced={() => page.drafts.set({ row: props.cell.row, column: props.column }, undefined)}
+        />
       </Show>
     </div>
   );

@@ -98,7 +98,8 @@ export function Feeds(props: LineageProps): JSX.Element {
   );
 }
 
-function Links(props: { cells: readonly Cell[] }): JSX.Element {
+/** Labels that lead to their entries. */
+export function Links(props: { cells: readonly Cell[] }): JSX.Element {
   const { navigation } = usePage();
   return (
     <span class="links">

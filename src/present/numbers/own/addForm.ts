@@ -1,0 +1,104 @@
+import type { Cell } from '../../../model/cell';
+import { basesOf, budgetCurrency, rhythms, type Basis, type Rhythm } from '../../../model/change/budgetLine';
+import type { Model } from '../../../model/model';
+import type { Values } from '../../../model/values';
+import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
+import { spoken } from '../../text/spokenNumber';
+import { withUnit } from '../../text/withUnit';
+import type { Format } from '../../text/numberFormat';
+import type { Option } from '../../text/option';
+
+/** Words of the forms that add entries. */
+export const addFormTexts = {
+  label: 'What is it?',
+  labelPlaceholder: 'Extra rent',
+  side: 'It is',
+  sides: { cost: 'a cost', return: 'a return' },
+  amount: 'How much',
+  howOften: 'How often',
+  counted: 'What is counted',
+  plans: 'In which plans',
+  add: 'Add it',
+  close: 'Leave it',
+  noLabel: 'Say in a word or two what it is.',
+  noPlan: 'Tick at least one plan.',
+  noTotal: (side: 'cost' | 'return') =>
+    `This model adds up no ${side === 'cost' ? 'costs' : 'returns'} of a year, so a line of its own would change nothing. Add an ordinary entry instead, and name it in the formula that it belongs to.`,
+  amountLabel: (label: string) => `${label}, amount`,
+  unit: 'Unit',
+  unitHint: 'as in EUR/year, kg or plant/week; blank for a plain number',
+  formula: 'Number or formula',
+  noFormula: 'Enter a number, or a formula in names.',
+} as const;
+
+const rhythmLabels: Readonly<Record<Rhythm, string>> = {
+  month: 'a month',
+  year: 'a year',
+  plant: 'for each plant',
+  board: 'for each board and year',
+  hour: 'for each hour',
+};
+
+/** How often an amount can be paid in a model; what it does not count is not offered. */
+export function rhythmOptions(model: Model): Option<Rhythm>[] {
+  const offered = rhythms.filter(
+    (rhythm) => rhythm === 'month' || rhythm === 'year' || basesOf(model, rhythm).length > 0,
+  );
+  return offered.map((rhythm) => {
+    const isHead = rhythm === 'plant' && basesOf(model, rhythm)[0]?.counted === 'head';
+    return { value: rhythm, label: isHead ? 'for each head' : rhythmLabels[rhythm] };
+  });
+}
+
+/** What is counted, as it is offered: `Finished plants a year, plant/year`. */
+export function basisText({ cell }: Pick<Basis, 'cell'>): string {
+  return withUnit(cell);
+}
+
+/** The unit behind the amount that is asked for. */
+export function amountCurrency(model: Model): string {
+  return budgetCurrency(model) ?? '';
+}
+
+interface LineAdded {
+  readonly model: Model;
+  readonly values: readonly Values[];
+  /** The line, in money a year. */
+  readonly line: Cell;
+  /** Names of its plans. */
+  readonly plans: readonly string[];
+  /** The sums that it has become a part of. */
+  readonly totals: readonly Cell[];
+}
+
+/** `In the budget of Nursery first: 3,600 USD a year. Costs and everything made from it follow.` */
+export function lineAddedText({ model, values, line, plans, totals }: LineAdded, format: Format): Phrase {
+  const amounts = model.plans.flatMap(({ name }, p) => {
+    const value = values[p]?.numbers[line.id];
+    return value === undefined || !plans.includes(name) ? [] : [{ name, text: spoken(value, line.unit, format) }];
+  });
+  const same = new Set(amounts.map(({ text }) => text)).size === 1 ? amounts[0]?.text : undefined;
+  const isAll = plans.length === model.plans.length;
+  const where =
+    model.plans.length === 1
+      ? plainly('In the budget')
+      : isAll
+        ? plainly('In the budget of every plan')
+        : say`In the budget of ${listed(plans)}`;
+  const each = amounts.flatMap(({ name, text }, i) => [
+    ...plainly(i === 0 ? '' : '; '),
+    ...say`${text} in ${plainly(name)}`,
+  ]);
+  const what = same === undefined ? each : say`${same}`;
+  const names = totals.map(({ label }) => label);
+  const follow =
+    names.length === 0
+      ? []
+      : say`${listed(names)} and everything made from ${plainly(names.length === 1 ? 'it' : 'them')} follow.`;
+  return sentences(say`${line.label}. ${where}: ${what}.`, follow);
+}
+
+/** What was added, and that it waits to be used. */
+export function entryAddedText(label: string): Phrase {
+  return say`${label} is added. Nothing is made from it yet: name it in a formula.`;
+}

@@ -1,0 +1,115 @@
+import type { Cell } from '../../../model/cell';
+import { usesOf } from '../../../model/change/entries';
+import type { Model } from '../../../model/model';
+import type { Content } from '../../../model/content';
+import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
+import { printedUnit } from '../../text/printedUnit';
+
+/** Words on changing an entry itself. */
+export const changeTexts = {
+  words: 'Change its label, unit or note',
+  label: 'Label',
+  unit: 'Unit',
+  note: 'Note',
+  noUnit: 'none, a plain number',
+  noNote: 'none',
+  nameInFormulas: 'Its name in formulas',
+  everyFormulaFollows: 'Small letters, digits and _. Every formula that names it follows.',
+  copy: 'Copy it',
+  up: 'Move up',
+  down: 'Move down',
+  remove: 'Delete it',
+  removeReally: (label: string) => `Delete ${label}?`,
+  usedNowhere: 'No other entry uses it.',
+  leaves: 'It is taken out of the sums that it is a part of:',
+  breaks: 'These need it and are left with a fault until they are changed:',
+  unties: 'These no longer move with it:',
+  removeYes: 'Yes, delete it',
+  removeNo: 'Keep it',
+  commands: (label: string) => `What can be done with ${label}`,
+} as const;
+
+/** Entries that use one that is to go, by what becomes of them. */
+export interface Deletion {
+  /** Sums that it is taken out of. */
+  readonly leaves: readonly Cell[];
+  /** Formulas that need it. */
+  readonly breaks: readonly Cell[];
+  /** Entries that are said to move with it. */
+  readonly unties: readonly Cell[];
+}
+
+/** What becomes of the entries that use an entry, once it is gone. */
+export function deletionOf(model: Model, { name, row }: Pick<Cell, 'name' | 'row'>): Deletion {
+  const uses = usesOf(model.sheet, name).filter((use) => use.row !== row);
+  const breaking = new Set(uses.filter(({ without }) => without === undefined).map((use) => use.row));
+  const cellsOf = (rows: ReadonlySet<number>): Cell[] => model.cells.filter((cell) => rows.has(cell.row));
+  const rest = uses.filter((use) => !breaking.has(use.row));
+  const [tied, summed] = [true, false].map(
+    (isTie) => new Set(rest.filter(({ column }) => (column === 'correlation') === isTie).map((use) => use.row)),
+  );
+  return { leaves: cellsOf(summed!), breaks: cellsOf(breaking), unties: cellsOf(tied!) };
+}
+
+function ownFault(content: Content | undefined, id: number): boolean {
+  return content?.kind === 'void' && content.cause === id;
+}
+
+/** Entries that have a fault of their own in the model after a change, and had none before. */
+export function newlyFaulty(before: Model, after: Model): Cell[] {
+  const wasFaulty = (cell: Cell): boolean => {
+    const old = before.cells.find(({ row }) => row === cell.row);
+    return old !== undefined && before.plans.some(({ contents }) => ownFault(contents[old.id], old.id));
+  };
+  return after.cells.filter(
+    (cell) => after.plans.some(({ contents }) => ownFault(contents[cell.id], cell.id)) && !wasFaulty(cell),
+  );
+}
+
+/** `Hands and Costs need another formula now.`; nothing where none does. */
+function faultySentence(faulty: readonly Cell[]): Phrase {
+  if (faulty.length === 0) return [];
+  const need = faulty.length === 1 ? ' needs another formula now.' : ' need another formula now.';
+  const names = listed(
+    faulty.map(({ label }) => label),
+    3,
+  );
+  return say`${names}${plainly(need)}`;
+}
+
+/** `Wage, copy`, with a number behind where there is one already. */
+export function copyLabel({ cells }: Pick<Model, 'cells'>, label: string): string {
+  const taken = new Set(cells.map((cell) => cell.label));
+  for (let count = 1; ; count += 1) {
+    const made = count === 1 ? `${label}, copy` : `${label}, copy ${count}`;
+    if (!taken.has(made)) return made;
+  }
+}
+
+/** What was done, as the line below the numbers says it. */
+export const changeSaid = {
+  label: (from: string, to: string): Phrase => say`${from} is called ${to} now.`,
+  name: (from: string, to: string, uses: number): Phrase => {
+    const formulas = uses === 1 ? 'the formula that names it' : `the ${uses} formulas that name it`;
+    return sentences(say`${from} is ${to} in formulas now.`, uses === 0 ? [] : say`So it is in ${plainly(formulas)}.`);
+  },
+  unit: (label: string, unit: string, faulty: readonly Cell[]): Phrase => {
+    const now = unit === '' ? say`${label} is a plain number now.` : say`${label} is in ${printedUnit(unit)} now.`;
+    return sentences(now, faultySentence(faulty));
+  },
+  note: (label: string): Phrase => say`The note of ${label} is changed.`,
+  copied: (label: string, copy: string): Phrase => say`${copy} stands below ${label}. Nothing uses it yet.`,
+  moved: (label: string, by: -1 | 1): Phrase =>
+    say`${label} stands one place ${plainly(by === -1 ? 'higher' : 'lower')}.`,
+  removed: (label: string, { leaves }: Deletion, faulty: readonly Cell[]): Phrase =>
+    sentences(
+      say`${label} is deleted.`,
+      leaves.length === 0
+        ? []
+        : say`It is taken out of ${listed(
+            leaves.map((cell) => cell.label),
+            3,
+          )}.`,
+      faultySentence(faulty),
+    ),
+} as const;
