@@ -1,6 +1,9 @@
 /** What the bar at the top offers. */
 export const commandTexts = {
   menu: 'Menu',
+  setUp: 'Set up my farm',
+  /** Of a model that came with the program. */
+  isSample: 'These are the figures of a sample.',
   open: 'Open a file',
   models: 'Models',
   aboutModels: 'Each answers a question on an invented farm.',

@@ -11,8 +11,11 @@ export const screenQuestions = [
   { key: 'the case', label: 'The case' },
 ] as const;
 
-/** A question, or the page on how figures are worked out, which stands in its place. */
-export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method';
+/**
+ * A question; or the page on how figures are worked out, which stands in its place; or the one on which a model of
+ * one's own is set up, which stands in the place of the whole model.
+ */
+export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method' | 'set up';
 
 /** What can be asked of a model: of its beds only where it has a crop schedule. */
 export function questionsFor({ cells }: Pick<Model, 'cells'>): ScreenQuestion[] {
@@ -23,4 +26,4 @@ export function questionsFor({ cells }: Pick<Model, 'cells'>): ScreenQuestion[] 
 /** What stands beside the numbers until someone chooses. */
 export const usualSide: ScreenQuestion = 'what matters';
 
-export const screens: readonly ScreenQuestion[] = [...screenQuestions.map(({ key }) => key), 'method'];
+export const screens: readonly ScreenQuestion[] = [...screenQuestions.map(({ key }) => key), 'method', 'set up'];

@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, For, Show, type Accessor, type JSX } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, on, Show, type Accessor, type JSX } from 'solid-js';
 import type { Beginning, Kept } from '../app/shelf/beginning';
 import { createKeeper } from '../app/shelf/keeper';
 import { createBusy, createSettled } from '../app/store/settling';
@@ -25,6 +25,8 @@ import { screenQuestions, questionsFor, usualSide, type ScreenQuestion } from '.
 import { createScheme } from '../app/preferences/scheme';
 import { listenForLinks } from '../app/files/modelLink';
 import { QuestionPane } from './QuestionPane';
+import { SampleNote } from './SampleNote';
+import { SetUpPane } from './SetUpPane';
 import { Shelf } from './Shelf';
 import { listenForSteps } from '../app/store/undoKeys';
 import { usePage, PageContext, type PageState } from '../app/pageContext';
@@ -91,16 +93,34 @@ function createParts(beginning: Beginning): Parts {
   return { page, question, setQuestion };
 }
 
+/** Whether a question has its place beside the numbers. */
+function isBeside(question: ScreenQuestion): boolean {
+  return question !== 'numbers' && question !== 'set up';
+}
+
 /** The question that stands beside the numbers, or would: the one asked last. */
 function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): Accessor<ScreenQuestion> {
-  const [side, setSide] = createSignal<ScreenQuestion>(question() === 'numbers' ? usualSide : question());
+  const [side, setSide] = createSignal<ScreenQuestion>(isBeside(question()) ? question() : usualSide);
   createEffect(() => {
     const shown = question();
-    if (shown === 'numbers') return;
+    if (!isBeside(shown)) return;
     setSide(shown);
     if (shown !== 'method') choice.set(sideSetting, shown);
   });
   return side;
+}
+
+/** What is opened while a farm is set up, the new farm above all, takes the place of the questions. */
+function leaveSetUp({ store }: PageState, question: Accessor<ScreenQuestion>, ask: Parts['setQuestion']): void {
+  const leave = (): void => {
+    if (question() !== 'set up') return;
+    ask('numbers');
+    requestAnimationFrame(() => {
+      scrollTo({ top: 0 });
+      document.getElementById('numbers-heading')?.focus({ preventScroll: true });
+    });
+  };
+  createEffect(on(store.origin, leave, { defer: true }));
 }
 
 /** The page once there is a model: title, headlines, numbers and the question beside them. */
@@ -121,8 +141,10 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   const hovering = listenForDrop(fileActions.open);
   listenForLinks(fileActions.openLink);
   const side = createSide(page, question);
+  const setUp = (): void => setQuestion('set up');
   const asked = createMemo(() => questionsFor(page.store.shape()));
   listenForSteps(page.store);
+  leaveSetUp(page, question, setQuestion);
   createEffect(() => {
     document.title = frameTexts.windowTitle(page.store.shape().title);
   });
@@ -139,6 +161,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
         shelf={<Shelf database={props.shelf.database} here={keeper.id()} onOpen={keeper.open} />}
         scheme={scheme()}
         onScheme={choose}
+        onSetUp={setUp}
         onFile={fileActions.open}
         onShipped={fileActions.openShipped}
         onSave={fileActions.save}
@@ -147,9 +170,12 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       />
       <NoticeBar fileActions={fileActions} onUndo={() => page.store.undo()} />
       <main>
-        <Title />
-        <Headlines />
-        <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
+        <Show when={question() !== 'set up'} fallback={<SetUpPane onFile={fileActions.open} />}>
+          <Title />
+          <SampleNote onSetUp={setUp} />
+          <Headlines />
+          <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
+        </Show>
         <footer class="foot">
           <MethodLink choice={page.choice} entry="">
             {frameTexts.howWorked}

@@ -1,4 +1,4 @@
-import { createMemo, createSelector, For, Show, type JSX } from 'solid-js';
+import { createMemo, createSelector, For, lazy, Show, Suspense, type JSX } from 'solid-js';
 import type { Problem } from '../../../core/problem';
 import { Cautions } from '../../kit/sections/Cautions';
 import { LessonPrint } from './lesson/LessonPrint';
@@ -12,6 +12,8 @@ import { listTexts } from '../../../present/numbers/listTexts';
 import { keptLines, outline, sifted, type OutlineGroup, type Sieve } from '../../../present/numbers/outline';
 import { PlanHeads } from './PlanHeads';
 import { varying } from '../../../present/numbers/varying';
+
+const FiguresList = lazy(async () => ({ default: (await import('./figures/FiguresList')).FiguresList }));
 
 /** Rows from which on only those near the screen are put on the page. */
 const manyRows = 400;
@@ -55,6 +57,9 @@ export function Numbers(): JSX.Element {
         <p class="hint quiet">{listTexts.pressALabel}</p>
       </div>
       <LessonPrint />
+      <Suspense fallback={<p class="figures-wait" />}>
+        <FiguresList />
+      </Suspense>
       <PlanHeads />
       <Show when={lines().some((line) => line.kind !== 'text')} fallback={<NoEntries />}>
         <Show when={shown().length > 0} fallback={<NothingFound />}>

@@ -70,7 +70,9 @@ function Leaf(props: LineageProps): JSX.Element {
           </>
         )}
       </For>
-      <Show when={knownOf(props.cell, sourceOf(store.model().sheet, props.cell.row))}>{(known) => <span class="quiet leaf-source">{known()}</span>}</Show>
+      <Show when={knownOf(props.cell, sourceOf(store.model().sheet, props.cell.row))}>
+        {(known) => <span class="quiet leaf-source">{known()}</span>}
+      </Show>
     </li>
   );
 }
