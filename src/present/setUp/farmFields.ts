@@ -48,7 +48,7 @@ const times: FarmAsk = {
   reason: 'From set-out to harvest. A crop takes as long with a nursery as without one, or a little longer.',
   fields: [
     field('timeToday', 'Today, without a nursery', timesIn),
-    field('nurseryTime', 'With one: in the nursery', timesIn),
+    field('nurseryTime', 'With one: in the nursery, up to the move', timesIn),
     field('finishingTime', 'With one: from the move to harvest', timesIn),
   ],
 };
@@ -78,30 +78,43 @@ const move: FarmAsk = {
   fields: [field('moveSeconds', 'Seconds to move a plant', 'seconds')],
 };
 
-const staff = field('staffHours', 'Hours a week that the present staff have for these jobs', 'hours');
+const free = field('freeHours', 'Free hours of the present staff, a week', 'hours');
 
 const hands: Readonly<Record<'hire' | 'density', FarmAsk>> = {
   hire: {
     key: 'hands',
-    heading: 'Whose hours are there already?',
+    heading: 'Who can do the moving?',
     reason:
-      'For setting plugs, moving, harvest, packing and washing boards, today’s work included. A hire is paid only for what these hours do not cover, or for what is promised.',
-    fields: [staff, field('guaranteedHours', 'Hours a week promised to a hire', 'hours')],
+      'Today’s setting, harvest, packing and washing are taken to be done by the present staff. A hire is paid only for what they cannot cover, or for what is promised.',
+    fields: [free, field('guaranteedHours', 'Hours a week promised to a hire', 'hours')],
   },
   density: {
     key: 'hands',
-    heading: 'Whose hours are there already?',
+    heading: 'Who can do the moving?',
     reason:
-      'For setting plugs, moving, harvest, packing and washing boards, today’s work included. Only hours beyond these cost more.',
-    fields: [staff],
+      'Today’s setting, harvest, packing and washing are taken to be done by the present staff. Only hours that they cannot cover cost more.',
+    fields: [free],
   },
 };
+
+const wages: readonly FarmField[] = [
+  field('wage', 'Wage', (_unit, money) => `${money} an hour`),
+  field('onCost', 'On top of the wage: charges, paid leave', '%'),
+];
 
 const pay: FarmAsk = {
   key: 'pay',
   heading: 'What does an hour cost?',
-  reason: 'The wage, and what the employer pays on top of it: charges, paid leave.',
-  fields: [field('wage', 'Wage', (_unit, money) => `${money} an hour`), field('onCost', 'On top of it', '%')],
+  reason: 'The law of your place decides what an employer pays on top of the wage.',
+  fields: wages,
+};
+
+const costs: FarmAsk = {
+  key: 'costs',
+  heading: 'What do an hour and the house cost?',
+  reason:
+    'The house with rent, heat, light, power, feed and your own pay costs the same in both plans: it moves the margin, not the difference.',
+  fields: [...wages, field('houseYear', 'The house for a year', (_unit, money) => money)],
 };
 
 const selling: FarmAsk = {
@@ -178,5 +191,5 @@ const plugAsks: readonly FarmAsk[] = [
 /** The numbers that are asked for, in the order of the page. */
 export function asksOf(question: FarmQuestion): readonly FarmAsk[] {
   if (question === 'plug') return plugAsks;
-  return [places, holes, times, rhythm, losses, move, hands[question], pay, selling];
+  return [places, holes, times, rhythm, losses, move, hands[question], costs, selling];
 }

@@ -5,6 +5,7 @@ import type { FarmQuestion } from '../../trade/farm/answers';
 import { figuresToOwn, figureTally } from '../numbers/ownFigures';
 import type { Format } from '../text/numberFormat';
 import { printedUnit } from '../text/printedUnit';
+import { spoken } from '../text/spokenNumber';
 import { days } from '../text/quantities';
 
 /** A result in every plan, and the last plan's less the first's where there are two. */
@@ -60,7 +61,7 @@ function gainSentence(model: Model, values: readonly Values[], format: Format): 
   if (cell === undefined || a === undefined || b === undefined) return [];
   const change = b.minus(a);
   const name = model.plans[1]?.name ?? '';
-  const money = format.withUnit(change.abs(), cell.unit);
+  const money = spoken(change.abs(), cell.unit, format);
   if (change.isZero()) return [`“${name}” leaves the margin as it is.`];
   return [change.gt(0) ? `“${name}” adds ${money} to the margin.` : `“${name}” takes ${money} from the margin.`];
 }
@@ -84,7 +85,7 @@ function cheapestSentence(model: Model, values: readonly Values[], format: Forma
   });
   const [best, next] = costs.toSorted((a, b) => a.cost.comparedTo(b.cost));
   if (cell === undefined || best === undefined || next === undefined) return [];
-  const less = format.withUnit(next.cost.minus(best.cost), cell.unit);
+  const less = spoken(next.cost.minus(best.cost), cell.unit, format);
   return [`“${best.name}” costs least for a finished plant: ${less} less than “${next.name}”.`];
 }
 

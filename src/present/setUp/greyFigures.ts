@@ -23,6 +23,8 @@ export function greyFigures(
   format: Format,
 ): ReadonlyMap<FigureKey, string> {
   const texts = askedFigures[question].flatMap(({ key, entry, rule }): [FigureKey, string][] => {
+    // Staff hours hold today's work as well.
+    if (key === 'freeHours') return [[key, '0']];
     const cell = cellNamed(model, entry);
     // What only one plan has stands in the last one.
     const value = cell === undefined ? undefined : values.at(-1)?.numbers[cell.id];

@@ -27,7 +27,7 @@ function lasting(time: Decimal, unit: TimeUnit, format: Format): string {
 const offerTexts = {
   nurseryTime: (time: string) => `Make it ${time} in the nursery`,
   finishingTime: (time: string) => `Make it ${time} after the move`,
-  timeToday: (time: string) => `Make it ${time} today`,
+  timeToday: (time: string) => `Today it takes ${time}`,
 } as const;
 
 /** Undefined as long as fewer than two of the three times are known. */

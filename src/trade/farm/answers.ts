@@ -19,10 +19,11 @@ export type FigureKey =
   | 'lostAtMove'
   | 'lostAfter'
   | 'moveSeconds'
-  | 'staffHours'
+  | 'freeHours'
   | 'guaranteedHours'
   | 'wage'
   | 'onCost'
+  | 'houseYear'
   | 'price'
   | 'marketLimit'
   | 'lowerPrice'
@@ -52,7 +53,7 @@ export interface FarmAnswers {
   readonly timeUnit: TimeUnit;
   /**
    * Times on the water in `timeUnit`, the interval in days, losses and the on-cost in per cent, seconds a plant or
-   * plug, hours a week, money in the currency. A market limit of 0 is none.
+   * plug, hours a week (free ones are those beside today's work), money in the currency. A market limit of 0 is none.
    */
   readonly figures: ReadonlyMap<FigureKey, Decimal>;
 }

@@ -35,15 +35,16 @@ function withBoards(sheet: Sheet): Sheet {
   );
 }
 
-/** What no one has said, and what a sample must not say in a grower's place: hours, promises and limits. */
+/** What no one has said, and what a sample must not say in a grower's place: hours, promises, the house and limits. */
 function withNothingAssumed(sheet: Sheet): Sheet {
   const open = (changed: Sheet, name: string, source: string): Sheet =>
     withFigure(changed, name, zero, source, undefined);
   const freed = ['seedlings_most', 'packing_hours_most', 'cold_places'].reduce(
     (changed, name) => open(changed, name, openSources.noLimit),
-    open(sheet, 'staff_hours', openSources.noHours),
+    open(sheet, 'staff_hours', openSources.noFreeHours),
   );
-  return open(freed, 'guaranteed_hours', openSources.noPromise);
+  const unhoused = open(freed, 'house_cost', openSources.noHouse);
+  return open(unhoused, 'guaranteed_hours', openSources.noPromise);
 }
 
 /** The column of the plan with a nursery: the last one. */

@@ -31,8 +31,14 @@ export function farmAbout(question: FarmQuestion): string {
 /** Sources of numbers that a farm starts with though nobody gave them. */
 export const openSources = {
   total: 'worked out: as many days from set-out to harvest in both plans',
-  noHours: 'left open: no hours of the present staff are counted',
+  noFreeHours: 'worked out: the hours of today’s work, and none free beside them',
   noPromise: 'left open: no hours are guaranteed',
+  noHouse: 'left open: the house is not counted',
   noLimit: 'left open: no limit',
   boards: 'worked out: as many as the nursery needs on its fullest day',
 } as const;
+
+/** The source of the hours of the present staff, of which some are free. */
+export function freeHoursSource(entered: string, free: string): string {
+  return `${entered}: ${free} h a week free beside today’s work`;
+}

@@ -150,12 +150,14 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   });
   return (
     <PageContext.Provider value={page}>
-      <a class="skip" href="#numbers-heading">
-        {frameTexts.toNumbers}
-      </a>
-      <a class="skip" href="#questions">
-        {frameTexts.toQuestions}
-      </a>
+      <Show when={question() !== 'set up'}>
+        <a class="skip" href="#numbers-heading">
+          {frameTexts.toNumbers}
+        </a>
+        <a class="skip" href="#questions">
+          {frameTexts.toQuestions}
+        </a>
+      </Show>
       <TopBar
         kept={keeper.state()}
         shelf={<Shelf database={props.shelf.database} here={keeper.id()} onOpen={keeper.open} />}

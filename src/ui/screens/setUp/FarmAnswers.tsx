@@ -47,8 +47,9 @@ export function FarmAnswers(props: AskProps): JSX.Element {
 /** What a blank field means where that is not the sample's figure. */
 const hints: Partial<Record<FigureKey, string>> = {
   nurseryBoards: setUpTexts.boardsNeeded,
-  staffHours: setUpTexts.hoursOpen,
+  freeHours: setUpTexts.hoursOpen,
   guaranteedHours: setUpTexts.promisedOpen,
+  houseYear: setUpTexts.houseOpen,
 };
 
 function Figures(props: AskProps & { ask: FarmAsk }): JSX.Element {

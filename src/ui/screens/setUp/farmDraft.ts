@@ -2,7 +2,6 @@ import { createMemo, createResource, type Accessor, type Resource } from 'solid-
 import { newTableFile, readTable } from '../../../files/tableFile';
 import { modelTable } from '../../../files/tableKind';
 import { writeTable } from '../../../files/writeTable';
-import { buildModel } from '../../../model/buildModel';
 import { currenciesOf } from '../../../model/change/money';
 import { FormulaReader } from '../../../model/formulaReader';
 import type { Model } from '../../../model/model';
@@ -13,7 +12,7 @@ import { greyFigures } from '../../../present/setUp/greyFigures';
 import { readAnswers, type ReadFarm, type TypedAnswers } from '../../../present/setUp/readAnswers';
 import { farmFileName } from '../../../present/setUp/setUpTexts';
 import type { FarmQuestion, FigureKey } from '../../../trade/farm/answers';
-import { farmSheet } from '../../../trade/farm/farmSheet';
+import { createFarm } from '../../../trade/farm/createFarm';
 import { shippedModels } from '../../app/files/shippedModels';
 import { localFormat } from '../../app/preferences/localFormat';
 import {
@@ -36,7 +35,6 @@ interface Template {
 
 /** The farm that the answers make, while they are typed. */
 interface MadeFarm {
-  readonly sheet: Sheet;
   readonly model: Model;
   readonly values: readonly Values[];
 }
@@ -78,9 +76,8 @@ function typedIn(choice: Choice): TypedAnswers {
 }
 
 function madeFrom({ sheet: template, reader }: Template, { answers }: ReadFarm): MadeFarm {
-  const sheet = farmSheet(template, answers, new Date());
-  const model = buildModel(sheet, undefined, reader);
-  return { sheet, model, values: model.plans.map((plan) => evaluatePlan(plan)) };
+  const model = createFarm(template, answers, new Date(), reader);
+  return { model, values: model.plans.map((plan) => evaluatePlan(plan)) };
 }
 
 /** Works out the farm anew with each answer. */
@@ -105,7 +102,7 @@ export function createFarmDraft(choice: Choice): FarmDraft {
     file: () => {
       const farm = made();
       if (farm === undefined) return undefined;
-      const text = writeTable(newTableFile(farm.sheet, modelTable), farm.sheet);
+      const text = writeTable(newTableFile(farm.model.sheet, modelTable), farm.model.sheet);
       return new File([text], farmFileName(read().answers.name), { type: 'text/csv' });
     },
   };

@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, Show, untrack, type JSX } from 'solid-js';
 import { ownSources } from '../../../../model/change/sources';
 import { wordsOf } from '../../../../model/choices';
 import { figureScopeOptions, figuresTexts, tallyText } from '../../../../present/numbers/figuresTexts';
@@ -8,7 +8,6 @@ import { numberWithUnit } from '../../../../present/text/numberFormat';
 import { usePage } from '../../../app/pageContext';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { RadioRow } from '../../../kit/choosers/RadioRow';
-import { Link } from '../../../kit/Link';
 import './figures.css';
 
 /** Whose the figures of the model are; unfolded, each that came with it can be called one's own with one press. */
@@ -16,10 +15,13 @@ export function FiguresList(): JSX.Element {
   const { store, settled } = usePage();
   const [isOpen, setOpen] = createSignal(false);
   const [scope, setScope] = createSignal<FigureScope>('headlines');
-  // What is said of sources changes nothing in the model but its sheet; while somebody types, the list waits.
+  const [said, setSaid] = createSignal(0);
+  // While somebody types the list waits; what is said of a source changes nothing but the sheet.
   const figures = createMemo(() => {
     settled();
-    const model = store.model();
+    said();
+    store.shape();
+    const model = untrack(() => store.model());
     return figuresToOwn(model, model.plans, scope());
   });
   const summary = createMemo(() => tallyText(figureTally(figures())));
@@ -32,7 +34,7 @@ export function FiguresList(): JSX.Element {
         <Show when={isOpen()}>
           <p class="quiet">{figuresTexts.about}</p>
           <RadioRow legend={figuresTexts.scope} options={figureScopeOptions} chosen={scope()} choose={setScope} />
-          <Figures figures={figures()} />
+          <Figures figures={figures()} onAnswer={() => setSaid((count) => count + 1)} />
         </Show>
       </details>
     </Show>
@@ -40,7 +42,7 @@ export function FiguresList(): JSX.Element {
 }
 
 /** Those that are nobody's yet, and those that something was just said of, so that it can be said otherwise. */
-function Figures(props: { figures: readonly Figure[] }): JSX.Element {
+function Figures(props: { figures: readonly Figure[]; onAnswer: () => void }): JSX.Element {
   const [answered, setAnswered] = createSignal<ReadonlySet<number>>(new Set());
   const rows = createMemo(() => {
     const open = new Set(takenOver(props.figures).map(({ cell }) => cell.row));
@@ -59,7 +61,13 @@ function Figures(props: { figures: readonly Figure[] }): JSX.Element {
           {(row) => (
             <Show when={byRow().get(row)}>
               {(figure) => (
-                <FigureItem figure={figure()} onAnswer={() => setAnswered((before) => new Set(before).add(row))} />
+                <FigureItem
+                  figure={figure()}
+                  onAnswer={() => {
+                    setAnswered((before) => new Set(before).add(row));
+                    props.onAnswer();
+                  }}
+                />
               )}
             </Show>
           )}
@@ -73,33 +81,37 @@ function FigureItem(props: { figure: Figure; onAnswer: () => void }): JSX.Elemen
   const { store, navigation } = usePage();
   const label = (): string => props.figure.cell.label;
   const say = (text: string): void => {
-    props.onAnswer();
     store.edit({ row: props.figure.cell.row, column: 'source', text });
     store.finish();
+    props.onAnswer();
   };
   return (
     <li>
       <span class="figure-name">{label()}</span>
       <span class="leader" aria-hidden="true" />
       <FigureValue figure={props.figure} />
-      <span class="figure-source quiet">{props.figure.source || figuresTexts.noSource}</span>
-      <span class="figure-deeds" role="group" aria-label={label()}>
-        <button
-          type="button"
-          class="word"
-          aria-pressed={props.figure.standing === 'confirmed'}
-          onClick={() => say(ownSources.confirmed(new Date()))}>
-          {figuresTexts.mine}
-        </button>
-        <button
-          type="button"
-          class="word"
-          aria-pressed={props.figure.standing === 'guess'}
-          onClick={() => say(ownSources.guess(new Date()))}>
-          {figuresTexts.guess}
-        </button>
-        <Link onPress={() => navigation.goToRow(props.figure.cell.row)}>{figuresTexts.change}</Link>
-      </span>
+      <div class="figure-below">
+        <span class="quiet">{props.figure.source || figuresTexts.noSource}</span>
+        <span class="figure-deeds" role="group" aria-label={label()}>
+          <button
+            type="button"
+            class="word"
+            aria-pressed={props.figure.standing === 'confirmed'}
+            onClick={() => say(ownSources.confirmed(new Date()))}>
+            {figuresTexts.mine}
+          </button>
+          <button
+            type="button"
+            class="word"
+            aria-pressed={props.figure.standing === 'guess'}
+            onClick={() => say(ownSources.guess(new Date()))}>
+            {figuresTexts.guess}
+          </button>
+          <button type="button" class="word" onClick={() => navigation.goToRow(props.figure.cell.row)}>
+            {figuresTexts.change}
+          </button>
+        </span>
+      </div>
     </li>
   );
 }
