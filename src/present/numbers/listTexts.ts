@@ -5,6 +5,8 @@ import type { Sieve } from './outline';
 export const listTexts = {
   heading: 'Numbers',
   pressALabel: 'Press a label to see where its number comes from and what it feeds.',
+  allOfSample: 'Every figure here is a sample’s.',
+  setUp: 'Set up my farm',
   find: 'Find an entry',
   onlyInputs: 'Only inputs',
   /** Where the sieve lets nothing through; the words looked for are the strong piece. */

@@ -5,8 +5,7 @@ import { field } from '../../model/sheet';
 import { figuresOf, figuresThatMatter, type Figure } from './standings';
 
 /** Which figures are looked at: those that the headlines are made from, or all. */
-export const figureScopes = ['headlines', 'all'] as const;
-export type FigureScope = (typeof figureScopes)[number];
+export type FigureScope = 'headlines' | 'all';
 
 /**
  * The figures of which somebody can say whose they are: numbers that all plans share, and a plan's own where the file

@@ -2,8 +2,6 @@
 export const commandTexts = {
   menu: 'Menu',
   setUp: 'Set up my farm',
-  /** Of a model that came with the program. */
-  isSample: 'These are the figures of a sample.',
   open: 'Open a file',
   models: 'Models',
   aboutModels: 'Each answers a question on an invented farm.',

@@ -12,7 +12,7 @@ interface TimeOffered {
 }
 
 /** What the times with a nursery add up to, against today's, and what would bring them together. */
-export interface TimeSum {
+interface TimeSum {
   readonly sentence: string;
   /** Whether the two totals differ. */
   readonly differs: boolean;

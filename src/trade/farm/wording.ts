@@ -3,7 +3,7 @@ import type { FarmQuestion } from './answers';
 /** What the file of a farm says of itself; files are in English whatever the screen shows. */
 
 /** A farm without a name. */
-export const unnamedFarm = 'My farm';
+const unnamedFarm = 'My farm';
 
 const asks: Readonly<Record<FarmQuestion, string>> = {
   hire: 'Does it pay to hire a transplanter?',

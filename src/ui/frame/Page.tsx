@@ -25,7 +25,6 @@ import { screenQuestions, questionsFor, usualSide, type ScreenQuestion } from '.
 import { createScheme } from '../app/preferences/scheme';
 import { listenForLinks } from '../app/files/modelLink';
 import { QuestionPane } from './QuestionPane';
-import { SampleNote } from './SampleNote';
 import { SetUpPane } from './SetUpPane';
 import { Shelf } from './Shelf';
 import { listenForSteps } from '../app/store/undoKeys';
@@ -174,7 +173,6 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       <main>
         <Show when={question() !== 'set up'} fallback={<SetUpPane onFile={fileActions.open} />}>
           <Title />
-          <SampleNote onSetUp={setUp} />
           <Headlines />
           <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
         </Show>

@@ -25,10 +25,9 @@ const own = {
 function resultsOf(answers: FarmAnswers) {
   const model = farmOf(answers);
   const values = model.plans.map((plan) => evaluatePlan(plan));
-  return {
-    ...farmResults(answers.question, model, values, british),
-    grey: greyFigures(answers, model, values, british),
-  };
+  const results = farmResults(answers.question, model, values, british);
+  const sentences = results.sentences.map((sentence) => sentence.replaceAll('\u00a0', ' '));
+  return { ...results, sentences, grey: greyFigures(answers, model, values, british) };
 }
 
 describe('what follows from the answers', () => {

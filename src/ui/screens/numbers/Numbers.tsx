@@ -4,6 +4,7 @@ import { Cautions } from '../../kit/sections/Cautions';
 import { LessonPrint } from './lesson/LessonPrint';
 import { Link } from '../../kit/Link';
 import { usePage } from '../../app/pageContext';
+import { questionSetting } from '../../app/preferences/settings/page';
 import { cautionTopics } from '../../../present/page/cautionTopics';
 import { GroupOfRows, type FaultsByRow } from './GroupOfRows';
 import { MarkedSentence } from './MarkedSentence';
@@ -57,9 +58,7 @@ export function Numbers(): JSX.Element {
         <p class="hint quiet">{listTexts.pressALabel}</p>
       </div>
       <LessonPrint />
-      <Suspense fallback={<p class="figures-wait" />}>
-        <FiguresList />
-      </Suspense>
+      <Whose />
       <PlanHeads />
       <Show when={lines().some((line) => line.kind !== 'text')} fallback={<NoEntries />}>
         <Show when={shown().length > 0} fallback={<NothingFound />}>
@@ -72,6 +71,24 @@ export function Numbers(): JSX.Element {
         <Cautions topics={topics()} />
       </Show>
     </section>
+  );
+}
+
+/** Whose the figures are; of a sample that nobody has changed there is nothing to list. */
+function Whose(): JSX.Element {
+  const { store, choice } = usePage();
+  const isSample = createMemo(() => store.origin().shipped !== '' && store.model().sheet === store.origin().file.sheet);
+  const sample = (
+    <p class="whose">
+      {listTexts.allOfSample} <Link onPress={() => choice.set(questionSetting, 'set up')}>{listTexts.setUp}</Link>
+    </p>
+  );
+  return (
+    <Show when={!isSample()} fallback={sample}>
+      <Suspense fallback={<p class="whose" />}>
+        <FiguresList />
+      </Suspense>
+    </Show>
   );
 }
 
