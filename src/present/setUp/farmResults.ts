@@ -27,7 +27,7 @@ export interface FarmResults {
 const shownEntries: Readonly<Record<FarmQuestion, readonly string[]>> = {
   hire: ['finished_week', 'hours_needed', 'hire_hours', 'margin'],
   density: ['finished_week', 'hours_needed', 'extra_hours', 'margin'],
-  plug: ['cost_per_plant', 'cost_year', 'hours_week'],
+  plug: ['cost_year', 'cost_per_plant', 'hours_week'],
 };
 
 const noValue = '–';

@@ -1,6 +1,7 @@
 import type { System } from '../../model/change/measures';
 import type { FarmQuestion, TimeUnit } from '../../trade/farm/answers';
 import { reachOf } from '../../trade/farm/rangeRule';
+import { inPerCent } from '../text/inPerCent';
 import type { Option } from '../text/option';
 
 /** What the page “Set up my farm” says around its questions. */
@@ -8,7 +9,7 @@ export const setUpTexts = {
   heading: 'Set up my farm',
   about:
     'Answer what you know and skip the rest: a field left blank takes the figure in grey, and the finished model says of each number whose it is.',
-  rule: `A range is put around each number you give, for the questions that ask how sure the answer is: money, seconds and what you sell ${reachOf.measured} % to each side, times on the water ${reachOf.time} %, losses from half to one and a half times. What you decide (boards, holes, hours, the day of the move, the rhythm) gets none.`,
+  rule: `A range is put around each number you give, for the questions that ask how sure the answer is: money, seconds and what you sell ${inPerCent(String(reachOf.measured))} to each side, times on the water ${inPerCent(String(reachOf.time))}, losses from half to one and a half times. What you decide (boards, holes, hours, the day of the move, the rhythm) gets none.`,
   farm: { heading: 'Whose farm is it?', reason: 'The name stands on everything that is shown and printed.' },
   name: 'Name of the farm',
   currency: 'Currency',

@@ -149,14 +149,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   });
   return (
     <PageContext.Provider value={page}>
-      <Show when={question() !== 'set up'}>
-        <a class="skip" href="#numbers-heading">
-          {frameTexts.toNumbers}
-        </a>
-        <a class="skip" href="#questions">
-          {frameTexts.toQuestions}
-        </a>
-      </Show>
+      <Skips lead={question() !== 'set up'} />
       <TopBar
         kept={keeper.state()}
         shelf={<Shelf database={props.shelf.database} here={keeper.id()} onOpen={keeper.open} />}
@@ -192,6 +185,20 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
         </div>
       </Show>
     </PageContext.Provider>
+  );
+}
+
+/** Ways past the bar at the top, for those who go by keys, where there is what they lead to. */
+function Skips(props: { lead: boolean }): JSX.Element {
+  return (
+    <Show when={props.lead}>
+      <a class="skip" href="#numbers-heading">
+        {frameTexts.toNumbers}
+      </a>
+      <a class="skip" href="#questions">
+        {frameTexts.toQuestions}
+      </a>
+    </Show>
   );
 }
 

@@ -13,51 +13,24 @@ import type { FarmDraft } from './farmDraft';
 
 /** The first two questions: whose farm it is, in what it counts, and what it wants to know. */
 export function FarmNaming(props: { choice: Choice; draft: FarmDraft }): JSX.Element {
-  const ids = { name: createUniqueId(), currency: createUniqueId(), codes: createUniqueId(), told: createUniqueId() };
-  const codes = Intl.supportedValuesOf('currency').filter((code) => isCurrency(code));
-  const fault = (): string => props.draft.read().faults.get('currency') ?? '';
-  const from = (): string => props.draft.template.latest?.currency ?? '';
-  const money = (): string | undefined => props.draft.read().answers.currency;
+  const id = createUniqueId();
   return (
     <>
       <li>
         <h3>{setUpTexts.farm.heading}</h3>
         <p class="quiet">{setUpTexts.farm.reason}</p>
         <div class="figure-field wide">
-          <label for={ids.name}>{setUpTexts.name}</label>
+          <label for={id}>{setUpTexts.name}</label>
           <span class="leader" aria-hidden="true" />
           <input
-            id={ids.name}
+            id={id}
             type="text"
             autocomplete="off"
             value={props.choice.get(farmNameSetting)}
             onInput={(event) => props.choice.set(farmNameSetting, event.currentTarget.value)}
           />
         </div>
-        <div class="figure-field">
-          <label for={ids.currency}>{setUpTexts.currency}</label>
-          <span class="leader" aria-hidden="true" />
-          <input
-            id={ids.currency}
-            type="text"
-            autocomplete="off"
-            list={ids.codes}
-            value={props.choice.get(farmCurrencySetting)}
-            placeholder={from()}
-            aria-invalid={fault() === '' ? undefined : 'true'}
-            aria-describedby={ids.told}
-            onInput={(event) => props.choice.set(farmCurrencySetting, event.currentTarget.value)}
-          />
-          <datalist id={ids.codes}>
-            <For each={codes}>{(code) => <option value={code} />}</For>
-          </datalist>
-          <p
-            class="below"
-            classList={{ message: fault() !== '', fault: fault() !== '', quiet: fault() === '' }}
-            id={ids.told}>
-            {fault() || (money() !== undefined && money() !== from() ? setUpTexts.currencyHint(from(), money()!) : '')}
-          </p>
-        </div>
+        <CurrencyField {...props} />
         <RadioRow
           legend={setUpTexts.units}
           options={systemOptions}
@@ -78,5 +51,40 @@ export function FarmNaming(props: { choice: Choice; draft: FarmDraft }): JSX.Ele
         </div>
       </li>
     </>
+  );
+}
+
+/** The currency by its code; what is wrong with one, or what becomes of the sums that are left blank. */
+function CurrencyField(props: { choice: Choice; draft: FarmDraft }): JSX.Element {
+  const ids = { field: createUniqueId(), codes: createUniqueId(), told: createUniqueId() };
+  const codes = Intl.supportedValuesOf('currency').filter((code) => isCurrency(code));
+  const fault = (): string => props.draft.read().faults.get('currency') ?? '';
+  const from = (): string => props.draft.template.latest?.currency ?? '';
+  const money = (): string | undefined => props.draft.read().answers.currency;
+  return (
+    <div class="figure-field">
+      <label for={ids.field}>{setUpTexts.currency}</label>
+      <span class="leader" aria-hidden="true" />
+      <input
+        id={ids.field}
+        type="text"
+        autocomplete="off"
+        list={ids.codes}
+        value={props.choice.get(farmCurrencySetting)}
+        placeholder={from()}
+        aria-invalid={fault() === '' ? undefined : 'true'}
+        aria-describedby={ids.told}
+        onInput={(event) => props.choice.set(farmCurrencySetting, event.currentTarget.value)}
+      />
+      <datalist id={ids.codes}>
+        <For each={codes}>{(code) => <option value={code} />}</For>
+      </datalist>
+      <p
+        class="below"
+        classList={{ message: fault() !== '', fault: fault() !== '', quiet: fault() === '' }}
+        id={ids.told}>
+        {fault() || (money() !== undefined && money() !== from() ? setUpTexts.currencyHint(from(), money()!) : '')}
+      </p>
+    </div>
   );
 }

@@ -38,7 +38,7 @@ export function FarmOutcome(props: { draft: FarmDraft; onMake: () => void }): JS
 }
 
 function OutcomeTable(props: { results: FarmResults }): JSX.Element {
-  const { length } = props.results.plans;
+  const length = (): number => props.results.plans.length;
   return (
     <table class="outcome-table">
       <thead>
@@ -46,12 +46,12 @@ function OutcomeTable(props: { results: FarmResults }): JSX.Element {
           <td />
           <For each={props.results.plans}>
             {(plan, i) => (
-              <th scope="col" data-letter={letterOf(i(), length)}>
+              <th scope="col" data-letter={letterOf(i(), length())}>
                 {plan}
               </th>
             )}
           </For>
-          <Show when={length === 2}>
+          <Show when={length() === 2}>
             <th scope="col">{setUpTexts.difference}</th>
           </Show>
         </tr>
@@ -64,7 +64,7 @@ function OutcomeTable(props: { results: FarmResults }): JSX.Element {
                 {row.label} <span class="unit">{row.unit}</span>
               </th>
               <For each={row.values}>{(value) => <td>{value}</td>}</For>
-              <Show when={length === 2}>
+              <Show when={length() === 2}>
                 <td>{row.difference}</td>
               </Show>
             </tr>

@@ -88,17 +88,19 @@ export function createFarmDraft(choice: Choice): FarmDraft {
     const from = template();
     return from === undefined ? undefined : madeFrom(from, read());
   });
+  const results = createMemo(() => {
+    const farm = made();
+    return farm && farmResults(read().answers.question, farm.model, farm.values, localFormat);
+  });
+  const grey = createMemo((): ReadonlyMap<FigureKey, string> => {
+    const farm = made();
+    return farm === undefined ? new Map() : greyFigures(read().answers, farm.model, farm.values, localFormat);
+  });
   return {
     template,
     read,
-    results: createMemo(() => {
-      const farm = made();
-      return farm && farmResults(read().answers.question, farm.model, farm.values, localFormat);
-    }),
-    grey: createMemo(() => {
-      const farm = made();
-      return farm === undefined ? new Map() : greyFigures(read().answers, farm.model, farm.values, localFormat);
-    }),
+    results,
+    grey,
     file: () => {
       const farm = made();
       if (farm === undefined) return undefined;
