@@ -54,6 +54,17 @@ function earlyFonts(): Plugin {
   };
 }
 
+/**
+ * What every page needs to read and check a model, packed in one script: cut up by who else asks for which part of it,
+ * it would be some 3 kB more.
+ */
+const ENGINE = [
+  /src[\\/](?:core|formula)[\\/]/,
+  /src[\\/]model[\\/]\w+\.ts$/,
+  /src[\\/]files[\\/](?:csv|table|read|decode|write)\w*\.ts$/,
+  /node_modules[\\/](?:mathjs|decimal\.js|papaparse)[\\/]/,
+];
+
 export default defineConfig({
   // Relative addresses: the built site works from any folder of any server.
   base: './',
@@ -61,6 +72,13 @@ export default defineConfig({
   build: {
     // A small file written into a style as data: would be refused by the policy.
     assetsInlineLimit: 0,
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [{ name: 'engine', test: (id) => ENGINE.some((part) => part.test(id)) }],
+        },
+      },
+    },
   },
   preview: {
     // A policy in the page does not cover a worker's script: that needs the header.

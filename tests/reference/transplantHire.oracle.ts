@@ -221,7 +221,8 @@ class TransplantHire {
     const full = this.given('price').mul(priceKept).div(100);
     const lower = this.given('lower_price').mul(priceKept).div(100);
     const limit = this.given('market_limit');
-    const beyond = finishedWeek.gt(limit) ? finishedWeek.sub(limit) : zero;
+    const isFull = limit.gt(0) && finishedWeek.gt(limit);
+    const beyond = isFull ? finishedWeek.sub(limit) : zero;
     const weeks = this.given('weeks_per_year');
     return {
       sales_full_price: finishedWeek.sub(beyond).mul(full).mul(weeks),

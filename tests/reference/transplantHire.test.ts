@@ -113,6 +113,7 @@ describe.each(plans)('every cell in exact fractions, $name', (plan) => {
     ['idle hours that are worth something', { guaranteed_hours: '34.5', idle_hour_value: '9' }],
     ['overtime', { person_hours: '20', staff_hours: '30' }],
     ['a full market', { market_limit: '3000' }],
+    ['a market without a limit', { market_limit: '0' }],
     ['a batch every third day', { interval: '3' }],
     ['leaves that touch and cost something', { crowding_loss: '1.5', spread_rate: '25' }],
     ['leaves that touch from the first day', { crowding_loss: '0.5', nursery_density: '480' }],

@@ -7,6 +7,8 @@ import { questionLabel } from '../page/questions';
 export const listTexts = {
   heading: questionLabel('numbers'),
   pressALabel: 'Press a label to see where its number comes from and what it feeds.',
+  allOfSample: 'Every figure here is a sample’s.',
+  setUp: 'Set up my farm',
   find: 'Find an entry',
   onlyInputs: 'Only inputs',
   /** Where no entry passes the filter; the words searched for stand out. */

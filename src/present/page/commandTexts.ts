@@ -1,6 +1,7 @@
 /** What the bar at the top offers. */
 export const commandTexts = {
   menu: 'Menu',
+  setUp: 'Set up my farm',
   open: 'Open a file',
   models: 'Models',
   aboutModels: 'Each answers a question on an invented farm.',

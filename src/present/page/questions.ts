@@ -12,8 +12,11 @@ export const screenQuestions = [
   { key: 'the case', label: 'The case' },
 ] as const;
 
-/** The key of a screen, or `method` for the page on methods, which takes a screen's place. */
-export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method';
+/**
+ * A question; or the page on how figures are worked out, which stands in its place; or the one on which a model of
+ * one's own is set up, which stands in the place of the whole model.
+ */
+export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method' | 'set up';
 
 /** What a screen is called, where it is chosen and above it. */
 export function questionLabel(question: Exclude<ScreenQuestion, 'method'>): string {
@@ -29,4 +32,4 @@ export function questionsFor({ cells }: Pick<Model, 'cells'>): ScreenQuestion[] 
 /** What stands beside the numbers until someone chooses. */
 export const usualSide: ScreenQuestion = 'what matters';
 
-export const screens: readonly ScreenQuestion[] = [...screenQuestions.map(({ key }) => key), 'method'];
+export const screens: readonly ScreenQuestion[] = [...screenQuestions.map(({ key }) => key), 'method', 'set up'];

@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, For, Show, type Accessor, type JSX } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, on, Show, type Accessor, type JSX } from 'solid-js';
 import type { Beginning, Kept } from '../app/shelf/beginning';
 import { createKeeper } from '../app/shelf/keeper';
 import { createBusy, createSettled } from '../app/store/settling';
@@ -27,6 +27,7 @@ import { screenQuestions, questionsFor, usualSide, type ScreenQuestion } from '.
 import { createScheme } from '../app/preferences/scheme';
 import { listenForLinks } from '../app/files/modelLink';
 import { QuestionPane } from './QuestionPane';
+import { SetUpPane } from './SetUpPane';
 import { Shelf } from './Shelf';
 import { listenForSteps } from '../app/store/undoKeys';
 import { usePage, PageContext, type PageState } from '../app/pageContext';
@@ -94,16 +95,34 @@ function createParts(beginning: Beginning): Parts {
   return { page, question, setQuestion };
 }
 
+/** Whether a question has its place beside the numbers. */
+function isBeside(question: ScreenQuestion): boolean {
+  return question !== 'numbers' && question !== 'set up';
+}
+
 /** The question beside the numbers where there is room: the last one other than the numbers. */
 function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): Accessor<ScreenQuestion> {
-  const [side, setSide] = createSignal<ScreenQuestion>(question() === 'numbers' ? usualSide : question());
+  const [side, setSide] = createSignal<ScreenQuestion>(isBeside(question()) ? question() : usualSide);
   createEffect(() => {
     const shown = question();
-    if (shown === 'numbers') return;
+    if (!isBeside(shown)) return;
     setSide(shown);
     if (shown !== 'method') choice.set(sideSetting, shown);
   });
   return side;
+}
+
+/** What is opened while a farm is set up, the new farm above all, takes the place of the questions. */
+function leaveSetUp({ store }: PageState, question: Accessor<ScreenQuestion>, ask: Parts['setQuestion']): void {
+  const leave = (): void => {
+    if (question() !== 'set up') return;
+    ask('numbers');
+    requestAnimationFrame(() => {
+      scrollTo({ top: 0 });
+      document.getElementById('numbers-heading')?.focus({ preventScroll: true });
+    });
+  };
+  createEffect(on(store.origin, leave, { defer: true }));
 }
 
 function followTitle({ store }: PageState): void {
@@ -130,22 +149,20 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   const hovering = listenForDrop(fileActions.open);
   listenForLinks(fileActions.openLink);
   const side = createSide(page, question);
+  const setUp = (): void => setQuestion('set up');
   const asked = createMemo(() => questionsFor(page.store.shape()));
   listenForSteps(page.store);
+  leaveSetUp(page, question, setQuestion);
   followTitle(page);
   return (
     <PageContext.Provider value={page}>
-      <a class="skip" href="#numbers-heading">
-        {frameTexts.toNumbers}
-      </a>
-      <a class="skip" href="#questions">
-        {frameTexts.toQuestions}
-      </a>
+      <Skips lead={question() !== 'set up'} />
       <TopBar
         kept={keeper.state()}
         shelf={<Shelf database={props.shelf.database} here={keeper.id()} onOpen={keeper.open} />}
         scheme={scheme()}
         onScheme={choose}
+        onSetUp={setUp}
         onFile={fileActions.open}
         onShipped={fileActions.openShipped}
         onSave={fileActions.save}
@@ -154,10 +171,12 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       />
       <NoticeBar fileActions={fileActions} onUndo={() => page.store.undo()} />
       <main>
-        <Title />
-        <HiddenMoneyBar />
-        <Headlines />
-        <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
+        <Show when={question() !== 'set up'} fallback={<SetUpPane onFile={fileActions.open} />}>
+          <Title />
+          <HiddenMoneyBar />
+          <Headlines />
+          <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
+        </Show>
         <footer class="foot">
           <MethodLink choice={page.choice} entry="">
             {frameTexts.howWorked}
@@ -174,6 +193,20 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
         </div>
       </Show>
     </PageContext.Provider>
+  );
+}
+
+/** Ways past the bar at the top, for those who go by keys, where there is what they lead to. */
+function Skips(props: { lead: boolean }): JSX.Element {
+  return (
+    <Show when={props.lead}>
+      <a class="skip" href="#numbers-heading">
+        {frameTexts.toNumbers}
+      </a>
+      <a class="skip" href="#questions">
+        {frameTexts.toQuestions}
+      </a>
+    </Show>
   );
 }
 

@@ -17,6 +17,7 @@ interface TopBarProps {
   readonly shelf: JSX.Element;
   readonly scheme: Scheme;
   readonly onScheme: (scheme: Scheme) => void;
+  readonly onSetUp: () => void;
   readonly onFile: (file: File) => void;
   readonly onShipped: (model: ShippedModel) => void;
   readonly onSave: () => void;
@@ -52,6 +53,9 @@ export function TopBar(props: TopBarProps): JSX.Element {
 function FileCommands(props: TopBarProps): JSX.Element {
   return (
     <div class="file-commands">
+      <button type="button" class="word" onClick={() => props.onSetUp()}>
+        {commandTexts.setUp}
+      </button>
       <FilePicker label={commandTexts.open} onFile={props.onFile} />
       <Dropdown class="models" summary={commandTexts.models}>
         <p class="quiet">{commandTexts.aboutModels}</p>

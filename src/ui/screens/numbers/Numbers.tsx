@@ -1,9 +1,10 @@
-import { createMemo, createSelector, For, Show, type JSX } from 'solid-js';
+import { createMemo, createSelector, For, lazy, Show, Suspense, type JSX } from 'solid-js';
 import type { Problem } from '../../../core/problem';
 import { Cautions } from '../../kit/sections/Cautions';
 import { LessonPrint } from './lesson/LessonPrint';
 import { Link } from '../../kit/Link';
 import { usePage } from '../../app/pageContext';
+import { questionSetting } from '../../app/preferences/settings/page';
 import { cautionTopics } from '../../../present/page/cautionTopics';
 import { GroupOfRows, type FaultsByRow } from './GroupOfRows';
 import { MarkedSentence } from './MarkedSentence';
@@ -15,6 +16,8 @@ import { SaidLine } from './own/SaidLine';
 import { PlanHeads } from './PlanHeads';
 import { WordsHere } from '../../kit/sections/WordsHere';
 import { varying } from '../../../present/numbers/varying';
+
+const FiguresList = lazy(async () => ({ default: (await import('./figures/FiguresList')).FiguresList }));
 
 /** From this number of rows on, only those near the screen are put on the page. */
 const manyRows = 400;
@@ -59,6 +62,7 @@ export function Numbers(): JSX.Element {
         <OwnWork kinds={['line', 'entry', 'whole']} />
       </div>
       <LessonPrint />
+      <Whose />
       <PlanHeads />
       <Show when={lines().some((line) => line.kind !== 'text')} fallback={<NoEntries />}>
         <Show when={shown().length > 0} fallback={<NothingFound />}>
@@ -73,6 +77,24 @@ export function Numbers(): JSX.Element {
       </Show>
       <SaidLine />
     </section>
+  );
+}
+
+/** Whose the figures are; of a sample that nobody has changed there is nothing to list. */
+function Whose(): JSX.Element {
+  const { store, choice } = usePage();
+  const isSample = createMemo(() => store.origin().shipped !== '' && store.model().sheet === store.origin().file.sheet);
+  const sample = (
+    <p class="whose">
+      {listTexts.allOfSample} <Link onPress={() => choice.set(questionSetting, 'set up')}>{listTexts.setUp}</Link>
+    </p>
+  );
+  return (
+    <Show when={!isSample()} fallback={sample}>
+      <Suspense fallback={<p class="whose" />}>
+        <FiguresList />
+      </Suspense>
+    </Show>
   );
 }
 

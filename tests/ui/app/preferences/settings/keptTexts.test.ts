@@ -6,6 +6,7 @@ import * as bestWeeks from '../../../../../src/ui/app/preferences/settings/bestW
 import * as breakeven from '../../../../../src/ui/app/preferences/settings/breakeven';
 import * as howSure from '../../../../../src/ui/app/preferences/settings/howSure';
 import * as page from '../../../../../src/ui/app/preferences/settings/page';
+import * as setUp from '../../../../../src/ui/app/preferences/settings/setUp';
 import type { Setting } from '../../../../../src/ui/app/preferences/settings/setting';
 import * as plans from '../../../../../src/ui/app/preferences/settings/plans';
 import * as theCase from '../../../../../src/ui/app/preferences/settings/theCase';
@@ -21,6 +22,7 @@ const all = {
   ...howSure,
   ...page,
   ...plans,
+  ...setUp,
   ...theCase,
   ...timing,
   ...whatMatters,
@@ -76,6 +78,14 @@ const cases: Case[] = [
     'One.\nTwo.',
     '',
   ],
+
+  ['farmNameSetting', setUp.farmNameSetting, 'set up name', 'Willow Reach', 'Willow Reach', ''],
+  ['farmCurrencySetting', setUp.farmCurrencySetting, 'set up currency', 'usd', 'usd', ''],
+  ['farmFigureSetting', setUp.farmFigureSetting('boards'), 'set up boards', '3,5', '3,5', ''],
+  ['farmQuestionSetting', setUp.farmQuestionSetting, 'set up question', 'plug', 'plug', 'hire'],
+  ['farmUnitsSetting', setUp.farmUnitsSetting, 'set up units', 'us', 'us', undefined],
+  ['farmTimeUnitSetting', setUp.farmTimeUnitSetting, 'set up counted in', 'week', 'week', 'day'],
+  ['farmNoLimitSetting', setUp.farmNoLimitSetting, 'set up no limit', 'yes', true, false],
 
   ['lineViewSetting', breakeven.lineViewSetting, 'breakeven view', 'difference', 'difference', 'both'],
   ['targetSetting', breakeven.targetSetting('m'), 'breakeven target m', '1200', decimal(1200), decimal(0)],

@@ -1,0 +1,46 @@
+import { isNumberText } from '../../core/number';
+import { isOwn } from '../../model/change/sources';
+import type { Model, Plan } from '../../model/model';
+import { field } from '../../model/sheet';
+import { figuresOf, figuresThatMatter, type Figure } from './standings';
+
+/** Which figures are looked at: those that the headlines are made from, or all. */
+export type FigureScope = 'headlines' | 'all';
+
+/**
+ * The figures of which somebody can say whose they are: numbers that all plans share, and a plan's own where the file
+ * names a source. A number that only says what a plan is, as the 0 days of a stage that it does not have, is none.
+ */
+export function figuresToOwn(model: Model, plans: readonly Plan[], scope: FigureScope): Figure[] {
+  const shared = new Set(model.sheet.rows.filter((row) => isNumberText(field(row, 'formula'))).map(({ row }) => row));
+  const isInput = (id: number): boolean => plans.some(({ contents }) => contents[id]?.kind === 'input');
+  const figures =
+    scope === 'headlines'
+      ? figuresThatMatter(model, plans)
+      : figuresOf(
+          model,
+          model.cells.filter(({ id }) => isInput(id)),
+        );
+  return figures.filter(({ cell, source }) => source !== '' || shared.has(cell.row));
+}
+
+/** Figures by whose they are. */
+export interface FigureTally {
+  readonly yours: number;
+  readonly guesses: number;
+  /** Neither, with a source. */
+  readonly takenOver: number;
+  /** Neither, and no source says where they come from. */
+  readonly unsourced: number;
+}
+
+/** Counts figures by whose they are. */
+export function figureTally(figures: readonly Figure[]): FigureTally {
+  const count = (is: (figure: Figure) => boolean): number => figures.filter(is).length;
+  return {
+    yours: count(({ standing }) => isOwn(standing) && standing !== 'guess'),
+    guesses: count(({ standing }) => standing === 'guess'),
+    takenOver: count(({ standing, source }) => !isOwn(standing) && source !== ''),
+    unsourced: count(({ source }) => source === ''),
+  };
+}

@@ -1,0 +1,63 @@
+import type { Decimal } from '../../core/number';
+import type { FigureKey } from '../../trade/farm/answers';
+import type { Format } from '../text/numberFormat';
+
+interface Limits {
+  readonly what: string;
+  readonly fix: string;
+  readonly fits: (number: Decimal) => boolean;
+}
+
+/** More than any farm has, and few enough that a search for the largest batch ends at once. */
+const mostPlaces = 1_000_000;
+
+const wholeFrom1 = (what: string, fix: string): Limits => ({
+  what,
+  fix,
+  fits: (number) => number.isInteger() && number.gte(1) && number.lte(mostPlaces),
+});
+const holes = wholeFrom1('no number of holes', 'Enter a whole number from 1 up.');
+const time: Limits = { what: 'no time', fix: 'Enter more than 0.', fits: (number) => number.gt(0) };
+const loss: Limits = {
+  what: 'no share that can be lost',
+  fix: 'Enter 0 or more, and less than 100.',
+  fits: (number) => number.gte(0) && number.lt(100),
+};
+const none0: Limits = { what: 'below 0', fix: 'Enter 0 or more.', fits: (number) => number.gte(0) };
+const some: Limits = { what: 'too few', fix: 'Enter more than 0.', fits: (number) => number.gt(0) };
+
+const limits: Partial<Record<FigureKey, Limits>> = {
+  boards: wholeFrom1('no number of boards', 'Enter a whole number from 1 up.'),
+  nurseryBoards: {
+    what: 'no number of boards',
+    fix: 'Enter a whole number from 0 up.',
+    fits: (number) => number.isInteger() && number.gte(0),
+  },
+  finishingHoles: holes,
+  nurseryHoles: holes,
+  timeToday: time,
+  nurseryTime: time,
+  finishingTime: time,
+  interval: time,
+  lostToday: loss,
+  lostAtMove: loss,
+  lostAfter: loss,
+  foamLost: loss,
+  peatLost: loss,
+  holderLost: loss,
+  marketLimit: { what: 'no market', fix: 'Enter more than 0, or tick “no limit”.', fits: (number) => number.gt(0) },
+  plantsYear: some,
+};
+
+/** What is wrong with a number that was typed for a figure; undefined where nothing is. */
+export function figureFault(key: FigureKey, number: Decimal, format: Format): string | undefined {
+  const { what, fix, fits } = limits[key] ?? none0;
+  return fits(number) ? undefined : `${what}: ${format.full(number)}. ${fix}`;
+}
+
+/** Where a plant would stand in the nursery for as long as it now takes in all, or longer. */
+export function nurseryTooLong(nursery: Decimal, today: Decimal, format: Format): string | undefined {
+  if (nursery.lt(today)) return undefined;
+  const both = `${format.full(nursery)} of ${format.full(today)}`;
+  return `as long in the nursery as now in all, or longer: ${both}. Make it shorter, or correct today’s time.`;
+}

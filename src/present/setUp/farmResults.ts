@@ -1,0 +1,118 @@
+import type { Decimal } from '../../core/number';
+import { cellNamed, type Model } from '../../model/model';
+import type { Values } from '../../model/values';
+import type { FarmQuestion } from '../../trade/farm/answers';
+import { figuresToOwn, figureTally } from '../numbers/ownFigures';
+import type { Format } from '../text/numberFormat';
+import { printedUnit } from '../text/printedUnit';
+import { spoken } from '../text/spokenNumber';
+import { days } from '../text/quantities';
+
+/** A result in every plan, and the last plan's less the first's where there are two. */
+interface FarmResultRow {
+  readonly label: string;
+  readonly unit: string;
+  readonly values: readonly string[];
+  readonly difference: string;
+}
+
+/** What follows from the answers so far. */
+export interface FarmResults {
+  readonly plans: readonly string[];
+  readonly rows: readonly FarmResultRow[];
+  /** What it comes to, and what to take care of. */
+  readonly sentences: readonly string[];
+}
+
+const shownEntries: Readonly<Record<FarmQuestion, readonly string[]>> = {
+  hire: ['finished_week', 'hours_needed', 'hire_hours', 'margin'],
+  density: ['finished_week', 'hours_needed', 'extra_hours', 'margin'],
+  plug: ['cost_year', 'cost_per_plant', 'hours_week'],
+};
+
+const noValue = '–';
+
+function valueOf(model: Model, values: readonly Values[], plan: number, name: string): Decimal | undefined {
+  const cell = cellNamed(model, name);
+  const number = cell === undefined ? undefined : values[plan]?.numbers[cell.id];
+  return number?.isFinite() === true ? number : undefined;
+}
+
+function rowOf(model: Model, values: readonly Values[], name: string, format: Format): FarmResultRow[] {
+  const cell = cellNamed(model, name);
+  if (cell === undefined) return [];
+  const numbers = model.plans.map((_, plan) => valueOf(model, values, plan, name));
+  const [a, b] = numbers;
+  const isPair = numbers.length === 2 && a !== undefined && b !== undefined;
+  return [
+    {
+      label: cell.label,
+      unit: printedUnit(cell.unitText),
+      values: numbers.map((number) => (number === undefined ? noValue : format.value(number, cell.unit))),
+      difference: isPair ? format.difference(a, b, cell.unit) : '',
+    },
+  ];
+}
+
+/** What the second plan brings a year. */
+function gainSentence(model: Model, values: readonly Values[], format: Format): string[] {
+  const cell = cellNamed(model, 'margin');
+  const [a, b] = [0, 1].map((plan) => valueOf(model, values, plan, 'margin'));
+  if (cell === undefined || a === undefined || b === undefined) return [];
+  const change = b.minus(a);
+  const name = model.plans[1]?.name ?? '';
+  const money = spoken(change.abs(), cell.unit, format);
+  if (change.isZero()) return [`“${name}” leaves the margin as it is.`];
+  return [change.gt(0) ? `“${name}” adds ${money} to the margin.` : `“${name}” takes ${money} from the margin.`];
+}
+
+/** Leaves that touch: nothing is lost by it as long as nobody says so. */
+function crowdingSentence(model: Model, values: readonly Values[], format: Format): string[] {
+  const crowded = valueOf(model, values, 1, 'crowded_days');
+  const loss = valueOf(model, values, 1, 'crowding_loss');
+  if (crowded === undefined || crowded.lt(1) || loss?.isZero() !== true) return [];
+  const long = days(crowded.round(), format);
+  return [
+    `By the sample’s guess of how plants spread, leaves touch for the last ${long} in the nursery. That costs nothing here until you say what it costs: “Lost from the price for each crowded day”.`,
+  ];
+}
+
+function cheapestSentence(model: Model, values: readonly Values[], format: Format): string[] {
+  const cell = cellNamed(model, 'cost_per_plant');
+  const costs = model.plans.flatMap(({ name }, plan) => {
+    const cost = valueOf(model, values, plan, 'cost_per_plant');
+    return cost === undefined ? [] : [{ name, cost }];
+  });
+  const [best, next] = costs.toSorted((a, b) => a.cost.comparedTo(b.cost));
+  if (cell === undefined || best === undefined || next === undefined) return [];
+  const less = spoken(next.cost.minus(best.cost), cell.unit, format);
+  return [`“${best.name}” costs least for a finished plant: ${less} less than “${next.name}”.`];
+}
+
+/** How many figures are not the grower's own. */
+function sampleSentence(model: Model): string {
+  const figures = figuresToOwn(model, model.plans, 'headlines');
+  const { takenOver, unsourced } = figureTally(figures);
+  const left = takenOver + unsourced;
+  if (left === 0) return `All ${figures.length} figures that this rests on are yours.`;
+  const are = left === 1 ? 'is' : 'are';
+  return `${left} of the ${figures.length} figures that this rests on ${are} not yours yet: taken from the sample farm, or left open. The finished model lists them, with one press for each.`;
+}
+
+/** The results of a farm's model, as they are shown beside the questions. */
+export function farmResults(
+  question: FarmQuestion,
+  model: Model,
+  values: readonly Values[],
+  format: Format,
+): FarmResults {
+  const findings =
+    question === 'plug'
+      ? cheapestSentence(model, values, format)
+      : [...gainSentence(model, values, format), ...crowdingSentence(model, values, format)];
+  return {
+    plans: model.plans.map(({ name }) => name),
+    rows: shownEntries[question].flatMap((name) => rowOf(model, values, name, format)),
+    sentences: [...findings, sampleSentence(model)],
+  };
+}

@@ -1,0 +1,62 @@
+import { numberToText, type Decimal } from '../../core/number';
+import type { FarmAnswers, TimeUnit } from '../../trade/farm/answers';
+import { shown } from '../text/quantities';
+import type { Format } from '../text/numberFormat';
+
+/** A time that would make the total the same in both plans. */
+interface TimeOffered {
+  readonly key: 'nurseryTime' | 'finishingTime' | 'timeToday';
+  /** As model files write it. */
+  readonly text: string;
+  readonly label: string;
+}
+
+/** What the times with a nursery add up to, against today's, and what would bring them together. */
+interface TimeSum {
+  readonly sentence: string;
+  /** Whether the two totals differ. */
+  readonly differs: boolean;
+  readonly offers: readonly TimeOffered[];
+}
+
+function lasting(time: Decimal, unit: TimeUnit, format: Format): string {
+  const number = shown(time, 2, format);
+  return `${number} ${unit}${number === '1' ? '' : 's'}`;
+}
+
+const offerTexts = {
+  nurseryTime: (time: string) => `Make it ${time} in the nursery`,
+  finishingTime: (time: string) => `Make it ${time} after the move`,
+  timeToday: (time: string) => `Today it takes ${time}`,
+} as const;
+
+/** Undefined as long as fewer than two of the three times are known. */
+export function timeSum({ figures, timeUnit }: FarmAnswers, format: Format): TimeSum | undefined {
+  const [today, nursery, finishing] = (['timeToday', 'nurseryTime', 'finishingTime'] as const).map((key) =>
+    figures.get(key),
+  );
+  const long = (time: Decimal): string => lasting(time, timeUnit, format);
+  const agreed = (sentence: string): TimeSum => ({ sentence, differs: false, offers: [] });
+  if (nursery === undefined || finishing === undefined) {
+    const part = nursery ?? finishing;
+    if (today === undefined || part === undefined || part.gte(today)) return undefined;
+    const where = nursery === undefined ? 'in the nursery' : 'after the move';
+    return agreed(`Left blank: ${long(today.minus(part))} ${where}, so that it takes ${long(today)} in all.`);
+  }
+  const both = nursery.plus(finishing);
+  const added = `${shown(nursery, 2, format)} + ${shown(finishing, 2, format)} = ${long(both)}`;
+  if (today === undefined) return agreed(`${added}. Today’s time is left blank and taken to be the same.`);
+  if (both.eq(today)) return agreed(`${added}, as long as today.`);
+  const offer = (key: TimeOffered['key'], time: Decimal): TimeOffered[] =>
+    time.gt(0) ? [{ key, text: numberToText(time), label: offerTexts[key](long(time)) }] : [];
+  const offers = [
+    ...offer('finishingTime', today.minus(nursery)),
+    ...offer('nurseryTime', today.minus(finishing)),
+    ...offer('timeToday', both),
+  ];
+  const by = long(both.minus(today).abs());
+  const sentence = both.lt(today)
+    ? `${added}: ${by} less than today. A plant grows no faster for being moved, so part of the gain would be an error.`
+    : `${added}: ${by} more than today.`;
+  return { sentence, differs: true, offers };
+}

@@ -1,0 +1,138 @@
+import type { Page } from '@playwright/test';
+import Papa from 'papaparse';
+import { fieldOf, headlineOf, openApp, rowOf, savedFile } from './page';
+import { expect, test } from './quietPage';
+
+/** 288 boards of 24 holes, or 128 in the nursery; a batch a week; 6 weeks today, 2 and 4 with a nursery; no losses. */
+const own: readonly (readonly [label: string, text: string])[] = [
+  ['Name of the farm', 'Willow Reach'],
+  ['Currency', 'USD'],
+  ['Places for boards', '288'],
+  ['On a finishing board', '24'],
+  ['On a nursery board', '128'],
+  ['Today, without a nursery', '6'],
+  ['With one: in the nursery, up to the move', '2'],
+  ['With one: from the move to harvest', '4'],
+  ['From one sowing to the next', '7'],
+  ['Without a nursery: from set-out to harvest', '0'],
+  ['In the nursery and at the move', '0'],
+  ['From the move to harvest', '0'],
+];
+
+const asked = (page: Page, label: string) => page.getByLabel(label, { exact: true });
+
+async function openSetUp(page: Page): Promise<void> {
+  await page.getByRole('banner').getByRole('button', { name: 'Set up my farm' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Set up my farm' })).toBeFocused();
+  await expect(page.locator('.outcome-table')).toBeVisible();
+}
+
+async function answer(page: Page): Promise<void> {
+  await page.getByRole('radio', { name: 'weeks' }).check();
+  for (const [label, text] of own) await asked(page, label).fill(text);
+  await page.getByRole('checkbox', { name: 'no limit' }).check();
+}
+
+test('a farm from its answers to a model without a fault, and no word of the sample in its file', async ({ page }) => {
+  await openApp(page);
+  await page.getByRole('main').getByRole('button', { name: 'Set up my farm' }).click();
+  await answer(page);
+  const plants = page.locator('.outcome-table tr').filter({ hasText: 'Finished plants a week' });
+  await expect(plants).toContainText('1,152');
+  await expect(plants).toContainText('1,560');
+  await expect(page.locator('.time-sum')).toHaveText('2 + 4 = 6 weeks, as long as today.');
+  await page.getByRole('button', { name: 'Make this my model' }).click();
+
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Willow Reach');
+  await expect(headlineOf(page, 'Finished plants a week')).toContainText('1,152');
+  await expect(headlineOf(page, 'Finished plants a week')).toContainText('1,560');
+  await expect(page.locator('.fault-list')).toHaveCount(0);
+  await expect(page.getByText('Every figure here is a sample’s.')).toHaveCount(0);
+
+  const { name, bytes } = await savedFile(page);
+  expect(name).toBe('willow-reach.csv');
+  const [columns = [], ...rows] = Papa.parse<readonly string[]>(bytes.toString('utf8'), {
+    delimiter: ',',
+    newline: '\n',
+  }).data;
+  const words = rows.flatMap((texts) => texts.filter((_, i) => columns[i] !== 'source'));
+  const foreign = /\btern\b|sluice|dike|glasshouse|invented|demo|sample|packer|rutgers|\bEUR\b/i;
+  expect(words.filter((text) => foreign.test(text))).toEqual([]);
+});
+
+test('the new model takes no other’s place: undo brings that back, and both stand on the shelf', async ({ page }) => {
+  await openApp(page);
+  await fieldOf(page, 'Wage').fill('16');
+  await expect(page.getByText(/^Kept on this machine at/)).toBeVisible();
+  await openSetUp(page);
+  await answer(page);
+  await page.getByRole('button', { name: 'Make this my model' }).click();
+  await expect(page.getByText('willow-reach.csv is open.')).toBeVisible();
+  await page.locator('.shelf > summary').click();
+  await expect(page.locator('.shelf-entries li')).toHaveCount(2);
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Tern Sluice');
+  await expect(fieldOf(page, 'Wage')).toHaveValue('16');
+});
+
+test('nothing that is typed is lost, and what cannot be used is told under its field', async ({ page }) => {
+  await openApp(page);
+  await openSetUp(page);
+  const wrong: readonly (readonly [label: string, text: string, fault: RegExp])[] = [
+    ['Places for boards', '0', /no number of boards: 0/],
+    ['On a nursery board', '0', /no number of holes: 0/],
+    ['Seconds to move a plant', 'a while', /not a number: a while/],
+    ['Wage', '3,5', /decimal comma: 3,5\. Write 3\.5/],
+    ['Currency', 'shells', /no currency: shells/],
+  ];
+  for (const [label, text] of wrong) await asked(page, label).fill(text);
+  await asked(page, 'Today, without a nursery').fill('24');
+  await asked(page, 'With one: in the nursery, up to the move').fill('30');
+  await expect(asked(page, 'With one: in the nursery, up to the move')).toHaveAccessibleDescription(
+    /as long in the nursery as now in all, or longer: 30 of 24/,
+  );
+  await expect(page.getByText('6 answers cannot be used yet')).toBeVisible();
+  await page.getByRole('button', { name: 'Time it' }).click();
+  await expect(page.getByRole('heading', { name: 'Timing', exact: true })).toBeAttached();
+  await openSetUp(page);
+  await expect.poll(() => page.getByText(/^Nothing changed yet|^Kept/).count()).toBeGreaterThan(0);
+  await page.waitForTimeout(300);
+  await page.reload();
+  await expect(page.locator('.outcome-table')).toBeVisible();
+  for (const [label, text, fault] of wrong) {
+    await expect(asked(page, label)).toHaveValue(text);
+    await expect(asked(page, label)).toHaveAccessibleDescription(fault);
+  }
+});
+
+test('a crop that would become shorter is said, and one press makes it whole', async ({ page }) => {
+  await openApp(page);
+  await openSetUp(page);
+  await answer(page);
+  await asked(page, 'With one: in the nursery, up to the move').fill('1');
+  await expect(page.locator('.time-sum')).toContainText('1 + 4 = 5 weeks: 1 week less than today.');
+  await page.getByRole('button', { name: 'Make it 5 weeks after the move' }).click();
+  await expect(asked(page, 'With one: from the move to harvest')).toHaveValue('5');
+  await expect(page.locator('.time-sum')).toHaveText('1 + 5 = 6 weeks, as long as today.');
+});
+
+test('a farm of which nothing is said opens too, and each figure is called one’s own with one press', async ({
+  page,
+}) => {
+  await openApp(page);
+  await openSetUp(page);
+  await page.getByRole('button', { name: 'Make this my model' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('My farm');
+  const list = page.locator('.figures-list');
+  await expect(list).toContainText(/0 yours, 0 guesses, \d+ taken over/);
+  await list.locator('summary').click();
+  const seed = list.getByRole('group', { name: 'Seed for one plug' });
+  await seed.getByRole('button', { name: 'Mine' }).click();
+  await expect(list).toContainText('1 yours, 0 guesses');
+  await seed.getByRole('button', { name: 'Still a guess' }).click();
+  await expect(list).toContainText('0 yours, 1 guess');
+  await seed.getByRole('button', { name: 'Change' }).click();
+  await expect(fieldOf(page, 'Seed for one plug')).toBeFocused();
+  await expect(rowOf(page, 'Seed for one plug')).toBeVisible();
+});
