@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import Papa from 'papaparse';
 import { fieldOf, headlineOf, openApp, rowOf, savedFile } from './page';
@@ -136,3 +137,31 @@ test('a farm of which nothing is said opens too, and each figure is called oneâ€
   await expect(fieldOf(page, 'Seed for one plug')).toBeFocused();
   await expect(rowOf(page, 'Seed for one plug')).toBeVisible();
 });
+
+for (const [width, colorScheme] of [
+  [1440, 'light'],
+  [390, 'dark'],
+  [320, 'light'],
+] as const) {
+  test(`axe finds nothing on the page or in the list, and nothing is too wide, ${width} px, ${colorScheme}`, async ({
+    page,
+  }) => {
+    test.slow();
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await page.setViewportSize({ width, height: 900 });
+    await openApp(page);
+    await page.getByRole('main').getByRole('button', { name: 'Set up my farm' }).click();
+    await answer(page);
+    await asked(page, 'Wage').fill('dear');
+    await asked(page, 'With one: in the nursery, up to the move').fill('1');
+    const widest = () => page.evaluate(() => document.documentElement.scrollWidth);
+    const found = async () => (await new AxeBuilder({ page }).analyze()).violations.map(({ id }) => id);
+    expect(await found()).toEqual([]);
+    expect(await widest()).toBeLessThanOrEqual(width);
+    await page.getByRole('button', { name: 'Make this my model' }).click();
+    await page.locator('.figures-list > summary').click();
+    await expect(page.locator('.figures-list li').first()).toBeVisible();
+    expect(await found()).toEqual([]);
+    expect(await widest()).toBeLessThanOrEqual(width);
+  });
+}

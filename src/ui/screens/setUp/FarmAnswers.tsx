@@ -24,7 +24,7 @@ export function FarmAnswers(props: AskProps): JSX.Element {
     <For each={asks()}>
       {(ask) => (
         <li>
-          <h3>{ask.heading}</h3>
+          <h2>{ask.heading}</h2>
           <p class="quiet">{ask.reason}</p>
           <Show when={ask.key === 'times'}>
             <RadioRow

@@ -17,7 +17,7 @@ export function FarmNaming(props: { choice: Choice; draft: FarmDraft }): JSX.Ele
   return (
     <>
       <li>
-        <h3>{setUpTexts.farm.heading}</h3>
+        <h2>{setUpTexts.farm.heading}</h2>
         <p class="quiet">{setUpTexts.farm.reason}</p>
         <div class="figure-field wide">
           <label for={id}>{setUpTexts.name}</label>
@@ -39,7 +39,7 @@ export function FarmNaming(props: { choice: Choice; draft: FarmDraft }): JSX.Ele
         />
       </li>
       <li>
-        <h3>{setUpTexts.ask.heading}</h3>
+        <h2>{setUpTexts.ask.heading}</h2>
         <p class="quiet">{setUpTexts.ask.reason}</p>
         <div class="stacked">
           <RadioRow

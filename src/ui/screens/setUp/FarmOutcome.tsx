@@ -9,7 +9,7 @@ export function FarmOutcome(props: { draft: FarmDraft; onMake: () => void }): JS
   const faults = (): number => props.draft.read().faults.size;
   return (
     <section class="farm-outcome" aria-labelledby="farm-outcome">
-      <h3 id="farm-outcome">{setUpTexts.results}</h3>
+      <h2 id="farm-outcome">{setUpTexts.results}</h2>
       <Show when={props.draft.results()} fallback={<p role="status">{setUpTexts.reading}</p>}>
         {(results) => (
           <>
