@@ -106,7 +106,7 @@ export function basesOf(model: Model, rhythm: Rhythm): Basis[] {
 }
 
 /** The unit of an amount, as `EUR/month` or `EUR/board/year`. */
-export function amountUnit(currency: string, rhythm: Rhythm, basis: Basis | undefined): string {
+function amountUnit(currency: string, rhythm: Rhythm, basis: Basis | undefined): string {
   if (basis === undefined) return `${currency}/${rhythm}`;
   return rhythm === 'board' ? `${currency}/board/year` : `${currency}/${basis.counted}`;
 }

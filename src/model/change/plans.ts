@@ -1,5 +1,5 @@
 import { problem, type Problem } from '../../core/problem';
-import { field, planOfColumn, type Sheet, type SheetRow } from '../sheet';
+import { planOfColumn, type Sheet, type SheetRow } from '../sheet';
 
 const columnOf = (name: string): string => `plan: ${name}`;
 
@@ -85,9 +85,4 @@ export function withPlanMoved(sheet: Sheet, name: string, by: -1 | 1): Sheet {
   if (column === undefined || other === undefined) return sheet;
   const swapped = sheet.columns.map((one) => (one === column ? other : one === other ? column : one));
   return { ...sheet, columns: swapped };
-}
-
-/** What a plan has of its own in a record; blank where it uses what is shared. */
-export function ownText(row: SheetRow, plan: string): string {
-  return field(row, columnOf(plan));
 }

@@ -15,7 +15,7 @@ export function columnsWithNames({ columns }: Sheet): string[] {
 }
 
 /** Why an entry cannot have a name: a bad one, or one that another entry has; undefined where it can. */
-export function newNameFault({ rows }: Sheet, name: string, row?: number): Problem | undefined {
+function newNameFault({ rows }: Sheet, name: string, row?: number): Problem | undefined {
   const fault = nameFault(name);
   if (fault !== undefined) return fault;
   const other = rows.find((one) => one.row !== row && field(one, 'name') === name);

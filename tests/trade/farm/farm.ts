@@ -21,7 +21,7 @@ export function templateOf(question: FarmQuestion) {
   return readModelText(readFileSync(`models/${fileOf[question]}.csv`, 'utf8')).model.sheet;
 }
 
-export const setUpDay = new Date(2026, 10, 29);
+const setUpDay = new Date(2026, 10, 29);
 
 export type Given = Partial<Record<FigureKey, number>>;
 
