@@ -2,6 +2,7 @@ import type { Arithmetic } from '../core/arithmetic';
 import { plain, times, type Dimension } from '../core/dimension';
 import {
   fits,
+  inBaseUnits,
   isCount,
   isPlain,
   many,
@@ -34,9 +35,7 @@ function batchRule([boards, interval, ...stages]: readonly Argument[]): Typing |
   if (!column(1).every((arg) => fits(arg, density))) return 'takes densities of one kind only';
   if (!column(2).every(isPlain)) return 'takes survivals as plain shares';
   const result = { dimension: times(boards?.dimension ?? plain, density), factored: false, literal: undefined };
-  return isCount(result)
-    ? { dimension: result.dimension, scale: 'base' }
-    : 'takes boards and plants per board as counts';
+  return inBaseUnits(isCount(result), result.dimension, 'takes boards and plants per board as counts');
 }
 
 function batchReason([, interval = NaN, ...stages]: readonly number[]): Reason {
@@ -73,9 +72,7 @@ export const cropFunctions = [
     arity: [2, 2],
     typing: ([loss, life]) => {
       const right = loss !== undefined && life !== undefined && isPlain(loss) && isCount(life);
-      return right
-        ? { dimension: life.dimension ?? plain, scale: 'base' }
-        : 'takes a share and a plain number or count of uses';
+      return inBaseUnits(right, life?.dimension, 'takes a share and a plain number or count of uses');
     },
     compute: expectedUses,
     reason: ([loss = NaN]) => outside(loss >= 0 && loss <= 1 ? 'life below 1 use' : 'loss outside 0 to 100 %'),
@@ -91,8 +88,7 @@ export const cropFunctions = [
       { formula: 'learning_factor(1, 7)', gives: '1' },
     ],
     arity: [2, 2],
-    typing: (args) =>
-      args.every(isCount) ? { dimension: plain, scale: 'base' } : 'takes plain numbers or counts only',
+    typing: (args) => inBaseUnits(args.every(isCount), plain, 'takes plain numbers or counts only'),
     compute: (m, args) => {
       const exponent = m.divide(m.logarithm(nth(args, 0)), m.logarithm(m.whole(2)));
       return m.toNumber(nth(args, 1)) > 0 ? m.power(nth(args, 1), exponent) : m.whole(NaN);

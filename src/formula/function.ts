@@ -79,9 +79,7 @@ export function fits(arg: Argument | undefined, wanted: Dimension): boolean {
   return arg?.dimension === undefined || same(arg.dimension, wanted);
 }
 
-export const onlyPlainUnits = 'Takes plain numbers and gives a plain number.';
-
-/** Rule: plain numbers only, giving a plain number. */
-export function onlyPlain(args: readonly Argument[]): Typing | string {
-  return args.every(isPlain) ? { dimension: plain, scale: 'base' } : 'takes plain numbers only';
+/** What a unit rule says: a dimension, all in base units, where the arguments are right, else what is wrong. */
+export function inBaseUnits(areRight: boolean, dimension: Dimension | undefined, wrong: string): Typing | string {
+  return areRight ? { dimension: dimension ?? plain, scale: 'base' } : wrong;
 }

@@ -1,35 +1,49 @@
 import { halved, plain } from '../core/dimension';
 import {
   fits,
+  inBaseUnits,
   isCount,
+  isPlain,
   many,
   nth,
-  onlyPlain,
-  onlyPlainUnits,
   outside,
   record,
   type Argument,
+  type FormulaFunction,
+  type Reason,
   type Typing,
 } from './function';
 
-const keepUnits = 'Takes values of one kind in any unit, and gives that kind.';
+/** A unit rule, in words and as the check takes it. */
+type UnitRule = Pick<FormulaFunction, 'units' | 'typing'>;
 
 /** Arguments of one dimension, which the result keeps. */
-function keep(args: readonly Argument[]): Typing | string {
-  const dimension = args.find((arg) => arg.dimension !== undefined)?.dimension;
-  const alike = dimension === undefined || args.every((arg) => fits(arg, dimension));
-  return alike ? { dimension, scale: 'common' } : 'takes values of one kind only';
-}
+const keepsKind: UnitRule = {
+  units: 'Takes values of one kind in any unit, and gives that kind.',
+  typing: (args) => {
+    const dimension = args.find((arg) => arg.dimension !== undefined)?.dimension;
+    const alike = dimension === undefined || args.every((arg) => fits(arg, dimension));
+    return alike ? { dimension, scale: 'common' } : 'takes values of one kind only';
+  },
+};
 
-const wholeUnits =
-  'Takes a plain number or a count, such as plant/board, and gives the same. A value whose unit carries a factor, such ' +
-  'as % or week, has to be divided by an entry in that unit first.';
+const plainOnly: UnitRule = {
+  units: 'Takes plain numbers and gives a plain number.',
+  typing: (args) => inBaseUnits(args.every(isPlain), plain, 'takes plain numbers only'),
+};
 
 function wholeRule([value]: readonly Argument[]): Typing | string {
-  if (value === undefined || !isCount(value)) return 'takes plain numbers or counts only';
-  if (value.factored) return 'does not round a value whose unit carries a factor; divide by a cell in that unit first';
-  return { dimension: value.dimension ?? plain, scale: 'base' };
+  if (value?.factored === true && isCount(value))
+    return 'does not round a value whose unit carries a factor; divide by a cell in that unit first';
+  return inBaseUnits(value !== undefined && isCount(value), value?.dimension, 'takes plain numbers or counts only');
 }
+
+const countOnly: UnitRule = {
+  units:
+    'Takes a plain number or a count, such as plant/board, and gives the same. A value whose unit carries a factor, ' +
+    'such as % or week, has to be divided by an entry in that unit first.',
+  typing: wholeRule,
+};
 
 function roundRule(args: readonly Argument[]): Typing | string {
   const decimals = args[1];
@@ -38,23 +52,24 @@ function roundRule(args: readonly Argument[]): Typing | string {
   return allowed ? wholeRule(args) : 'takes its decimals as a written whole number from 0 to 15';
 }
 
+const noLogarithm = (): Reason => outside('logarithm of a number not above 0');
+
 /** Functions of plain arithmetic. */
 export const mathFunctions = [
   record({
     name: 'abs',
     signature: 'abs(x)',
     summary: 'Size without the sign.',
-    units: keepUnits,
+    ...keepsKind,
     examples: [{ formula: 'abs(-3)', gives: '3' }],
     arity: [1, 1],
-    typing: keep,
     compute: (m, args) => m.absolute(nth(args, 0)),
   }),
   record({
     name: 'min',
     signature: 'min(a, …)',
     summary: 'The smallest of values of one kind.',
-    units: keepUnits,
+    ...keepsKind,
     examples: [
       { formula: 'min(3, 2, 5)', gives: '2' },
       {
@@ -68,14 +83,13 @@ export const mathFunctions = [
       },
     ],
     arity: [1, many],
-    typing: keep,
     compute: (m, args) => args.reduce((a, b) => m.smaller(a, b)),
   }),
   record({
     name: 'max',
     signature: 'max(a, …)',
     summary: 'The largest of values of one kind.',
-    units: keepUnits,
+    ...keepsKind,
     examples: [
       { formula: 'max(3, 2, 5)', gives: '5' },
       {
@@ -89,7 +103,6 @@ export const mathFunctions = [
       },
     ],
     arity: [1, many],
-    typing: keep,
     compute: (m, args) => args.reduce((a, b) => m.larger(a, b)),
   }),
   record({
@@ -105,7 +118,7 @@ export const mathFunctions = [
     compute: (m, args) => m.squareRoot(nth(args, 0)),
     typing: ([x]) => {
       const half = x?.dimension === undefined ? plain : halved(x.dimension);
-      return half === undefined ? 'takes a value whose unit has even powers only' : { dimension: half, scale: 'base' };
+      return inBaseUnits(half !== undefined, half, 'takes a value whose unit has even powers only');
     },
     reason: () => outside('square root of a negative number'),
   }),
@@ -113,39 +126,36 @@ export const mathFunctions = [
     name: 'exp',
     signature: 'exp(x)',
     summary: 'e to the power x.',
-    units: onlyPlainUnits,
+    ...plainOnly,
     examples: [{ formula: 'exp(0)', gives: '1' }],
     arity: [1, 1],
-    typing: onlyPlain,
     compute: (m, args) => m.exponential(nth(args, 0)),
   }),
   record({
     name: 'log',
     signature: 'log(x)',
     summary: 'Natural logarithm.',
-    units: onlyPlainUnits,
+    ...plainOnly,
     examples: [{ formula: 'log(1)', gives: '0' }],
     arity: [1, 1],
-    typing: onlyPlain,
     compute: (m, args) => m.logarithm(nth(args, 0)),
-    reason: () => outside('logarithm of a number not above 0'),
+    reason: noLogarithm,
   }),
   record({
     name: 'log10',
     signature: 'log10(x)',
     summary: 'Logarithm to base 10.',
-    units: onlyPlainUnits,
+    ...plainOnly,
     examples: [{ formula: 'log10(1000)', gives: '3' }],
     arity: [1, 1],
-    typing: onlyPlain,
     compute: (m, args) => m.logarithm10(nth(args, 0)),
-    reason: () => outside('logarithm of a number not above 0'),
+    reason: noLogarithm,
   }),
   record({
     name: 'floor',
     signature: 'floor(x)',
     summary: 'The next whole number down.',
-    units: wholeUnits,
+    ...countOnly,
     examples: [
       { formula: 'floor(-2.5)', gives: '-3' },
       { formula: 'floor(1/3*3)', gives: '1' },
@@ -159,14 +169,13 @@ export const mathFunctions = [
       },
     ],
     arity: [1, 1],
-    typing: wholeRule,
     compute: (m, args) => m.floor(nth(args, 0)),
   }),
   record({
     name: 'ceil',
     signature: 'ceil(x)',
     summary: 'The next whole number up.',
-    units: wholeUnits,
+    ...countOnly,
     examples: [
       { formula: 'ceil(2.1)', gives: '3' },
       {
@@ -180,14 +189,13 @@ export const mathFunctions = [
       },
     ],
     arity: [1, 1],
-    typing: wholeRule,
     compute: (m, args) => m.ceil(nth(args, 0)),
   }),
   record({
     name: 'round',
     signature: 'round(x, n)',
     summary: 'Rounded to n decimals (none: whole), half away from zero.',
-    units: `${wholeUnits} The decimals n are a written whole number from 0 to 15.`,
+    units: `${countOnly.units} The decimals n are a written whole number from 0 to 15.`,
     examples: [
       { formula: 'round(-2.5)', gives: '-3' },
       { formula: 'round(2.345, 2)', gives: '2.35' },

@@ -1,7 +1,7 @@
 import type { Arithmetic } from '../core/arithmetic';
 import { plain, type Dimension } from '../core/dimension';
 import type { ExampleCell } from './example';
-import { fits, isPlain, nth, outside, record, type Argument, type Reason, type Typing } from './function';
+import { fits, inBaseUnits, isPlain, nth, outside, record, type Argument, type Reason, type Typing } from './function';
 
 const perYear: Dimension = new Map([['year', -1]]);
 const years: Dimension = new Map([['year', 1]]);
@@ -16,8 +16,8 @@ const annuityUnits = 'Takes two plain numbers, or a rate in %/year and a time in
 
 function annuityRule(args: readonly Argument[], dimension: Dimension): Typing | string {
   const dated = ratePeriods(args);
-  if (dated === undefined) return 'takes two plain numbers, or a rate in %/year and a time in year';
-  return { dimension: dated ? dimension : plain, scale: 'base' };
+  const wrong = 'takes two plain numbers, or a rate in %/year and a time in year';
+  return inBaseUnits(dated !== undefined, dated ? dimension : plain, wrong);
 }
 
 /** Factor P/A: value now of 1 per period. Newnan, Engineering Economic Analysis, compound interest formulas. */

@@ -9,15 +9,15 @@ import type { Details, DrawsFound, Indices } from '../present/howSure/drawsFound
 import { spreadOf } from '../present/howSure/summary';
 import type { Prepared, Report } from './job';
 
-/** What is asked of draws. Cells and plans by index. */
+/** A request for draws; cells and plans are given by index. */
 export interface DrawsRequest {
   readonly subject: Subject;
-  /** Another plan whose own result is drawn beside it, from the same draws. */
+  /** Another plan whose own result is computed from the same draws, to be shown beside the first. */
   readonly beside: number | undefined;
   readonly draws: number;
   readonly seed: number;
   readonly target: number;
-  /** Whether to find what drives the spread as well. */
+  /** Whether to compute Sobol' indices too: what drives the spread. */
   readonly drivers: boolean;
 }
 
@@ -26,7 +26,7 @@ function viewOf(model: Model, { result, plan, against }: Subject): View | undefi
   return own && { model, result, plan: own, against: against === undefined ? undefined : model.plans[against] };
 }
 
-/** Draws as far as they have come. */
+/** One run of draws and the results made so far. */
 class Drawing {
   done = 0;
   latest: RiskProgress | undefined;
@@ -83,12 +83,12 @@ function foundBy(main: Drawing, beside: Drawing | undefined, { target }: DrawsRe
   };
 }
 
-/** With so many draws the eye sees no change from more of them, and sorting a copy would take time and memory. */
+/** From this many draws on a picture changes too little to be seen, and sorting a copy would take time and memory. */
 const mostPictured = 1_000_000;
 
 /**
- * Both plans' draws side by side; a picture whenever their number has doubled, so that sorting costs little, until
- * there are very many of them.
+ * Draws both plans in turn. A picture of the draws so far is reported each time their number has doubled, up to
+ * `mostPictured`, so that the sorting for it stays cheap.
  */
 function* draw(
   model: RiskModel,
@@ -135,7 +135,7 @@ const nothing: DrawsFound = {
   indices: undefined,
 };
 
-/** How sure a result is: first the draws, with pictures of those made so far, then what drives their spread. */
+/** How sure a result is: the draws, with pictures of those made so far, and then what drives their spread. */
 export function* draws({ model }: Prepared, request: DrawsRequest): Generator<Report<DrawsFound>, DrawsFound> {
   const { subject, beside } = request;
   const view = viewOf(model, subject);

@@ -26,7 +26,9 @@ interface FoundText {
 /** What a search found, by line. */
 export type BreakevenFound = Partial<Record<LineName, FoundText>>;
 
-/** Searches the lines of both plans and their difference; nothing where the input is none. */
+/**
+ * Searches the lines of both plans and of their difference; finds nothing where the cell is not an input of the plan.
+ */
 export function* exactBreakeven(
   { model, values }: Prepared,
   { subject, input, from, to, target, differenceTarget }: BreakevenRequest,
@@ -53,7 +55,7 @@ function textOf({ crossings, breaks, holds }: BreakevenPoints): FoundText {
   };
 }
 
-/** What was found with its numbers brought back. */
+/** The points found, as exact numbers. */
 export function readBreakeven(found: BreakevenFound, from: Decimal, to: Decimal): Searched {
   const read = ({ crossings, breaks, holds }: FoundText): BreakevenPoints => ({
     range: { from, to },

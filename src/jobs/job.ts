@@ -2,7 +2,7 @@ import type { Steps } from '../core/steps';
 import type { Model } from '../model/model';
 import type { Values } from '../model/values';
 
-/** A model ready to be worked on; kept from one job to the next. */
+/** A model with its values, kept by the worker from one job to the next. */
 export interface Prepared {
   readonly model: Model;
   /** The exact values of every plan. */
@@ -11,18 +11,18 @@ export interface Prepared {
 
 /** How far a job has come. */
 export interface Report<Found> {
-  /** What it is doing: one of a few words of its own. */
+  /** What the job is doing: one of a few fixed words, different for each job. */
   readonly phase: string;
   /** Share of the phase that is done, 0 to 1. */
   readonly share: number;
-  /** All that is known so far; undefined where nothing new is. */
+  /** All results so far; undefined where there are none newer than in the last report. */
   readonly found: Found | undefined;
 }
 
 /**
- * Work beside the page, in steps of a few milliseconds so that it can be cancelled: each step reports, and the end
- * gives what was found. What is asked and what is found must be plain data that can be copied to another thread;
- * exact numbers travel as text.
+ * Work done in the worker, in steps of a few milliseconds so that it can be cancelled. Each step yields a report, and
+ * the end returns the result. Requests and results are plain data that can be copied to another thread, with exact
+ * numbers as text.
  */
 export type Job<Request, Found> = (prepared: Prepared, request: Request) => Generator<Report<Found>, Found>;
 

@@ -5,7 +5,7 @@ import type { JobName } from './jobs';
 /** A model's text: whole, or the rows in which it differs from one that was sent before. */
 export type SheetText = { readonly whole: Sheet } | { readonly like: number; readonly rows: readonly SheetRow[] };
 
-/** What the page tells the worker. Jobs and sheets have numbers of their own, each used once. */
+/** Messages from the page to the worker. Each job and each sheet has a number that is used only once. */
 export type ToWorker =
   | { readonly kind: 'sheet'; readonly sheet: number; readonly text: SheetText }
   | { readonly kind: 'forget'; readonly sheet: number }
@@ -18,11 +18,11 @@ export type ToWorker =
     }
   | { readonly kind: 'cancel'; readonly id: number };
 
-/** What the worker tells the page of a job. After `finished`, `refused` and `cancelled` there is nothing more of it. */
+/** Messages from the worker about a job. `finished`, `refused` and `cancelled` are each the last one. */
 export type FromWorker = { readonly id: number } & (
   | { readonly kind: 'report'; readonly report: Report<unknown> }
   | { readonly kind: 'finished'; readonly found: unknown }
-  /** It cannot be done: say, too little memory. */
+  /** The job cannot be done, for example for lack of memory. */
   | { readonly kind: 'refused'; readonly reason: string }
   | { readonly kind: 'cancelled' }
 );

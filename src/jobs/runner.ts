@@ -14,19 +14,19 @@ interface WorkerPort {
 /** Opens a worker; `died` is called when it ends by itself. */
 export type OpenPort = (heard: (message: FromWorker) => void, died: () => void) => WorkerPort;
 
-/** Who is told of a job, in the order of what happens. */
+/** Callbacks for one job, in the order in which they may be called. */
 export interface Listener<Found> {
   report(report: Report<Found>): void;
   finished(found: Found): void;
-  /** It cannot be done, and why. */
+  /** The job cannot be done, and why. */
   refused(reason: string): void;
-  /** The worker ended and was opened anew: the job begins again. */
+  /** The worker ended and was opened anew; the job starts again. */
   restarted(): void;
 }
 
 /** One worker for all jobs of a page. */
 export interface JobRunner {
-  /** Asks for a job; returns how to cancel it, after which its listener hears nothing more. */
+  /** Starts a job and returns a function that cancels it, after which the listener is not called again. */
   ask<Name extends JobName>(
     job: Name,
     sheet: Sheet,
@@ -35,7 +35,7 @@ export interface JobRunner {
   ): () => void;
 }
 
-/** A job cancelled for so many milliseconds that the worker has not let go is ended together with the worker. */
+/** Milliseconds that the worker has to stop a cancelled job; after them the worker itself is ended. */
 const patience = 400;
 
 interface Asked {
@@ -43,13 +43,13 @@ interface Asked {
   readonly sheet: Sheet;
   readonly request: unknown;
   readonly listener: Listener<unknown>;
-  /** How often the worker has ended over it. */
+  /** How many times the worker has ended during this job. */
   deaths: number;
 }
 
 /**
- * Runs jobs in a worker that is opened with the first one. A worker that ends is opened anew and asked again, once for
- * each job; a job over which it ends twice is refused, so that nothing is left waiting.
+ * Runs jobs in a worker that is opened with the first one. When a worker ends by itself, another is opened and its jobs
+ * start again; a job is refused when the worker ends during it for the second time, so that no job waits for ever.
  */
 export function createJobRunner(open: OpenPort): JobRunner {
   const asked = new Map<number, Asked>();
@@ -93,7 +93,7 @@ export function createJobRunner(open: OpenPort): JobRunner {
       }
     }
   };
-  /** Ends a worker that does not let go of a cancelled job; the others are asked again and need not know. */
+  /** Ends a worker that does not stop a cancelled job. The other jobs start again in a new one without notice. */
   const giveUp = (): void => {
     close();
     for (const [id, one] of asked) send(id, one);

@@ -1,16 +1,16 @@
 import type { Sheet } from '../model/sheet';
 import type { SheetText, ToWorker } from './protocol';
 
-/** Sheets that the worker keeps: that of the model, that of the case made of it, and those before an edit. */
+/** Sheets that the worker keeps: that of the model, that of the case made from it, and the ones before an edit. */
 const most = 4;
 
-/** What a sheet differs in from one that was sent before; undefined where it is another sheet altogether. */
+/** The rows in which a sheet differs from one that was sent before; undefined where columns or row count differ. */
 export function changedRows(before: Sheet, { columns, rows }: Sheet): Sheet['rows'] | undefined {
   if (before.columns !== columns || before.rows.length !== rows.length) return undefined;
   return rows.filter((row, i) => row !== before.rows[i]);
 }
 
-/** The sheets that a worker has been sent, the latest used last. */
+/** The sheets that the worker has, the most recently used last. */
 export class SentSheets {
   private sent: readonly { readonly sheet: Sheet; readonly number: number }[] = [];
   private count = 0;
@@ -18,7 +18,7 @@ export class SentSheets {
   /** @param post sends a message to the worker */
   constructor(private readonly post: (message: ToWorker) => void) {}
 
-  /** The number of a sheet, which is sent first where the worker does not have it. */
+  /** The number of a sheet; a sheet that the worker does not have is sent first. */
   numberOf(sheet: Sheet): number {
     const known = this.sent.find((one) => one.sheet === sheet) ?? this.send(sheet);
     this.sent = [...this.sent.filter((one) => one !== known), known];
@@ -33,7 +33,7 @@ export class SentSheets {
     return { sheet, number: this.count };
   }
 
-  /** As few rows as possible. */
+  /** A sheet's text as the fewest rows: the difference from a sheet that the worker has, or the whole. */
   private textOf(sheet: Sheet): SheetText {
     const changes = this.sent.flatMap((one) => {
       const rows = changedRows(one.sheet, sheet);

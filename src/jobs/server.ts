@@ -5,7 +5,7 @@ import type { Job, Prepared, Report } from './job';
 import { jobs } from './jobs';
 import type { FromWorker, SheetText, ToWorker } from './protocol';
 
-/** Longest that a job works before the others and newer messages have their turn, in milliseconds. */
+/** Milliseconds for which one job runs before other jobs and new messages get their turn. */
 const slice = 25;
 
 /** A model's text, and the model once a job has asked for it. */
@@ -28,7 +28,7 @@ interface Running {
   readonly steps: () => Generator<Report<unknown>, unknown>;
 }
 
-/** Does jobs slice by slice, in turns where there are several, and keeps the models they were asked about. */
+/** Runs jobs in slices of time, taking turns, and keeps the models they were asked about. */
 export class JobServer {
   private readonly sheets = new Map<number, HeldSheet>();
   private readonly queue: Running[] = [];
@@ -54,7 +54,7 @@ export class JobServer {
     else this.begin(message);
   }
 
-  /** Works on one job for a slice of time. What the engine cannot do is told, not thrown: memory may be short. */
+  /** Runs one job for a slice of time. An error of the engine, such as lack of memory, is reported and not thrown. */
   work(): void {
     const running = this.queue.shift();
     if (running === undefined) return;

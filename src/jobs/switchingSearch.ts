@@ -6,7 +6,7 @@ import { searchReports, type Prepared, type Report } from './job';
 import { switchingValuesInSteps, type SwitchingValue } from '../study/switching';
 import type { Subject } from '../present/results/resultLines';
 
-/** A search for where every input flips the answer; the target as text with all its digits. */
+/** A search for where every input flips the answer; the target is text with all its digits. */
 export interface SwitchingRequest {
   readonly subject: Subject;
   readonly target: string;
@@ -51,7 +51,7 @@ export function* switchingSearch(
   return (yield* searchReports(steps)).map(written);
 }
 
-/** What was found with its numbers brought back, in its order. */
+/** The switching values found, as exact numbers, in the same order. */
 export function readSwitches(found: SwitchingFound, cells: readonly Cell[]): Switch[] {
   return found.flatMap(({ cell: id, base, value, isBehind, change, all }) => {
     const cell = cells[id];

@@ -5,7 +5,7 @@ const server = new JobServer(
   (message) => postMessage(message),
   () => performance.now(),
 );
-// A timer of 0 waits some milliseconds when it is set again and again; a message does not.
+// A timer of 0 milliseconds waits some milliseconds when it is set again and again; a message does not.
 const turn = new MessageChannel();
 let turning = false;
 

@@ -36,7 +36,7 @@ function twiceCounted(lines: readonly Cell[], cells: readonly Cell[], { contents
   const reads = contents.map((content) => (content.kind === 'input' ? [] : content.reads));
   return lines.flatMap((line) => {
     const below = reach(reads[line.id] ?? [], reads);
-    // In a circle each is made from the other: that is told as the circle.
+    // In a circle each line is made from the other; the circle itself is reported.
     const above = [...below].find((id) => ids.has(id) && id !== line.id && !below.has(line.id));
     const source = above === undefined ? undefined : cells[above];
     if (source === undefined) return [];

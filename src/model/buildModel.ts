@@ -23,7 +23,7 @@ interface PlanColumn {
   readonly column: string | undefined;
 }
 
-/** Rows sorted into what they are. */
+/** The rows of a sheet, by what they are. */
 interface Sorted {
   readonly cellRows: readonly SheetRow[];
   readonly lines: readonly Line[];
@@ -49,7 +49,7 @@ function planColumns(sheet: Sheet): { columns: PlanColumn[]; faults: Problem[] }
   return { columns: columns.length === 0 ? [{ name: onlyPlan, column: undefined }] : columns, faults };
 }
 
-/** The first column of a text row that would make it a cell. */
+/** The first column of a text row that holds a formula, which would make the row a cell. */
 function formulaColumn(row: SheetRow, plans: readonly PlanColumn[]): string | undefined {
   const columns = ['formula', ...plans.flatMap(({ column }) => column ?? [])];
   return columns.find((column) => field(row, column) !== '');
@@ -110,7 +110,7 @@ function* sortRows(sheet: Sheet, plans: readonly PlanColumn[]): Steps<Sorted> {
   return sorter;
 }
 
-/** Nouns that inputs count, in any plan. */
+/** The nouns that inputs count, in any plan; they are the count units of the model. */
 function* inputNouns(rows: readonly SheetRow[], plans: readonly PlanColumn[]): Steps<Set<string>> {
   const nouns = new Set<string>();
   const isInput = (row: SheetRow): boolean => plans.some(({ column }) => isNumberText(writtenIn(row, column).text));
@@ -167,7 +167,7 @@ function checkFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] 
   });
 }
 
-/** Faults of numbers: beside the range that bounds them, no day of the year, or none of the choices. */
+/** Faults of numbers: outside their range, no day of the year, or none of their choices. */
 function* rangesOf(cells: readonly Cell[], rows: readonly SheetRow[], plans: readonly Plan[]): Steps<Problem[]> {
   const faultsOf = (cell: Cell, i: number): Problem[] => rangeFaultsOf(cell, field(rows[i]!, 'formula'));
   const ranges = yield* mapInSteps(cells, faultsOf);
@@ -177,10 +177,10 @@ function* rangesOf(cells: readonly Cell[], rows: readonly SheetRow[], plans: rea
 }
 
 /**
- * Checks a sheet and makes a model of it: every fault is reported at once, and cells that do not depend on a faulty one
+ * Checks a sheet and makes a model of it. Every fault is reported at once, and cells that do not depend on a faulty one
  * still compute.
- * @param reading what was found while the file was read; it is kept in the model's lists
- * @param reader formulas that have been read already, which takes most of the time
+ * @param reading what was found while the file was read; it is part of the model's lists
+ * @param reader formulas that are parsed already, as parsing takes most of the time
  */
 export function* buildModelInSteps(
   sheet: Sheet,
@@ -209,7 +209,7 @@ export function* buildModelInSteps(
   return { sheet, title, cells, ids, lines, plans, reading, findings, ...reported(reading, findings) };
 }
 
-/** The same at once. */
+/** The same, run to its end at once. */
 export function buildModel(...given: Parameters<typeof buildModelInSteps>): Model {
   return finish(buildModelInSteps(...given));
 }

@@ -11,7 +11,7 @@ import type { Plan } from './model';
 import { field, type SheetRow } from './sheet';
 import { structureOf } from './structure';
 
-/** What stands in a cell in one plan, as text. */
+/** The text of a cell in one plan. */
 interface Written {
   readonly text: string;
   readonly own: boolean;
@@ -28,7 +28,7 @@ export function writtenIn(row: SheetRow, column: string | undefined): Written {
 /** The work of checking one plan's formulas in the order in which they compute. */
 class PlanBuilder {
   readonly faults: Problem[] = [];
-  /** As long as it will be from the start: a list that is filled out of order is slow to read and to copy. */
+  /** Made at its full length, since an array that is filled out of order is slow to read and to copy. */
   private readonly contents: (Content | undefined)[];
   private written: readonly Written[] = [];
   private understood: readonly Understood[] = [];
@@ -108,7 +108,7 @@ class PlanBuilder {
     return { kind: 'calculated', own, text, gives: checked.kind, node: checked.node, reads: this.reads[id] ?? [] };
   }
 
-  /** A formula that failed its check; where a cell upstream is at fault, that fault is not said twice. */
+  /** The content of a formula that failed its check; a fault of a cell upstream is not reported a second time. */
   private unchecked(id: number, fault: Problem): Content {
     const own = this.reportUnknownNames(id);
     if (fault.code !== 'upstream') {
@@ -120,7 +120,7 @@ class PlanBuilder {
     return this.refused(id, source.fault, source.cause);
   }
 
-  /** Every name that is not there is told, even where the formula cannot be checked further; the first is given. */
+  /** Reports every unknown name in a formula, even where the formula cannot be checked further. Returns the first. */
   private reportUnknownNames(id: number): Problem | undefined {
     const understood = this.understood[id];
     if (understood?.kind !== 'expression') return undefined;

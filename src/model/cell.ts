@@ -28,7 +28,7 @@ export interface NamedChoice {
   readonly words: string;
 }
 
-/** A named quantity, apart from what fills it: that is the plans' business. */
+/** A named quantity. What fills it, a number or a formula, is part of each plan. */
 export interface Cell {
   /** Its index among the model's cells, in file order. */
   readonly id: number;
@@ -41,16 +41,16 @@ export interface Cell {
   readonly unitFault: Problem | undefined;
   readonly unitText: string;
   readonly range: Range | undefined;
-  /** Something stands in low or high, well or badly. */
+  /** Whether low or high holds any text, valid or not. */
   readonly hasRangeText: boolean;
   readonly step: Decimal | undefined;
   readonly group: string;
   readonly role: Role;
   readonly budget: Budget;
-  /** Its part in the crop schedule, such as `stage 1 time`; blank for none. */
+  /** Its part in the crop schedule, such as `stage 1 time`; blank where it has none. */
   readonly crop: string;
   readonly correlations: readonly Correlation[];
-  /** The only numbers that it takes, in the order of the file; none: any number. */
+  /** The only numbers that it accepts, in the order of the file; empty: any number. */
   readonly choices: readonly NamedChoice[];
   readonly note: string;
 }

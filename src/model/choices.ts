@@ -19,7 +19,7 @@ function readChoice(claim: string): NamedChoice | Problem {
   return { number, words };
 }
 
-/** What an earlier choice has already: the number or the words. */
+/** The fault of a choice whose number or words an earlier choice has. */
 function taken(choice: NamedChoice, before: readonly NamedChoice[], claim: string): Problem | undefined {
   if (before.some(({ number }) => number.eq(choice.number))) {
     return fault('choices-twice', `number chosen twice: ${claim}. Give each choice a number of its own.`, claim);
@@ -71,8 +71,8 @@ export function choiceRangeFault({ choices, range }: Pick<Cell, 'choices' | 'ran
 }
 
 /**
- * What is wrong between a cell's choices and what fills it: its shared formula and each plan's own number. A formula
- * that is at fault itself is told elsewhere.
+ * What is wrong between a cell's choices and its numbers: the shared one and each plan's own. A faulty formula is
+ * reported elsewhere.
  */
 export function choiceFaultsOf(cell: Cell, shared: string, plans: readonly Plan[]): Problem[] {
   if (cell.choices.length === 0) return [];

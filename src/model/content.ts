@@ -2,7 +2,9 @@ import type { Decimal } from '../core/number';
 import type { Problem } from '../core/problem';
 import type { Checked } from '../formula/checked';
 
-/** What fills a cell in one plan. `own`: it stands in the plan's column, not in the shared one. */
+/**
+ * What fills a cell in one plan. `own` is true where it comes from the plan's own column and not from the shared one.
+ */
 export type Content =
   | { readonly kind: 'input'; readonly own: boolean; readonly text: string; readonly number: Decimal }
   | {
@@ -11,7 +13,7 @@ export type Content =
       readonly text: string;
       readonly gives: 'number' | 'truth';
       readonly node: Checked;
-      /** Cells that it names, each once. */
+      /** The cells that the formula names, each once. */
       readonly reads: readonly number[];
     }
   | {

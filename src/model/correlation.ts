@@ -65,7 +65,7 @@ function claims(cells: readonly Cell[], ids: ReadonlyMap<string, number>): { mad
   return { made, faults };
 }
 
-/** A correlation of an input that is certain; a range that is at fault itself is told elsewhere. */
+/** Faults of a correlation between inputs of which one has no range; a faulty range is reported elsewhere. */
 function withoutRange(from: Cell, to: Cell): Problem[] {
   const certain = [from, to].find(({ hasRangeText }) => !hasRangeText);
   if (certain === undefined) return [];
@@ -73,12 +73,12 @@ function withoutRange(from: Cell, to: Cell): Problem[] {
   return [fault(from, 'correlation-certain', message, certain.name)];
 }
 
-/** One key for a pair of cells, whichever is named first. */
+/** A key for a pair of cells, the same whichever of them is named first. */
 function pairKey(a: number, b: number): string {
   return a < b ? `${a} ${b}` : `${b} ${a}`;
 }
 
-/** The rank of every pair, the first claim counting, and a fault for each that says another. */
+/** The rank correlation of every pair by its first claim, and a fault for each later claim that differs. */
 function ranksOf(made: readonly Claim[]): { ranks: ReadonlyMap<string, number>; faults: Problem[] } {
   const ranks = new Map<string, number>();
   const faults = made.flatMap(({ from, to, rank }) => {

@@ -39,7 +39,7 @@ function isCountNoun(dimension: Dimension): boolean {
   return only === undefined || (dimension.size === 1 && only[1] === 1 && isCounted(only[0]));
 }
 
-/** The dimensions that a part may have; none: any count. */
+/** The dimensions that a part may have; `count` or `density` stands for any dimension of that kind. */
 function wanted(part: string, boards: Dimension): readonly Dimension[] | 'count' | 'density' {
   if (part === 'boards' || / boards$/.test(part)) return 'count';
   if (/ density$/.test(part)) return 'density';
@@ -48,7 +48,7 @@ function wanted(part: string, boards: Dimension): readonly Dimension[] | 'count'
   return [cropTime];
 }
 
-/** What places on the water are counted in. */
+/** The unit in which the model counts its boards. */
 function boardsIn(parts: CropParts): Dimension {
   return parts.get('boards')?.unit?.dimension ?? new Map([['board', 1]]);
 }
@@ -91,7 +91,7 @@ export function suitsItsPart(cell: Cell, parts: CropParts): boolean {
   return unitFault(cell, parts) === undefined;
 }
 
-/** The number of the stage that a part is of; NaN for other parts. */
+/** The number of a part's stage; NaN for parts of no stage. */
 function stageOf(part: string): number {
   return Number(/^stage (\d+)/.exec(part)?.[1] ?? NaN);
 }
@@ -101,7 +101,7 @@ function stageNumbers(parts: CropParts): number[] {
   return [...new Set(numbers)].sort((a, b) => a - b);
 }
 
-/** The stages that must be whole: those that any cell names, and the first one that their count leaves out. */
+/** The stages that must be complete: every one that a cell names, and the first number missing among them. */
 function neededStages(parts: CropParts): number[] {
   const named = stageNumbers(parts);
   const leftOut = named.findIndex((number, i) => number !== i + 1) + 1;
@@ -153,7 +153,7 @@ export function dateFaults(cell: Cell, plans: readonly Plan[]): Problem[] {
   });
 }
 
-/** Parts that are true or false in some plan. */
+/** Faults of parts that hold true or false, and not a number, in some plan. */
 function kindFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] {
   return cells
     .filter(({ id }) => plans.some((plan) => givesTruth(plan, id)))

@@ -1,8 +1,8 @@
 import type { Decimal } from '../core/number';
 
 /**
- * A number that moves with inputs, read exactly at an `Exact` and in float64 at a `Float`: one number, or one for each
- * input. NaN where it cannot be computed.
+ * A number that depends on inputs, computed exactly from an `Exact` or in float64 from a `Float`: one number, or one
+ * for each input. NaN where it cannot be computed.
  */
 export interface Moving<Exact, Float> {
   /** The number today. */
@@ -13,7 +13,7 @@ export interface Moving<Exact, Float> {
   float(at: Float): number;
 }
 
-/** One such number less another of the same inputs. */
+/** The difference of two such numbers of the same inputs. */
 export function difference<Exact, Float>(own: Moving<Exact, Float>, other: Moving<Exact, Float>): Moving<Exact, Float> {
   return {
     base: own.base.minus(other.base),

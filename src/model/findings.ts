@@ -1,10 +1,13 @@
 import type { Problem } from '../core/problem';
 
-/** What the check of a model finds, in the order in which it is told; parts that a number's change touches apart. */
+/**
+ * The faults and notices of a model, in groups. `ranges` and `replaced` are apart because a change of a number affects
+ * only them.
+ */
 export interface Findings {
   /** Faults of names, fields and formulas. */
   readonly written: readonly Problem[];
-  /** Faults of numbers: beside the range that bounds them, no day of the year, or none of the choices. */
+  /** Faults of numbers: outside their range, no day of the year, or none of their choices. */
   readonly ranges: readonly Problem[];
   /** Faults of checks, crop, budget and correlation. */
   readonly joint: readonly Problem[];
@@ -18,7 +21,7 @@ export interface Reading {
   readonly notices: readonly Problem[];
 }
 
-/** The lists that people see: each fault once, in file order. */
+/** The faults and notices as people see them: each fault once, in file order. */
 export function reported(reading: Reading, { written, ranges, joint, replaced }: Findings): Reading {
   const all = [...reading.faults, ...written, ...ranges, ...joint];
   const byKey = new Map(all.map((fault) => [JSON.stringify([fault.code, fault.message, fault.where]), fault]));

@@ -6,13 +6,13 @@ import { parse } from '../formula/parse';
 import { isNumber, isWrittenNumber, readNumber } from './readNumber';
 import { field, planOfColumn, type Sheet, type SheetRow } from './sheet';
 
-/** A formula's text understood on its own, before names and units. */
+/** What the text of a formula is by itself, before names and units are checked. */
 export type Understood =
   | { readonly kind: 'input'; readonly number: Decimal }
   | { readonly kind: 'expression'; readonly expression: Expression }
   | { readonly kind: 'fault'; readonly fault: Problem };
 
-/** Understands a text that stands where a number or a formula may stand. */
+/** Parses a text where a number or a formula may stand. */
 export function understand(text: string): Understood {
   if (isWrittenNumber(text)) {
     const number = readNumber(text);
@@ -22,7 +22,7 @@ export function understand(text: string): Understood {
   return 'code' in expression ? { kind: 'fault', fault: expression } : { kind: 'expression', expression };
 }
 
-/** Reads formulas' texts, each distinct one once. */
+/** Parses the texts of formulas, each distinct one once. */
 export class FormulaReader {
   private readonly known = new Map<string, Understood>();
 
@@ -35,10 +35,10 @@ export class FormulaReader {
   }
 }
 
-/** Rows whose formulas are read in one step. */
+/** Rows whose formulas are parsed in one step. */
 const rowsPerStep = 100;
 
-/** Reads all formulas of a sheet ahead. */
+/** Parses all formulas of a sheet in steps. */
 export function* readAhead({ columns, rows }: Sheet, reader: FormulaReader): Steps<void> {
   const formulas = columns.filter((column) => column === 'formula' || planOfColumn(column) !== undefined);
   const read = (row: SheetRow): void => {

@@ -1,15 +1,15 @@
-/** Nodes of which each reads the next one, and the last one the first. */
+/** A circle of nodes: each reads the next one, and the last reads the first. */
 interface Cycle {
   readonly path: readonly number[];
-  /** Those of them that are on none of the circles before it. */
+  /** Its nodes that are on no circle listed before it. */
   readonly members: readonly number[];
 }
 
-/** What a set of cells that read one another comes to. */
+/** An order in which some cells can be computed, and the circles that prevent one. */
 export interface Ordering {
-  /** Every node, each after all that it reads; nodes of a circle stand in no order among themselves. */
+  /** Every node, after all nodes that it reads; the nodes of a circle are in no particular order. */
   readonly order: readonly number[];
-  /** Whole circles, so that every node that lies on any lies on one of them. */
+  /** Circles that together hold every node that is on any circle. */
   readonly cycles: readonly Cycle[];
 }
 
@@ -56,7 +56,7 @@ function components(reads: readonly (readonly number[])[]): number[][] {
   return found;
 }
 
-/** The shortest way from a node back to itself within its knot, by breadth. */
+/** The shortest path from a node back to itself within its strongly connected component, breadth first. */
 function cyclePath(reads: readonly (readonly number[])[], inside: ReadonlySet<number>, start: number): number[] {
   const cameFrom = new Map<number, number>();
   const queue = [start];
@@ -80,7 +80,9 @@ function trail(cameFrom: ReadonlyMap<number, number>, end: number, start: number
   return path;
 }
 
-/** The circles of nodes that read one another: the shortest through each node that is on none of those before. */
+/**
+ * The circles of a strongly connected component: for each node on no circle found before, the shortest one through it.
+ */
 function cyclesIn(reads: readonly (readonly number[])[], knot: readonly number[]): Cycle[] {
   const inside = new Set(knot);
   const left = new Set([...knot].sort((a, b) => a - b));
@@ -92,7 +94,7 @@ function cyclesIn(reads: readonly (readonly number[])[], knot: readonly number[]
   return found;
 }
 
-/** Orders nodes so that each comes after what it reads, and names the circles of those that have no order. */
+/** Orders nodes so that each comes after the nodes that it reads, and finds the circles. */
 export function ordering(reads: readonly (readonly number[])[]): Ordering {
   const found = components(reads);
   const knots = found.filter((members) => {

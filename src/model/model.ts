@@ -5,7 +5,7 @@ import type { Findings, Reading } from './findings';
 import type { Sheet } from './sheet';
 import type { Structure } from './structure';
 
-/** A way of growing: what fills each cell, and what the formulas make of them. */
+/** A way of growing: what fills each cell, and the order and links of its formulas. */
 export interface Plan {
   readonly name: string;
   /** The file's column for it; undefined for the only plan of a file without plan columns. */
@@ -15,7 +15,7 @@ export interface Plan {
   readonly structure: Structure;
 }
 
-/** A line of the file as a person meets it. */
+/** A line of the file as it is shown to a person. */
 export type Line =
   | { readonly kind: 'cell'; readonly row: number; readonly cell: number }
   | {
@@ -47,9 +47,9 @@ export interface Model {
   readonly faults: readonly Problem[];
   /** Things worth knowing that are no faults. */
   readonly notices: readonly Problem[];
-  /** The part of both that was found while the file was read. */
+  /** The faults and notices that were found while the file was read. */
   readonly reading: Reading;
-  /** The rest of both, by what it speaks of. */
+  /** The faults and notices of the checks, in groups. */
   readonly findings: Findings;
 }
 

@@ -4,8 +4,8 @@ import { understand } from './formulaReader';
 import type { Plan } from './model';
 
 /**
- * What is wrong between a cell's range and its shared formula, the only one that it bounds; a formula that is at fault
- * itself is told elsewhere.
+ * What is wrong between a cell's range and its shared number, which is the only one that the range bounds. A faulty
+ * formula is reported elsewhere.
  */
 export function rangeFaultsOf({ range, row, name }: Cell, shared: string): Problem[] {
   if (range === undefined) return [];

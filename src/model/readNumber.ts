@@ -18,7 +18,7 @@ export function isWrittenNumber(text: string): boolean {
   return isNumberText(text) || decimalComma.test(text) || inThrees.test(text);
 }
 
-/** A number in threes as model files write it: its last mark is the decimal one where it stands once. */
+/** A number without its marks of thousands. A last mark that occurs once is the decimal one. */
 function withoutThrees(text: string): string {
   const [, last = ''] = /([.,])\d+$/.exec(text) ?? [];
   const hasDecimals = last !== '' && text.indexOf(last) === text.lastIndexOf(last);

@@ -5,10 +5,10 @@ import { runCells } from './sections';
 import { evaluateAffected, type Values } from './values';
 import type { Lever, View } from './view';
 
-/** A result as a function of some inputs, everything else as it stands; NaN where it cannot be computed. */
+/** A result as a function of some inputs, all else at today's numbers; NaN where it cannot be computed. */
 export type Response = Moving<readonly Decimal[], readonly number[]>;
 
-/** A cell that moves, with the place of its number among those that a response is given. */
+/** A cell that moves, with the index of its number in the response's argument. */
 interface Move {
   readonly cell: number;
   readonly at: number;
@@ -33,7 +33,7 @@ class Side {
     this.registers = this.start.slice();
   }
 
-  /** This side's response; a cell that is undefined does not move here. */
+  /** The response of this side; an undefined cell stands for a lever that does not move here. */
   to(cells: readonly (number | undefined)[]): Response {
     const moves = cells.flatMap((cell, at) => (cell === undefined ? [] : [{ cell, at }]));
     const { structure } = this.plan;
@@ -69,7 +69,7 @@ class Side {
   }
 }
 
-/** A view with its values: everything that a study asks. */
+/** A view with its values: all that a study needs. */
 export interface Question {
   readonly view: View;
   /** The result today. */

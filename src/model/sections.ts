@@ -5,7 +5,7 @@ import type { Content } from './content';
 /** A plan's formulas as one register program over float64: register n is cell n, and each cell has a section. */
 export interface Sections {
   readonly program: Program;
-  /** By cell: where its section starts and ends; the same where nothing computes it. */
+  /** For each cell, where its part of the program starts and ends; both are the same for a cell without a formula. */
   readonly starts: Int32Array;
   readonly ends: Int32Array;
 }
@@ -23,7 +23,9 @@ export function compileSections(contents: readonly Content[], order: readonly nu
   return { program: compileProgram(writer), starts, ends };
 }
 
-/** Computes some cells, in the given order, on a set of registers; what stands together in the program runs at once. */
+/**
+ * Computes some cells, in the given order, on a set of registers. Neighbouring sections of the program run in one call.
+ */
 export function runCells({ program, starts, ends }: Sections, registers: Float64Array, ids: readonly number[]): void {
   for (let i = 0; i < ids.length;) {
     const start = starts[ids[i]!]!;

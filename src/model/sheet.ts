@@ -2,7 +2,7 @@
 export interface SheetRow {
   /** Record number in the file; the header is 1. */
   readonly row: number;
-  /** Text by column name; a column the record lacks is absent. */
+  /** Text by column name; a column that the record does not reach is absent. */
   readonly fields: ReadonlyMap<string, string>;
 }
 

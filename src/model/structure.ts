@@ -2,7 +2,7 @@ import { reach, readers } from './graph';
 import type { Content } from './content';
 import { compileSections, type Sections } from './sections';
 
-/** What a plan's formulas make of its cells, whatever numbers its inputs hold; number edits share it. */
+/** The links between a plan's cells, which do not depend on its inputs' numbers; edits of numbers share it. */
 export interface Structure {
   /** Every cell, each after all that it reads; cells in a circle are void and stand anywhere. */
   readonly order: readonly number[];
@@ -12,7 +12,10 @@ export interface Structure {
   readonly feeds: readonly (readonly number[])[];
   /** The formulas over float64, compiled when first asked for. */
   sections(): Sections;
-  /** The cells from some inputs to a result, both included, as they compute; none if it is not fed by them. */
+  /**
+   * The cells between some inputs and a result, both included, in the order in which they compute; empty where no input
+   * feeds it.
+   */
   route(from: readonly number[], result: number): readonly number[];
 }
 

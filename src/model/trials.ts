@@ -11,7 +11,7 @@ export interface Batch {
   readonly step: string;
   /** A whole number above 0. */
   readonly plants: Decimal;
-  /** What the whole batch took by the watch, above 0; the rating is not in it. */
+  /** Time of the whole batch by the watch, above 0; not yet multiplied by the rating. */
   readonly seconds: Decimal;
   /** The worker's pace in per cent, above 0; 100 where none is given. */
   readonly rating: Decimal;

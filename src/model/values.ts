@@ -109,9 +109,9 @@ export function affected({ structure }: Plan, changed: Iterable<number>): number
 }
 
 /**
- * The values after some inputs changed: only the cells that these feed are computed again.
- * @param before the values of the same plan apart from the changed cells
- * @param ids the cells to compute, from `touched`
+ * The values after some inputs changed; only the cells that these feed are computed again.
+ * @param before the values of the same plan before the change
+ * @param ids the cells to compute, from `affected`
  */
 export function evaluateAffected(
   plan: Plan,

@@ -4,7 +4,7 @@ import type { Cell } from './cell';
 import type { Content } from './content';
 import type { Model, Plan } from './model';
 
-/** A result looked at: in one plan, or as the difference plan − against. */
+/** A result in one plan, or its difference between two plans, `plan` less `against`. */
 export interface View {
   readonly model: Model;
   /** The cell looked at. */
@@ -13,14 +13,14 @@ export interface View {
   readonly against: Plan | undefined;
 }
 
-/** An input with the plans of a view in which a change of it is seen. */
+/** An input, with the plans of a view in which a change of it is seen. */
 export interface Lever {
   readonly cell: Cell;
   readonly inPlan: boolean;
   readonly inAgainst: boolean;
-  /** Its number today, where the change lands. */
+  /** Its number today, in the place that a change would replace. */
   readonly base: Decimal;
-  /** Its range, where the change lands in the shared formula. */
+  /** Its range; undefined where a change would replace a plan's own number, which has none. */
   readonly range: Cell['range'];
 }
 
@@ -29,7 +29,10 @@ function sharedInput(plan: Plan | undefined, id: number): (Content & { kind: 'in
   return content?.kind === 'input' && !content.own ? content : undefined;
 }
 
-/** Where a change of an input lands: where the plan takes it from. Undefined for a cell that is no input there. */
+/**
+ * An input as a lever: a change replaces the number that the view's plan uses. Undefined for a cell that is not an
+ * input there.
+ */
 export function lever({ model, plan, against }: View, id: number): Lever | undefined {
   const cell = model.cells[id];
   const content = plan.contents[id];

@@ -7,21 +7,27 @@ export interface Heights {
   readonly quick: (x: number) => number;
 }
 
-/** How a curve goes on from a place towards one where it cannot be computed. */
+/** What halving finds between a place where a curve can be computed and one where it cannot. */
 export interface Approach {
-  /** Places on the way between which it changes side, in the order in which they are met. */
+  /** Pairs of neighbouring places between which the curve changes side of the target, in the order met. */
   readonly changes: readonly (readonly [Place, Place])[];
-  /** A place next to where it ends, and on the same side. */
+  /** The last place met that can be computed; the curve keeps its side of the target from there to its end. */
   readonly last: Place;
 }
 
 const floatSteps = 60;
 const exactSteps = 100;
-/** Comparisons take inputs this near as equal, as a share: a change of side so near to the end is their doing. */
+/**
+ * Comparisons treat inputs closer than this share as equal. A change of side this near to the curve's end comes from
+ * that and not from the curve.
+ */
 const tied = decimal('4e-12');
 const none = decimal(0);
 
-/** Whether float64 sees a curve keep its side to its end, and the last place that it sees is exactly so. */
+/**
+ * Whether the curve stays on one side of the target up to its end: by halving in float64, with the last place confirmed
+ * exactly.
+ */
 function keepsSide({ exact, quick }: Heights, known: Place, unknown: Decimal): boolean {
   const above = isAbove(known.y);
   let [inside, outside] = [known.x.toNumber(), unknown.toNumber()];
@@ -38,9 +44,9 @@ function keepsSide({ exact, quick }: Heights, known: Place, unknown: Decimal): b
 }
 
 /**
- * Halves the way to where a curve ends.
- * @param share how near to the end it goes, as a share of the input
- * @returns the places met that can be computed, and the first that cannot
+ * Halves the distance to the place where a curve ends.
+ * @param share distance from the end at which halving stops, as a share of the input
+ * @returns the places met that can be computed, and the nearest one found that cannot
  */
 function halved({ exact }: Heights, known: Place, unknown: Decimal, share: Decimal): { met: Place[]; end: Decimal } {
   const met = [known];
@@ -56,7 +62,7 @@ function halved({ exact }: Heights, known: Place, unknown: Decimal, share: Decim
   return { met, end };
 }
 
-/** Follows a curve from a place to where it stops being computable. */
+/** Follows a curve from a place where it can be computed towards one where it cannot. */
 export function approach(heights: Heights, known: Place, unknown: Decimal): Approach {
   if (keepsSide(heights, known, unknown)) return { changes: [], last: known };
   const { met } = halved(heights, known, unknown, tied);
@@ -67,7 +73,7 @@ export function approach(heights: Heights, known: Place, unknown: Decimal): Appr
   return { changes, last: met.at(-1) ?? known };
 }
 
-/** Where a curve stops being computable, between a place where it is and one where it is not. */
+/** The end of a curve between a place where it can be computed and one where it cannot. */
 export function edge(heights: Heights, known: Place, unknown: Decimal): Decimal {
   return halved(heights, known, unknown, none).end;
 }

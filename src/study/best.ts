@@ -29,9 +29,9 @@ function nodes({ values }: Grid<number>): (Node & { readonly value: number })[] 
 }
 
 /**
- * The best of the choices that a grid holds.
- * @param near of several that are equally good, the one fewest columns and rows from here is taken
- * @returns undefined where none can be computed
+ * The best result in a grid.
+ * @param near of several equally good nodes, the one fewest columns and rows from here is taken
+ * @returns undefined where no result can be computed
  */
 export function bestOf(grid: Grid<number>, way: Way, near: Node): Best | undefined {
   const known = nodes(grid).filter(({ value }) => Number.isFinite(value));
@@ -46,9 +46,10 @@ export function bestOf(grid: Grid<number>, way: Way, near: Node): Best | undefin
 }
 
 /**
- * How flat a line of results is around the best one: the first and last place of the stretch that stays near it.
- * @param at the place of the best
- * @param share of the best by which a result may be worse
+ * How flat a line of results is around the best one: indices of the first and the last place of the stretch that stays
+ * near it.
+ * @param at index of the best
+ * @param share how much worse than the best a result may be, as a share of the best
  */
 export function flatStretch(values: readonly number[], at: number, way: Way, share: number): readonly [number, number] {
   const best = values[at] ?? NaN;

@@ -83,8 +83,8 @@ function ordered(a: Place, b: Place): { a: Place; b: Place } {
 }
 
 /**
- * The shortest number within a share of another: what was meant by 4.99999999999999999.
- * @param span the width of the range searched; a number that is nothing beside it is 0
+ * The shortest number within a share of another, so that a root found as 4.99999999999999999 is given as 5.
+ * @param span width of the range searched; a number negligible beside it becomes 0
  */
 export function shortestNear(x: Decimal, share: Decimal, span: Decimal): Decimal {
   const reach = x.abs().times(share);

@@ -11,13 +11,13 @@ import { tangencies } from './tangency';
 /** A place where the result comes to the target: from below, from above, or only touching it. */
 export interface Crossing {
   readonly value: Decimal;
-  /** As the input rises. */
+  /** As the input rises, whether the result passes the target upwards or downwards. */
   readonly direction: 'up' | 'down' | 'touch';
 }
 
-/** A crossing that was closed in on exactly. */
+/** A crossing found in exact numbers. */
 export interface ExactCrossing extends Crossing {
-  /** Whether the result jumps there: the value is on the side that reaches the target. */
+  /** Whether the result jumps across the target. `value` then lies on the side that is at or above the target. */
   readonly isJump: boolean;
 }
 
@@ -28,11 +28,14 @@ export interface BreakevenPoints {
   readonly crossings: readonly Crossing[];
   /** Inputs at which the result changes side at a pole or across values that cannot be computed; ascending. */
   readonly breaks: readonly Decimal[];
-  /** Without crossings and breaks: whether the result is at or above the target; null otherwise. */
+  /**
+   * Whether the result is at or above the target over the whole range; null where there are crossings or breaks, or
+   * where nothing can be computed.
+   */
   readonly holds: 'everywhere' | 'nowhere' | null;
 }
 
-/** The same, each crossing closed in on exactly. */
+/** The same with each crossing found in exact numbers. */
 export interface ExactBreakeven extends BreakevenPoints {
   readonly crossings: readonly ExactCrossing[];
 }
@@ -45,24 +48,29 @@ interface Change {
 }
 
 const zero = decimal(0);
-/** Share of a search that looking over the range takes, roughly. */
+/** Approximate share of the work that scanning the range takes; the rest is finding the crossings. */
 const scanShare = 0.5;
 
 type Found = { readonly crossing: ExactCrossing } | { readonly pole: Decimal };
 
 /** A crossing is given by the shortest number within this share of it. */
 const tidyShare = decimal('1e-18');
-/** How much wider than the bracket, or which share of the input, one looks to tell a root, a jump and a pole apart. */
+/**
+ * To tell a root, a jump and a pole apart, the change across the bracket is compared with the change over a wider
+ * stretch: this many bracket widths, or `beyondTies` of the input where that is more.
+ */
 const wider = decimal('1e6');
 const beyondTies = decimal('1e-9');
-/** A result that changes more across the bracket than this often as much as around it has a pole there. */
+/** A pole: the result changes more than this many times as much across the bracket as over the wider stretch. */
 const poleGrowth = 10;
-/** One that changes at least this share as much has a jump there. */
+/** A jump: across the bracket the result changes by at least this share of its change over the wider stretch. */
 const jumpShare = decimal('1e-3');
-/** Comparisons and rounding take numbers this near as equal, so that a jump lies that far beside its number. */
+/**
+ * Comparisons and rounding treat numbers closer than this share as equal, so a jump may lie that far from its number.
+ */
 const tieReach = decimal('1.5e-12');
 
-/** One search: the curve less the target. */
+/** One search along a curve for a target. */
 class Search {
   readonly closer: CloserScan;
   private readonly span: Decimal;
@@ -88,7 +96,7 @@ class Search {
   changes(): Change[] {
     const { heights, place } = this.closer;
     const known = heights.flatMap((height, i) => (Number.isNaN(height) ? [] : i));
-    // Before the first and after the last of them nothing may be known either.
+    // The results before the first known place and after the last one may be unknown too.
     return [-1, ...known].flatMap((before, k): Change[] => {
       const after = known[k] ?? heights.length;
       if (after > before + 1) return this.acrossUnknown(before, after);
@@ -124,7 +132,7 @@ class Search {
     return { crossing: { value: this.valueBetween(a, b, isJump), direction, isJump } };
   }
 
-  /** How much the result changes over a stretch some way wider than a bracket, but within the scanned places. */
+  /** How much the result changes over a stretch wider than the bracket (see `wider`), cut off at the scanned places. */
   private changeAround(a: Place, b: Place, from: Place, to: Place): Decimal {
     const byWidth = b.x.minus(a.x).times(wider);
     const byShare = b.x.abs().times(beyondTies);
@@ -134,7 +142,7 @@ class Search {
     return this.height(after).minus(this.height(before)).abs();
   }
 
-  /** The shortest number in a closed bracket; at a jump, one on the side that reaches the target. */
+  /** The shortest number in the bracket; at a jump, one on the side that is at or above the target. */
   private valueBetween(a: Place, b: Place, isJump: boolean): Decimal {
     const reached = isAbove(b.y) ? b : a;
     if (a.x.lte(0) && b.x.gte(0) && isAbove(this.height(zero))) return zero;
@@ -143,7 +151,9 @@ class Search {
     return candidates.find((x) => isAbove(this.height(x))) ?? reached.x;
   }
 
-  /** A pole's place; where a comparison fills in a value at it, the number compared with. */
+  /**
+   * The place of a pole. Where a comparison in the formula gives the result a value there, the number compared with.
+   */
   private poleAt(x: Decimal): Decimal {
     const filled = shortestNear(x, tieReach, this.span);
     const height = this.height(filled);
@@ -177,13 +187,13 @@ function merged(crossings: readonly ExactCrossing[]): ExactCrossing[] {
 }
 
 /**
- * Every value of an input at which a result comes to a target, within a range.
+ * Every value of an input at which a result meets a target, within a range.
  *
- * The range is looked at in float64, at two thousand places or more, evenly and by ratio; crossings closer together
- * than that may be missed. Each change of side is closed in on exactly. At a jump the value is on the side that reaches
- * the target; a change of side at a pole, or across values that cannot be computed, is a break.
+ * The range is scanned in float64 at two thousand places or more, evenly and by ratio; crossings closer together than
+ * those places may be missed. Each change of side is then found exactly. At a jump the value given is on the side at or
+ * above the target. A change of side at a pole, or across values that cannot be computed, is a break.
  *
- * @param given inputs that are looked at besides, such as today's
+ * @param given further inputs to scan, such as today's
  */
 export function breakeven(
   curve: Curve,
@@ -194,7 +204,7 @@ export function breakeven(
   return finish(breakevenInSteps(curve, range, target, given));
 }
 
-/** The same in steps: the look over the range, then one for each change of side. */
+/** The same in steps: one for the scan, then one for each change of side. */
 export function* breakevenInSteps(
   curve: Curve,
   range: SearchRange,

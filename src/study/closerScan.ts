@@ -2,26 +2,29 @@ import type { Decimal } from '../core/number';
 import { isAbove, type Place } from './bracket';
 import { placeAt, type Scan } from './scan';
 
-/** A curve's heights above the target at scanned places: exact where float64 is in doubt or finds a change of side. */
+/**
+ * A curve's heights above the target at scanned places. They are exact where float64 cannot tell the side and beside a
+ * change of side.
+ */
 export interface CloserScan {
   /** The places, ascending. */
   readonly near: readonly number[];
-  /** Above or at the target where not below 0; NaN where there is none. */
+  /** The result less the target; 0 and more counts as above. NaN where it cannot be computed. */
   readonly heights: readonly number[];
-  /** A place with its height in all their digits. */
+  /** A place with the exact input and height. */
   readonly place: (i: number) => Place;
-  /** Whether nothing but rounding parts the result from the target, at every place. */
+  /** Whether the result differs from the target by rounding alone, at every place. */
   readonly isAtTarget: boolean;
 }
 
-/** A share of the largest height below which float64 is not trusted to tell the side. */
+/** Share of the largest height below which float64 is not trusted to tell the side. */
 const doubt = 1e-9;
-/** A share of the numbers looked at below which all that float64 sees may be its own rounding. */
+/** Where every height is below this share of the range's ends and the target, all of them may be float64's rounding. */
 const floatNoise = 1e-13;
-/** Results all this small beside the numbers they come from are rounding of a result that is at the target. */
+/** Exact heights all below this share of these numbers are rounding: the result is at the target. */
 const roundingShare = 1e-30;
 
-/** The number nearest to a height that is 0 only where the height is, and on its side of 0. */
+/** A height in float64 that keeps its sign: 0 only where the height itself is 0. */
 function inFloat64(height: Decimal): number {
   const near = height.toNumber();
   if (near !== 0 || height.isZero()) return near;
@@ -29,9 +32,9 @@ function inFloat64(height: Decimal): number {
 }
 
 /**
- * Looks once more, exactly, at the scanned places of which float64 does not know enough.
+ * Computes exactly those scanned places at which float64 does not settle the side of the target.
  * @param height the result less the target, exactly
- * @param size the largest of the numbers looked at
+ * @param size the largest absolute number among the ends of the range and the target
  */
 export function scanCloser(
   { places, heights, largest }: Scan,

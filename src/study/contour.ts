@@ -9,7 +9,7 @@ export interface Spot {
 /** A line along which a result meets a level; a closed one ends where it starts. */
 export type Path = readonly Spot[];
 
-/** The edge that a line crosses: that from a node to the right has an even number, that to the next row an odd one. */
+/** An edge of the grid by number: even from a node to the next one in its row, odd from a node to the next row. */
 type Edge = number;
 
 /** The four edges of a square of nodes, and the sides of its corners in turn, starting at its first node. */
@@ -33,7 +33,10 @@ function squareAt({ across, values }: Grid<number>, i: number, j: number): Squar
   };
 }
 
-/** The pairs of edges that lines join within a square; at a saddle the mean of the corners says which. */
+/**
+ * The pairs of a square's edges that lines connect. At a saddle the mean of the four corners decides between the two
+ * ways.
+ */
 function joins({ low, right, high, left, corners }: Square, level: number): (readonly [Edge, Edge])[] {
   if (!corners.every((value) => Number.isFinite(value))) return [];
   const [a, b, c, d] = corners.map((value) => value >= level) as [boolean, boolean, boolean, boolean];
@@ -54,7 +57,7 @@ function joins({ low, right, high, left, corners }: Square, level: number): (rea
   return from === undefined || to === undefined ? [] : [[from, to]];
 }
 
-/** Which edges are joined to each, at most two. */
+/** For each edge crossed by a line, the edges it is connected to: at most two. */
 function linksOf(grid: Grid<number>, level: number): Map<Edge, Edge[]> {
   const links = new Map<Edge, Edge[]>();
   const link = (from: Edge, to: Edge): void => {
@@ -71,7 +74,7 @@ function linksOf(grid: Grid<number>, level: number): Map<Edge, Edge[]> {
   return links;
 }
 
-/** Follows joined edges from one of them until they end or come round, and takes them out. */
+/** Follows connected edges from one of them to the line's end or back to its start, and removes them. */
 function follow(links: Map<Edge, Edge[]>, start: Edge): Edge[] {
   const trail = [start];
   for (;;) {
@@ -84,7 +87,7 @@ function follow(links: Map<Edge, Edge[]>, start: Edge): Edge[] {
   }
 }
 
-/** Where the level lies on an edge, taking the result as straight along it. */
+/** The point on an edge at which the result is at the level, interpolated linearly. */
 function spotOn({ across, down, values }: Grid<number>, level: number, edge: Edge): Spot {
   const node = Math.floor(edge / 2);
   const [i, j] = [node % across.length, Math.floor(node / across.length)];
@@ -96,9 +99,10 @@ function spotOn({ across, down, values }: Grid<number>, level: number, edge: Edg
 }
 
 /**
- * The lines along which a result over two inputs meets a level: marching squares, the form in the plane of marching
- * cubes (Lorensen & Cline, Computer Graphics 21(4), 1987, 163–169). Squares with a corner that is not a number hold
- * none. At the level counts as above it. Between nodes the result is taken as straight, so that a jump is met half-way.
+ * The lines along which a result over two inputs is at a level: marching squares, the form in the plane of marching
+ * cubes (Lorensen & Cline, Computer Graphics 21(4), 1987, 163–169). A square with a corner that is NaN holds no line. A
+ * result exactly at the level counts as above it. Results are interpolated linearly between nodes, so a jump is drawn
+ * half-way.
  */
 export function contour(grid: Grid<number>, level: number): Path[] {
   const links = linksOf(grid, level);

@@ -4,7 +4,7 @@ import type { Response } from '../model/response';
 /** A number that depends on one input; NaN where it cannot be computed. */
 export interface Curve {
   exact(x: Decimal): Decimal;
-  /** The same in float64, to look at many places in little time. */
+  /** The same in float64, for looking at many places quickly. */
   float(x: number): number;
 }
 

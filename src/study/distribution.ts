@@ -12,7 +12,7 @@ export interface Distribution {
   readonly quantile: (p: number) => number;
 }
 
-/** A range's ends and the input's number, brought within them. */
+/** The ends of a range, and the input's number moved to the nearer end where it lies outside. */
 interface Ends {
   readonly low: number;
   readonly mode: number;
@@ -102,7 +102,7 @@ export function distributionOf({ low, high, shape }: Range, value: Decimal): Dis
   return makers[shape]({ low: from, mode: Math.min(Math.max(value.toNumber(), from), to), high: to });
 }
 
-/** The value that a draw is as often below as above; for `either`, which has no such value, the middle. */
+/** The median of a range's distribution; for `either`, which has none, the middle of the range. */
 export function medianOf(range: Range, value: Decimal): number {
   const distribution = distributionOf(range, value);
   return range.shape === 'either' ? distribution.mean : distribution.quantile(0.5);

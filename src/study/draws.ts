@@ -17,12 +17,12 @@ export function uncertainOf(levers: readonly Lever[]): Uncertain[] {
   );
 }
 
-/** Nearest that a chance comes to 0 or 1, so that every quantile is finite. */
+/** Chances are kept this far from 0 and 1, so that every quantile is finite. */
 const nearest = 2 ** -53;
 
 /** Correlated normal variables, each from a stream of its own. */
 class NormalGroup {
-  /** By correlated cell, in the factor's order. */
+  /** One column for each correlated cell, in the factor's order. */
   private readonly columns: readonly Float64Array[];
   private readonly streams: readonly RandomStream[];
 
@@ -44,7 +44,7 @@ class NormalGroup {
     });
   }
 
-  /** The chances at which the correlated variable of a cell lies. */
+  /** For each draw, the chance (cumulative probability) at which a cell's correlated normal variable lies. */
   chances(cell: number, out: Float64Array, count: number): void {
     const row = this.factor.lower[this.factor.cells.indexOf(cell)] as readonly number[];
     out.fill(0, 0, count);
@@ -59,15 +59,15 @@ class NormalGroup {
 }
 
 /**
- * Random draws of uncertain inputs, block after block. Each input has a stream of its own, known by its cell, so its
- * draws do not depend on which other inputs are drawn; an input that two plans share is drawn once for both. Rank
- * correlations are made by a Gaussian copula (Clemen & Reilly, Management Science 45 (1999) 208-224): correlated normal
- * variables, each turned into its chance and that into the input's quantile.
+ * Random draws of uncertain inputs, block after block. Each input has a random stream of its own, chosen by its cell,
+ * so its draws do not depend on which other inputs are drawn, and an input that two plans share is drawn once for both.
+ * Rank correlations are made by a Gaussian copula (Clemen & Reilly, Management Science 45 (1999) 208-224): correlated
+ * normal variables, each turned into its chance and that into the input's quantile.
  */
 export class Draws {
-  /** By input: the chances drawn, evenly spread over 0..1. */
+  /** For each input, the chances drawn, uniform over 0 to 1. */
   readonly chances: readonly Float64Array[];
-  /** By input: how many draws of a share in % so far lay below 0 or above 100. */
+  /** For each input that is a share in %, how many draws so far lay below 0 or above 100. */
   readonly outside: Float64Array;
   private readonly group: NormalGroup | undefined;
   private readonly streams: readonly RandomStream[];
@@ -75,7 +75,7 @@ export class Draws {
   /**
    * @param factor the correlations of all cells, where there are any
    * @param seed a whole number from 0 to 2^53 - 1
-   * @param block most draws of one fill
+   * @param block the largest number of draws that one fill makes
    */
   constructor(
     private readonly inputs: readonly Uncertain[],

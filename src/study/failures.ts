@@ -13,16 +13,19 @@ export interface Failure {
   readonly message: string;
   /** Its share of the failed draws that were looked into. */
   readonly share: number;
-  /** The inputs that bring it about on their own, the others as they stand; where none does, all that feed the cell. */
+  /**
+   * The inputs that cause the error by themselves, the others at today's numbers; where none does, all that feed the
+   * cell.
+   */
   readonly inputs: readonly Lever[];
 }
 
-/** Most failed draws that are looked into one by one. */
+/** At most this many failed draws are examined one by one. */
 export const mostExamined = 100;
-/** Most draws in which the inputs of one failure are tried alone. */
+/** At most this many draws of one failure are tried with one input at a time. */
 const mostTried = 5;
 
-/** One plan of a model with the levers that move in it. */
+/** One plan of a model, and which levers are seen in it. */
 interface Side {
   readonly plan: Plan;
   readonly values: Values;
@@ -57,7 +60,7 @@ function sameError(a: CellError | undefined, b: CellError): boolean {
   return a?.cause === b.cause && a.code === b.code;
 }
 
-/** The levers that make an error on their own, else those that feed the cell at fault. */
+/** The levers that cause an error by themselves; where none does, those that feed the cell at fault. */
 function culprits(model: RiskModel, { side, error, draws }: Found): Lever[] {
   const feeding = model.inputs
     .map(({ lever }) => lever)
@@ -72,9 +75,9 @@ function culprits(model: RiskModel, { side, error, draws }: Found): Lever[] {
 }
 
 /**
- * Looks into draws whose result could not be computed: the exact arithmetic says which cell is at fault and why, and
- * which inputs bring it about.
- * @param draws a number for each of the model's inputs; at most `mostExamined` are worth passing
+ * Finds why draws failed. The exact arithmetic says which cell is at fault and why; single inputs are then tried to see
+ * which cause it.
+ * @param draws a number for each of the model's inputs; only the first `mostExamined` draws are worth passing
  * @returns the most frequent failure first
  */
 export function failuresIn(model: RiskModel, draws: readonly (readonly number[])[]): Failure[] {

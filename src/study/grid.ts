@@ -16,14 +16,14 @@ export interface Surface {
   float(x: number, y: number): number;
 }
 
-/** Where a grid looks along an input: its range, or where a search would look. */
+/** The range over which a grid looks along an input: its own range, or else the default search range. */
 export function gridRange(lever: Lever): SearchRange {
   return lever.range === undefined ? defaultRange(lever) : { from: lever.range.low, to: lever.range.high };
 }
 
 /**
- * Where a picture looks along an input: its range; without one, or where that has no width, from half of its number to
- * half as much again, a share in % no higher than 100. From 0 to 1 where the number is 0.
+ * The range over which a picture looks along an input: its own range. Without one, or where that has no width, from
+ * half of its number to one and a half times it, for a share in % up to 100 at most. From 0 to 1 where the number is 0.
  */
 export function pictureRange({ cell, base, range }: Lever): SearchRange {
   if (range?.low.lt(range.high) === true) return { from: range.low, to: range.high };
@@ -46,7 +46,7 @@ export function surfaceOf(question: Question, across: Lever, down: Lever): Surfa
   return { exact: (x, y) => response.exact([x, y]), float: (x, y) => response.float([x, y]) };
 }
 
-/** The rows of a grid, one at a time, so that a page can draw a breath between them. */
+/** The rows of a grid one at a time, so that a page can pause between them. */
 export function* gridRows<T>(
   at: (x: T, y: T) => T,
   across: readonly T[],

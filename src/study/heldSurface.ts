@@ -3,21 +3,22 @@ import type { Question } from '../model/response';
 import type { Lever } from '../model/view';
 import { surfaceOf, type Surface } from './grid';
 
-/** An input that gives back what another takes, so that their sum stays. */
+/** An input that falls as another one rises, so that their sum stays the same. */
 export interface Giving {
   readonly lever: Lever;
-  /** How much it falls as the other one rises by one. */
+  /** How much it falls for each unit that the other one rises. */
   readonly each: Decimal;
 }
 
-/** What is left for the giving input as the other one has moved. */
+/** The value of the falling input once the other one has moved. */
 export function leftFor({ lever, each }: Giving, moved: Lever, x: Decimal): Decimal {
   return lever.base.minus(x.minus(moved.base).times(each));
 }
 
 /**
- * The result as two inputs move, while a third gives back what the first takes; NaN where it would have nothing left.
- * @param giving undefined: nothing is given back
+ * The result as two inputs move, while a third one falls as the first rises; NaN where the third would not stay above
+ * 0.
+ * @param giving undefined: no third input moves
  */
 export function heldSurface(question: Question, across: Lever, down: Lever, giving: Giving | undefined): Surface {
   if (giving === undefined) return surfaceOf(question, across, down);

@@ -6,15 +6,18 @@ export interface Histogram {
   /** Where the first bin starts. */
   readonly from: number;
   readonly width: number;
-  /** By set of results: of each bin the share of the results that lies in it. */
+  /** For each set of results, the share of its results that lies in each bin. */
   readonly shares: readonly (readonly number[])[];
 }
 
-/** Bins that a picture has room for. */
+/** Bins for which a picture has room. */
 const wantedBins = 60;
-/** Share at either end that may lie beyond the picture, so that a few far draws do not flatten the rest. */
+/**
+ * Share of the results at either end that may lie outside the picture, so that a few extreme draws do not flatten the
+ * rest.
+ */
 const beyond = 0.005;
-/** Part of a bin within which a result counts as lying on its edge. */
+/** A result this close to an edge, as a share of a bin's width, counts as lying on it. */
 const onEdge = 1e-9;
 
 function countIn(sorted: ArrayLike<number>, from: number, width: number, bins: number): number[] {
@@ -33,7 +36,7 @@ function countIn(sorted: ArrayLike<number>, from: number, width: number, bins: n
 export function histogram(sets: readonly ArrayLike<number>[]): Histogram {
   const low = Math.min(...sets.map((sorted) => quantile(sorted, beyond)));
   const high = Math.max(...sets.map((sorted) => quantile(sorted, 1 - beyond)));
-  // Results that differ by rounding alone are one result.
+  // Results that differ by no more than rounding are taken as equal.
   const same = high - low <= 1e-12 * Math.max(Math.abs(low), Math.abs(high));
   const width = roundStepAbove(same ? Math.abs(low) / 100 || 1 : (high - low) / wantedBins, 1 - onEdge);
   const first = Math.floor(low / width + onEdge);

@@ -5,7 +5,7 @@ const mostBins = 128;
 const drawsPerBin = 64;
 const degrees = 8;
 
-/** Sums of results by the chance at which an input was drawn, in bins of equal chance. */
+/** Results summed up by the chance at which an input was drawn, in bins of equal chance. */
 class Half {
   readonly counts: Float64Array;
   readonly sums: Float64Array;
@@ -17,7 +17,7 @@ class Half {
     this.squares = new Float64Array(bins);
   }
 
-  /** Where the expectation of the result, given the bin, is estimated to be above 0. */
+  /** For each bin, whether the result's expectation there is estimated to be above 0. */
   goesAhead(): boolean[] {
     const { bins, counts, sums, squares } = this;
     const means = sums.map((sum, bin) => (counts[bin]! > 0 ? sum / counts[bin]! : 0));
@@ -34,26 +34,26 @@ class Half {
  * draws of d with the chances at which the input was drawn. No nested draws are made: they would bias it upwards.
  *
  * The draws fall into two halves. On one, d is regressed on the input's chance (a polynomial through the means of 128
- * bins, its degree by Mallows' Cp; after Strong, Oakley & Brennan, Medical Decision Making 34 (2014) 311-326), which
- * says for which values of the input to go ahead; that rule's gain is then measured on the other half, and the other
- * way round. So noise in the regression cannot pass for value: the estimate errs low, by what a rule loses that is not
- * the best, and an input that cannot change the choice gets 0 but for its error. Never negative; never above the value
- * of knowing everything, taken from the same draws. Inputs may be correlated: d is regressed on the one input, whatever
- * it stands for of others.
+ * bins, its degree by Mallows' Cp; after Strong, Oakley & Brennan, Medical Decision Making 34 (2014) 311-326). The
+ * regression says for which values of the input to go ahead; the gain of that rule is measured on the other half. Then
+ * the halves change places. So noise in the regression is not counted as value: the estimate errs low, by what an
+ * imperfect rule loses, and an input that cannot change the choice gets 0 within its error. It is never negative and
+ * never above the value of knowing everything from the same draws. Inputs may be correlated: the value then includes
+ * what this input tells about the others.
  */
 export class InputInformation {
   private readonly halves: readonly [Half, Half];
 
   /**
-   * @param draws how many are to come
-   * @param twoValued the input takes one value below the chance of one half, and another above
+   * @param draws how many will be added in all
+   * @param twoValued whether the input takes one value below the median chance and another above it
    */
   constructor(draws: number, twoValued: boolean) {
     const bins = twoValued ? 2 : Math.max(2, Math.min(mostBins, Math.floor(draws / drawsPerBin)));
     this.halves = [new Half(bins), new Half(bins)];
   }
 
-  /** Takes in draws; those whose result is not known are left out. Every other one falls into the second half. */
+  /** Adds draws; those with an unknown result are left out. Every other draw goes to the second half. */
   add(chances: Float64Array, results: Float64Array, count: number): void {
     for (let parity = 0; parity < 2; parity += 1) {
       const { bins, counts, sums, squares } = this.halves[parity as 0 | 1];
@@ -68,7 +68,7 @@ export class InputInformation {
     }
   }
 
-  /** @param ahead whether to go ahead without knowing more */
+  /** @param ahead whether to go ahead when nothing more is known */
   worth(ahead: boolean): Worth {
     const [first, second] = this.halves;
     let [sum, squares, count] = [0, 0, 0];

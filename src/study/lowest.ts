@@ -7,27 +7,27 @@ import type { SearchRange } from './searchRange';
 export interface LowestStretch {
   readonly from: Decimal;
   readonly to: Decimal;
-  /** Place of the curve among those compared; undefined where none can be computed. */
+  /** Index of the curve among those compared; undefined where none can be computed. */
   readonly curve: number | undefined;
 }
 
-/** Places looked at, evenly. */
+/** Number of evenly spaced places that are scanned. */
 const places = 200;
-/** Halvings between two of them. */
+/** Halvings between two scanned places. */
 const halvings = 80;
 
-/** How closely is looked, as shares of the numbers looked at. */
+/** Tolerances, as shares of the numbers compared. */
 interface Closeness {
-  /** Results this near are equal: the arithmetic's noise. */
+  /** Results this close are equal: the difference is rounding. */
   readonly noise: Decimal;
-  /** A change of the lowest is told by the shortest number within this share of it. */
+  /** The place where the lowest changes is given by the shortest number within this share of it. */
   readonly tidy: Decimal;
 }
 
 const exactly: Closeness = { noise: decimal('1e-26'), tidy: decimal('1e-18') };
 const inFloat: Closeness = { noise: decimal('1e-13'), tidy: decimal('1e-10') };
 
-/** Which of several numbers is the lowest, the first of equals; those that are not known take no part. */
+/** Index of the lowest of several numbers, the first of equals; NaN is skipped. */
 export function lowestOf(values: readonly Decimal[], noise = exactly.noise): number | undefined {
   return values.reduce<number | undefined>((best, value, i) => {
     if (value.isNaN() || best === undefined) return value.isNaN() ? best : i;
@@ -37,10 +37,11 @@ export function lowestOf(values: readonly Decimal[], noise = exactly.noise): num
 }
 
 /**
- * Along an input, which of several results is the lowest. Looked at evenly in 200 steps; each change found between two
- * neighbours is halved down to, be it a crossing or a jump. One that comes and goes within a step may be missed.
- * @param given inputs that are looked at besides, such as today's
- * @param quick whether the curves are float64 all through
+ * Which of several results is the lowest along an input. The range is scanned evenly in 200 steps; each change between
+ * two neighbours, a crossing or a jump, is found by halving. A result that is the lowest only within one step may be
+ * missed.
+ * @param given further inputs to scan, such as today's
+ * @param quick whether the curves are computed in float64
  * @yields after each place and each halving
  */
 export function* lowestAlong(
@@ -64,7 +65,7 @@ export function* lowestAlong(
   let before = { x: from, curve: at(from) };
   for (const x of xs) {
     const here = { x, curve: at(x) };
-    // Another one may be the lowest for a while between the two.
+    // A third result may be the lowest for a while between the two.
     while (before.curve !== here.curve) {
       let [left, right] = [before, here];
       for (let step = 0; step < halvings; step += 1) {

@@ -1,9 +1,9 @@
 const run = 128;
 
 /**
- * The sum of what numbers are above a level, or of the squares of that, in pairs of halves: its rounding error grows
- * with the logarithm of their number only (Higham, The accuracy of floating point summation, SIAM J. Sci. Comput. 14
- * (1993) 783-799).
+ * Sum of how far numbers lie above a level, or of the squares of that. Halves are summed pairwise, so that the rounding
+ * error grows only with the logarithm of how many there are (Higham, The accuracy of floating point summation, SIAM J.
+ * Sci. Comput. 14 (1993) 783-799).
  */
 function pairwise(values: ArrayLike<number>, level: number, squared: boolean, from: number, to: number): number {
   if (to - from > run) {

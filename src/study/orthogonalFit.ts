@@ -1,11 +1,11 @@
 /**
  * Least-squares polynomials of growing degree through weighted points, built from polynomials that are orthogonal on
- * just these points (Forsythe, Journal of SIAM 5 (1957) 74-88). The degree is the one with the least expected error of
- * prediction by Mallows' Cp (Technometrics 15 (1973) 661-675): a further degree is worth it where it explains more than
+ * these very points (Forsythe, Journal of SIAM 5 (1957) 74-88). The degree is the one with the least expected error of
+ * prediction by Mallows' Cp (Technometrics 15 (1973) 661-675): a further degree is taken where it explains more than
  * twice the noise.
  * @param xs where the points lie
  * @param ys their values
- * @param weights how many observations each is the mean of; 0 leaves it out
+ * @param weights how many observations each point is the mean of; a point of weight 0 is left out
  * @param noise variance of one observation
  * @param degrees the highest degree that is tried
  * @returns the polynomial at each point

@@ -14,11 +14,11 @@ export function meanWorth(sum: number, squares: number, count: number): Worth {
 /**
  * What it is worth to know everything before choosing among options, E[max over options] - max over options of E, from
  * draws of what each option yields: the least of the options' expected opportunity losses (Raiffa & Schlaifer, Applied
- * Statistical Decision Theory (1961), chapter 4). On the same draws it is never negative. Its error takes the best
+ * Statistical Decision Theory (1961), chapter 4). From the same draws it is never negative. Its error takes the best
  * option as known; where two are nearly as good, the value from few draws is a little low.
  */
 export class PerfectInformation {
-  /** By option: what the best choice yields more, and the squares of that. */
+  /** For each option, how much more the best option of each draw yields, summed up, and the squares of that. */
   private readonly missed: Float64Array;
   private readonly squares: Float64Array;
   private count = 0;
@@ -28,7 +28,7 @@ export class PerfectInformation {
     this.squares = new Float64Array(options);
   }
 
-  /** Takes in draws, a column an option; draws in which an option is not known are left out. */
+  /** Adds draws, one column for each option; draws with an option that is NaN are left out. */
   add(options: readonly Float64Array[], count: number): void {
     for (let i = 0; i < count; i += 1) {
       let most = -Infinity;
@@ -43,7 +43,7 @@ export class PerfectInformation {
     }
   }
 
-  /** The option that is best without knowing more; the first of equals. */
+  /** Index of the option with the highest mean, the first of equals. */
   best(): number {
     return this.missed.indexOf(Math.min(...this.missed));
   }

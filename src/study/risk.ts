@@ -7,21 +7,21 @@ import { momentsOf, type Moments } from './moments';
 import { PerfectInformation, type Worth } from './perfectInformation';
 import { viewColumn, type RiskModel } from './riskModel';
 
-/** What is asked of draws. */
+/** Settings of a run of draws. */
 export interface RiskRequest {
   /** At least 1. */
   readonly draws: number;
   /** A whole number from 0 to 2^53 - 1; the same one gives the same draws on any machine. */
   readonly seed: number;
-  /** The result at which the choice turns: to go ahead where it is above. */
+  /** The result above which one goes ahead and below which not. */
   readonly target: number;
 }
 
-/** How far draws have come. */
+/** How many draws have been made, and their results. */
 export interface RiskProgress {
   readonly done: number;
   readonly of: number;
-  /** The results so far, in the order drawn; the column goes on being filled. */
+  /** The results so far, in the order drawn; a view of the column that further draws fill. */
   readonly result: Float64Array;
 }
 
@@ -30,18 +30,18 @@ interface InputWorth extends Worth {
   readonly lever: Lever;
 }
 
-/** What draws come to. */
+/** What a run of draws found. */
 export interface Risk {
   readonly draws: number;
-  /** Draws whose result could not be computed; everything else speaks of the rest. */
+  /** Draws whose result could not be computed; all other figures leave them out. */
   readonly failed: number;
   readonly failures: readonly Failure[];
-  /** Inputs in % of which some draws lay below 0 or above 100, with how many. */
+  /** Inputs in % of which some draws lay below 0 or above 100, and how many draws that were. */
   readonly outside: readonly { readonly lever: Lever; readonly count: number }[];
   /** The results, ascending. */
   readonly sorted: Float64Array;
   readonly moments: Moments;
-  /** What knowing all inputs, or one, is worth for the choice; NaN without results. */
+  /** What it is worth to know all inputs, or one of them, before choosing; NaN without results. */
   readonly knowingAll: Worth;
   readonly knowingEach: readonly InputWorth[];
 }
@@ -49,12 +49,12 @@ export interface Risk {
 /** Blocks between two reports. */
 const blocksPerReport = 8;
 
-/** Results as they come, those that cannot be computed left out. */
+/** The results of all draws that could be computed. */
 class Kept {
   private readonly column: Float64Array;
   count = 0;
   failed = 0;
-  /** Inputs of the first draws that failed. */
+  /** The inputs of the first draws that failed. */
   readonly examined: number[][] = [];
 
   constructor(
@@ -85,7 +85,7 @@ class Kept {
   }
 }
 
-/** What knowing is worth, from draws of the result less the target. */
+/** What it is worth to know inputs, from draws of the result less the target. */
 class Information {
   private readonly all = new PerfectInformation(2);
   private readonly each: readonly InputInformation[];
@@ -122,9 +122,9 @@ class Information {
 }
 
 /**
- * Draws every uncertain input by its shape and correlations and computes the result for each draw: both plans of a
- * comparison from the same draws. Plain Monte Carlo, so the mean's standard error is sd/√n.
- * @yields how far it has come, every few thousand draws; stop asking to cancel
+ * Draws every uncertain input by its shape and correlations and computes the result for each draw, with both plans of a
+ * comparison computed from the same draws. Plain Monte Carlo, so the mean's standard error is sd/√n.
+ * @yields how many draws have been made, every few thousand draws; a caller cancels by not going on
  */
 export function* drawRisk(model: RiskModel, request: RiskRequest): Generator<RiskProgress, Risk> {
   const { columns, view } = model;

@@ -5,17 +5,17 @@ import type { Plan } from '../model/model';
 import { uncertainOf, type Uncertain } from './draws';
 import type { BlockModel } from './sobolIndices';
 
-/** A view's formulas, ready for draws of the uncertain inputs that its result depends on. */
+/** A view compiled for draws of the uncertain inputs that its result depends on. */
 export interface RiskModel {
   readonly view: View;
   /** In file order. */
   readonly inputs: readonly Uncertain[];
-  /** The result in the plan and, where there is one, in the plan compared with. */
+  /** The result in the plan, and then that in the plan compared with, where there is one. */
   readonly targets: readonly ColumnTarget[];
   readonly columns: Columns;
 }
 
-/** The cells of a plan that some levers move there. */
+/** For each cell that some levers move in a plan, the number of its input. */
 function movingIn(levers: readonly Lever[], side: 'inPlan' | 'inAgainst'): Map<number, number> {
   return new Map(levers.flatMap((lever, i) => (lever[side] ? [[lever.cell.id, i] as const] : [])));
 }
@@ -24,7 +24,7 @@ function feeds(plan: Plan | undefined, lever: Lever, result: number): boolean {
   return plan !== undefined && plan.structure.route([lever.cell.id], result).length > 0;
 }
 
-/** Makes a view ready for draws. */
+/** Compiles a view for draws. */
 export function riskModel(view: View): RiskModel {
   const { plan, against, result } = view;
   const levers = uncertain(view).filter(
@@ -40,7 +40,10 @@ export function riskModel(view: View): RiskModel {
   return { view, inputs: uncertainOf(levers), targets, columns: compileColumns(targets, levers.length) };
 }
 
-/** What a view looks at, from its targets' columns: NaN where it cannot be computed. */
+/**
+ * A view's result from the columns of its targets: the plan's, less the other plan's where there is one. NaN where it
+ * cannot be computed.
+ */
 export function viewColumn([own, other]: readonly Float64Array[], out: Float64Array, count: number): Float64Array {
   for (let i = 0; i < count; i += 1) {
     const value = other === undefined ? own![i]! : own![i]! - other[i]!;
@@ -49,7 +52,7 @@ export function viewColumn([own, other]: readonly Float64Array[], out: Float64Ar
   return out;
 }
 
-/** The same as a model of independent inputs. */
+/** The same for Sobol' indices, which take the inputs as independent. */
 export function blockModel({ targets, inputs }: RiskModel): BlockModel {
   const columns = compileVaried(targets, inputs.length);
   const [result, varied] = [new Float64Array(columns.block), new Float64Array(columns.block)];
@@ -65,7 +68,7 @@ export function blockModel({ targets, inputs }: RiskModel): BlockModel {
   };
 }
 
-/** The inputs of a model that are drawn together, two by two; a correlation may be written at either or at both. */
+/** The pairs of a model's inputs that are correlated; a correlation may be written at either input or at both. */
 export function correlatedPairs({ inputs }: RiskModel): (readonly [Uncertain, Uncertain])[] {
   const byName = new Map(inputs.map((input) => [input.lever.cell.name, input]));
   const pairs: (readonly [Uncertain, Uncertain])[] = [];
@@ -79,7 +82,7 @@ export function correlatedPairs({ inputs }: RiskModel): (readonly [Uncertain, Un
   return pairs;
 }
 
-/** The first two of them, or undefined where all inputs are independent. */
+/** The first correlated pair, or undefined where all inputs are independent. */
 export function correlatedPair(model: RiskModel): readonly [Uncertain, Uncertain] | undefined {
   return correlatedPairs(model)[0];
 }

@@ -14,7 +14,7 @@ export function splitmix64(seed: bigint, n: number): bigint {
 
 /**
  * A stream of uniform random numbers: xoshiro128** 1.1 (Blackman & Vigna, Scrambled linear pseudorandom number
- * generators, ACM TOMS 47 (2021) 36; period 2^128 - 1). It holds its own state; nothing is shared.
+ * generators, ACM TOMS 47 (2021) 36; period 2^128 - 1). Each stream has a state of its own.
  */
 export class RandomStream {
   /** @param state four 32-bit words, not all 0 */
@@ -42,31 +42,19 @@ export class RandomStream {
 
   /** Fills a column with numbers between 0 and 1, both excluded: odd multiples of 2^-53, of two 32-bit numbers each. */
   fill(out: Float64Array, count: number): void {
-    let a = this.state[0]!;
-    let b = this.state[1]!;
-    let c = this.state[2]!;
-    let d = this.state[3]!;
-    let high = 0;
-    for (let i = 0; i < 2 * count; i += 1) {
-      const x = Math.imul(b, 5);
-      const bits = Math.imul((x << 7) | (x >>> 25), 9) >>> 6;
-      const t = b << 9;
-      c ^= a;
-      d ^= b;
-      b ^= c;
-      a ^= d;
-      c ^= t;
-      d = (d << 11) | (d >>> 21);
-      if (i & 1) out[i >> 1] = (high * 67108864 + bits + 0.5) * 2 ** -52;
-      else high = bits;
+    // Both numbers stand where the one made of them will: a number of the column is as long as two of them.
+    const words = new Uint32Array(out.buffer, out.byteOffset, 2 * count);
+    this.fillWords(words);
+    for (let i = 0; i < count; i += 1) {
+      const [high, low] = [words[2 * i]! >>> 6, words[2 * i + 1]! >>> 6];
+      out[i] = (high * 67108864 + low + 0.5) * 2 ** -52;
     }
-    this.state.set([a, b, c, d]);
   }
 }
 
 /**
- * Stream n of a seed: its state is the seed's splitmix64 outputs 2n and 2n + 1, so streams of one seed start at places
- * without relation.
+ * Stream n of a seed. Its state is the seed's splitmix64 outputs 2n and 2n + 1, so that the streams of one seed are
+ * unrelated.
  * @param seed a whole number from 0 to 2^53 - 1; 0 is a seed like any other
  */
 export function randomStream(seed: number, n: number): RandomStream {

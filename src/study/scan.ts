@@ -2,47 +2,47 @@ import { decimal, type Decimal } from '../core/number';
 import type { Curve } from './curve';
 import type { SearchRange } from './searchRange';
 
-/** Places at which a search first looks, evenly and by ratio: at least two thousand in all. */
+/** Number of evenly spaced places of a first scan; places by ratio are added to them. */
 const evenly = 2000;
 const byRatio = 400;
-/** Decades that the places by ratio reach down towards 0. */
+/** Decades from the range's end towards 0 that the places by ratio cover. */
 const decades = 8;
 
-/** Where a curve stands at the scanned inputs. */
+/** The heights of a curve at the scanned inputs. */
 export interface Scan {
   readonly places: Places;
   /** The result less the target, in float64; NaN where it cannot be computed. */
   readonly heights: readonly number[];
-  /** The largest size of a height that was met. */
+  /** The largest absolute height. */
   readonly largest: number;
 }
 
-/** Inputs to look at, ascending, each once. */
+/** The inputs to scan, ascending and without repeats. */
 export interface Places {
   readonly near: readonly number[];
-  /** The inputs that more than 15 digits tell apart from what is near them. */
+  /** The given inputs and both ends with all their digits, each by the number in `near` that stands for it. */
   readonly given: ReadonlyMap<number, Decimal>;
 }
 
-/** A place in all its digits. */
+/** A scanned input with all its digits. */
 export function placeAt({ near, given }: Places, i: number): Decimal {
   const x = near[i]!;
   return given.get(x) ?? decimal(x);
 }
 
-/** Inputs by ratio between a small and a large size, of one sign. */
+/** Numbers in geometric steps from a small to a large one of the same sign. */
 function ratioSteps(from: number, to: number): number[] {
   const near = Math.max(from, to * 10 ** -decades);
   if (!(to > near)) return [];
   return Array.from({ length: byRatio + 1 }, (_, k) => near * (to / near) ** (k / byRatio));
 }
 
-/** A place as a number that people would write: of at most 15 digits. */
+/** A number rounded to 15 digits, as people would write it. */
 function tidy(x: number): number {
   return Number(x.toPrecision(15));
 }
 
-/** Inputs to look at: evenly, by ratio to either side of 0, the given ones, and both ends. */
+/** The inputs to scan: even steps, steps by ratio on either side of 0, the given ones, and both ends. */
 export function placesIn({ from, to }: SearchRange, given: readonly Decimal[]): Places {
   const [low, high] = [from.toNumber(), to.toNumber()];
   const step = (high - low) / evenly;
@@ -57,7 +57,7 @@ export function placesIn({ from, to }: SearchRange, given: readonly Decimal[]): 
   return { near: inside.filter((x, i) => x !== inside[i - 1]), given: exactly };
 }
 
-/** Looks at a curve over a range in float64. */
+/** Computes a curve over a range in float64. */
 export function scanCurve(curve: Curve, range: SearchRange, target: number, given: readonly Decimal[]): Scan {
   const places = placesIn(range, given);
   const heights = places.near.map((x) => curve.float(x) - target);

@@ -12,12 +12,12 @@ const withoutRange = 100;
 const zero = decimal(0);
 const mostOfShare = decimal(100);
 
-/** Whether an input says nothing of where to look for it: 0, without a range that has any width. */
+/** Whether nothing says where to search an input: its number is 0, and it has no range or one without width. */
 export function isGuess({ base, range }: Pick<Lever, 'base' | 'range'>): boolean {
   return base.isZero() && reachOf(base, range).isZero();
 }
 
-/** How far apart a range and a number lie at most. */
+/** The largest distance from a number to the ends of its range, or between those ends. */
 function reachOf(base: Decimal, range: Lever['range']): Decimal {
   return range === undefined ? zero : larger(range.high, base).minus(smaller(range.low, base));
 }
@@ -30,9 +30,10 @@ function byRatio(base: Decimal): SearchRange {
 }
 
 /**
- * Where an input is searched when nothing else is said: to either side of its number by ten times the reach of that and
- * its range together, so that a number outside its range never narrows the search; without a reach from a hundredth to
- * a hundredfold of the number. It stops at 0 where neither low nor the number is negative, and at 100 for a share in %.
+ * The default range over which an input is searched. It reaches to either side of the input's number ten times as far
+ * as that and its range lie apart, so that a number outside its range never narrows the search; without a range, from a
+ * hundredth to a hundredfold of the number. It stops at 0 where neither low nor the number is negative, and at 100 for
+ * a share in %.
  */
 export function defaultRange({ cell, base, range }: Lever): SearchRange {
   const reach = reachOf(base, range);

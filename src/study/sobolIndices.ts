@@ -7,26 +7,26 @@ import { SobolTally } from './sobolTally';
 export interface BlockModel {
   /** Most draws of one run. */
   readonly block: number;
-  /** One column an input, to be filled before a run. */
+  /** One column for each input, to be filled before a run. */
   readonly inputs: readonly Float64Array[];
   /** The result; NaN where it cannot be computed. */
   readonly result: Float64Array;
   run(count: number): void;
-  /** The result of the last run's draws with another column for one input; valid until the next call. */
+  /** The result of the last run's draws with one input taken from another column; valid until the next call. */
   vary(input: number, column: Float64Array, count: number): Float64Array;
 }
 
-/** What one input has to do with the result's variance, as shares of it, each with its standard error. */
+/** An input's shares of the variance of the result, each with its standard error. */
 export interface SobolIndex {
-  /** What it explains alone: the variance of the result's expectation given the input. */
+  /** First-order index: the variance of the result's expectation given the input. */
   readonly first: number;
   readonly firstError: number;
-  /** What it takes part in: 1 less what all other inputs explain together. */
+  /** Total index: 1 less what all other inputs explain together. */
   readonly total: number;
   readonly totalError: number;
 }
 
-/** Columns for one block of A and B and for the results of A, B and A with one input from B. */
+/** The buffers for one block: the matrices A and B, and the results of A and of B. */
 class Bench {
   readonly a: readonly Float64Array[];
   readonly b: readonly Float64Array[];
@@ -46,7 +46,7 @@ class Bench {
     out.set(this.model.result);
   }
 
-  /** Computes the rows now in A and B and adds them up. */
+  /** Computes the results of the rows now in A and B and adds them to the sums. */
   add(tally: SobolTally, count: number): void {
     const { model, a, b, ofA, ofB } = this;
     this.evaluate(b, ofB, count);
@@ -56,7 +56,7 @@ class Bench {
     b.forEach((column, i) => tally.addInput(i, ofA, ofB, model.vary(i, column, count), count));
   }
 
-  /** A result of A or B that can be computed, or 0. */
+  /** A result of the first block that can be computed, or 0: the level from which results are counted. */
   level(count: number): number {
     this.evaluate(this.a, this.ofA, count);
     return this.ofA.subarray(0, count).find((value) => Number.isFinite(value)) ?? 0;
@@ -89,12 +89,12 @@ function summary(tallies: readonly SobolTally[], inputs: number, level: number):
  * each input A with that input's column from B: points × (inputs + 2) evaluations. First order as Saltelli and others,
  * Computer Physics Communications 181 (2010) 259-270, table 2 (b), with f(B) counted from its mean; total as Jansen,
  * Computer Physics Communications 117 (1999) 35-43, table 2 (f) there. The variance is that of A and B together. Errors
- * are standard errors over replicates that are scrambled apart.
+ * are standard errors over independently scrambled replicates.
  *
  * Limits: inputs must be independent. An estimate may lie a little below 0 or above 1, within its error. A constant
- * result gives 0. Rows in which a result cannot be computed are left out, so indices then speak of the rest.
+ * result gives 0. Rows in which a result cannot be computed are left out.
  *
- * @yields the share of the points that has been looked at
+ * @yields the share of the points that has been evaluated
  */
 export function* sobolIndices(
   model: BlockModel,

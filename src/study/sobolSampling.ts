@@ -2,7 +2,7 @@ import type { Distribution } from './distribution';
 import { randomStream, type RandomStream } from './rng';
 import { SobolCoordinate, sobolDimensions } from './sobolSequence';
 
-/** How the points of Sobol' indices are chosen; sampler and analysis read the same one. */
+/** How the points of Sobol' indices are chosen; sampler and analysis use the same design. */
 export interface SobolDesign {
   /** Base points in all, a power of two of at least twice the replicates. */
   readonly points: number;
@@ -11,7 +11,7 @@ export interface SobolDesign {
   readonly seed: number;
 }
 
-/** Streams from here on scramble; those below belong to the draws of cells. */
+/** Random streams from this number on scramble points; those below it belong to the draws of cells. */
 const firstScramble = 2 ** 40;
 
 /**
@@ -32,7 +32,7 @@ export class SobolSampler {
     );
   }
 
-  /** Fills the next rows of A and B, a column an input. */
+  /** Fills the next rows of A and B, one column for each input. */
   fill(a: readonly Float64Array[], b: readonly Float64Array[], count: number): void {
     [...a, ...b].forEach((column, d) => {
       const coordinate = this.coordinates[d];
@@ -48,7 +48,7 @@ const replicates = 16;
 const fewestPoints = 2 ** 9;
 const mostPoints = 2 ** 16;
 
-/** A design whose work is in proportion to a number of draws. */
+/** A design with work in proportion to a number of draws. */
 export function designFor(draws: number, seed: number): SobolDesign {
   let points = fewestPoints;
   while (points < mostPoints && points * 16 <= draws) points *= 2;

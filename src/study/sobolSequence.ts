@@ -4,7 +4,7 @@ import type { RandomStream } from './rng';
 /** Bits of a coordinate. */
 const bits = 32;
 
-/** Coordinates of the sequence; further ones are plain random numbers. */
+/** Coordinates of the sequence; a design that needs more fills them with plain random numbers. */
 export const sobolDimensions = directions.dimensions.length + 1;
 
 /**

@@ -1,8 +1,8 @@
 import { tieTolerance } from '../core/arithmetic';
 
 /**
- * The sums that Sobol' indices are made of, over points of one design. Results are counted from a level near their
- * mean, so that no digits are lost to a large constant.
+ * The sums from which Sobol' indices are computed. Results are counted from a level near their mean, so that a large
+ * constant costs no digits.
  */
 export class SobolTally {
   private readonly cross: Float64Array;
@@ -25,7 +25,7 @@ export class SobolTally {
     this.pairs = new Float64Array(inputs);
   }
 
-  /** Takes in results of A or of B; those that cannot be computed are left out. */
+  /** Adds results of A or of B; those that cannot be computed are left out. */
   addResults(f: Float64Array, n: number): void {
     for (let k = 0; k < n; k += 1) {
       const value = f[k]!;
@@ -39,7 +39,7 @@ export class SobolTally {
     }
   }
 
-  /** Takes in the results of A, of B, and of A with one input from B; rows that cannot be computed are left out. */
+  /** Adds the results of A, of B, and of A with one input from B; rows that cannot be computed are left out. */
   addInput(input: number, fa: Float64Array, fb: Float64Array, fab: Float64Array, n: number): void {
     let [cross, drift, spread, pairs] = [0, 0, 0, 0];
     for (let k = 0; k < n; k += 1) {

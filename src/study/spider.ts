@@ -12,11 +12,11 @@ export interface SpiderPlace {
   readonly result: Decimal;
 }
 
-/** What equal changes to either side of today do. */
+/** The effect of equal changes of an input to either side of today's number. */
 export interface Bend {
-  /** In per cent, above 0. */
+  /** Change of the input, in per cent, above 0. */
   readonly change: Decimal;
-  /** Change of the result where the input is so much less, and so much more; 0 for a tie. */
+  /** Change of the result where the input falls by that change, and where it rises by it; 0 for a tie. */
   readonly less: Decimal;
   readonly more: Decimal;
 }
@@ -24,21 +24,24 @@ export interface Bend {
 /** A result as one input changes in per cent of its number today, over its own range only. */
 export interface SpiderLine {
   readonly lever: Lever;
-  /** Ascending in the change, both ends of the range among them, and today's number where it lies inside. */
+  /** Ascending in the change. Both ends of the range are among them, and today's number where it lies inside. */
   readonly places: readonly SpiderPlace[];
-  /** Mean change of the result for each per cent from one end of the range to the other; NaN where one is unknown. */
+  /** Mean change of the result for each per cent, between the ends of the range; NaN where an end is unknown. */
   readonly slope: Decimal;
   /** Undefined where today's number is not inside the range. */
   readonly bend: Bend | undefined;
 }
 
-/** Steps of a line from one end to the other. */
+/** Steps of a line between the ends of the range. */
 const steps = 40;
 const hundred = decimal(100);
-/** Of an input that came through per cent: fewer than are computed with, so that an end of a range is itself again. */
+/**
+ * An input computed from a change in per cent is rounded to this many digits, fewer than the arithmetic has, so that an
+ * end of a range comes back unchanged.
+ */
 const digits = 30;
 
-/** Changes in per cent this near are one: a third of a range, come by two ways. */
+/** Changes in per cent this close are the same: one number reached by two computations. */
 const near = decimal('1e-20');
 
 function isSame(a: Decimal, b: Decimal): boolean {
@@ -49,12 +52,15 @@ function percentOf(input: Decimal, base: Decimal): Decimal {
   return input.minus(base).dividedBy(base).times(hundred);
 }
 
-/** Numbers evenly from one to another, without the last. */
+/** Evenly spaced numbers from one to another, without the last. */
 function evenly(from: Decimal, to: Decimal, count: number): Decimal[] {
   return Array.from({ length: count }, (_, k) => from.plus(to.minus(from).times(k).dividedBy(count)));
 }
 
-/** The changes looked at: half of the steps to either side of today where it lies inside, and as far as both reach. */
+/**
+ * The changes to compute: half of the steps on either side of today's number where it lies inside the range, and the
+ * change that the range allows in both directions.
+ */
 function changesIn(low: Decimal, high: Decimal, reach: Decimal | undefined): Decimal[] {
   if (reach === undefined) return [...evenly(low, high, steps), high];
   const zero = decimal(0);
@@ -64,7 +70,7 @@ function changesIn(low: Decimal, high: Decimal, reach: Decimal | undefined): Dec
   return sorted.filter((change, i) => i === 0 || !isSame(change, sorted[i - 1] as Decimal));
 }
 
-/** How far a range reaches to both sides of today, in per cent; undefined where it does not. */
+/** The change in per cent that a range allows in both directions; undefined where today's number is not inside it. */
 function reachOf(low: Decimal, high: Decimal): Decimal | undefined {
   if (!(low.lt(0) && high.gt(0))) return undefined;
   return low.negated().lt(high) ? low.negated() : high;

@@ -1,16 +1,16 @@
 import { exponential, logarithm } from '../core/elementary';
 import { normalQuantile } from './normal';
 
-/** A step this small leaves its square as the error. */
+/** A relative step this small is the last: Newton's method then leaves an error of about its square. */
 const smallStep = 1e-9;
 const mostTurns = 200;
 const closeEnough = 1e-15;
 
 /** Half-widths of two-sided intervals, counted in standard errors. */
 export interface HalfWidths {
-  /** For a standard error that is known: the normal distribution. */
+  /** For a standard error that is known: by the normal distribution. */
   readonly z: number;
-  /** For one that is estimated with so many degrees of freedom, a whole number from 1: Student's t distribution. */
+  /** For a standard error estimated with a number of degrees of freedom, at least 1: by Student's t distribution. */
   readonly t: (freedom: number) => number;
 }
 
@@ -31,7 +31,8 @@ export function studentQuantile(above: number, freedom: number): number {
   if (above >= 0.5) return 0;
   const scale = perBeta(freedom);
   let t = -normalQuantile(above);
-  // Newton on log chance against log t. That curve bends one way: from the second value on all lie on one side.
+  // Newton's method on log chance against log t. That curve bends one way throughout, so all values after the first
+  // step lie on one side of the root.
   for (let turn = 0; turn < mostTurns; turn += 1) {
     const { chance, slope } = upperTail(t, freedom, scale);
     const step = (logarithm(chance / above) * chance) / slope;

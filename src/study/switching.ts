@@ -11,7 +11,7 @@ export interface SwitchingValue {
   readonly lever: Lever;
   /** The crossing nearest to today; undefined where nothing in the range flips the result. */
   readonly value: Decimal | undefined;
-  /** Whether the result is still on today's side at that value, and jumps to the other right behind it. */
+  /** Whether the result is still on today's side at that value and crosses just behind it, at a jump. */
   readonly isBehind: boolean;
   /** Every crossing, ascending. */
   readonly all: readonly Decimal[];
@@ -45,7 +45,10 @@ function inputsOf({ view }: Question): Lever[] {
   return view.model.cells.flatMap(({ id }) => lever(view, id) ?? []);
 }
 
-/** Thinnest margin of safety first; then crossings of an input that is 0 today; then inputs that cannot flip it. */
+/**
+ * Smallest change in per cent first; then crossings of an input that is 0 today; then inputs that cannot flip the
+ * result.
+ */
 function byMargin(a: SwitchingValue, b: SwitchingValue): number {
   if (a.changePercent !== undefined && b.changePercent !== undefined) {
     return a.changePercent.abs().cmp(b.changePercent.abs());
@@ -55,9 +58,9 @@ function byMargin(a: SwitchingValue, b: SwitchingValue): number {
 }
 
 /**
- * Switching values: for every input of the plan, the value at which the result crosses the target, the others as they
- * stand (ADB, Financial Management and Analysis of Projects, 7.11). Found by root search: the reciprocal rule of that
- * text holds for straight lines only.
+ * Switching values: for every input of the plan, the value at which the result crosses the target, all others at
+ * today's numbers (ADB, Financial Management and Analysis of Projects, 7.11). They are found by root search: the
+ * reciprocal rule of that text holds for straight lines only.
  */
 export function switchingValues(question: Question, target: Decimal): SwitchingValue[] {
   return finish(switchingValuesInSteps(question, target));

@@ -3,29 +3,35 @@ import type { Heights } from './approach';
 import { isAbove, type Place } from './bracket';
 import type { CloserScan } from './closerScan';
 
-/** What a closer look between scanned places of one side found. */
+/** What a search between scanned places on one side of the target found. */
 export interface Tangencies {
   /** Inputs at which the curve meets the target without a change of side. */
   readonly touching: readonly Decimal[];
-  /** Changes of side that lie between two scanned places. */
+  /** Pairs of places with a change of side between two neighbouring scanned places. */
   readonly changes: readonly (readonly [from: Place, to: Place])[];
 }
 
 const golden = (Math.sqrt(5) - 1) / 2;
 const floatSteps = 45;
 const exactSteps = 165;
-/** A dip is looked at exactly where float64 sees it come this near to the target, as a share of its surroundings. */
+/**
+ * A dip towards the target is computed exactly where, in float64, it comes this near to it, as a share of the heights
+ * around it.
+ */
 const promising = 1e-6;
-/** A dip that comes this near to the target meets it. */
+/** A dip that comes this near to the target, as a share of the heights around it, touches it. */
 const meeting = decimal('1e-24');
-/** A dip between places reaches no further below them than a few times what the curve rises from place to place. */
+/**
+ * Between places a dip can reach below them by a few times the curve's rise from one place to the next. A place further
+ * from the target than that is no candidate.
+ */
 const deepest = 4;
-/** Heights below this float64 cannot tell apart from one another. */
+/** Heights below this are too small for float64 to compare. */
 const smallest = 1e-300;
-/** Two touches this near are one. */
+/** Touches this close, as a share of the input, are one. */
 const sameTouch = decimal('1e-12');
 
-/** Golden section towards the least distance from the target, in float64. */
+/** Golden-section search, in float64, for the input at which the curve is nearest to the target. */
 function lowestFloat(distance: (x: number) => number, from: number, to: number): number {
   let [low, high] = [from, to];
   for (let step = 0; step < floatSteps; step += 1) {
@@ -58,7 +64,7 @@ function lowestExact(height: (x: Decimal) => Decimal, from: Place, to: Place): P
   return left.y.abs().lte(right.y.abs()) ? left : right;
 }
 
-/** Whether float64 sees no reason why a curve could not come nearest to the target around a place. */
+/** Whether, by the heights in float64, the curve may come nearest to the target around a place. */
 function mayDip({ heights }: CloserScan, i: number): boolean {
   const b = heights[i]!;
   const neighbours = [heights[i - 1], heights[i + 1]].filter((y) => y !== undefined);
@@ -68,21 +74,19 @@ function mayDip({ heights }: CloserScan, i: number): boolean {
   return isNear && rises.every((rise) => rise >= 0);
 }
 
-/** Whether a curve on one side of the target may come nearest to it between the neighbours of a place. */
+/** Whether a curve that stays on one side of the target may come nearest to it between the neighbours of a place. */
 function dips(closer: CloserScan, i: number): boolean {
   if (!mayDip(closer, i)) return false;
   const { y } = closer.place(i);
   const around = [i - 1, i + 1].filter((at) => at in closer.heights).map((at) => closer.place(at).y);
-  // Met at an end of the range, or along a whole stretch, the target is not touched.
+  // Meeting the target at an end of the range, or along a whole stretch, is no touch.
   const staysAtTarget = y.isZero() && (around.length < 2 || around.some((beside) => beside.isZero()));
   const rises = around.map((beside) => beside.abs().minus(y.abs()));
   const isLowest = rises.every((rise) => !rise.isNegative());
   return !staysAtTarget && isLowest && rises.some((rise) => y.abs().lte(rise.times(deepest)));
 }
 
-/**
- * Looks closer wherever a curve comes near the target between scanned places without a change of side.
- */
+/** Searches for touches and crossings wherever a curve comes near the target between scanned places of one side. */
 export function tangencies(closer: CloserScan, { exact, quick }: Heights): Tangencies {
   const touching: Decimal[] = [];
   const changes: [Place, Place][] = [];
@@ -100,13 +104,13 @@ export function tangencies(closer: CloserScan, { exact, quick }: Heights): Tange
   return { touching: apart(touching), changes };
 }
 
-/** Whether float64 sees the curve come near the target, or cross it, between two places of one side. */
+/** Whether, in float64, the curve comes near the target or crosses it between two places of one side. */
 function isPromising(quick: (x: number) => number, from: number, to: number, above: boolean, around: number): boolean {
   const near = quick(lowestFloat((x) => Math.abs(quick(x)), from, to));
   return near >= 0 !== above || Math.abs(near) <= promising * around;
 }
 
-/** Ascending inputs with those left out that two neighbouring dips both found. */
+/** Ascending inputs without repeats: two neighbouring dips may both find one touch. */
 function apart(touching: readonly Decimal[]): Decimal[] {
   const isNew = (x: Decimal, before: Decimal): boolean => x.minus(before).abs().gt(x.abs().times(sameTouch));
   return touching.filter((x, i) => i === 0 || isNew(x, touching[i - 1]!));

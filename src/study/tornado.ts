@@ -2,7 +2,7 @@ import { floatOf, type Decimal } from '../core/number';
 import type { Question, Response } from '../model/response';
 import { uncertain, type Lever } from '../model/view';
 
-/** What one uncertain input does to a result between the ends of its range, in one kind of number. */
+/** One bar of a tornado: what an uncertain input does to a result at the ends of its range, in one kind of number. */
 export interface Bar<T> {
   readonly lever: Lever;
   readonly low: T;
@@ -14,7 +14,7 @@ export interface Bar<T> {
   readonly swing: T;
 }
 
-/** The inputs that a tornado varies: those with a range, in file order, that the result depends on. */
+/** The inputs that a tornado varies, in file order: those with a range on which the result depends. */
 function varied(question: Question): { lever: Lever; low: Decimal; high: Decimal; response: Response }[] {
   return uncertain(question.view).flatMap((lever) => {
     const response = question.response([lever]);
@@ -35,8 +35,9 @@ function isUnknown(swing: unknown): boolean {
 }
 
 /**
- * One-at-a-time sensitivity: each uncertain input at its low and high end, all others as they stand. What the ends mean
- * depends on the range's shape: the ends themselves, or the 5th and 95th percentile for normal and lognormal.
+ * A tornado, one-at-a-time sensitivity: each uncertain input at its low and its high end, all others at today's
+ * numbers. What the ends mean depends on the range's shape: the ends themselves, or the 5th and 95th percentile for
+ * normal and lognormal.
  * @returns exact bars, largest swing first
  */
 export function tornado(question: Question): Bar<Decimal>[] {
@@ -48,7 +49,7 @@ export function tornado(question: Question): Bar<Decimal>[] {
   return sorted(bars, (a, b) => a.cmp(b));
 }
 
-/** The same bars in float64, for drawing in the frame of a keystroke. */
+/** The same bars in float64, fast enough to draw with every keystroke. */
 export function quickTornado(question: Question): Bar<number>[] {
   const bars = varied(question).map(({ lever, low, high, response }) => {
     const [from, to] = [floatOf(low), floatOf(high)];

@@ -13,34 +13,34 @@ export interface Stay {
   readonly to: number;
   /** When its boards can be used again: `to` and the turnaround. */
   readonly freed: number;
-  /** Days of it that the batch only waited for a closed time to end. */
+  /** Days of the stay that the batch only waited for a closed time to end. */
   readonly waited: number;
   /** Plants entering, rounded up; each holds its place to `to`. */
   readonly plants: number;
   readonly boards: number;
 }
 
-/** One sowing and what became of it. */
+/** A batch from its sowing to its harvest, or to the end of the calendar. */
 export interface SownBatch {
   /** From 1, in order of sowing. */
   readonly number: number;
   readonly sown: number;
-  /** In order; those that begin before the calendar ends. */
+  /** Its stays in order, without those that would begin after the calendar's end. */
   readonly stays: readonly Stay[];
   /** When it was harvested; undefined where that is not before the calendar ends. */
   readonly harvested: number | undefined;
-  /** Plants left after the stages that it stood in, not rounded: the batch × their survivals. */
+  /** Plants left after its stays, not rounded: the batch × their survivals. */
   readonly finished: number;
   /** The same rounded up. */
   readonly kept: number;
 }
 
-/** A batch that has come through some stages. */
+/** What is left of a batch after some stages. */
 interface Survivors {
   readonly share: Decimal;
   /** Plants, rounded up. */
   readonly plants: number;
-  /** By stage: what entering it takes, and what is left after it. */
+  /** Computed once for each stage: the boards that entering it takes, and what is left after it. */
   readonly boards: (number | undefined)[];
   readonly after: (Survivors | undefined)[];
 }
@@ -49,12 +49,12 @@ const one = decimal(1);
 /** Instants closer than this many days are one instant: far below a second, far above rounding errors. */
 const instantsPerDay = 1e9;
 
-/** An instant that is the same number however it was computed. */
+/** An instant rounded so that it is the same number whichever way it was computed. */
 export function instant(days: number): number {
   return Math.round(days * instantsPerDay) / instantsPerDay;
 }
 
-/** Batches of one size on their way through the stages of a sound schedule. */
+/** Follows batches of one size through the stages of a sound schedule. */
 export class Growing {
   private readonly root: Survivors;
   private readonly closed: readonly boolean[];

@@ -12,19 +12,19 @@ export interface Split {
   readonly boards: readonly Decimal[];
 }
 
-/** Sharing the boards by weeks, a common shortcut, beside sharing them so that the stages keep pace. */
+/** The common shortcut of sharing the boards by weeks, compared with sharing them so that the stages keep pace. */
 export interface ByWeeks {
   /** Finished plants a week with every plant at the last stage's density all the time. */
   readonly oneStage: Decimal;
-  /** What sharing by weeks seems to give: the places of all stages, added up, once each time through. */
+  /** What the shortcut claims: the places of all stages added up, used once in each growing time. */
   readonly seems: Split;
-  /** What sharing by weeks gives: what the stage that finishes fewest lets through. */
+  /** What sharing by weeks really gives: the flow through the stage that finishes fewest. */
   readonly gives: Split;
   /** Numbers of the stages that finish fewest then. */
   readonly bottleneck: readonly number[];
   /** What sharing so that the stages keep pace gives. */
   readonly keepsPace: Split;
-  /** The gain that the shortcut claims over the one that keeping pace gives; NaN where that is none. */
+  /** How many times the real gain of keeping pace the shortcut claims; NaN where there is no gain. */
   readonly overstated: Decimal;
 }
 
@@ -32,13 +32,13 @@ const zero = decimal(0);
 const unknown = decimal(NaN);
 const daysPerWeek = 7;
 
-/** A quotient, NaN where there is none. */
+/** A quotient; NaN where it is not finite. */
 function quotient(a: Decimal, b: Decimal): Decimal {
   const result = a.dividedBy(b);
   return result.isFinite() ? result : unknown;
 }
 
-/** Finished plants a week from plants that stand for some days each. */
+/** Finished plants a week from places that a plant holds for some days. */
 function perWeek(places: Decimal, days: Decimal, { stages }: Schedule): Decimal {
   return quotient(places.times(finishing(stages)).times(daysPerWeek), days);
 }

@@ -12,7 +12,7 @@ import { scheduleFaults, scheduleNotices, seasonFaults } from './scheduleFaults'
 import { evenSeason, isDayOfYear, type Season } from './season';
 import { isSound, loadsOf, mostBoards, together } from './steady';
 
-/** What a calendar is asked for. */
+/** The settings of a calendar. */
 export interface CalendarQuestion {
   readonly schedule: Schedule;
   readonly season?: Season;
@@ -30,23 +30,25 @@ export interface CalendarQuestion {
 export interface Calendar {
   readonly start: number;
   readonly days: number;
-  /** Plants sown each time; 0 where nothing can be. */
+  /** Plants sown each time; 0 where no batch can be sown. */
   readonly batch: number;
   readonly batches: readonly SownBatch[];
-  /** Days of sowing left out, because they fall in a closed time. */
+  /** Sowing days left out because they are in a closed time. */
   readonly skipped: readonly number[];
   readonly events: readonly CalendarEvent[];
   readonly pictures: readonly DayPicture[];
   /** Days on which more boards are in use than there are. */
   readonly overFull: readonly number[];
-  /** By stage: days on which it has more boards in use than are set for it by hand; empty where none are set. */
+  /** For each stage, the days on which it uses more boards than are set for it by hand; empty where none are set. */
   readonly overFullStages: readonly (readonly number[])[];
   readonly faults: readonly Problem[];
   readonly notices: readonly Problem[];
 }
 
 const wholeYear = 365;
-/** The schedule with each stage that only some months run taken as running. */
+/**
+ * The schedule with the time of a month in each stage that is skipped in other months, so that no stage is left out.
+ */
 function withAllStages(schedule: Schedule, { monthTimes }: Season): Schedule {
   const stages = schedule.stages.map((stage, i) => {
     const inSomeMonth = isRunning(stage) ? undefined : monthTimes[i]?.find((time) => time?.gt(0) === true);
@@ -56,8 +58,9 @@ function withAllStages(schedule: Schedule, { monthTimes }: Season): Schedule {
 }
 
 /**
- * The batch of a calendar that is not told one: the largest on whole boards. With a turnaround the boards that a batch
- * left are out of use while it stands in the next stage. `whole_batch` does not see that, so this may be smaller.
+ * The batch of a calendar for which none is given: the largest on whole boards. With a turnaround, the boards that a
+ * batch has left are out of use while it is already in the next stage. `whole_batch` does not count that, so this batch
+ * may be smaller.
  */
 export function calendarBatch(schedule: Schedule): number {
   const largest = wholeBoards(schedule).batch.toNumber();

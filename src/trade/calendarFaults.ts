@@ -37,7 +37,7 @@ export function noSowing(skipped: number, days: number): Problem {
   return problem('calendar-no-sowing', `nothing is sown in the calendar: ${text}. ${fix}`, { text });
 }
 
-/** Told where the turnaround makes the calendar's batch smaller than the one on whole boards. */
+/** A notice where the turnaround makes the calendar's batch smaller than the one on whole boards. */
 export function smallerBatch(batch: number, whole: Decimal): Problem[] {
   if (!whole.gt(batch)) return [];
   const why = `The formula for whole boards gives ${numberToText(whole)}`;

@@ -1,6 +1,6 @@
 import type { Arithmetic } from '../core/arithmetic';
 
-/** How plants stand to one another. Staggered: each row is shifted by half a place (equal triangles). */
+/** The arrangement of plants on a board. Staggered: each row is shifted by half a place (equal triangles). */
 export type Pattern = 'square' | 'staggered';
 
 /** How the spread of a plant grows, as a logistic curve. Lengths in one unit; the rate per day, above 0. */

@@ -1,6 +1,6 @@
 import type { SownBatch } from './batches';
 
-/** A day of the calendar as it stands at its fullest instant, the first of them. */
+/** The boards and plants of a day at its fullest instant, the first of equals. */
 export interface DayPicture {
   /** Boards in use, summed over the stages; boards in turnaround count. */
   readonly inUse: number;
@@ -8,7 +8,7 @@ export interface DayPicture {
   readonly boards: readonly number[];
   /** Places held by plants, by stage at that instant. */
   readonly plants: readonly number[];
-  /** By stage: its own most boards in the day, which may fall on another instant. */
+  /** For each stage, its own most boards in the day, which may be at another instant. */
   readonly most: readonly number[];
 }
 
@@ -31,7 +31,7 @@ function turnsOf(batches: readonly SownBatch[]): Turn[] {
   return turns.sort((a, b) => a.at - b.at);
 }
 
-/** The boards and plants in each stage, moving forward in time. */
+/** The boards and plants in each stage at an instant that moves forward. */
 class Standing {
   private readonly boards: number[];
   private readonly plants: number[];
@@ -45,7 +45,7 @@ class Standing {
     this.plants = Array.from({ length: stages }, () => 0);
   }
 
-  /** All turns up to an instant: what ends at it has ended, what begins at it has begun. */
+  /** Applies all changes up to and including an instant, the ends before it and the beginnings at it. */
   goTo(instant: number): void {
     for (let turn = this.turns[this.next]; turn && turn.at <= instant; turn = this.turns[(this.next += 1)]) {
       this.boards[turn.stage]! += turn.boards;
@@ -53,7 +53,7 @@ class Standing {
     }
   }
 
-  /** The instant of the next turn. */
+  /** The instant of the next change; infinity after the last. */
   nextTurn(): number {
     return this.turns[this.next]?.at ?? Infinity;
   }
@@ -67,8 +67,8 @@ class Standing {
 }
 
 /**
- * The calendar day by day. Instants decide: a board freed at an instant can be used at that instant, and what lasts for
- * part of a day counts for the day.
+ * The boards and plants in use, day by day. A board freed at an instant can be used at that instant, and what lasts for
+ * part of a day counts for the whole day.
  * @returns one picture for each day from day 0
  */
 export function dayPictures(batches: readonly SownBatch[], days: number, stages: number): DayPicture[] {

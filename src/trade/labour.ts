@@ -2,18 +2,20 @@ import { ceilFloat } from '../core/float';
 import type { Calendar } from './calendar';
 import { tasks, type CalendarEvent, type Task } from './calendarEvents';
 
-/** What a step takes: its standard time, allowance in it. Several steps of one task add up. */
+/** The standard time of a step, allowance included. Several steps of one task add up. */
 export interface WorkStep {
   readonly task: Task;
   readonly seconds: number;
   readonly per: 'plant' | 'board';
-  /** Only for this stage, by its index: the one entered by sowing and moving, left by harvest and washing. */
+  /**
+   * The only stage for which it counts, by index: the stage entered by sowing and moving, left by harvest and washing.
+   */
   readonly stage?: number;
 }
 
-/** Who is there, in hours a week. */
+/** The people who can do the work, in hours a week. */
 export interface Staff {
-  /** Hours of the present staff that are paid anyway and free for these tasks. */
+  /** Hours of the present staff that are paid anyway and available for these tasks. */
   readonly spare: number;
   /** Hours guaranteed to a hire. */
   readonly guaranteed: number;
@@ -27,13 +29,13 @@ export interface Staff {
 export interface PaidHours {
   /** Hours needed that the present staff cannot cover. */
   readonly beyondStaff: number;
-  /** Hours paid to hires: the larger of these and the hours guaranteed. */
+  /** Hours paid to hires: the hours beyond the present staff or the hours guaranteed, whichever are more. */
   readonly paid: number;
-  /** Of the paid ones, those at overtime pay. */
+  /** Of the hours paid, those at overtime pay. */
   readonly overtime: number;
-  /** Paid to hires and not needed. */
+  /** Hours paid to hires that are not needed. */
   readonly idle: number;
-  /** Hires at work; 0 where no hour is paid. */
+  /** Number of hires; 0 where no hour is paid. */
   readonly hires: number;
 }
 
@@ -64,8 +66,8 @@ export function hoursOf(event: CalendarEvent, steps: readonly WorkStep[]): numbe
 }
 
 /**
- * Hours paid in a week. Below one person's hours: the larger of the hours beyond the present staff and the hours
- * guaranteed. Above: overtime, or more hires, each with the hours guaranteed.
+ * Hours paid in a week. Up to one person's hours: the hours beyond the present staff or the hours guaranteed, whichever
+ * are more. Beyond that: overtime, or more hires, each with the hours guaranteed.
  */
 export function paidHours(needed: number, { spare, guaranteed, person, beyond }: Staff): PaidHours {
   const beyondStaff = Math.max(0, needed - spare);
@@ -75,7 +77,7 @@ export function paidHours(needed: number, { spare, guaranteed, person, beyond }:
   return { beyondStaff, paid, overtime, idle: paid - beyondStaff, hires: paid > 0 ? wanted : 0 };
 }
 
-/** A share of the staff's hours, for a week of fewer days. */
+/** The staff's hours for a part of a week. */
 function inPart(staff: Staff, part: number): Staff {
   const { spare, guaranteed, person } = staff;
   return { ...staff, spare: spare * part, guaranteed: guaranteed * part, person: person * part };

@@ -14,7 +14,7 @@ export interface BudgetLine {
 }
 
 /**
- * What changes between two plans, each thing once; all lines in file order, and in the unit of the first budget cell:
+ * What changes between two plans, each thing once. Lines are in file order and in the unit of the first budget cell, as
  * cells may be in money a month or in thousands.
  */
 export interface PartialBudget {
@@ -26,7 +26,7 @@ export interface PartialBudget {
   readonly netChange: Decimal;
 }
 
-/** How much a cell changes, in the unit of another; 0 where it does not, but for rounding. */
+/** The change of a cell, in the unit of another; 0 where it is within rounding. */
 function changeOf(cell: Cell, first: Cell, from: Values, to: Values): Decimal {
   const [before, after] = [from, to].map(({ numbers }) => numbers[cell.id] ?? unknown) as [Decimal, Decimal];
   const canAdd = currencyOf(cell) !== undefined && currencyOf(cell) === currencyOf(first);

@@ -3,31 +3,31 @@ import { decimal, type Decimal } from '../core/number';
 import { balancedFlow, boardTime, entering, isRunning, wholeBoards, type Schedule, type WholeBoards } from './schedule';
 import { isSound, loadsOf, mostBoards, together, type Load } from './steady';
 
-/** A part of the loss: boards that do nothing, on average over time, and the finished plants a week that they cost. */
+/** Boards that are idle, on average over time, and the finished plants a week that they cost. */
 export interface Loss {
   readonly boards: Decimal;
   readonly finishedPerWeek: Decimal;
 }
 
-/** What whole boards cost in one stage. */
+/** The loss to whole boards in one stage. */
 interface StageLoss {
   /** Its number in the crop column. */
   readonly number: number;
-  /** Places of one batch that stay empty, on its boards that are not full. */
+  /** Places of one batch that stay empty on its boards, as the last board is only part full. */
   readonly emptyPlaces: Decimal;
-  /** What these places cost, as boards. */
+  /** The loss to these empty places, counted in boards. */
   readonly partEmpty: Loss;
   /** Whether its time, turnaround included, is a multiple of the interval. */
   readonly isMultiple: boolean;
-  /** Of the boards that it owns, its own most at once: those that wait for the next batch, on average over time. */
+  /** Of the most boards that the stage uses at once, those that wait for the next batch, on average over time. */
   readonly waiting: Decimal;
 }
 
-/** The next larger batch, and what it would need. */
+/** What the next larger batch would need. */
 interface NextBatch {
   /** Boards on the fullest day. */
   readonly boards: number;
-  /** Boards that are missing for it. */
+  /** Boards to be added for it. */
   readonly missing: Decimal;
   /** The largest batch on that many boards. */
   readonly batch: Decimal;
@@ -40,11 +40,11 @@ export interface RoundingLoss {
   readonly wholePerWeek: Decimal;
   /** What is lost of the balanced flow, as a share. */
   readonly share: Decimal;
-  /** Boards that no batch takes, not even on the fullest day. */
+  /** Boards that are not used even on the fullest day. */
   readonly free: Loss;
-  /** Places empty on boards in use, all stages. */
+  /** Empty places on boards in use, over all stages. */
   readonly partEmpty: Loss;
-  /** Boards that wait between the batches, because a stage is no multiple of the interval. */
+  /** Boards that wait between batches, as a stage's time is no multiple of the interval. */
   readonly waiting: Loss;
   /** The stages that take time. */
   readonly stages: readonly StageLoss[];
@@ -53,12 +53,12 @@ export interface RoundingLoss {
 
 const zero = decimal(0);
 
-/** One running stage with the average of its boards, split into the full ones and the rest. */
+/** The boards that a stage uses, on average over time. */
 interface Use {
   readonly loss: Omit<StageLoss, 'partEmpty'>;
   /** Boards in use, on average over time. */
   readonly inUse: Decimal;
-  /** Of these, what the plants would fill if boards could be split. */
+  /** Boards that its plants would fill if boards could be split. */
   readonly filled: Decimal;
 }
 
@@ -91,10 +91,9 @@ function nextBatch(schedule: Schedule, { batch }: WholeBoards): NextBatch {
 }
 
 /**
- * Where the balanced flow is lost on whole boards. Every board is, on average over time, filled, part empty, waiting or
- * free, and each board that does nothing costs the same share of the balanced flow; so the three losses add up to
- * balanced − whole exactly. Rounding up the plants of a batch counts as part empty.
- * Undefined for a schedule with a fault.
+ * Where whole boards lose part of the balanced flow. On average over time every board is filled, part empty, waiting or
+ * free, and each idle board costs the same share of the balanced flow; so the three losses add up to balanced − whole
+ * exactly. Rounding up the plants of a batch counts as part empty. Undefined for a schedule with a fault.
  */
 export function roundingLoss(schedule: Schedule): RoundingLoss | undefined {
   if (!isSound(schedule) || !schedule.boards.gt(0)) return undefined;

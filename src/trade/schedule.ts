@@ -44,13 +44,13 @@ export function inBase(cell: Cell | undefined, values: Values, otherwise: Decima
   return value.times(over).dividedBy(under);
 }
 
-/** The number of a part of the crop schedule in base units; one whose unit does not suit it has none. */
+/** The number of a part of the crop schedule in base units; NaN where its unit does not suit the part. */
 export function partIn(tagged: CropParts, part: string, values: Values, otherwise: Decimal): Decimal {
   const cell = tagged.get(part);
   return cell === undefined || suitsItsPart(cell, tagged) ? inBase(cell, values, otherwise) : unknown;
 }
 
-/** The crop schedule of a plan, or undefined where no cell is tagged with stage 1. A part that is not known is NaN. */
+/** The crop schedule of a plan, or undefined where no cell is tagged with stage 1. A part without a number is NaN. */
 export function readSchedule(cells: readonly Cell[], values: Values): Schedule | undefined {
   const tagged = cropParts(cells);
   const part = (name: string, otherwise: Decimal): Decimal => partIn(tagged, name, values, otherwise);
@@ -80,7 +80,7 @@ export function isRunning(stage: Stage): boolean {
   return !stage.time.isZero();
 }
 
-/** Days that a board is taken by one crop in a stage; NaN for a time or a turnaround below 0. */
+/** Days for which one crop takes a board in a stage, turnaround included; NaN for a time or a turnaround below 0. */
 export function boardTime(stage: Stage, turnaround: Decimal): Decimal {
   if (!isRunning(stage)) return zero;
   return stage.time.lt(0) || turnaround.lt(0) ? unknown : stage.time.plus(turnaround);
@@ -112,7 +112,7 @@ export function finishing(stages: readonly Stage[]): Decimal {
   return stages.reduce((share, stage) => share.times(keptShare(stage)), one);
 }
 
-/** Stages that keep pace: each has the boards that the flow through it needs. */
+/** The flow in which all stages keep pace: each has the boards that the flow through it needs. */
 export interface Balanced {
   /** Finished plants a week. */
   readonly finishedPerWeek: Decimal;
@@ -144,14 +144,14 @@ function orUnknown(value: Decimal): Decimal {
   return value.isFinite() ? value : unknown;
 }
 
-/** What boards set by hand give. */
+/** The flow with boards set by hand. */
 export interface HandSet {
   readonly finishedPerWeek: Decimal;
   /** Finished plants a week that each stage could carry; undefined where it is skipped or its boards are not set. */
   readonly capacities: readonly (Decimal | undefined)[];
   /** Numbers of the stages that finish fewest. */
   readonly bottleneck: readonly number[];
-  /** Boards by stage that stand empty at that flow; undefined as above. */
+  /** For each stage, the boards that stand empty at that flow; undefined as in `capacities`. */
   readonly emptyBoards: readonly (Decimal | undefined)[];
 }
 

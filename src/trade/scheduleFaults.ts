@@ -6,12 +6,12 @@ import { boardTime, isRunning, type Schedule, type Stage } from './schedule';
 import { closedLength, isDayOfYear, type ClosedTime, type Season } from './season';
 import { boardsFor, isSound } from './steady';
 
-/** From this number of boards on, a digit too many is likelier than a bed that large. */
+/** From this number of boards on, a digit too many is more likely than so large a bed. */
 const manyBoards = 1_000_000;
 const nothingTagged: CropParts = new Map();
 const shownDigits = 8;
 
-/** Says what is wrong with a part of the crop schedule, at the cell that is tagged with it. */
+/** Makes a fault of a part of the crop schedule, placed at the cell that is tagged with it. */
 type Teller = (part: string, code: string, what: string, shown: string, fix: string) => Problem;
 
 function teller(parts: CropParts): Teller {
@@ -30,7 +30,10 @@ function days(value: Decimal): string {
   return `${shownNumber(value)} ${value.abs().eq(1) ? 'day' : 'days'}`;
 }
 
-/** A part that has no number: its own fault is told at its entry, that it is missing here is told at the schedule. */
+/**
+ * The fault of a part without a number. Why it has none is reported at its entry; here it is reported that the schedule
+ * lacks it.
+ */
 function unknownPart(tell: Teller, part: string, value: Decimal | undefined): Problem[] {
   const fix = 'Give it an entry, or mend the one that it has.';
   return value?.isNaN() === true ? [tell(part, 'schedule-unknown', 'no value in the crop schedule', part, fix)] : [];
@@ -65,7 +68,10 @@ function stageFaults(tell: Teller, { number, time, density, survival, boards }: 
   return found;
 }
 
-/** Boards that surely carry batches of one plant, quick to tell: as if all stages were fullest at once. */
+/**
+ * A number of boards that is certainly enough for batches of one plant, quick to compute: as if all stages were at
+ * their fullest at once.
+ */
 function enoughForOne({ interval, turnaround, stages }: Schedule): Decimal {
   const most = stages.filter(isRunning).map((stage) => {
     const batches = boardTime(stage, turnaround).dividedBy(interval).ceil().plus(1);
@@ -122,7 +128,7 @@ function monthFaults(tell: Teller, number: number, times: readonly (Decimal | un
   });
 }
 
-/** Faults of the parts that go with the time of the year. */
+/** Faults of the parts that depend on the time of the year. */
 export function seasonFaults({ firstSowing, closed, monthTimes }: Season, parts: CropParts = nothingTagged): Problem[] {
   const tell = teller(parts);
   const ends = closed.flatMap(({ number, from, to }) => [
@@ -147,7 +153,7 @@ function longClosed(tell: Teller, { stages }: Schedule, closed: ClosedTime): Pro
   return [tell(`closed ${closed.number} from`, 'season-closed-long', what, `${length} days`, fix)];
 }
 
-/** Things worth knowing of a schedule that are no faults. */
+/** Notices about a schedule that are no faults. */
 export function scheduleNotices(schedule: Schedule, season: Season, parts: CropParts = nothingTagged): Problem[] {
   const tell = teller(parts);
   const fix = 'Everything computes all the same. Check that no digit is too many.';

@@ -15,12 +15,14 @@ export interface ClosedTime {
   readonly to: number;
 }
 
-/** What of a crop schedule goes with the time of the year. A part with an error is NaN. */
+/** The parts of a crop schedule that depend on the time of the year. A part with an error is NaN. */
 export interface Season {
-  /** Day of the year, 1 to 365; undefined: on the first day of the calendar. */
+  /** Day of the year, 1 to 365; undefined: the first day of the calendar. */
   readonly firstSowing: number | undefined;
   readonly closed: readonly ClosedTime[];
-  /** By stage, then by month from January: days in the stage for batches that enter it in that month, where given. */
+  /**
+   * For each stage and month from January, the days in the stage of batches that enter it in that month, where given.
+   */
   readonly monthTimes: readonly (readonly (Decimal | undefined)[])[];
 }
 
@@ -70,7 +72,9 @@ export function closedLength({ from, to }: ClosedTime): number {
   return from <= to ? to - from + 1 : daysPerYear - from + 1 + to;
 }
 
-/** Whether each day of the year falls in a closed time, by its number; a closed time with a faulty end is left out. */
+/**
+ * For each day of the year by its number, whether it is in a closed time; a closed time with a faulty end is left out.
+ */
 export function closedDays(closed: readonly ClosedTime[]): boolean[] {
   const days = Array.from({ length: daysPerYear + 1 }, () => false);
   for (const { from, to } of closed.filter((each) => isDayOfYear(each.from) && isDayOfYear(each.to))) {

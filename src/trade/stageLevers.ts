@@ -8,22 +8,22 @@ import type { Values } from '../model/values';
 import { lever, unitOf, type Lever, type View } from '../model/view';
 import { isRunning, readSchedule } from './schedule';
 
-/** What can be moved in a stage before the last: its time and its density, each by an input of the plan. */
+/** The inputs that move a stage before the last: those of its time and those of its density. */
 export interface StageLevers {
   /** Its number in the crop column. */
   readonly stage: number;
   readonly timeCell: Cell;
   readonly densityCell: Cell;
-  /** The inputs that its time comes from, the usual one first; at least one. */
+  /** The inputs from which its time is computed, the most suitable one first; at least one. */
   readonly times: readonly Lever[];
-  /** Those that its density comes from; at least one. */
+  /** The inputs from which its density is computed; at least one. */
   readonly densities: readonly Lever[];
 }
 
-/** How a later stage gives back the time that an earlier one takes. */
+/** An input that shortens a later stage as an earlier one is lengthened, so that their total time stays the same. */
 export interface Held {
   readonly lever: Lever;
-  /** How much it falls as the earlier one's input rises by one. */
+  /** How much it falls for each unit that the earlier stage's input rises. */
   readonly each: Decimal;
 }
 
@@ -37,7 +37,10 @@ function sources({ plan }: View, cell: Cell): number[] {
   return [...found].filter((id) => plan.contents[id]?.kind === 'input');
 }
 
-/** The levers behind a part of the schedule: those that measure the same and move no other part come first. */
+/**
+ * The inputs of a part of the schedule: first those of the same dimension, and among them those that move no other
+ * part.
+ */
 function leversOf(view: View, cell: Cell, tags: CropParts): Lever[] {
   const others = [...tags.values()].filter((other) => other !== cell);
   const moved = new Set(others.flatMap((other) => sources(view, other)));
@@ -49,7 +52,7 @@ function leversOf(view: View, cell: Cell, tags: CropParts): Lever[] {
     .sort((a, b) => rank(a) - rank(b));
 }
 
-/** The stages that take time and are followed by another one that does, with what moves them. */
+/** The stages that take time and are followed by another that does, with the inputs that move them. */
 export function stageLevers(view: View, values: Values): StageLevers[] {
   const tags = cropParts(view.model.cells);
   const stages = readSchedule(view.model.cells, values)?.stages ?? [];
@@ -62,14 +65,14 @@ export function stageLevers(view: View, values: Values): StageLevers[] {
   });
 }
 
-/** The days that one unit of a cell's time is; undefined where it is no time. */
+/** The length in days of one unit of a cell's time; undefined where the cell is no time. */
 function daysOf({ unit }: Cell): Decimal | undefined {
   if (unit?.dimension.size !== 1 || unit.dimension.get('day') !== 1) return undefined;
   const { over, under } = parts(unit.scale);
   return over.dividedBy(under);
 }
 
-/** Whether a day more of an input is a day more of a cell, in the view's plan. */
+/** Whether a cell rises by a day for each day that an input rises, in the view's plan. */
 function isDayForDay(view: View, values: Values, cell: Cell, moved: Lever): boolean {
   const [own, input] = [daysOf(cell), daysOf(moved.cell)];
   if (own === undefined || input === undefined) return false;
@@ -90,7 +93,7 @@ export function heldBy(view: View, values: Values, { stage, timeCell }: StageLev
   const cell = next && tags.get(`stage ${next.number} time`);
   if (cell === undefined || !isDayForDay(view, values, timeCell, time)) return undefined;
   const [early, late] = [sources(view, timeCell), sources(view, cell)];
-  // An input behind both times moves the total whatever the other one gives.
+  // An input behind both times would move the total, whatever the other one gave back.
   const giving = leversOf(view, cell, tags).find(
     (moved) => !early.includes(moved.cell.id) && isDayForDay(view, values, cell, moved),
   );

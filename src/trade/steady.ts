@@ -2,7 +2,9 @@ import { exact } from '../core/exact';
 import { decimal, type Decimal } from '../core/number';
 import { boardTime, entering, isRunning, type Schedule } from './schedule';
 
-/** Batches standing at once in steady running: `[instant][stage]`, for the instants at which boards in use change. */
+/**
+ * Batches in each stage at once in steady running, `[instant][stage]`, at the instants at which boards in use change.
+ */
 export type Together = readonly (readonly number[])[];
 
 /** What one batch takes in a stage; 0 of each in a skipped one. */
@@ -13,9 +15,9 @@ export interface Load {
 }
 
 /**
- * Where the turnaround stands. `in the stage`: it makes the stage longer, as the formula `whole_batch` is told, so that
- * the next stage begins after it. `beside the next`: the plants move on at once, and the boards that they left are out
- * of use while the next stage has begun, as on a farm.
+ * How the turnaround is counted. `in the stage`: it lengthens the stage, as in `whole_batch`, so that the next stage
+ * begins after it. `beside the next`: the plants move on at once, and the boards that they left are out of use while
+ * the next stage has begun, as on a farm.
  */
 export type Turnaround = 'in the stage' | 'beside the next';
 
@@ -48,13 +50,13 @@ function spansOf({ turnaround, stages }: Schedule, place: Turnaround): Span[] {
 }
 
 /**
- * Batches standing at once in each stage of a sound schedule. At phase φ a stage that holds boards from o to o + w has
- * floor((φ − o)/I) − floor((φ − o − w)/I) batches on them; only the instants at which a stage begins or ends matter.
+ * Batches at once in each stage of a sound schedule. At phase φ a stage that holds boards from o to o + w has floor((φ
+ * − o)/I) − floor((φ − o − w)/I) batches on them; only the instants at which a stage begins or ends matter.
  */
 export function together(schedule: Schedule, place: Turnaround): Together {
   const spans = spansOf(schedule, place);
   const sowings = (instant: Decimal): number => exact.floor(instant.dividedBy(schedule.interval)).toNumber();
-  // Counted from whole intervals before the first instant, so that a rounding error is never compared with 0.
+  // The instants are moved up by whole intervals, so that a rounding error is never compared with 0.
   const last = spans.reduce((most, { to }) => exact.larger(most, to), zero);
   const lead = schedule.interval.times(sowings(last) + 2);
   const instants = spans.flatMap(({ from, to }) => [from.plus(lead), to.plus(lead)]);
@@ -63,7 +65,7 @@ export function together(schedule: Schedule, place: Turnaround): Together {
   );
 }
 
-/** What a batch takes in each stage of a sound schedule, losses counted from the batch. */
+/** The plants and boards of one batch in each stage of a sound schedule, losses counted from the batch. */
 export function loadsOf({ stages }: Schedule, batch: number): Load[] {
   const shares = entering(stages);
   return stages.map((stage, i) => {

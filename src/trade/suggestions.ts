@@ -19,7 +19,7 @@ export type Change =
       readonly left: Decimal;
     };
 
-/** A change that gains on whole boards, everything else as it is. */
+/** A change that finishes more plants on whole boards, all else unchanged. */
 export interface Suggestion {
   readonly change: Change;
   readonly batch: Decimal;
@@ -31,11 +31,11 @@ export interface Suggestion {
 /** Days between sowings that suit a working week or a whole number of days. */
 const intervals = [1, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 7, 10, 10.5, 14];
 const halfWeek = decimal('3.5');
-/** Holes more on a board that are looked at, as a share of today's. */
+/** Densities are tried up to this share above today's. */
 const moreHoles = 0.15;
-/** Densities offered for one stage. */
+/** At most this many densities are suggested for a stage. */
 const mostDensities = 3;
-/** A gain below this share of today's flow is rounding. */
+/** A gain below this share of today's flow counts as rounding. */
 const least = 1e-9;
 
 function withStage(schedule: Schedule, number: number, changed: Partial<Stage>): Schedule {
@@ -84,7 +84,7 @@ function intervalChanges({ interval }: Schedule): Change[] {
     .map((to) => ({ kind: 'interval', to }));
 }
 
-/** Half a week more or less, and the multiples of the interval on both sides. */
+/** Stage times to try: half a week more or less, and the nearest multiples of the interval below and above. */
 function timeChanges(schedule: Schedule, { number: stage, time }: Stage): Change[] {
   const turns = time.plus(schedule.turnaround).dividedBy(schedule.interval);
   const multiples = [exact.floor(turns), exact.ceil(turns)].map((n) =>
@@ -95,7 +95,7 @@ function timeChanges(schedule: Schedule, { number: stage, time }: Stage): Change
   return distinct.map((to) => ({ kind: 'time', stage, to }));
 }
 
-/** Half a week from each other stage to this one. */
+/** Half a week taken from each other stage and given to this one. */
 function shiftChanges({ stages }: Schedule, { number: stage, time }: Stage): Change[] {
   const others = stages.filter((other) => isRunning(other) && other.number !== stage && other.time.gt(halfWeek));
   return others.map((other) => ({
@@ -107,7 +107,7 @@ function shiftChanges({ stages }: Schedule, { number: stage, time }: Stage): Cha
   }));
 }
 
-/** More holes on a board, where each step finishes more than all before it: the densities that fill boards. */
+/** Higher densities to try: only those that finish more than every lower one. */
 function densityChanges(schedule: Schedule, { number: stage, density }: Stage, now: Decimal): Change[] {
   const found: Change[] = [];
   let best = now;
@@ -122,10 +122,10 @@ function densityChanges(schedule: Schedule, { number: stage, density }: Stage, n
 }
 
 /**
- * Changes that finish more plants a week on whole boards, best first; each is computed, and only those that gain are
- * given. Looked at, one at a time: other intervals, more holes on a board, half a week more or less in a stage or
- * shifted between two, a stage time that is a multiple of the interval. What a change does to the plants, the price or
- * the work is not in it: fewer days and more holes nearly always seem to gain. Empty for a schedule with a fault.
+ * Changes that finish more plants a week on whole boards, best first. One change at a time is computed: other
+ * intervals, higher densities, half a week more or less in a stage or moved between two stages, and a stage time that
+ * is a multiple of the interval. Effects on the plants, the price and the work are not counted, so fewer days and
+ * higher densities nearly always seem to gain. Empty for a schedule with a fault.
  */
 export function suggestions(schedule: Schedule): Suggestion[] {
   if (!isSound(schedule)) return [];

@@ -2,46 +2,49 @@ import { exact } from '../core/exact';
 import { decimal, sum, type Decimal } from '../core/number';
 import type { Batch } from '../model/trials';
 
-/** What a time study is asked for. */
+/** The terms of a time study: allowance, precision and confidence. */
 export interface Terms {
-  /** For rest, fetching and waiting, in per cent; from 0, and below 100 as a share of the day. */
+  /** Allowance for rest, fetching and waiting, in per cent; from 0, and below 100 as a share of the day. */
   readonly allowance: Decimal;
-  /** What the allowance is a share of: the time of the job, or the day, rests included. */
+  /** What the allowance is a share of: the time of the job, or the day with its rests. */
   readonly allowanceOf: 'job' | 'day';
-  /** How far the mean may lie off, in per cent of itself, above 0. */
+  /** The precision wanted: how far the mean may be off, in per cent of itself, above 0. */
   readonly within: Decimal;
-  /** Half-widths of intervals in standard errors: z for plans, t for what was measured, by degrees of freedom. */
+  /**
+   * Half-widths of confidence intervals in standard errors: z to plan the number of batches, t for the batches timed,
+   * by degrees of freedom.
+   */
   readonly halfWidths: { readonly z: number; readonly t: (freedom: number) => number };
 }
 
-/** What the timed batches of one step say. */
+/** The time of one step, from its timed batches. */
 export interface StepTime {
   readonly step: string;
   readonly batches: number;
   readonly plants: Decimal;
-  /** Rated seconds of all batches over their plants, so that each plant counts alike. */
+  /** Rated seconds of all batches divided by their plants, so that each plant counts alike. */
   readonly secondsPerPlant: Decimal;
-  /** Undefined for a single batch, which says nothing of how far the next may lie off. */
+  /** Undefined for a single batch, which has no spread. */
   readonly spread: TimeSpread | undefined;
   /** Seconds per plant with the allowance. */
   readonly standardTime: Decimal;
 }
 
-/** How far the batches of a step lie apart. */
+/** How much the batches of a step vary. */
 export interface TimeSpread {
   /** Standard deviation, n − 1, of the batches' own seconds per plant. */
   readonly sd: Decimal;
   /** Standard error of the step's seconds per plant. */
   readonly standardError: Decimal;
-  /** Where the mean of many batches may lie, in seconds per plant. */
+  /** Confidence interval of the mean, in seconds per plant. */
   readonly interval: readonly [from: Decimal, to: Decimal];
-  /** Batches in all, those timed already among them, for a mean within the terms; 0 where all batches agree. */
+  /** Batches needed for the precision of the terms, those timed already included; 0 where all batches agree. */
   readonly batchesNeeded: Decimal;
 }
 
 const hundred = decimal(100);
 
-/** One entry a step, in the order in which the steps first come. */
+/** The time of every step, in the order in which the steps first occur. */
 export function timeStudy(batches: readonly Batch[], terms: Terms): StepTime[] {
   const steps = new Set(batches.map(({ step }) => step));
   const byStep = new Map<string, Batch[]>([...steps].map((step) => [step, []]));
@@ -77,9 +80,9 @@ function stepTime(step: string, batches: readonly Batch[], terms: Terms): StepTi
 }
 
 /**
- * The standard error is that of a ratio of means, R = Σy/Σx for seconds y and plants x, without a finite population:
- * SE² = Σ(y − R x)² / (n (n − 1) x̄²) (Cochran, Sampling Techniques, 3rd edition, chapter 6). Each y − R x is taken as
- * (y Σx − x Σy) / Σx, which is exactly 0 where batches agree.
+ * The spread of a step's batches. The standard error is that of a ratio of means, R = Σy/Σx for seconds y and plants x,
+ * without a finite population: SE² = Σ(y − R x)² / (n (n − 1) x̄²) (Cochran, Sampling Techniques, 3rd edition, chapter
+ * 6). Each y − R x is computed as (y Σx − x Σy) / Σx, which is exactly 0 where batches agree.
  */
 function spreadOf(batches: readonly Batch[], secondsPerPlant: Decimal, { within, halfWidths }: Terms): TimeSpread {
   const n = batches.length;

@@ -28,9 +28,9 @@ test('the odds are said and drawn, and the seed repeats them', async ({ page }) 
   await expect(screen(page).getByRole('img')).toHaveAccessibleName(/^With a hire pays in/);
   const average = finding(page).locator('p', { hasText: 'On average' });
   const first = await average.textContent();
-  await field(page, 'seed').fill('0');
+  await field(page, 'start number').fill('0');
   await expect(average).not.toHaveText(first!);
-  await field(page, 'seed').fill('1');
+  await field(page, 'start number').fill('1');
   await expect(average).toHaveText(first!);
 });
 

@@ -88,7 +88,7 @@ test('one plan can be looked at by itself, and the choice stays', async ({ page 
   await open(page);
   await screen(page).getByRole('radio', { name: 'A Today' }).check();
   await expect(finding(page)).toContainText('Price of a head moves Margin in Today most: 20,000 EUR a year');
-  await expect(bars(page).nth(1)).toContainText('swing 0');
+  await expect(bars(page).nth(1)).toContainText('moves it by 0');
   await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: 'Breakeven' }).click();
   await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: 'What matters' }).click();
   await expect(finding(page)).toContainText('Margin in Today');

@@ -24,7 +24,7 @@ export interface Basis {
 }
 
 /** A line of the yearly budget as a person thinks of it. */
-export interface BudgetLine {
+export interface NewBudgetLine {
   readonly label: string;
   readonly side: Exclude<Budget, ''>;
   /** A number's text, in money each time. */
@@ -115,7 +115,7 @@ export function amountUnit(currency: string, rhythm: Rhythm, basis: Basis | unde
  * A sheet with a line of the budget more: an entry for the amount, a line that makes it money a year in its plans and
  * 0 in the others, and that line in the formulas that add up its side. Both stand behind the side's last line.
  */
-export function withBudgetLine(model: Model, line: BudgetLine, from?: Sheet): { sheet: Sheet; row: number } {
+export function withBudgetLine(model: Model, line: NewBudgetLine, from?: Sheet): { sheet: Sheet; row: number } {
   const { sheet } = model;
   const currency = budgetCurrency(model) ?? '';
   const last = sheet.rows.findLast((row) => field(row, 'budget') === line.side) ?? sheet.rows.at(-1);

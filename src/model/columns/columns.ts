@@ -6,43 +6,43 @@ import { ColumnPool, layOut } from './layout';
 import type { ColumnStep } from './steps';
 import { ValueGraph, type ValueNode } from './valueGraph';
 
-/** A cell of a plan, wanted for many draws of some inputs. */
+/** A cell of a plan whose value is wanted for many draws of some inputs. */
 export interface ColumnTarget {
   readonly plan: Plan;
-  /** The plan's exact values today: what the inputs do not move keeps them. */
+  /** The plan's exact values today; cells that the inputs do not move keep them. */
   readonly values: Values;
   readonly cell: number;
-  /** Cells that move, each with the number of its input. */
+  /** The cells that move, each with the index of the input that moves it. */
   readonly moving: ReadonlyMap<number, number>;
 }
 
-/** Formulas over blocks of draws in float64. */
+/** Formulas compiled to compute a block of draws at a time in float64, each value as a column. */
 export interface Columns {
-  /** Most draws of one run, a multiple of four. */
+  /** The largest number of draws in one run, a multiple of four. */
   readonly block: number;
-  /** One column an input; to be filled before each run, which leaves them as they are. */
+  /** One column for each input, filled by the caller before each run; a run does not change them. */
   readonly inputs: readonly Float64Array[];
-  /** One column a target; NaN where it cannot be computed. */
+  /** One column for each target; NaN where it cannot be computed. */
   readonly results: readonly Float64Array[];
-  /** Computes the results of the first so many draws. */
+  /** Computes the results of the first `count` draws. */
   run(count: number): void;
 }
 
-/** Columns that can be computed again with another column for one input, at the cost of what that input moves. */
+/** Columns that can also recompute the results with one input changed, computing only what that input moves. */
 export interface VariedColumns extends Columns {
   /**
-   * The results of the last run's draws but for one input.
-   * @returns one column a target, valid until the next call
+   * The results of the last run's draws with one input taken from another column.
+   * @returns one column for each target, valid until the next call
    */
   vary(input: number, column: Float64Array, count: number): readonly Float64Array[];
 }
 
 const unknown = decimal(NaN);
 
-/** Small enough for the columns in use to stay in near memory, large enough for the calls to cost nothing. */
+/** Small enough for the columns in use to stay in the processor's cache, large enough for the calls to cost nothing. */
 const usualBlock = 512;
 
-/** The formulas on the way from the moving cells to a target; returns the target's node. */
+/** Adds the formulas between the moving cells and a target to the graph; returns the target's node. */
 function targetNode(graph: ValueGraph, { plan, values, cell: wanted, moving }: ColumnTarget): number {
   const nodes = new Map([...moving].map(([cell, input]) => [cell, graph.input(input)]));
   const nodeOf = (cell: number): number => nodes.get(cell) ?? graph.constant(floatOf(values.numbers[cell] ?? unknown));
@@ -53,7 +53,7 @@ function targetNode(graph: ValueGraph, { plan, values, cell: wanted, moving }: C
   return nodeOf(wanted);
 }
 
-/** The nodes that results are made of, in order. */
+/** The nodes from which results are computed, in the order of the graph. */
 function needed(nodes: readonly ValueNode[], results: readonly number[]): number[] {
   const found = new Set<number>();
   const stack = [...results];
@@ -66,7 +66,7 @@ function needed(nodes: readonly ValueNode[], results: readonly number[]): number
   return [...found].sort((a, b) => a - b);
 }
 
-/** The nodes of an order that an input moves. */
+/** The nodes of `order` whose value depends on an input. */
 function movedBy(nodes: readonly ValueNode[], order: readonly number[], input: number): number[] {
   const moved = new Set<number>();
   for (const place of order) {
@@ -78,7 +78,7 @@ function movedBy(nodes: readonly ValueNode[], order: readonly number[], input: n
   return [...moved];
 }
 
-/** What both ways of compiling start from. */
+/** What `compileColumns` and `compileVaried` both start from. */
 class Ground {
   readonly nodes: readonly ValueNode[];
   readonly results: readonly number[];
@@ -98,7 +98,7 @@ class Ground {
     this.inputs = Array.from({ length: inputs }, () => new Float64Array(block));
   }
 
-  /** The column of a node that is not computed: an input's, or one number throughout. */
+  /** The column of a node that needs no computing: an input's column, or one filled with a constant. */
   given(place: number): Float64Array {
     const node = this.nodes[place] as ValueNode;
     if (node.kind === 'input') return this.inputs[node.input] as Float64Array;
@@ -117,8 +117,8 @@ function runSteps(steps: readonly ColumnStep[]): (count: number) => void {
 }
 
 /**
- * Makes the formulas on the way to some targets ready for many draws: what does not move is a number, what two formulas
- * or two plans compute alike is computed once, and columns are used again.
+ * Compiles the formulas that some targets need for many draws. A value that no input moves becomes a constant, equal
+ * parts of formulas, also of two plans, are computed once, and columns are reused.
  * @param inputs how many inputs there are
  */
 export function compileColumns(targets: readonly ColumnTarget[], inputs: number, block = usualBlock): Columns {
@@ -134,7 +134,7 @@ export function compileColumns(targets: readonly ColumnTarget[], inputs: number,
   };
 }
 
-/** The same, ready to vary one input at a time. */
+/** The same, with one input at a time open to change. */
 export function compileVaried(targets: readonly ColumnTarget[], inputs: number, block = usualBlock): VariedColumns {
   const ground = new Ground(targets, inputs, block);
   const { nodes, order, results } = ground;

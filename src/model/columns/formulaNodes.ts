@@ -2,13 +2,13 @@ import type { Checked } from '../../formula/checked';
 import { isStep, rowOf, type RowStep } from '../../formula/row';
 import type { ValueGraph } from './valueGraph';
 
-/** Functions that are taken two values at a time. */
+/** Functions of many arguments that are computed as a chain of calls with two. */
 const folding = new Set(['min', 'max']);
 
 /**
- * Adds what a checked formula computes to a graph, in the order of operations of the register program.
- * @param cell the node of a cell that the formula names
- * @returns the node of its value
+ * Adds a checked formula to a graph, with operations in the same order as the register program.
+ * @param cell gives the node of a cell that the formula names
+ * @returns the node of the formula's value
  */
 export function formulaNodes(graph: ValueGraph, formula: Checked, cell: (id: number) => number): number {
   const nodeOf = (node: Checked): number => {

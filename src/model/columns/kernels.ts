@@ -3,9 +3,9 @@ import { ceilFloat, floorFloat } from '../../core/float';
 import { wholePower } from '../../core/elementary';
 
 /*
- * One loop each over the first `n` values of columns, four at a time: columns are a multiple of four long, and what
- * follows the n-th value is of no account. `out` may be one of the columns read: value i is written once value i of
- * every column has been read, and no other is looked at.
+ * Each function loops over the first `n` values of its columns. Most take four values a turn: a column's length is a
+ * multiple of four, and values after the n-th may be overwritten with anything. `out` may be one of the operands, as
+ * value i of `out` depends only on value i of each operand and is written after they have been read.
  */
 
 type Column = Float64Array;
@@ -64,7 +64,10 @@ export function multiplyNumber(out: Column, a: Column, k: number, n: number): vo
   }
 }
 
-/** A quotient that is not finite becomes NaN: adding its 0-fold keeps every other, the sign of 0 included. */
+/**
+ * Division in which a quotient that is not finite becomes NaN. Adding 0 times the quotient does that and leaves every
+ * finite one as it is, the sign of 0 included.
+ */
 export function divideColumns(out: Column, a: Column, b: Column, n: number): void {
   for (let i = 0; i < n; i += 2) {
     const p = a[i]! / b[i]!;
@@ -74,7 +77,7 @@ export function divideColumns(out: Column, a: Column, b: Column, n: number): voi
   }
 }
 
-/** For a k of at least 1 in size, so that no quotient is too large. */
+/** For a `k` of size 1 or more: a quotient of finite numbers is then finite, and the check for that is left out. */
 export function divideByNumber(out: Column, a: Column, k: number, n: number): void {
   for (let i = 0; i < n; i += 4) {
     out[i] = a[i]! / k;
@@ -133,7 +136,7 @@ export function mapped(out: Column, a: Column, f: (x: number) => number, n: numb
   for (let i = 0; i < n; i += 1) out[i] = f(a[i]!);
 }
 
-/** Powers whose exponents are one small whole number. */
+/** Powers with one small whole exponent for the whole column. */
 export function wholePowers(out: Column, a: Column, exponent: number, n: number): void {
   for (let i = 0; i < n; i += 1) {
     const raised = wholePower(a[i]!, exponent);
@@ -141,7 +144,9 @@ export function wholePowers(out: Column, a: Column, exponent: number, n: number)
   }
 }
 
-/** What stands for below, the same (within the tie tolerance) and above; NaN where either is not known. */
+/**
+ * Compares two columns and writes `below`, `same` (within the tie tolerance) or `above`; NaN where either value is NaN.
+ */
 export function compare(
   out: Column,
   a: Column,
@@ -158,7 +163,7 @@ export function compare(
   }
 }
 
-/** The chosen arm's value; NaN where the condition is not known. */
+/** The value of `yes` where the condition is 1, of `no` where it is 0, NaN where it is unknown. */
 export function choose(out: Column, test: Column, yes: Column, no: Column, n: number): void {
   for (let i = 0; i < n; i += 1) {
     const condition = test[i]!;
@@ -166,7 +171,7 @@ export function choose(out: Column, test: Column, yes: Column, no: Column, n: nu
   }
 }
 
-/** The right value where the left one is `goesOn` (1 for and, 0 for or), else the left. */
+/** Short-circuit logic: the right value where the left one equals `goesOn` (1 for and, 0 for or), else the left. */
 export function early(out: Column, left: Column, right: Column, goesOn: number, n: number): void {
   for (let i = 0; i < n; i += 1) {
     const first = left[i]!;

@@ -3,7 +3,7 @@ import type { ValueNode } from './valueGraph';
 
 type Column = Float64Array;
 
-/** Columns of one length, taken and given back. */
+/** A pool of columns of one length, to be used again. */
 export class ColumnPool {
   private readonly made: Column[] = [];
   private free: Column[] = [];
@@ -28,14 +28,14 @@ export class ColumnPool {
   }
 }
 
-/** Steps that compute some nodes, in order, and where they leave them. */
+/** The steps that compute some nodes in order, and the columns that hold their values afterwards. */
 export interface ColumnLayout {
   readonly steps: readonly ColumnStep[];
-  /** By node: its column, valid after the steps unless it was used again. */
+  /** The column of each node. Unless the node was among `kept`, a later step may have overwritten it. */
   readonly columns: ReadonlyMap<number, Column>;
 }
 
-/** Where each node is last read. */
+/** For each node, the last node that reads it. */
 function lastReads(nodes: readonly ValueNode[], order: readonly number[]): Map<number, number> {
   const last = new Map<number, number>();
   for (const place of order) {
@@ -46,10 +46,11 @@ function lastReads(nodes: readonly ValueNode[], order: readonly number[]): Map<n
 }
 
 /**
- * Lays nodes out in columns.
- * @param order the nodes to compute, each after those of them that it is made of
- * @param known columns of nodes that are there already
- * @param kept nodes whose columns must outlive the steps; the others' are used again once nothing reads them any more
+ * Assigns a column to each node and makes the steps that compute them.
+ * @param order the nodes to compute, each after the nodes it is made from
+ * @param known gives the column of a node that needs no computing
+ * @param kept nodes whose columns must still hold their values after the last step; other columns are reused as soon as
+ * nothing more reads them
  */
 export function layOut(
   nodes: readonly ValueNode[],

@@ -2,7 +2,7 @@ import type { Arithmetic } from '../../core/arithmetic';
 import { exponential, growth, logarithm, logarithm10, power } from '../../core/elementary';
 import { finite, float } from '../../core/float';
 
-/** Double precision whose exponentials, logarithms and powers have the same bits on every machine. */
+/** Float64 arithmetic whose exponentials, logarithms and powers give the same bits on every machine. */
 export const repeatable: Arithmetic<number> = {
   ...float,
   power: (a, b) => (a === a ? finite(power(a, b)) : NaN),

@@ -3,7 +3,7 @@ import type { Comparison, NumberOperation } from '../../formula/checked';
 import type { FormulaFunction } from '../../formula/function';
 import { repeatable } from './repeatable';
 
-/** What makes a value of others; comparisons and logic give 1, 0, or NaN where that is not known. */
+/** An operation that computes a value from others; comparisons and logic give 1, 0, or NaN where a value is unknown. */
 export type Operation = NumberOperation | Comparison | 'and' | 'or' | 'choose' | 'call';
 
 type Scalar = (args: readonly number[]) => number;
@@ -12,7 +12,7 @@ function pair(compute: (a: number, b: number) => number): Scalar {
   return ([a = NaN, b = NaN]) => compute(a, b);
 }
 
-/** What a comparison gives for numbers that are below, the same or above, as 1 or 0. */
+/** For each comparison, what it gives for a left number below, equal to and above the right one, as 1 or 0. */
 export const truths = {
   less: [1, 0, 0],
   atMost: [1, 1, 0],
@@ -54,7 +54,7 @@ const scalars: Readonly<Record<Exclude<Operation, 'call'>, Scalar>> = {
   choose: ([test = NaN, yes = NaN, no = NaN]) => (test === 1 ? yes : test === 0 ? no : NaN),
 };
 
-/** An operation on single numbers, as the register program does it. */
+/** An operation on single numbers, with the same results as the register program. */
 export function scalarOf(op: Operation, fn: FormulaFunction | undefined): Scalar {
   if (op !== 'call') return scalars[op];
   if (fn === undefined) throw new Error('a call without a function');

@@ -8,10 +8,10 @@ import { scalarOf, truths, type Operation } from './scalars';
 
 type Column = Float64Array;
 
-/** Computes the first so many values of one column. */
+/** Computes the first `count` values of one column. */
 export type ColumnStep = (count: number) => void;
 
-/** What an operation takes: a column, and its number where that is the same throughout. */
+/** An operand: a column, and its number where that is the same for all draws. */
 export interface Operand {
   readonly column: Column;
   readonly number: number | undefined;
@@ -110,7 +110,7 @@ const pairs: ReadonlyMap<string, StepMaker> = new Map([
   ['max', larger],
 ]);
 
-/** A function's own arithmetic, value by value. */
+/** Calls a function value by value through the record that defines it. */
 function byRecord(out: Column, operands: readonly Operand[], fn: FormulaFunction): ColumnStep {
   const compute = scalarOf('call', fn);
   const args = operands.map(() => NaN);
@@ -122,7 +122,7 @@ function byRecord(out: Column, operands: readonly Operand[], fn: FormulaFunction
   };
 }
 
-/** The same for `whole_batch`, which takes most of the time where it occurs: calls it without the record. */
+/** The same for `whole_batch`, without the record: where it occurs it takes most of the time. */
 function wholeBatches(out: Column, operands: readonly Operand[]): ColumnStep {
   const columns = operands.map(({ column }) => column);
   const args = operands.map(() => NaN);
@@ -144,7 +144,7 @@ function callStep(out: Column, operands: readonly Operand[], fn: FormulaFunction
   return fn.name === 'whole_batch' ? wholeBatches(out, operands) : byRecord(out, operands, fn);
 }
 
-/** The step that computes an operation's column. */
+/** The step that computes one operation into its column. */
 export function columnStep(
   out: Column,
   op: Operation,

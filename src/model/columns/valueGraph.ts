@@ -1,7 +1,7 @@
 import type { FormulaFunction } from '../../formula/function';
 import { scalarOf, type Operation } from './scalars';
 
-/** One value of a graph: a number, an input's column, or what an operation makes of values before it. */
+/** A value of the graph: a constant, an input's column, or an operation on values before it. */
 export type ValueNode =
   | { readonly kind: 'constant'; readonly value: number }
   | { readonly kind: 'input'; readonly input: number }
@@ -9,13 +9,13 @@ export type ValueNode =
       readonly kind: 'made';
       readonly op: Operation;
       readonly args: readonly number[];
-      /** What `call` calls. */
+      /** The function of a `call`. */
       readonly fn: FormulaFunction | undefined;
     };
 
 /**
- * Values that formulas compute, each once: two formulas that make the same of the same share a node, and what is made
- * of numbers alone is a number. Nodes are known by their place; each comes after those that it is made of.
+ * The values that formulas compute, each once: equal operations on equal values share a node, and an operation on
+ * constants becomes a constant. A node is named by its index, and comes after the nodes that it is made from.
  */
 export class ValueGraph {
   readonly nodes: ValueNode[] = [];
@@ -37,7 +37,7 @@ export class ValueGraph {
     return this.place(`${op} ${fn?.name ?? ''} ${args.join(' ')}`, { kind: 'made', op, args, fn });
   }
 
-  /** A node's number, where it is one. */
+  /** The number of a constant node; undefined for any other node. */
   valueOf(place: number): number | undefined {
     const node = this.nodes[place];
     return node?.kind === 'constant' ? node.value : undefined;
@@ -51,7 +51,7 @@ export class ValueGraph {
     return this.nodes.length - 1;
   }
 
-  /** A node that already holds the value, bit for bit: a chosen arm, a product with 1. */
+  /** An existing node that has the operation's value bit for bit, such as the chosen arm or the other factor of 1. */
   private reduced(op: Operation, args: readonly number[], values: readonly (number | undefined)[]): number | undefined {
     const [left, right] = values;
     if (op === 'multiply' && left === 1) return args[1];

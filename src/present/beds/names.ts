@@ -1,5 +1,6 @@
 import type { CropParts } from '../../model/cropParts';
-import { boardsOf, stageNames, type CropNames, type Noun } from '../../trade/stageNames';
+import { boardsOf, stageNames, type CropNames } from './stageNames';
+import type { Noun } from '../text/noun';
 import { plainly, type Phrase } from '../text/phrase';
 import { plural } from '../text/spokenNumber';
 
@@ -8,13 +9,26 @@ function noun(one: string): Noun {
   return { one: spaced, many: plural(spaced) };
 }
 
-/** What a crop's things are called: plants and boards by the unit of a density, stages by the labels of their times. */
+/**
+ * The names of a crop's plants and boards, from the unit of a density, and of its stages, from the labels of their
+ * times.
+ */
 export function namesOf(parts: CropParts, stages: number): CropNames {
   const powers = [...(parts.get('stage 1 density')?.unit?.dimension ?? [])];
   const over = powers.find(([, power]) => power === 1)?.[0] ?? 'plant';
   const under = powers.find(([, power]) => power === -1)?.[0] ?? 'board';
   const board = noun(under);
   return { plant: noun(over), board, stages: stageNames(parts, stages, board) };
+}
+
+/** `plants a week`, as a unit or the head of a column. */
+export function plantsAWeek({ plant }: Pick<CropNames, 'plant'>): string {
+  return `${plant.many} a week`;
+}
+
+/** `plants a board`. */
+export function plantsABoard({ plant, board }: Pick<CropNames, 'plant' | 'board'>): string {
+  return `${plant.many} a ${board.one}`;
 }
 
 /** Joins words as a list: `a`, `a and b`, `a, b and c`. */
@@ -28,7 +42,7 @@ export function boardsIn(names: CropNames, numbers: readonly number[]): Phrase {
   return plainly(`${joined(numbers.map((number) => names.stages[number - 1] ?? ''))} ${names.board.many}`);
 }
 
-/** The same where stages are met first: `nursery boards (stage 1) and wide boards (stage 2)`. */
+/** The same, with the stage numbers: `nursery boards (stage 1) and wide boards (stage 2)`; for the first mention. */
 export function boardsFirstMet(names: CropNames, numbers: readonly number[]): Phrase {
   return plainly(joined(numbers.map((number) => `${boardsOf(names, number - 1).many} (stage ${number})`)));
 }

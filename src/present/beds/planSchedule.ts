@@ -3,17 +3,17 @@ import { cropParts, type CropParts } from '../../model/cropParts';
 import type { Values } from '../../model/values';
 import { readSchedule, type Schedule } from '../../trade/schedule';
 import { readSeason, type Season } from '../../trade/season';
-import type { CropNames } from '../../trade/stageNames';
+import type { CropNames } from './stageNames';
 import { namesOf } from './names';
 
-/** The crop schedule of one plan, as it is looked at. */
+/** The crop schedule of one plan, with what screens need of it. */
 export interface PlanSchedule {
   readonly cells: readonly Cell[];
   readonly parts: CropParts;
   readonly schedule: Schedule;
   readonly season: Season;
   readonly names: CropNames;
-  /** All its numbers in one text: two schedules with the same text are the same. */
+  /** All its numbers as one text; schedules with equal texts are equal. */
   readonly numbers: string;
 }
 
@@ -27,7 +27,7 @@ export function planScheduleOf(cells: readonly Cell[], values: Values): PlanSche
   return { cells, parts, schedule, season, names, numbers: JSON.stringify([schedule, season]) };
 }
 
-/** Whether nothing moved that the beds depend on, so that an edit of a price computes no calendar. */
+/** Whether two schedules are the same, so that an edit of a price, for example, computes no calendar. */
 export function samePlanSchedule(a: PlanSchedule | undefined, b: PlanSchedule | undefined): boolean {
   return a?.numbers === b?.numbers && a?.cells === b?.cells;
 }

@@ -1,6 +1,5 @@
 /** Words of the beds as a whole. */
 export const bedsTexts = {
-  heading: 'Beds',
   plan: 'Beds of',
   noSchedule: 'This model has no crop schedule.',
   makesSchedule:

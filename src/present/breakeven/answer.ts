@@ -14,26 +14,26 @@ import { nearestTurn, sideAt, sidesOf, turnsOf, type Side } from './sides';
 export interface Moved {
   readonly cell: Cell;
   readonly today: Decimal;
-  /** Its own range; undefined where it is a decision. */
+  /** Its own range; undefined where the number is a decision and has none. */
   readonly range: { readonly low: Decimal; readonly high: Decimal } | undefined;
 }
 
-/** Turns that a sentence spells out. */
+/** At most this many changes of side are spelled out in a sentence. */
 const spelledOut = 2;
 
-/** A phrase as the start of a sentence; a name stays as it is written. */
+/** A phrase with a capital at its start; a name is left as it is written. */
 export function capital(phrase: Phrase): Phrase {
   const [first, ...rest] = phrase;
   if (first === undefined || first.strong) return phrase;
   return [{ ...first, text: first.text.charAt(0).toUpperCase() + first.text.slice(1) }, ...rest];
 }
 
-/** A value without the hair's breadth by which a crossing may lie beside a short number. */
+/** A crossing rounded to ten digits: the search may end very slightly beside a short number. */
 function tidied(value: Decimal): Decimal {
   return value.toSignificantDigits(10);
 }
 
-/** Writes values of the input; a second one that shares the unit comes with it. */
+/** Writes values of the input. Of two in one phrase only the second has the unit. */
 class Values {
   constructor(
     private readonly cell: Cell,
@@ -44,7 +44,7 @@ class Values {
     return spoken(tidied(value), this.cell.unit, this.format);
   }
 
-  /** A change that leads to a value, with as many decimals as the value is shown with. */
+  /** A change that leads to a value, with as many decimals as the value itself. */
   asFineAs(value: Decimal, change: Decimal): string {
     const coarse = this.format.fixed(change, decimalsFor(value, this.cell.unit));
     const number = /[1-9]/.test(coarse) ? coarse : this.format.value(change, this.cell.unit);
@@ -87,7 +87,7 @@ function manyTurns(found: BreakevenPoints, sides: readonly Side[], claim: Claim,
   return say`${start} ${stretch}, around today, ${here.above ? claim.above : claim.below}.`;
 }
 
-/** Where a line is at or above its target, in words. */
+/** Where a line is at or above its target, as a sentence. */
 export function answer(
   found: BreakevenPoints,
   claim: Claim,
@@ -108,14 +108,14 @@ export function answer(
   return b === undefined ? oneTurn(a.value, first, claim, values) : twoTurns(a.value, b.value, first, claim, values);
 }
 
-/** A change in per cent of what it starts from; blank where that is 0. */
+/** A change in per cent of a number; blank where that number is 0. */
 export function percentOf(change: Decimal, base: Decimal, format: Format): string {
   if (base.isZero()) return '';
   const percent = change.dividedBy(base.abs()).times(100);
   return inPerCent(format.full(percent.toDecimalPlaces(percent.abs().gte(100) ? 0 : 1)));
 }
 
-/** How far today's value is from the nearest place where the line changes side, and whether that is in its range. */
+/** How far the nearest change of side is from today's value, and whether it is within the input's range. */
 export function distance(found: BreakevenPoints, { cell, today, range }: Moved, format: Format): Phrase {
   const turn = nearestTurn(found, today);
   if (turn === undefined) return [];
@@ -138,7 +138,7 @@ function ranged(value: Decimal, cell: Cell, range: Moved['range'], format: Forma
   return say`, ${plainly(inside ? 'inside' : 'outside')} its range of ${ends}`;
 }
 
-/** What else a search found: breaks and touches. */
+/** Breaks and touches that a search found, in words. */
 export function besides(
   { crossings, breaks }: BreakevenPoints,
   { cell }: Moved,
@@ -160,7 +160,7 @@ export function besides(
   return parts.flatMap((part, i) => (i === 0 ? part : [...plainly(' '), ...part]));
 }
 
-/** Where a line of one plan meets its target, in short, beside the answer about both plans. */
+/** Where the line of one plan meets its target, in short, to follow the answer about both plans. */
 export function inShort(
   found: BreakevenPoints,
   plan: string,

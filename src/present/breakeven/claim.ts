@@ -4,8 +4,9 @@ import { betterWay, isGain } from '../../trade/betterWay';
 import { plainly, say, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import type { Format } from '../text/numberFormat';
+import { differenceIn } from '../results/differenceIn';
 
-/** What is asked about a line: which result, against which target, of which plans. */
+/** The subject of an answer: which result, against which target, of which plans. */
 export interface ClaimSubject {
   readonly result: Cell;
   readonly target: Decimal;
@@ -14,15 +15,15 @@ export interface ClaimSubject {
   readonly against: string | undefined;
 }
 
-/** What is true where a line is at or above its target, and where it is below. */
+/** The statements that are true where a line is at or above its target, and where it is below. */
 export interface Claim {
   readonly above: Phrase;
   readonly below: Phrase;
-  /** `below` in short, after `above` has been said. */
+  /** `below` in short, for use after `above`. */
   readonly not: Phrase;
 }
 
-/** About one plan's own result. */
+/** The statements about one plan's own result. */
 export function ownClaim({ result, target, plan, against }: ClaimSubject, format: Format): Claim {
   const what = against === undefined ? say`${result.label}` : say`${result.label} in ${plan}`;
   if (target.isZero())
@@ -31,11 +32,11 @@ export function ownClaim({ result, target, plan, against }: ClaimSubject, format
   return { above: say`${what} is at least ${at}`, below: say`${what} is less than ${at}`, not: plainly('it is less') };
 }
 
-/** About a plan's result less that of the plan compared with. */
+/** The statements about a plan's result less that of the plan compared with. */
 export function differenceClaim(subject: ClaimSubject & { readonly against: string }, format: Format): Claim {
   const { result, target, plan, against } = subject;
   if (!target.isZero()) {
-    const [what, at] = [say`the difference in ${result.label}`, spoken(target, result.unit, format)];
+    const [what, at] = [differenceIn(result), spoken(target, result.unit, format)];
     return {
       above: say`${what} is at least ${at}`,
       below: say`${what} is less than ${at}`,
@@ -45,7 +46,7 @@ export function differenceClaim(subject: ClaimSubject & { readonly against: stri
   if (isGain(result))
     return { above: say`${plan} pays`, below: say`${plan} does not pay`, not: plainly('it does not') };
   const way = betterWay(result);
-  // At or above 0 the plan has more of it: of a cost that is the other plan's gain.
+  // At or above 0 the plan has more of the result. Where the result is a cost, that favours the other plan.
   const [yes, no] = way === 'lower' ? [against, plan] : [plan, against];
   const which = plainly(way === undefined ? 'higher' : `${way} (better)`);
   return {

@@ -5,13 +5,13 @@ import type { ResultLine, ResultLines } from '../results/resultLines';
 import type { LineSelection, Targets } from './curve/quickStudy';
 import type { Moved } from './answer';
 
-/** Marks that the chart has room to label. */
+/** At most this many marks are labelled, for lack of room. */
 const labelled = 6;
 
-/** How far beside a place a line is looked at to see whether it jumps there, as a share of the input. */
+/** To see whether a line jumps, it is computed this far to either side, as a share of the input. */
 const beside = 1e-6;
 
-/** How high both plans stand where they meet: where one of them jumps, that is the height of the other. */
+/** The height at which both plans meet; where one of them jumps there, the height of the other. */
 function meetingHeight({ plan, against }: ResultLines, x: number): number {
   const reach = Math.max(Math.abs(x), Number.MIN_VALUE) * beside;
   const jump = (line: ResultLine): number => Math.abs(line.float(x + reach) - line.float(x - reach));
@@ -19,7 +19,7 @@ function meetingHeight({ plan, against }: ResultLines, x: number): number {
   return (jump(other) <= jump(plan) ? other : plan).float(x);
 }
 
-/** The crossings of the lines as marks: those of a line at its target, and where both plans meet. */
+/** The marks of the chart: where a line meets its target, and where both plans meet. */
 export function crossingMarks(
   found: Searched,
   lines: ResultLines,

@@ -1,16 +1,18 @@
 import type { LineName } from '../results/resultLines';
 import type { BreakevenContext } from './sentences';
+import { commonTexts } from '../text/commonTexts';
 
-/** What the lines are called in the key: `A Plugs`, `B Nursery first`. */
+/** The name of a line in the key: `A Plugs`, `B Nursery first`. */
 export function lineInKey({ subject }: Pick<BreakevenContext, 'subject'>, name: LineName): string {
   const against = subject.against ?? '';
-  if (name === 'against') return `A ${against}`;
-  return name === 'plan' ? `B ${subject.plan}` : `B ${subject.plan} less ${against}`;
+  if (name === 'against') return commonTexts.planOf('A', against);
+  const plan = commonTexts.planOf('B', subject.plan);
+  return name === 'plan' ? plan : `${plan} less ${against}`;
 }
 
-/** What the lines are called above the columns of a table; one by itself is the result. */
+/** The name of a line above its column of a table; for the only line, the result's label. */
 export function lineHead({ subject }: Pick<BreakevenContext, 'subject'>, name: LineName): string {
-  if (name === 'difference') return 'B − A';
-  if (name === 'against') return `A ${subject.against ?? ''}`;
-  return subject.against === undefined ? subject.result.label : `B ${subject.plan}`;
+  if (name === 'difference') return commonTexts.secondLessFirst;
+  if (name === 'against') return commonTexts.planOf('A', subject.against ?? '');
+  return subject.against === undefined ? subject.result.label : commonTexts.planOf('B', subject.plan);
 }

@@ -6,15 +6,16 @@ import type { Format } from '../text/numberFormat';
 import type { LineName } from '../results/resultLines';
 import type { ByLine } from './curve/quickStudy';
 import type { Point, InputInterval } from './curve/sample';
+import { commonTexts } from '../text/commonTexts';
 
-/** A crossing as it is marked: where, and what is written beside it. */
+/** A marked crossing, with the text beside it. */
 export interface CrossingMark {
   readonly x: number;
   readonly y: number;
   readonly text: string;
-  /** The line that crosses; `difference` beside both plans is where these meet. */
+  /** The line that crosses its target; `difference` in a view of both plans is the place where they meet. */
   readonly line: LineName;
-  /** Whether it is what the answer is about. */
+  /** Whether the answer is about this crossing. */
   readonly leading: boolean;
 }
 
@@ -34,9 +35,13 @@ export interface BreakevenDrawing {
 }
 
 const top = 26;
-/** Pixels from one label to another below it. */
+/** Pixels between a label and the one below it. */
 const lineHeight = 16;
-const letters: Readonly<Record<LineName, string>> = { against: 'A', plan: 'B', difference: 'B − A' };
+const letters: Readonly<Record<LineName, string>> = {
+  against: 'A',
+  plan: 'B',
+  difference: commonTexts.secondLessFirst,
+};
 const dashes: Readonly<Record<LineName, readonly number[]>> = { against: [], plan: [8, 5], difference: [] };
 
 function colourOf(line: LineName, shown: readonly LineName[], ink: ChartInk): string {
@@ -47,7 +52,7 @@ function colourOf(line: LineName, shown: readonly LineName[], ink: ChartInk): st
 function linesOf({ points, shown, visible }: BreakevenDrawing, ink: ChartInk): DrawnLine[] {
   return shown.map((name) => {
     const all = points[name] ?? [];
-    // One more point to either side, so that the line runs to the edge.
+    // One point beyond either edge, so that the line reaches the edge.
     const first = Math.max(0, all.findIndex(({ x }) => x >= visible.from) - 1);
     const last = all.findLastIndex(({ x }) => x <= visible.to) + 2;
     return {
@@ -59,7 +64,7 @@ function linesOf({ points, shown, visible }: BreakevenDrawing, ink: ChartInk): D
   });
 }
 
-/** The letters at the right ends of the lines, apart from one another. */
+/** Writes the letters at the right ends of the lines, spaced so that they do not overlap. */
 function endLetters(plot: Plot, { points, shown, visible }: BreakevenDrawing, ink: ChartInk): void {
   if (shown.length < 2) return;
   plot.pen.font = `600 ${fontOf(ink)}`;
@@ -92,7 +97,7 @@ function today(plot: Plot, { today: { x, text } }: BreakevenDrawing, ink: ChartI
   written(plot.pen, text, { x: at, y: top - 14, align: 'center', colour: ink.text, ground: ink.paper });
 }
 
-/** The input's own range as a hairline on the axis, with a stroke at either end. */
+/** Draws the input's own range as a thin line on the axis with a stroke at either end. */
 function ownRange(plot: Plot, { range }: BreakevenDrawing, ink: ChartInk): void {
   if (range === undefined) return;
   const [from, to] = [range.from, range.to].map((x) => Math.min(Math.max(plot.x(x), plot.left), plot.right));
@@ -102,7 +107,7 @@ function ownRange(plot: Plot, { range }: BreakevenDrawing, ink: ChartInk): void 
   for (const x of [range.from, range.to]) if (inPlot(plot, x)) pen.fillRect(plot.x(x) - 1, bottom - 7, 2, 8);
 }
 
-/** Takes the room of a label, unless one that was written before is in the way. */
+/** Reserves the room of a label; false where it would overlap an earlier label. */
 function takesRoom(taken: { from: number; to: number; y: number }[], from: number, to: number, y: number): boolean {
   const isFree = taken.every((label) => to < label.from || from > label.to || Math.abs(y - label.y) > lineHeight);
   if (isFree) taken.push({ from, to, y });

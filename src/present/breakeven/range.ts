@@ -3,17 +3,17 @@ import type { Lever } from '../../model/view';
 import { isGuess, type SearchRange } from '../../study/searchRange';
 import { rangeTexts } from './texts';
 
-/** The range that is looked at, and whether someone has set an end of it. */
+/** The range searched, and whether someone has set an end of it. */
 export interface ShownRange {
   readonly range: SearchRange;
   readonly own: boolean;
-  /** Why the ends that were set cannot be used; the usual range stands then. */
+  /** Why the ends that were set cannot be used, in which case the usual range is taken. */
   readonly problem: string | undefined;
 }
 
 /**
- * The range from what was set, undefined for what was not.
- * @param write how a message writes a number
+ * The range to search; an end that is undefined was not set.
+ * @param write writes a number of a message
  */
 export function shownRange(
   usual: SearchRange,
@@ -29,8 +29,8 @@ export function shownRange(
 }
 
 /**
- * What else is to be known of the range that is looked at.
- * @param write how a sentence writes a number
+ * A remark on the range that is searched; undefined for none.
+ * @param write writes a number of a sentence
  */
 export function remarkOn(
   lever: Lever,

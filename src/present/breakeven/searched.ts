@@ -1,5 +1,5 @@
 import type { BreakevenPoints } from '../../study/breakeven';
 import type { LineName } from '../results/resultLines';
 
-/** What was found, by line. */
+/** The result of a search, for each line. */
 export type Searched = Partial<Record<LineName, BreakevenPoints>>;

@@ -8,14 +8,15 @@ import { differenceClaim, ownClaim, type ClaimSubject, type Claim } from './clai
 import type { ResultLine, LineName, ResultLines } from '../results/resultLines';
 import type { QuickStudy, Targets } from './curve/quickStudy';
 import type { LineView } from './view';
+import { differenceIn } from '../results/differenceIn';
 
-/** What a breakeven says: the answer, and what else is worth knowing. */
+/** The sentences of a breakeven: the answer, and further remarks. */
 export interface BreakevenSentences {
   readonly main: Phrase;
   readonly more: Phrase;
 }
 
-/** All that the words are made from. */
+/** All that the sentences are made from. */
 export interface BreakevenContext {
   readonly subject: ClaimSubject;
   readonly moved: Moved;
@@ -25,7 +26,7 @@ export interface BreakevenContext {
   readonly found: Searched;
 }
 
-/** What is claimed where the result, or the difference looked at, is at or above its target. */
+/** The statements that are true on either side of the target, for the leading line. */
 export function claimOf(
   { subject, view, targets }: Pick<BreakevenContext, 'subject' | 'view' | 'targets'>,
   format: Format,
@@ -34,7 +35,7 @@ export function claimOf(
   return differenceClaim({ ...subject, against: subject.against, target: targets.difference }, format);
 }
 
-/** What is looked at, as a sentence speaks of it. */
+/** The result in question as a sentence names it. */
 export function subjectOf({
   subject,
   view,
@@ -42,18 +43,18 @@ export function subjectOf({
   readonly subject: Pick<ClaimSubject, 'result'>;
   readonly view: LineView;
 }): Phrase {
-  return view === 'alone' ? say`${subject.result.label}` : say`the difference in ${subject.result.label}`;
+  return view === 'alone' ? say`${subject.result.label}` : differenceIn(subject.result);
 }
 
 function todayIs(matter: BreakevenContext, now: Decimal, format: Format): Phrase {
   return say`${capital(subjectOf(matter))} is ${spoken(now, matter.subject.result.unit, format)} today.`;
 }
 
-/** Where each plan by itself meets the target. */
+/** Where each plan by itself meets its target. */
 function eachPlan({ subject, moved, found, targets }: BreakevenContext, format: Format): Phrase {
   const { plan, against } = found;
   if (plan === undefined || against === undefined || subject.against === undefined) return [];
-  // That a cost or a number of plants stays above 0 is not worth saying.
+  // It is not worth saying that a cost or a number of plants stays above 0.
   if (targets.plan.isZero() && [plan, against].every(({ holds }) => holds === 'everywhere')) return [];
   const [first, second] = [
     inShort(against, subject.against, subject.result, targets.against, moved, format),
@@ -62,7 +63,7 @@ function eachPlan({ subject, moved, found, targets }: BreakevenContext, format: 
   return say`${subject.result.label} by itself: ${first}; ${second}.`;
 }
 
-/** Whether the leading line stands still as the input moves. */
+/** Whether the leading line is constant over the input. */
 function standsStill({ points }: QuickStudy, line: ResultLine, leading: LineName): boolean {
   const base = line.base.toNumber();
   const sizes = [...(points.plan ?? []), ...(points.against ?? [])].map(({ y }) => Math.abs(y));
@@ -82,7 +83,7 @@ function still(matter: BreakevenContext, base: Decimal, format: Format): Breakev
   };
 }
 
-/** Puts a study into words. */
+/** Describes a study in words. */
 export function breakevenSentences(matter: BreakevenContext, quick: QuickStudy, format: Format): BreakevenSentences {
   const { view, lines, found, moved, targets, subject } = matter;
   const leading = view === 'alone' ? 'plan' : 'difference';

@@ -7,14 +7,14 @@ export interface Turn {
   readonly kind: 'crossing' | 'break';
 }
 
-/** The side of the target on which a line stands over a part of the range that was searched. */
+/** A part of the searched range over which a line stays on one side of the target. */
 export interface Side {
   readonly from: Decimal;
   readonly to: Decimal;
   readonly above: boolean;
 }
 
-/** The places where a line changes side, ascending; where it only touches the target it does not. */
+/** The places where a line changes side, ascending, without mere touches. */
 export function turnsOf({ crossings, breaks }: BreakevenPoints): Turn[] {
   const crossed = crossings.filter(({ direction }) => direction !== 'touch');
   const turns = [
@@ -24,7 +24,7 @@ export function turnsOf({ crossings, breaks }: BreakevenPoints): Turn[] {
   return turns.sort((a, b) => a.value.cmp(b.value));
 }
 
-/** Whether a line starts above the target: from the first crossing's direction, or else from where it stands today. */
+/** Whether a line starts above the target, by the direction of its first crossing, or else by its side today. */
 function startsAbove(
   found: BreakevenPoints,
   turns: readonly Turn[],
@@ -37,7 +37,7 @@ function startsAbove(
   return today.above === (before % 2 === 0);
 }
 
-/** The parts of the range by side, ascending; the side changes from each to the next. */
+/** The parts of the range, ascending; each is on the other side than the one before it. */
 export function sidesOf(found: BreakevenPoints, today: { readonly input: Decimal; readonly above: boolean }): Side[] {
   const turns = turnsOf(found);
   const start = startsAbove(found, turns, today);
@@ -45,12 +45,12 @@ export function sidesOf(found: BreakevenPoints, today: { readonly input: Decimal
   return ends.slice(1).map((to, i) => ({ from: ends[i]!, to, above: start === (i % 2 === 0) }));
 }
 
-/** The side on which the line stands today. */
+/** The part in which an input lies. */
 export function sideAt(sides: readonly Side[], input: Decimal): Side | undefined {
   return sides.find(({ from, to }) => input.gte(from) && input.lte(to));
 }
 
-/** The place nearest to today where a line changes side. */
+/** The change of side nearest to an input. */
 export function nearestTurn(found: BreakevenPoints, input: Decimal): Turn | undefined {
   const far = ({ value }: Turn): Decimal => value.minus(input).abs();
   return turnsOf(found).reduce<Turn | undefined>(

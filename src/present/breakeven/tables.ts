@@ -7,6 +7,7 @@ import { percentOf } from './answer';
 import type { LineName, ResultLines } from '../results/resultLines';
 import type { LineSelection, QuickStudy } from './curve/quickStudy';
 import type { BreakevenContext } from './sentences';
+import { commonTexts } from '../text/commonTexts';
 
 /** A place where a line meets its target, or changes side without meeting it. */
 export interface TurnRow {
@@ -16,7 +17,7 @@ export interface TurnRow {
   readonly change: string;
 }
 
-/** Significant digits of a crossing: as many as are exact where the result is continuous. */
+/** Significant digits of a crossing: as many as are exact for a continuous result. */
 const digits = 12;
 
 const happens = {
@@ -35,7 +36,7 @@ function whatOf(
   const target = targets[line].isZero() ? '0' : spoken(targets[line], subject.result.unit, format);
   if (line !== 'difference')
     return `${line === 'plan' && view === 'alone' ? subject.result.label : (subject[line] ?? '')} ${happens[kind]} ${target}`;
-  const whose = `B − A ${happens[kind]} ${target}`;
+  const whose = `${commonTexts.secondLessFirst} ${happens[kind]} ${target}`;
   return view === 'both' && kind !== 'break' ? `A and B meet: ${whose}` : whose;
 }
 
@@ -46,7 +47,7 @@ function changeOf(value: Decimal, today: Decimal, matter: BreakevenContext, form
   return percent === '' ? absolute : `${absolute} (${percent})`;
 }
 
-/** Where the lines turn, ascending. */
+/** The changes of side of the lines, ascending. */
 export function turnRows(matter: BreakevenContext, { shown, leading }: LineSelection, format: Format): TurnRow[] {
   const rows = [...new Set([leading, ...shown])].flatMap((line) => {
     const found = matter.found[line];
@@ -64,16 +65,16 @@ export function turnRows(matter: BreakevenContext, { shown, leading }: LineSelec
     }));
 }
 
-/** The lines at one value of the input. */
+/** The heights of the lines at one value of the input. */
 export interface SampledRow {
   readonly x: number;
-  /** In the order of the lines asked for; NaN where it cannot be computed. */
+  /** One for each of the lines asked for, in their order; NaN where it cannot be computed. */
   readonly ys: readonly number[];
 }
 
 const most = 41;
 
-/** The lines over the part that is drawn, at so many even places as a table is read with. */
+/** The lines at evenly spaced places of the part that is drawn, as many as suit a table. */
 export function sampledRows(
   { visible: { from, to } }: QuickStudy,
   lines: ResultLines,
@@ -86,14 +87,14 @@ export function sampledRows(
   });
 }
 
-/** The same as a table shows it. */
+/** The same as texts of a table. */
 export interface ShownSampledRow {
   readonly x: string;
   /** Undefined where it cannot be computed. */
   readonly ys: readonly (string | undefined)[];
 }
 
-/** Rows with the decimals that the largest of their results calls for. */
+/** The rows as texts, with as many decimals as the largest result needs. */
 export function shownRows(rows: readonly SampledRow[], { unit }: Cell, format: Format): ShownSampledRow[] {
   const exact = rows.map(({ x, ys }) => ({ x: decimal(x), ys: ys.map(decimal) }));
   const decimals = columnDecimals(

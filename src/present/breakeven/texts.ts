@@ -1,21 +1,16 @@
-import { space } from '../text/numberFormat';
+import { commonTexts } from '../text/commonTexts';
 
-/** What stands around a breakeven answer, in its settings, its picture and its tables. */
+/** Fixed texts of the breakeven screen: the answer, its settings and its picture. */
 export const breakevenTexts = {
-  heading: 'Breakeven',
-  nothingToAsk: 'There is nothing to ask about yet.',
   whatItTakes: 'It takes an entry that is calculated, and an input to move: give one a formula and another a number.',
-  result: 'Result',
   moves: 'as this input moves',
   usualQuestions: 'Usual questions',
   draw: 'Draw',
-  views: { both: 'both plans', difference: 'difference B − A' },
+  views: { both: 'both plans', difference: commonTexts.difference },
   target: 'target',
-  range: 'its range',
-  todayAt: (number: string) => `today${space}${number}`,
 } as const;
 
-/** The fields of the range that is looked at. */
+/** Labels of the fields for the range that is searched. */
 export const rangeTexts = {
   legend: 'Looked at',
   from: 'looked at from',
@@ -27,9 +22,8 @@ export const rangeTexts = {
   todayOutside: (today: string) => `Today’s ${today} lies outside: the picture reaches to it, the answer does not.`,
 } as const;
 
-/** The tables of a breakeven answer. */
+/** Fixed texts of the breakeven tables. */
 export const breakevenTableTexts = {
-  summary: 'The same numbers as tables',
   none: 'No crossing and no break in the range looked at.',
   turns: 'Crossings and breaks',
   turnsCaption: (exact: boolean) =>
@@ -37,5 +31,4 @@ export const breakevenTableTexts = {
   happens: 'what happens there',
   fromToday: 'from today',
   lines: 'The lines as numbers',
-  cannotCompute: 'cannot be computed',
 } as const;

@@ -3,28 +3,28 @@ import { isCurrency } from '../../core/unit';
 import type { Cell } from '../../model/cell';
 import type { Model, Plan } from '../../model/model';
 
-/** A question that can be asked with one touch: how far an input may go. */
+/** A common question that one press of a button asks: how far an input may go. */
 export interface UsualQuestion {
   readonly text: string;
   readonly input: Cell;
 }
 
-/** A kind of question: which inputs fit, and the better the higher. */
+/** A kind of question, and how to recognise the input that it is about. */
 interface Kind {
   readonly text: string;
   fits(dimension: Dimension): boolean;
-  /** Words in an input's label or name that make it the one meant; each counts as much as it says. */
+  /** Words in an input's label or name, each with a weight for or against the input. */
   readonly words: readonly (readonly [word: RegExp, weight: number])[];
-  /** Least weight of words with which an input is asked about at all. */
+  /** An input with a smaller sum of weights is not asked about. */
   readonly least: number;
 }
 
-/** The powers that tell what an input is. */
+/** The powers of a dimension that matter for recognising an input. */
 interface Powers {
   readonly money: number;
   readonly clock: number;
   readonly counts: ReadonlyMap<string, number>;
-  /** Whether it measures anything else. */
+  /** Whether the dimension holds any other kind of quantity. */
   readonly other: boolean;
 }
 
@@ -101,13 +101,14 @@ const kinds: readonly Kind[] = [
 function weight({ words }: Kind, { label, name, group }: Cell): number {
   const own = `${label} ${name.replaceAll('_', ' ')}`.toLowerCase();
   const all = `${own} ${group.toLowerCase()}`;
-  // A warning word counts only where it is the entry's own; its heading may hold many kinds of entries.
+  // A word with a negative weight counts only in the entry's own label or name; its heading may hold many kinds of
+  // entries.
   return words.reduce((sum, [word, value]) => sum + (word.test(value > 0 ? all : own) ? value : 0), 0);
 }
 
 /**
- * The usual questions that a plan of a model has an input for.
- * @param bearing how much an input has to do with what is asked about: of those that fit, the first with most is taken
+ * The usual questions for which a plan of a model has an input.
+ * @param bearing how much an input matters for the result; of the inputs that fit, the first with the highest is taken
  */
 export function usualQuestions({ cells }: Model, plan: Plan, bearing: (input: Cell) => number): UsualQuestion[] {
   const inputs = cells.filter(({ id }) => plan.contents[id]?.kind === 'input');

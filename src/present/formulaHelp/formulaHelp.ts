@@ -3,7 +3,7 @@ import { operatorHelp, type OperatorHelp } from './operatorHelp';
 import { refusedHelp, type RefusedHelp } from './refusedHelp';
 import { unitHelp, type UnitKind } from './unitHelp';
 
-/** A part of the help: a heading, what holds for all of it, and one entry for each thing. */
+/** A part of the help: a heading, remarks that hold for all of it, and its entries. */
 interface Part<T> {
   readonly heading: string;
   readonly intro: string;
@@ -18,7 +18,7 @@ export interface FormulaHelp {
   readonly refused: Part<RefusedHelp>;
 }
 
-/** The whole help, from the records that formulas are read by; every example in it has been worked out. */
+/** The whole help, from the records by which formulas are read; every example in it is computed. */
 export function formulaHelp(): FormulaHelp {
   return {
     functions: {

@@ -6,7 +6,7 @@ export interface OperatorHelp extends Omit<Operator, 'example'> {
   readonly example: WorkedExample;
 }
 
-/** Every sign with its example worked out, in the order in which they are done. */
+/** Every sign with its example computed, in order of precedence. */
 export function operatorHelp(): OperatorHelp[] {
   return operators.map((operator) => ({ ...operator, example: runExample(operator.example) }));
 }

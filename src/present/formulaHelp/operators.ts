@@ -1,11 +1,11 @@
 import type { Example, ExampleCell } from '../../formula/example';
 
-/** A sign of formulas: what it means, when it is done, what it takes. */
+/** A sign of formulas: what it means, its precedence, and what it takes. */
 export interface Operator {
-  /** As it is written, with a blank or dots where values stand. */
+  /** The sign as it is written, with blanks or dots in the place of values. */
   readonly sign: string;
   readonly meaning: string;
-  /** What has 1 is done first; where two have the same, the left one, unless the meaning says otherwise. */
+  /** Order of evaluation: 1 comes first; of equals the left one, unless the meaning says otherwise. */
   readonly precedence: number;
   /** What it takes and gives. */
   readonly takes: string;
@@ -29,7 +29,7 @@ function comparison(sign: string, meaning: string, gives: 'true' | 'false'): Ope
   return { sign, meaning, precedence: 6, takes: compares, example };
 }
 
-/** Every sign, in the order in which they are done. */
+/** Every sign, in order of precedence. */
 export const operators: readonly Operator[] = [
   {
     sign: '( )',

@@ -1,7 +1,7 @@
 import type { Example, ExampleCell } from '../../formula/example';
 import type { Runnable } from './runExample';
 
-/** What no formula may hold, and what stands in its place. */
+/** Something that formulas do not allow, and what to write instead. */
 export interface Refusal {
   readonly what: string;
   readonly refused: Runnable;
@@ -21,7 +21,7 @@ const wage: ExampleCell = ['wage', '18', 'EUR/h'];
 const kind: ExampleCell = ['media', '2', ''];
 const batches: ExampleCell = ['batches', '17', ''];
 
-/** How a formula is written. */
+/** Refusals about how a formula is written. */
 const writing: readonly Refusal[] = [
   {
     what: 'A sign or a name before what is computed',
@@ -83,7 +83,7 @@ const writing: readonly Refusal[] = [
   },
 ];
 
-/** What goes with units. */
+/** Refusals about units. */
 const units: readonly Refusal[] = [
   {
     what: 'A per cent sign',
@@ -121,7 +121,7 @@ const units: readonly Refusal[] = [
   },
 ];
 
-/** What goes with true and false. */
+/** Refusals about true and false. */
 const conditions: readonly Refusal[] = [
   {
     what: 'Comparisons in a chain',
@@ -161,5 +161,5 @@ const conditions: readonly Refusal[] = [
   },
 ];
 
-/** Everything that is refused and that a person is likely to write, by what it goes with. */
+/** Every refusal that a person is likely to meet, by subject. */
 export const refusals: readonly Refusal[] = [...writing, ...units, ...conditions];

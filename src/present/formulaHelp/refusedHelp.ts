@@ -7,7 +7,7 @@ export interface RefusedHelp {
   /** A formula that is refused for it. */
   readonly refused: string;
   readonly instead: string;
-  /** The same meant rightly, worked out. */
+  /** A right way to write the same, with its value. */
   readonly example: WorkedExample;
 }
 

@@ -12,7 +12,7 @@ interface Given {
   readonly unit: string;
 }
 
-/** An example with what the engine makes of it. */
+/** An example with its value. */
 export interface WorkedExample {
   readonly formula: string;
   readonly given: readonly Given[];
@@ -21,7 +21,7 @@ export interface WorkedExample {
   readonly unit: string;
 }
 
-/** A formula with the inputs that it names; what it gives is not yet known. */
+/** A formula with the inputs that it names, not yet computed. */
 export type Runnable = Omit<Example, 'gives'>;
 
 const resultName = 'result';
@@ -37,8 +37,8 @@ function sheetOf({ formula, unit = '', cells = [] }: Runnable): Sheet {
 }
 
 /**
- * Works an example out as a model of a few entries, by the same way as any model.
- * @throws Error where it gives no value: an example that fails is our own mistake
+ * Computes an example as a model of a few entries, in the same way as any model.
+ * @throws Error where it gives no value, as an example that fails is a mistake of ours
  */
 export function runExample(example: Runnable): WorkedExample {
   const model = buildModel(sheetOf(example));

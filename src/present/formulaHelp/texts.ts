@@ -1,4 +1,4 @@
-/** Where the help on formulas stands on the page on methods, as its links name it. */
+/** Id of the help on formulas on the page on methods; links use it. */
 export const formulaHelpEntry = 'formulas';
 
 /** Words round the help on formulas. */

@@ -1,22 +1,25 @@
 import { roundStepAbove } from '../../core/roundStep';
 
-/** The bands in which a picture shades a result: each `step` wide, numbered from the level; at the level begins 0. */
+/** The bands in which a heat picture shades a result. Each is `step` wide; band k begins at level + k × step. */
 export interface HeatBands {
   readonly level: number;
   readonly step: number;
-  /** The lowest and the highest band; what lies further out is shaded as they are. */
+  /** The lowest and the highest band. A result beyond them is shaded as the nearer one. */
   readonly first: number;
   readonly last: number;
 }
 
-/** Bands that a picture holds at most, apart from part ones at the ends. */
+/** At most this many whole bands; bands cut off at the ends may come on top. */
 const most = 12;
-/** The share of the results at either end that does not decide how far the bands reach: beside a pole they are wild. */
+/**
+ * The lowest and the highest results by this share are ignored in choosing the bands, as they may be extreme beside a
+ * pole.
+ */
 const aside = 0.02;
-/** A step will do that falls short of an even part of the results by less than a thousandth. */
+/** A step may be smaller than an even part of the results by less than a thousandth. */
 const enough = 0.999;
 
-/** Bands over some results, in round steps from a level. */
+/** Bands for some results, in round steps from a level. */
 export function heatBands(values: readonly number[], level: number): HeatBands {
   const sorted = values.filter((value) => Number.isFinite(value)).sort((a, b) => a - b);
   const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))] ?? level;
@@ -27,12 +30,15 @@ export function heatBands(values: readonly number[], level: number): HeatBands {
   return { level, step, first, last };
 }
 
-/** The band of a result. */
+/** The number of the band that a result is in. */
 export function bandAt({ level, step, first, last }: HeatBands, value: number): number {
   return Math.min(last, Math.max(first, Math.floor((value - level) / step)));
 }
 
-/** How strongly a band is shaded, above 0 up to 1: the more the further it is from the level, alike on both sides. */
+/**
+ * How strongly a band is shaded, above 0 up to 1: in proportion to its distance from the level, the same above and
+ * below.
+ */
 export function strengthOf({ first, last }: HeatBands, band: number): number {
   const [nearAbove, nearBelow] = [Math.max(first, 0), Math.min(last, -1)];
   const longest = Math.max(last - nearAbove, nearBelow - first) + 1;
@@ -49,10 +55,10 @@ export function startOf({ level, step }: HeatBands, band: number): number {
   return level + band * step;
 }
 
-/** Less than this share of the key's width beside the level an end of it has no room for its number. */
+/** An end of the key gets no number where it is closer to the level than this share of the key's width. */
 const crowded = 0.3;
 
-/** The edges that a key writes: the level where it is between, and the ends unless they are right beside it. */
+/** The edges that the key labels: the level where it lies inside, and the ends that are far enough from it. */
 export function writtenEdges({ first, last }: HeatBands): number[] {
   if (first >= 0 || last < 0) return [first, last + 1];
   const width = last + 1 - first;

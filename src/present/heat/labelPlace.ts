@@ -12,13 +12,13 @@ interface Box {
   readonly bottom: number;
 }
 
-/** Most places that are tried along a line. */
+/** At most this many places along a line are tried. */
 const tried = 200;
 
 /**
- * Where a line's name can stand on it: the place furthest from all marks at which the whole name is inside the plot;
- * undefined where there is none.
- * @param half half of the name's width and height
+ * A place for a line's label: on the line, far from all marks, and with the whole label inside the plot. Undefined
+ * where there is none.
+ * @param half half of the label's width and height
  */
 export function labelSpot(
   paths: readonly (readonly Place[])[],
@@ -31,7 +31,7 @@ export function labelSpot(
   const fits = ({ x, y }: Place): boolean =>
     x - half.x >= box.left && x + half.x <= box.right && y - half.y >= box.top && y + half.y <= box.bottom;
   const middle = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
-  // Beside a far mark a place near the middle is better than one in a corner.
+  // Once the marks are far enough away, a place near the middle is better than one in a corner.
   const worth = (at: Place): number => {
     const far = marks.map((mark) => Math.hypot(at.x - mark.x, (at.y - mark.y) * 2));
     return Math.min(3 * half.x, ...far) - Math.hypot(at.x - middle.x, at.y - middle.y) / 4;

@@ -10,10 +10,10 @@ import { heatPixels } from './pixels';
 import { labelSpot } from './labelPlace';
 import { painter, type Shades } from './shades';
 
-/** A point that is marked and named. */
+/** A point with a sign and a name. */
 export interface HeatMark extends Spot {
   readonly text: string;
-  /** Today with a cross-hair and a ring, the best with a square on its corner. */
+  /** Today's sign is a cross-hair with a ring, the best one's a square standing on its corner. */
   readonly kind: 'today' | 'best';
 }
 
@@ -21,9 +21,9 @@ export interface HeatMark extends Spot {
 export interface HeatDrawing {
   readonly grid: Grid<number>;
   readonly bands: HeatBands;
-  /** The side of the level that is hatched. */
+  /** The side of the level that is hatched as the worse one. */
   readonly worse: 'below' | 'above';
-  /** Where the result is at the level, and what is written there. */
+  /** The lines along which the result is at the level, and their label. */
   readonly paths: readonly Path[];
   readonly levelText: string;
   readonly marks: readonly HeatMark[];
@@ -46,7 +46,7 @@ function inPixels({ x, y }: Plot, spots: readonly Spot[]): Pixels[] {
   return spots.map((spot) => ({ x: x(spot.x), y: y(spot.y) }));
 }
 
-/** Lines on a rim of the ground's colour, so that they stand out on any shade. */
+/** Draws lines on a wider line in the paper's colour, so that they stand out on any shade. */
 function contours({ pen }: Plot, paths: readonly (readonly Pixels[])[], ink: ChartInk): void {
   for (const { colour, width } of [
     { colour: ink.paper, width: 6 },
@@ -106,7 +106,7 @@ function square({ pen, x, y }: Plot, mark: Spot, ink: ChartInk): void {
   pen.stroke();
 }
 
-/** The sign of a mark, and its name on the side where there is room; a mark outside the picture has neither. */
+/** Draws the sign of a mark, with its name on the side that has room; nothing for a mark outside the picture. */
 function sign(plot: Plot, mark: HeatMark, ink: ChartInk): void {
   const inside = isInside(plot, mark);
   if (!inside.x || !inside.y) return;
@@ -125,7 +125,7 @@ function sign(plot: Plot, mark: HeatMark, ink: ChartInk): void {
   });
 }
 
-/** The ends of what a grid looks at along one input. */
+/** The first and the last number of a grid along one input. */
 function ends(nodes: readonly number[]): { min: number; max: number } {
   return { min: nodes[0] ?? 0, max: nodes.at(-1) ?? 1 };
 }

@@ -1,9 +1,9 @@
 import type { Grid } from '../../study/grid';
 
-/** A colour as a pixel holds it: red in the lowest byte, then green, blue and 255. */
+/** A colour as the canvas stores it: red in the lowest byte, then green, blue and 255. */
 export type Pixel = number;
 
-/** For each pixel of a line, the node before it and how far it is on the way to the next. */
+/** For each pixel of a row, the node before it and its share of the way to the next one. */
 function placesAlong(nodes: number, pixels: number): { node: Uint16Array; share: Float64Array } {
   const node = new Uint16Array(pixels);
   const share = new Float64Array(pixels);
@@ -16,9 +16,9 @@ function placesAlong(nodes: number, pixels: number): { node: Uint16Array; share:
 }
 
 /**
- * A grid as pixels, the first row of nodes at the bottom: between four nodes the result is taken as straight along both
- * inputs; where one of them is unknown it is NaN.
- * @param paint the colour of a result at a pixel, which may also depend on where that is
+ * A grid as pixels, with its first row at the bottom. Between four nodes the result is interpolated linearly along both
+ * inputs; it is NaN where one of them is.
+ * @param paint the colour of a result at a pixel, which may also depend on the pixel's place
  */
 export function heatPixels(
   { across, down, values }: Grid<number>,

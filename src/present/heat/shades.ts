@@ -3,7 +3,7 @@ import type { Pixel } from './pixels';
 
 export type Rgb = readonly [red: number, green: number, blue: number];
 
-/** The colours that a heat picture is mixed from. */
+/** The colours from which the shades of a heat picture are mixed. */
 export interface Shades {
   readonly paper: Rgb;
   readonly better: Rgb;
@@ -11,14 +11,14 @@ export interface Shades {
   readonly hatch: Rgb;
 }
 
-/** The least and the most of a colour that is mixed into the paper. */
+/** The least and the greatest share of a colour that is mixed into the paper's. */
 export const weakest = 0.16;
 export const strongest = 0.8;
 
-/** Pixels from one stripe of a hatch to the next, and how wide a stripe is, before scaling. */
+/** Distance between the stripes of a hatch and their width, in pixels of the page. */
 const stripe = { apart: 7, width: 1.4 };
 
-/** The share of a colour in a band's shade. */
+/** The share of the colour in the shade of a band. */
 export function shadeShare(bands: HeatBands, band: number): number {
   return weakest + (strongest - weakest) * strengthOf(bands, band) ** 1.2;
 }
@@ -33,8 +33,8 @@ function mixed(ground: Rgb, colour: Rgb, share: number): Rgb {
 }
 
 /**
- * How a heat picture is painted: the better side in plain shades, the worse one in hatched shades, both stronger the
- * further from the level; what cannot be computed in crossed stripes.
+ * The colour of each pixel of a heat picture: plain shades on the better side, hatched ones on the worse side, both
+ * stronger with the distance from the level; crossed stripes where the result cannot be computed.
  * @param scale device pixels to a pixel of the page
  */
 export function painter(

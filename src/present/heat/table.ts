@@ -6,7 +6,9 @@ import { columnDecimals } from '../text/columnDecimals';
 import type { Format } from '../text/numberFormat';
 import { withUnit } from '../text/withUnit';
 
-/** A result over two inputs as a table shows it, the highest number of the second input on top, as in the picture. */
+/**
+ * A result over two inputs as texts of a table; as in the picture, the highest number of the second input is on top.
+ */
 export interface HeatTable {
   readonly across: readonly Head[];
   readonly rows: readonly { readonly head: Head; readonly cells: readonly TableCell[] }[];
@@ -25,13 +27,16 @@ interface TableCell {
   readonly worse: boolean;
 }
 
-/** What an input's numbers are written with, and its number today. */
+/** An input, for writing its numbers, and its number today. */
 export interface Along {
   readonly cell: Cell;
   readonly today: Decimal;
 }
 
-/** The exact rows of a table, the highest number of the second input first. */
+/**
+ * The exact values of a table, the highest number of the second input first. It yields undefined after each value, and
+ * the rows so far after each row.
+ */
 export function* exactRows(
   surface: Surface,
   across: readonly Decimal[],
@@ -70,7 +75,7 @@ export function heatTable(
   };
 }
 
-/** The same for other programs, with all digits; blank where it cannot be computed. */
+/** The table for other programs, with all digits; blank where a result cannot be computed. */
 export function tableEntries(
   { across, down, values }: Grid<Decimal>,
   along: { readonly across: Along; readonly down: Along },
@@ -90,7 +95,7 @@ export interface TableRequest {
   /** The result as a caption names it, with its unit. */
   readonly caption: string;
   readonly isWorse: (value: Decimal) => boolean;
-  /** What the worse side is, as `below 0`. */
+  /** The worse side in words, as `below 0`. */
   readonly worseText: string;
   readonly fileName: string;
 }

@@ -7,7 +7,7 @@ export interface DrawSet {
 }
 
 /**
- * The sets of draws of a selection, that asked about first.
+ * The sets of draws of a selection; the plan asked about comes first.
  * @param plans the names of all plans
  */
 export function drawSets({ letter, plan, less, beside }: PlanSelection, plans: readonly string[]): DrawSet[] {
@@ -19,7 +19,7 @@ export function drawSets({ letter, plan, less, beside }: PlanSelection, plans: r
   ];
 }
 
-/** What a set is called above a column: `A Plugs`. */
+/** The name of a set above its column: `A Plugs`. */
 export function setHead({ letter, name }: DrawSet): string {
   return `${letter} ${name}`.trim();
 }

@@ -6,12 +6,12 @@ import type { DrawSpread } from './summary';
 interface FailedDraws {
   readonly cell: number;
   readonly message: string;
-  /** Share of the failed draws. */
+  /** Their share of the failed draws. */
   readonly share: number;
   readonly inputs: readonly number[];
 }
 
-/** What there is to say once all draws are made. */
+/** Figures that are known once all draws are made. */
 export interface Details {
   readonly failures: readonly FailedDraws[];
   /** Shares in % that some draws put below 0 or above 100, with how many. */
@@ -20,22 +20,22 @@ export interface Details {
   readonly knowingEach: readonly (Worth & { readonly cell: number })[];
 }
 
-/** Indices of the inputs, each drawn apart from the others whatever the file ties together. */
+/** Sobol' indices of the inputs. All inputs are drawn as independent for them, whatever correlations the file has. */
 export interface Indices {
   readonly points: number;
   readonly found: readonly (SobolIndex & { readonly cell: number })[];
-  /** Cells that the file ties together by a correlation: the shares are not those of its own draws then. */
+  /** Pairs of cells that the file correlates. Their indices do not describe the correlated draws. */
   readonly tied: readonly (readonly [number, number])[];
 }
 
 /** What draws of a result have found so far. */
 export interface DrawsFound {
-  /** Draws made. */
+  /** Number of draws made. */
   readonly done: number;
   readonly failed: number;
   /** Undefined where no result could be computed. */
   readonly spread: DrawSpread | undefined;
-  /** No input with a range touches the result. */
+  /** True where no input with a range affects the result. */
   readonly certain: boolean;
   readonly details: Details | undefined;
   readonly indices: Indices | undefined;

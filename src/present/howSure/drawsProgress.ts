@@ -2,7 +2,7 @@ import type { Format } from '../text/numberFormat';
 import { drawsTexts } from './drawsTexts';
 
 /**
- * What is being done for so many draws.
+ * What a job is doing, with the number of draws asked for.
  * @param phase of the job
  */
 export function drawsDoing(phase: string, draws: number, format: Format): string {

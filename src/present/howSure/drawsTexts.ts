@@ -3,7 +3,7 @@ export const drawsTexts = {
   making: (draws: string) => `Making ${draws} draws`,
   lookingForDrivers: 'Looking for what drives the spread',
   underWay: (doing: string, percent: number) => `${doing}, ${percent} %`,
-  done: (draws: string) => `${draws} draws made. The same seed gives the same draws.`,
+  done: (draws: string) => `${draws} draws made. The same start number gives the same draws.`,
   stopped: (draws: string) => `Stopped after ${draws} draws.`,
   again: 'Start again',
   failed: (reason: string) => `The draws could not be made: ${reason}`,

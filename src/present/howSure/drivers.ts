@@ -1,13 +1,14 @@
 import type { Cell } from '../../model/cell';
 import { namesAmong, namesById } from '../text/entryNames';
+import type { Format } from '../text/numberFormat';
 import { plainly, say, type Phrase } from '../text/phrase';
 import type { Indices } from './drawsFound';
 import { percentText } from './rounding';
 
-/** What one input has to do with the spread, as shares of it. */
+/** An input's shares of the variance of the result. */
 export interface Driver {
   readonly cell: Cell;
-  /** Its label, told apart from that of any other entry. */
+  /** Its label, with its heading where another entry has the same label. */
   readonly name: string;
   readonly first: number;
   readonly firstError: number;
@@ -15,9 +16,9 @@ export interface Driver {
   readonly totalError: number;
 }
 
-/** Shares of the spread below which an input is not worth a line of its own. */
+/** An input with a smaller share of the variance gets no line of its own. */
 const slight = 0.01;
-/** Shares within so many standard errors of one another cannot be told apart. */
+/** Shares that differ by less than this many standard errors count as equal. */
 const noise = 2;
 
 /** The largest share first, ties in file order. */
@@ -31,25 +32,25 @@ export function driversOf(indices: Indices, cells: readonly Cell[]): Driver[] {
     .sort((a, b) => b.total - a.total || a.cell.id - b.cell.id);
 }
 
-/** How many drivers, from the first, are worth a line. */
+/** How many drivers, from the first on, get a line. */
 export function worthALine(drivers: readonly Driver[]): number {
   return drivers.filter(({ total }) => total >= slight).length;
 }
 
 /** Which input drives the spread most, and whether inputs act together. */
-export function driversSentence(drivers: readonly Driver[]): Phrase {
+export function driversSentence(drivers: readonly Driver[], format: Format): Phrase {
   const [first] = drivers;
   if (first === undefined || first.total < slight) return say`No entry by itself drives the spread.`;
   const alone = drivers.reduce((sum, one) => sum + Math.max(0, one.first), 0);
-  const lead = say`${first.name} drives the spread most: know it, and ${percentText(Math.max(0, first.first))} of the spread goes away.`;
+  const lead = say`${first.name} drives the spread most: know it, and ${percentText(Math.max(0, first.first), format)} of the spread goes away.`;
   if (1 - alone < 0.05) return lead;
-  return [...lead, ...plainly(` ${percentText(1 - alone)} comes from entries acting together.`)];
+  return [...lead, ...plainly(` ${percentText(1 - alone, format)} comes from entries acting together.`)];
 }
 
-/** Names in a list of what is tied before it says how many more there are. */
+/** At most this many correlated pairs are named; of more, the number. */
 const mostTied = 3;
 
-/** What the file ties together, and what that means for shares of the spread; blank where nothing is tied. */
+/** Which entries the file correlates, and what that means for the shares of the spread; blank where there are none. */
 export function tiedSentence({ tied }: Indices, cells: readonly Cell[], apart: boolean): Phrase {
   if (tied.length === 0) return [];
   const name = namesById(cells);
@@ -64,7 +65,7 @@ export function tiedSentence({ tied }: Indices, cells: readonly Cell[], apart: b
     : say`The spread cannot be shared out among the entries: the file ties ${pairs}, so what one of two explains the other explains too.`;
 }
 
-/** The input of the longest bar, and whether it is the one that drives the spread. */
+/** Names the input of the longest tornado bar, and says whether it also drives the spread most. */
 export function againstBars(longest: Cell | undefined, drivers: readonly Driver[]): Phrase {
   const [first] = drivers;
   const its = drivers.find(({ cell }) => cell.id === longest?.id);

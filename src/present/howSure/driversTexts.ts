@@ -1,4 +1,4 @@
-/** Words of the list of what drives the spread. */
+/** Fixed texts of the list of drivers. */
 export const driversTexts = {
   apart: 'show the shares as if drawn apart',
   aloneKey: 'alone: the share of the spread that goes away once you know this',

@@ -13,10 +13,10 @@ export interface KnownInputValue {
   readonly error: number;
 }
 
-/** A worth within so many standard errors of 0 may be none. */
+/** A worth within this many standard errors of 0 may be none. */
 const noise = 2;
 
-/** The most worth knowing first, ties in file order. */
+/** The inputs by what knowing them is worth, the highest first, ties in file order. */
 export function knownInputValues({ knowingEach }: Details, cells: readonly Cell[]): KnownInputValue[] {
   const nameOf = namesAmong(cells);
   return knowingEach
@@ -27,17 +27,17 @@ export function knownInputValues({ knowingEach }: Details, cells: readonly Cell[
     .sort((a, b) => b.value - a.value || a.cell.id - b.cell.id);
 }
 
-/** The inputs whose worth stands clear of what the number of draws leaves open. */
+/** The inputs whose worth is clearly above 0, given its standard error. */
 export function clear(knowing: readonly KnownInputValue[]): KnownInputValue[] {
   return knowing.filter(({ value, error }) => value > 0 && value > noise * error);
 }
 
-/** Two digits of a worth. */
+/** A worth with two significant digits. */
 export function worthText(value: number, result: Cell, format: Format): string {
   return spokenInSteps(value, stepFor(value * 10), result.unit, format);
 }
 
-/** What to measure first, in words. */
+/** Which input to measure first, as a sentence. */
 export function worthSentence(
   { knowingAll }: Details,
   knowing: readonly KnownInputValue[],

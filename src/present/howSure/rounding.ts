@@ -1,5 +1,6 @@
 import { decimal, halfAwayFromZero, type Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
+import { inPerCent } from '../text/inPerCent';
 import { spokenWithUnit } from '../text/spokenNumber';
 import type { Format } from '../text/numberFormat';
 
@@ -8,7 +9,10 @@ export interface RoundingStep {
   readonly exponent: number;
 }
 
-/** The step that numbers spread over a width are told in: about a hundredth of it, coarser than what chance moves. */
+/**
+ * The step to which figures of a spread of this width are rounded: about a hundredth of it, which is more than chance
+ * moves them.
+ */
 export function stepFor(width: number): RoundingStep {
   return { exponent: width > 0 ? Math.floor(Math.log10(width / 100)) : 0 };
 }
@@ -27,7 +31,7 @@ export function inSteps(value: number, step: RoundingStep, format: Format): stri
   return format.fixed(rounded(value, step), Math.max(0, -step.exponent));
 }
 
-/** The same with its unit as a sentence says it. */
+/** The same with the unit as in a sentence. */
 export function spokenInSteps(value: number, step: RoundingStep, unit: Unit | undefined, format: Format): string {
   return spokenWithUnit(inSteps(value, step, format), unit?.text ?? '');
 }
@@ -40,7 +44,7 @@ export function errorText(error: number, format: Format): string {
   return inSteps(error, { exponent: power - digits }, format);
 }
 
-/** How many of 100 draws a share of them is. */
+/** A share of the draws as a number of 100 draws, in words. */
 export function ofHundred(share: number): string {
   if (share <= 0) return 'no draw';
   if (share >= 1) return 'every draw';
@@ -49,9 +53,9 @@ export function ofHundred(share: number): string {
   return `${Math.round(share * 100)} of 100 draws`;
 }
 
-/** A share in per cent, no finer than half a per cent is worth telling. */
-export function percentText(share: number): string {
+/** A share in whole per cent, as the locale writes them: no finer than half a per cent is worth telling. */
+export function percentText(share: number, format: Format): string {
   const percent = share * 100;
-  if (percent > 0 && percent < 0.5) return 'below 1 %';
-  return `${Math.round(percent) + 0} %`.replace('-', '\u2212');
+  if (percent > 0 && percent < 0.5) return `below ${inPerCent('1')}`;
+  return inPerCent(format.fixed(decimal(percent), 0));
 }

@@ -9,20 +9,21 @@ import { subjectPhrase, type ResultScope } from '../whatMatters/tornado/sentence
 import type { Details, DrawsFound } from './drawsFound';
 import { errorText, ofHundred, spokenInSteps, inSteps, stepFor } from './rounding';
 import { shownPercentiles, type Summary } from './summary';
+import { differenceIn } from '../results/differenceIn';
 
-/** What is asked: whose result, against which target. */
+/** The question that draws answer: whose result, and against which target. */
 export interface SpreadQuestion {
   readonly result: Cell;
   readonly of: ResultScope;
   readonly target: number;
 }
 
-/** One of the percentiles that are told. */
+/** One of the percentiles that are shown. */
 export function percentile({ percentiles }: Summary, share: (typeof shownPercentiles)[number]): number {
   return percentiles[shownPercentiles.indexOf(share)] ?? NaN;
 }
 
-/** How often the answer holds. */
+/** How often the result is above the target. */
 function odds(question: SpreadQuestion, { above, equal }: Summary, format: Format): Phrase {
   const { result, of, target } = question;
   const often = ofHundred(above);
@@ -39,11 +40,11 @@ function odds(question: SpreadQuestion, { above, equal }: Summary, format: Forma
   return say`${subjectPhrase({ result, of })} is above ${level} in ${often}${ties}`;
 }
 
-/** What the draws say, in one sentence. */
+/** The finding of the draws, in one sentence. */
 export function sentence(question: SpreadQuestion, summary: Summary, format: Format): Phrase {
   const { result, of } = question;
   const [low, high] = [percentile(summary, 5), percentile(summary, 95)];
-  const what = of.kind === 'difference' ? say`the difference in ${result.label}` : plainly('it');
+  const what = of.kind === 'difference' ? differenceIn(result) : plainly('it');
   const holds = odds(question, summary, format);
   if (low === high) return say`${holds}; ${what} is ${spoken(decimal(low), result.unit, format)} in 90 of 100.`;
   const step = stepFor(high - low);
@@ -51,7 +52,7 @@ export function sentence(question: SpreadQuestion, summary: Summary, format: For
   return say`${holds}; ${what} lies between ${between} in ${'90 of 100'}.`;
 }
 
-/** The mean, and how far the number of draws leaves it open. */
+/** The mean with its standard error. */
 export function average({ mean, meanError, count }: Summary, { result }: SpreadQuestion, format: Format): Phrase {
   if (count < 2) return say`One draw says nothing of how sure it is: ask for more.`;
   const step = stepFor(meanError > 0 ? meanError * 100 : Math.abs(mean) / 10);
@@ -79,7 +80,7 @@ function outside(details: Details | undefined, done: number, nameOf: (id: number
   return sentences(...each);
 }
 
-/** What went wrong in some draws. */
+/** Remarks on draws that failed or left the possible range. */
 export function remarks(found: DrawsFound, cells: readonly Cell[]): Phrase {
   const nameOf = namesById(cells);
   return sentences(failed(found, nameOf), outside(found.details, found.done, nameOf));

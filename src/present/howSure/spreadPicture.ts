@@ -6,15 +6,16 @@ import type { Plot } from '../picture/plot';
 import type { Format } from '../text/numberFormat';
 import type { Histogram } from '../../study/histogram';
 import { shownPercentiles, type DrawSpread, type Summary } from './summary';
+import { commonTexts } from '../text/commonTexts';
 
-/** How draws are drawn: in bins, or as the share of them that lies below. */
+/** How draws are drawn: as a histogram, or as the cumulative share below each result. */
 export type SpreadStyle = 'histogram' | 'curve';
 
 /** What the picture shows. */
 export interface SpreadDrawing {
   readonly spread: DrawSpread;
   readonly style: SpreadStyle;
-  /** Letters of the sets of draws, the one asked about first; blank where no plan needs telling apart. */
+  /** Letters of the sets of draws, the plan asked about first; blank where there is only one plan. */
   readonly letters: readonly ('A' | 'B' | '')[];
   readonly target: number;
   readonly targetText: string;
@@ -58,7 +59,7 @@ function outline(plot: Plot, { from, width }: Histogram, shares: readonly number
   pen.stroke();
 }
 
-/** In each bin the lower column lies on top, so that both are seen. B is hatched, all else solid. */
+/** In each bin the lower column is drawn last, so that both are seen. B is hatched, all others are solid. */
 function columns(plot: Plot, { spread: { histogram }, letters }: SpreadDrawing, ink: ChartInk): void {
   const colours = letters.map((letter) => colourOf(letter, ink));
   const fills = letters.map((letter, k) => (letter === 'B' ? ink.hatched(colours[k]!) : colours[k]!));
@@ -70,7 +71,9 @@ function columns(plot: Plot, { spread: { histogram }, letters }: SpreadDrawing, 
   histogram.shares.forEach((shares, k) => outline(plot, histogram, shares, colours[k]!));
 }
 
-/** From the 5th to the 95th percentile a hairline, from the 25th to the 75th a bar, at the middle a stroke. */
+/**
+ * Draws the percentiles: a thin line from the 5th to the 95th, a bar from the 25th to the 75th, a stroke at the median.
+ */
 function box(plot: Plot, { percentiles }: Summary, row: number, letter: string, colour: string, ink: ChartInk): void {
   const at = (share: (typeof shownPercentiles)[number]): number =>
     Math.min(Math.max(plot.x(percentiles[shownPercentiles.indexOf(share)]!), plot.left), plot.right);
@@ -103,7 +106,7 @@ function uprights(plot: Plot, { target, targetText, today }: SpreadDrawing, ink:
   const crowded = both && Math.abs(plot.x(target) - plot.x(today)) < 70;
   if (inSight(plot, today)) {
     upright(plot, today, { colour: ink.text, width: 1.5, dash: [] }, 4);
-    heading(plot, 'today', today, 7, ink.text, ink);
+    heading(plot, commonTexts.today, today, 7, ink.text, ink);
   }
   if (!inSight(plot, target)) return;
   upright(plot, target, { colour: ink.fault, width: 1.5, dash: [5, 4] }, 4);

@@ -2,21 +2,21 @@ import { momentsOf } from '../../study/moments';
 import { countUpTo, quantile } from '../../study/quantile';
 import { histogram, type Histogram } from '../../study/histogram';
 
-/** The percentiles that are told, in per cent. */
+/** The percentiles that are shown, in per cent. */
 export const shownPercentiles = [5, 10, 25, 50, 75, 90, 95] as const;
-/** Steps of the cumulative curve. */
+/** Number of steps of the cumulative curve. */
 const curveSteps = 200;
 
-/** What the draws of one result come to. */
+/** Figures of the draws of one result. */
 export interface Summary {
-  /** Draws whose result could be computed; the rest speaks of these. */
+  /** Draws whose result could be computed; the other figures are of these. */
   readonly count: number;
   readonly mean: number;
   /** Standard error of the mean; NaN for fewer than two draws. */
   readonly meanError: number;
   /** Standard deviation; NaN for fewer than two draws. */
   readonly sd: number;
-  /** Of the shares that are told, in their order. */
+  /** One for each of `shownPercentiles`, in that order. */
   readonly percentiles: readonly number[];
   /** Share of the draws above the target, and of those that meet it exactly. */
   readonly above: number;
@@ -25,7 +25,7 @@ export interface Summary {
   readonly curve: readonly number[];
 }
 
-/** What the draws of a result come to, and those of another plan's where that is shown beside it. */
+/** Figures of the draws of a result, and of those of another plan where that is shown with it. */
 export interface DrawSpread {
   readonly main: Summary;
   readonly beside: Summary | undefined;

@@ -1,6 +1,7 @@
 import type { Format } from '../text/numberFormat';
 import { errorText, finer, inSteps, stepFor, type RoundingStep } from './rounding';
 import { shownPercentiles, type DrawSpread, type Summary } from './summary';
+import { commonTexts } from '../text/commonTexts';
 
 /** A line of a table: a number for each set of draws. */
 export interface TableLine {
@@ -25,7 +26,7 @@ export function figureRows(spread: DrawSpread, target: string, format: Format): 
   const all = sets(spread);
   const step = stepOf(spread.main);
   const each = (text: (summary: Summary) => string): string[] => all.map(text);
-  const known = (value: number, text: string): string => (Number.isNaN(value) ? 'unknown' : text);
+  const known = (value: number, text: string): string => (Number.isNaN(value) ? commonTexts.unknown : text);
   return [
     { what: 'draws that could be computed', numbers: each(({ count }) => format.written(String(count))) },
     { what: 'mean', numbers: each(({ mean }) => inSteps(mean, step, format)) },
@@ -35,7 +36,7 @@ export function figureRows(spread: DrawSpread, target: string, format: Format): 
     },
     {
       what: 'standard deviation',
-      numbers: each(({ sd }) => (Number.isNaN(sd) ? 'unknown' : inSteps(sd, step, format))),
+      numbers: each(({ sd }) => (Number.isNaN(sd) ? commonTexts.unknown : inSteps(sd, step, format))),
     },
     ...shownPercentiles.map((share, k) => ({
       what: share === 50 ? 'middle draw (50 % are below)' : `${share} % are below`,

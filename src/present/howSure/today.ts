@@ -8,14 +8,14 @@ import { spoken } from '../text/spokenNumber';
 import { endText } from '../text/rangeEnds';
 import type { Format } from '../text/numberFormat';
 
-/** A median so near to today's number, as a share of the range, is not told apart from it. */
+/** A median this near to today's number, as a share of the range, counts as equal to it. */
 const near = 0.01;
-/** Names in a list before it says how many more there are. */
+/** At most this many names in a list; of more, the number. */
 const mostNames = 3;
 
 type Ranged = Lever & { readonly range: NonNullable<Lever['range']> };
 
-/** The inputs that the draws draw. */
+/** The inputs that are drawn. */
 function drawn(question: Question): Ranged[] {
   return uncertain(question.view).flatMap((lever) =>
     lever.range !== undefined && question.response([lever]).depends ? [{ ...lever, range: lever.range }] : [],
@@ -26,12 +26,12 @@ function isOutside({ base, range }: Ranged): boolean {
   return base.lt(range.low) || base.gt(range.high);
 }
 
-/** Whether the shape of a range has its peak at today's number. */
+/** Whether the range's shape has its mode at today's number. */
 function hasPeakToday({ range }: Ranged): boolean {
   return range.shape === 'triangular' || range.shape === 'pert';
 }
 
-/** The end of its range at which an input stands today, where its draws therefore lie to one side. */
+/** The end of its range at which an input stands today, so that all its draws lie to one side of today's number. */
 function endToday(lever: Ranged): 'low' | 'high' | undefined {
   const { base, range } = lever;
   if (!hasPeakToday(lever) || isOutside(lever)) return undefined;
@@ -40,7 +40,7 @@ function endToday(lever: Ranged): 'low' | 'high' | undefined {
   return share.gte(1 - near) ? 'high' : undefined;
 }
 
-/** Whether a shape that takes no notice of today's number is spread round another one. */
+/** Whether a shape that does not use today's number has its median elsewhere. */
 function isElsewhere(lever: Ranged): boolean {
   const { base, range } = lever;
   if (hasPeakToday(lever) || isOutside(lever)) return false;
@@ -84,7 +84,7 @@ function elsewhere(levers: readonly Ranged[], name: (lever: Lever) => string, fo
   ];
 }
 
-/** Where the draws are not about today's numbers. */
+/** Which draws are not centred on today's numbers, and why. */
 export function todaySentence(question: Question, format: Format): Phrase {
   const levers = drawn(question);
   const nameOf = namesAmong(question.view.model.cells);

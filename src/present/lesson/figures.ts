@@ -32,12 +32,12 @@ function isGiven({ plans }: Model, { id }: Cell): boolean {
   return plans.some(({ contents }) => contents[id]?.kind === 'input');
 }
 
-/** The numbers that a lesson is worked out with: entries that some plan gives a number. */
+/** The numbers that a lesson is computed from: entries that are an input in some plan. */
 export function givenFigures(model: Model, values: readonly Values[], format: Format): Figure[] {
   return model.cells.filter((cell) => isGiven(model, cell)).map((cell) => figureOf(model, values, cell, format));
 }
 
-/** What comes of them. */
+/** The results of a lesson. */
 export function resultFigures(model: Model, values: readonly Values[], format: Format): Figure[] {
   return model.cells.filter((cell) => !isGiven(model, cell)).map((cell) => figureOf(model, values, cell, format));
 }

@@ -11,7 +11,7 @@ export interface Lesson {
   readonly title: string;
   readonly about: string;
   readonly steps: readonly LessonStep[];
-  /** Text rows that are no steps: for the one who teaches. */
+  /** Text rows that are not steps; they are for the teacher. */
   readonly asides: readonly LessonStep[];
 }
 

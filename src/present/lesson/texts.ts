@@ -1,8 +1,8 @@
-/** What the sheets of a lesson say, and the buttons that print them. */
+/** Fixed texts of the sheets of a lesson, and of the buttons that print them. */
 export const lessonTexts = {
   printQuestions: 'Print the sheet without answers',
   printAnswers: 'Print the answer sheet',
-  /** Below the title of the answer sheet, before what the title says after its question. */
+  /** Stands below the title of the answer sheet; `subtitle` is the part of the title after its question. */
   answersOf: (subtitle: string) => `Answers. ${subtitle}`,
   name: 'Name',
   date: 'Date',

@@ -1,11 +1,11 @@
 import { screenQuestions } from '../page/questions';
-import { methodTexts } from './texts';
+import { commonTexts } from '../text/commonTexts';
 
 /**
- * What leads back from the page to where it was opened.
- * @param from key of the question that was in sight then; what is none leads to the numbers
+ * The text of the link that leads back from the page on methods.
+ * @param from key of the question from which the page was opened; any other text leads back to the numbers
  */
 export function backText(from: string): string {
   const question = screenQuestions.find(({ key }) => key === from) ?? screenQuestions[0];
-  return methodTexts.backTo(question.label);
+  return commonTexts.backTo(question.label);
 }

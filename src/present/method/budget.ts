@@ -12,7 +12,7 @@ export const budget: Chapter = {
         '*net change* = (Σ returns − Σ costs)_{B} − (Σ returns − Σ costs)_{A}',
       ],
       design:
-        'How often it pays is counted in at most 100,000 draws, with the seed of How sure; where it turns is searched as a switching value is, of the net change itself.',
+        'How often it pays is counted in at most 100,000 draws, with the start number of How sure; where it turns is searched as a switching value is, of the net change itself.',
       source: 'NDSU, Introduction to Partial Budgeting; NMSU Guide Z-123 (2021).',
       limits:
         'One usual year: the value of time, what is paid once, and the way to get there are not in it, unless an entry spreads them over the years. Fixed costs that do not change are left out, so it says nothing of whether the farm as a whole pays.',

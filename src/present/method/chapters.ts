@@ -8,5 +8,5 @@ import { numbers } from './numbers';
 import { oneAtATime } from './oneAtATime';
 import { timing } from './timing';
 
-/** All that the app works out, in the order of the page. */
+/** All that the app computes, in the order of the page. */
 export const chapters: readonly Chapter[] = [numbers, crop, hands, timing, oneAtATime, drawsChapter, knowing, budget];

@@ -9,7 +9,7 @@ export const drawsChapter: Chapter = {
       how: 'Every entry with a range is drawn by its shape, all at once, and the result is worked out for each draw. An entry that both plans share is drawn once for both. Each entry has its own stream of random numbers, known by the seed and the entry, so the same seed gives the same draws on any machine.',
       formulas: ['*x* = *Q*(*u*), *u* even between 0 and 1, *Q* the quantile of the shape'],
       design:
-        '100,000 draws unless told otherwise, up to 10,000,000. Plain Monte Carlo. Chances are odd multiples of 2⁻⁵³. Seed 0 is a seed like any other.',
+        '100,000 draws unless told otherwise, up to 10,000,000. Plain Monte Carlo. Chances are odd multiples of 2⁻⁵³. Start number 0 is one like any other.',
       source:
         'xoshiro128** 1.1: Blackman & Vigna, ACM Transactions on Mathematical Software 47 (2021) 36; seeding by splitmix64: Steele, Lea & Flood, OOPSLA 2014.',
       limits:

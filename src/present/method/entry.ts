@@ -1,12 +1,12 @@
-/** How one kind of figure is worked out. */
+/** How one kind of figure is computed. */
 export interface Entry {
-  /** As links name it. */
+  /** Its id, used by links. */
   readonly id: string;
   readonly what: string;
   readonly how: string;
   /** The formula, a line each, in the marks of `formulaPieces`. */
   readonly formulas?: readonly string[];
-  /** How many points, from which sequence, how closely searched; where there is something of the kind to say. */
+  /** The design of the computation, where there is one: number of points, sequence, tolerance. */
   readonly design?: string;
   readonly source: string;
   readonly limits: string;
@@ -14,7 +14,7 @@ export interface Entry {
   readonly where: string;
 }
 
-/** Entries on one matter. */
+/** The entries on one subject. */
 export interface Chapter {
   readonly heading: string;
   readonly entries: readonly Entry[];

@@ -1,4 +1,4 @@
-/** A piece of a formula as it is set: a quantity in italics, small and low, or small and high. */
+/** A piece of a formula as it is set: a quantity in italics, a subscript or a superscript. */
 export interface FormulaPiece {
   readonly kind: 'plain' | 'quantity' | 'low' | 'high';
   readonly text: string;

@@ -1,6 +1,6 @@
 /** Words of the links to how figures are worked out. */
 export const methodLinkTexts = {
   usual: 'How this is worked out',
-  /** For who hears a list of links, in which they must differ. */
+  /** The text for screen readers, in whose list of links no two should be the same. */
   heard: (entry: string) => `How this is worked out: ${entry}`,
 } as const;

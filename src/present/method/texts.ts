@@ -4,7 +4,6 @@ export const methodTexts = {
   about:
     'Every figure in Raftmargin, by the way it is made: the formula, the source, how it is searched or drawn, and what it cannot do. It is no financial advice.',
   contents: 'Methods',
-  backTo: (question: string) => `Back to ${question}`,
   design: 'Made with',
   source: 'Source',
   limits: 'Limits',

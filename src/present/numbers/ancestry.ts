@@ -7,7 +7,7 @@ function readsOf(content: Content | undefined): readonly number[] {
   return content === undefined || content.kind === 'input' ? [] : content.reads;
 }
 
-/** The cells that a cell is made from in a plan, at any remove, without itself. */
+/** The cells from which a cell is computed in a plan, directly or not, without itself. */
 function sources(plan: Plan, cell: number): Set<number> {
   const found = new Set<number>();
   const waiting = [...readsOf(plan.contents[cell])];
@@ -24,13 +24,13 @@ function inFileOrder(ids: Iterable<number>, { cells }: Model): Cell[] {
   return [...new Set(ids)].sort((a, b) => a - b).flatMap((id) => cells[id] ?? []);
 }
 
-/** The inputs that a cell is made from in any of some plans, in file order. */
+/** The inputs from which a cell is computed in any of some plans, in file order. */
 export function leaves(model: Model, plans: readonly Plan[], cell: number): Cell[] {
   const ids = plans.flatMap((plan) => [...sources(plan, cell)].filter((id) => plan.contents[id]?.kind === 'input'));
   return inFileOrder(ids, model);
 }
 
-/** The cells that read a cell themselves in any of some plans, in file order. */
+/** The cells whose formulas name a cell in any of some plans, in file order. */
 export function readersOf(model: Model, plans: readonly Plan[], cell: number): Cell[] {
   return inFileOrder(
     plans.flatMap((plan) => plan.structure.feeds[cell] ?? []),

@@ -36,7 +36,7 @@ function wordOf(token: Token, before: Token | undefined, model: Model): Word {
   return { text: printed[token.text] ?? token.text };
 }
 
-/** A formula in words for reading; its very text where it cannot be split. */
+/** A formula split into words for reading; the whole text in one piece where it cannot be split. */
 export function formulaWords(formula: string, model: Model): readonly Word[] {
   const tokens = scan(formula);
   if ('code' in tokens) return [{ text: formula }];

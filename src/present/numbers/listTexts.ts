@@ -1,13 +1,15 @@
 import { say, type Phrase } from '../text/phrase';
 import type { Sieve } from './outline';
+import { commonTexts } from '../text/commonTexts';
+import { questionLabel } from '../page/questions';
 
-/** What the list of entries says: its heading, its sieves, and what stands where nothing does. */
+/** Fixed texts of the list of entries: its heading, its filters, and what it says when it is empty. */
 export const listTexts = {
-  heading: 'Numbers',
+  heading: questionLabel('numbers'),
   pressALabel: 'Press a label to see where its number comes from and what it feeds.',
   find: 'Find an entry',
   onlyInputs: 'Only inputs',
-  /** Where the sieve lets nothing through; the words looked for are the strong piece. */
+  /** Where no entry passes the filter; the words searched for stand out. */
   noneFound: ({ words, onlyInputs }: Sieve): Phrase =>
     onlyInputs
       ? say`No entry has ${words} in its label or name among the inputs.`
@@ -19,9 +21,9 @@ export const listTexts = {
       'A model is a table: one row for each number, with a name, a label, a unit, and a number or a formula.',
     whatToDo: 'Open one of the models that come with Raftmargin, or drop a CSV file of your own anywhere on this page.',
   },
-  /** Of a group. */
+  /** The number of entries in a group. */
   entries: (count: number) => (count === 1 ? 'one entry' : `${count} entries`),
   notAnEntry: 'not among the entries',
   plan: (letter: string) => `Plan ${letter}`,
-  secondLessFirst: 'B − A',
+  secondLessFirst: commonTexts.secondLessFirst,
 } as const;

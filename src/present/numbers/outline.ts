@@ -8,7 +8,7 @@ export interface OutlineGroup {
   readonly lines: readonly Line[];
 }
 
-/** What the list is narrowed to. */
+/** The filter of the list. */
 export interface Sieve {
   /** Words that an entry's label or name must hold, each somewhere. */
   readonly words: string;
@@ -38,7 +38,7 @@ function folded(text: string): string {
   return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 }
 
-/** Whether an entry passes the sieve. */
+/** Whether an entry passes the filter. */
 function passes(entry: Pick<Cell, 'label' | 'name'>, isInput: boolean, { words, onlyInputs }: Sieve): boolean {
   const { label, name } = entry;
   const text = folded(`${label} ${name} ${name.replaceAll('_', ' ')}`);
@@ -50,7 +50,7 @@ function passes(entry: Pick<Cell, 'label' | 'name'>, isInput: boolean, { words, 
   );
 }
 
-/** The groups narrowed by a sieve; text rows stand only where nothing is narrowed. */
+/** The groups with only the lines that pass a filter; a filter that narrows the list leaves out text rows. */
 export function sifted(
   groups: readonly OutlineGroup[],
   { cells, plans }: Model,
@@ -68,7 +68,9 @@ export function sifted(
   return narrowed.filter(({ lines }) => lines.length > 0);
 }
 
-/** Takes over each line and group that says the same as before, so that its rows stay as they are on the page. */
+/**
+ * Reuses the objects of lines and groups that are the same as before, so that their rows are not made anew on the page.
+ */
 export function keptLines(groups: readonly OutlineGroup[], before: readonly OutlineGroup[]): readonly OutlineGroup[] {
   const old = new Map(before.flatMap(({ lines }) => lines.map((line) => [textOf(line), line] as const)));
   const oldGroups = new Map(before.map((group) => [group.name, group]));

@@ -2,12 +2,15 @@ import type { Decimal } from '../../core/number';
 import { exactStepBelow } from '../../core/roundStep';
 import type { Range } from '../../model/cell';
 
-/** Parts of a range that one step comes to where the model gives none. */
+/** Steps of a range for which the model gives no step, approximately. */
 const usualSteps = 100;
 /** Steps that a page key moves. */
 export const pageSteps = 10;
 
-/** The step of a range: the model's own, else the 1, 2 or 5 times a power of ten nearest below a hundredth of it. */
+/**
+ * The step of a range: the model's own, else the round step (1, 2 or 5 times a power of ten) next below a hundredth of
+ * it.
+ */
 export function rangeStep({ low, high }: Range, step: Decimal | undefined): Decimal {
   return step ?? exactStepBelow(high.minus(low).dividedBy(usualSteps));
 }
@@ -22,7 +25,7 @@ export function moved(range: Range, value: Decimal, step: Decimal, steps: number
   return within(range, value.plus(step.times(steps)));
 }
 
-/** The whole step nearest to a share of the range, 0 at its low end and 1 at its high end. */
+/** The value at a share of the range, 0 at its low end and 1 at its high end, rounded to whole steps. */
 export function valueAt(range: Range, step: Decimal, share: number): Decimal {
   const { low, high } = range;
   if (share <= 0) return low;

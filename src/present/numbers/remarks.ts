@@ -7,7 +7,7 @@ import type { Content } from '../../model/content';
 import { cellNamed, type Model } from '../../model/model';
 import type { Cell } from '../../model/cell';
 
-/** A short word below an entry's label about where a plan takes it from. */
+/** A short remark below an entry's label on where a plan takes the entry from. */
 export interface Remark {
   /** The plan's letter; blank where it is the same in all. */
   readonly letter: string;
@@ -21,7 +21,7 @@ export function remarkText({ phrase }: Remark): string {
   return phrase.map(({ text }) => text).join('');
 }
 
-/** The cell that a formula names and nothing else. */
+/** The cell that a formula consists of; undefined where it holds anything else. */
 export function referenceOf(model: Model, content: Content | undefined): Cell | undefined {
   return content?.kind === 'calculated' ? cellNamed(model, content.text) : undefined;
 }
@@ -41,7 +41,7 @@ function remarkOf(model: Model, cell: Cell, plan: number, letter: string, shown:
   return reference && { letter, kind: 'from', phrase: entryTexts.from(reference.label), cell: reference };
 }
 
-/** The remarks of an entry; one that says the same of every plan is said once. */
+/** The remarks of an entry; one that holds for every plan is given once. */
 export function remarksOf(
   model: Model,
   cell: Cell,

@@ -4,18 +4,18 @@ import type { Format } from '../text/numberFormat';
 import { printedUnit } from '../text/printedUnit';
 import { entryTexts } from './entryTexts';
 
-/** What those who hear a number are told of its plan; blank where it is that of every plan. */
+/** For screen readers, the plan of a number; blank where it counts in every plan. */
 export function planRemark(plan: string, isOwn: boolean, varies: boolean): string {
   if (isOwn) return entryTexts.ownOf(plan);
   return varies ? entryTexts.inPlan(plan) : '';
 }
 
-/** The name of an input's field, for those who hear it: `Wage, EUR/h, in plan Nursery`. */
+/** The accessible name of an input's field: `Wage, EUR/h, in plan Nursery`. */
 export function fieldName({ label, unitText }: Pick<Cell, 'label' | 'unitText'>, remark: string): string {
   return [label, printedUnit(unitText), remark].filter(Boolean).join(', ');
 }
 
-/** A value on its range, for those who hear it, with its unit as it is printed: `14.5 EUR/h, outside its range`. */
+/** A value on its range for screen readers: `14.5 EUR/h, outside its range`. */
 export function spokenMark(value: Decimal, unit: string, isOutside: boolean, format: Format): string {
   const text = `${format.written(numberToText(value))} ${unit}`.trim();
   return isOutside ? entryTexts.outside(text) : text;

@@ -5,7 +5,7 @@ import { truthWord } from '../text/truthWord';
 import { entryTexts } from './entryTexts';
 import type { ShownValue } from './shownValue';
 
-/** A value for reading, without its unit: a number, the words of a choice or a truth, or that there is none. */
+/** A value without its unit: a number, the words of a choice, yes or no, or a sign that there is none. */
 export function valueText({ number, error, content }: ShownValue, cell: Cell, full: boolean, format: Format): string {
   if (error !== undefined) return entryTexts.noValue;
   if (content?.kind === 'calculated' && content.gives === 'truth') return truthWord(cell, !number.isZero());

@@ -5,12 +5,12 @@ import type { Cell } from '../../model/cell';
 /** A check that does not hold. */
 export interface Failing {
   readonly cell: Cell;
-  /** Of the plans in which it does not; blank where there is only one plan. */
+  /** Letters of the plans in which it does not hold; blank where there is only one plan. */
   readonly letters: string;
 }
 
 /**
- * The checks that do not hold; one without a value is none of them.
+ * The checks that do not hold; a check without a value is left out.
  * @param columns the plans side by side
  * @param value of a cell in a plan: 0 is false, NaN where there is none
  */

@@ -6,7 +6,6 @@ export const faultTexts = {
   /** Of faults that the list has no room for. */
   more: (count: number) => `And ${count} more, at their entries.`,
   inTheFile: 'In the file as a whole.',
-  goTo: (entry: string) => `Go to ${entry}`,
   line: (row: number) => `line ${row} of the file`,
 } as const;
 

@@ -1,23 +1,21 @@
-/** What is told of a file that was opened, saved, linked to or refused. */
+/** Texts about opening, saving, linking and refusing files. */
 export const fileTexts = {
   isOpen: (name: string) => `${name} is open.`,
   startedOver: 'Started over with the model’s own numbers.',
-  /** @param left texts that no file can hold yet */
+  /** @param left number of texts that were typed but could not be accepted, so that the file does not hold them */
   saved: (name: string, left: number) => `Saved as ${name}${leftOut(left)}`,
   linkCopied: (left: number) => `A link is copied. ${linkHolds(left)}`,
   linkInAddress: (left: number) => `The link stands in this page’s address: copy it there. ${linkHolds(left)}`,
   noLink: (reason: string) => `No link was made: ${reason}`,
-  /** What would take the place of `instead`, in which something was changed that is saved nowhere. */
+  /** Asks whether a file may replace `instead`, which has changes that are saved nowhere. */
   fileReplaces: (name: string, instead: string) => takesThePlace(name, instead),
   modelReplaces: (question: string, instead: string) => takesThePlace(`“${question}”`, instead),
   linkReplaces: (name: string, instead: string) => takesThePlace(`${name}, which the link holds,`, instead),
   openIt: 'Open it',
-  keepMine: 'Keep mine',
   undoIt: 'Undo it',
   close: 'Close',
   reading: (name: string) => `Reading ${name}`,
   checking: (name: string) => `Checking ${name}`,
-  stop: 'Stop',
   notOpened: (name: string) => `${name} was not opened`,
   linkNotOpened: 'The link was not opened',
   othersUntouched: 'The model that was open is untouched.',
@@ -41,7 +39,7 @@ function takesThePlace(what: string, instead: string): string {
   return `${changed}: save that as a file first if you need it.`;
 }
 
-/** What is told while a file is read; all read, it is checked. */
+/** How far the reading of a file is; once all is read, it is checked. */
 export function progressText({ name, share }: { readonly name: string; readonly share: number }): string {
   return share < 1 ? fileTexts.reading(name) : fileTexts.checking(name);
 }

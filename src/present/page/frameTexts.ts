@@ -1,3 +1,5 @@
+import { commonTexts } from '../text/commonTexts';
+
 /** What the page says around its screens: its name, what leads from one part to another, and that it is at work. */
 export const frameTexts = {
   program: 'Raftmargin',
@@ -6,7 +8,7 @@ export const frameTexts = {
   toQuestions: 'To the questions',
   questions: 'Questions',
   howWorked: 'How everything is worked out',
-  backTo: (entry: string) => `Back to ${entry}`,
+  backTo: commonTexts.backTo,
   backWhereYouWere: 'Back to where you were',
   opening: 'Opening …',
   drawing: 'Drawing …',

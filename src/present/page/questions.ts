@@ -3,6 +3,7 @@ import type { Model } from '../../model/model';
 /** The screens, by the question that each answers. */
 export const screenQuestions = [
   { key: 'numbers', label: 'Numbers' },
+  { key: 'plans', label: 'Plans' },
   { key: 'beds', label: 'Beds' },
   { key: 'what matters', label: 'What matters' },
   { key: 'breakeven', label: 'Breakeven' },
@@ -11,8 +12,13 @@ export const screenQuestions = [
   { key: 'the case', label: 'The case' },
 ] as const;
 
-/** A question, or the page on how figures are worked out, which stands in its place. */
+/** The key of a screen, or `method` for the page on methods, which takes a screen's place. */
 export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method';
+
+/** What a screen is called, where it is chosen and above it. */
+export function questionLabel(question: Exclude<ScreenQuestion, 'method'>): string {
+  return screenQuestions.find(({ key }) => key === question)!.label;
+}
 
 /** What can be asked of a model: of its beds only where it has a crop schedule. */
 export function questionsFor({ cells }: Pick<Model, 'cells'>): ScreenQuestion[] {

@@ -1,13 +1,13 @@
-/** Whether the work is kept on this machine. */
+/** Whether the work is saved on this machine. */
 export type SaveState =
   /** Nothing was changed yet. */
   | { readonly state: 'nothing' }
-  /** Something is not on the disk yet. */
+  /** A change is not saved yet. */
   | { readonly state: 'waiting' }
-  /** All of it is, since then. */
+  /** Everything is saved, since the time given. */
   | { readonly state: 'kept'; readonly at: Date }
   | { readonly state: 'failed'; readonly reason: string }
-  /** Another page writes this model, and what it writes is shown here. */
+  /** Another page writes this model; this page shows what it writes. */
   | { readonly state: 'following' };
 
 const texts = {
@@ -19,8 +19,8 @@ const texts = {
 } as const;
 
 /**
- * What is said of it.
- * @param locale that the time is written in
+ * The text that shows a save state.
+ * @param locale in which the time is written
  */
 export function saveStateText(kept: SaveState, locale: string): string {
   if (kept.state === 'failed') return texts.failed(kept.reason);

@@ -1,6 +1,6 @@
 import type { Format } from '../text/numberFormat';
 
-/** What is said of the models that are kept on this machine. */
+/** Texts about the models that are kept on this machine. */
 export const shelfTexts = {
   summary: 'Your models',
   about: 'Kept in this browser, on this machine alone. Nothing is let go unless you delete it.',
@@ -12,7 +12,6 @@ export const shelfTexts = {
   openElsewhere: 'open in another window',
   open: 'Open',
   duplicate: 'Duplicate',
-  save: 'Save a file',
   delete: 'Delete',
   deleteReally: (title: string) => `Delete “${title}” for good?`,
   deleteYes: 'Yes, delete it',

@@ -1,6 +1,6 @@
 import type { Fill } from './pen';
 
-/** What a drawing is made with; CSS colours and pixels. */
+/** Colours and type for drawing; CSS colours and pixels. */
 export interface Ink {
   readonly text: string;
   readonly quiet: string;
@@ -16,7 +16,7 @@ export interface ChartInk extends Ink {
   readonly planA: string;
   readonly planB: string;
   readonly fault: string;
-  /** How wide a text is in this type, in pixels; 0 where there is nothing to measure with. */
+  /** The width of a text in this type, in pixels; 0 where nothing can measure it. */
   readonly measure: (text: string) => number;
   /** Slanted stripes of a colour on the paper; the colour itself where no pattern can be made. */
   readonly hatched: (colour: string) => Fill;

@@ -4,12 +4,12 @@ import type { DrawnLine, LinesPicture } from './linesPicture';
 import { level, ring, upright, written } from './marks';
 import type { Plot } from './plot';
 
-/** A line with what is written at its end. */
+/** A line with the label at its end. */
 interface LabelledLine {
   readonly label: string;
   /** Ascending in x; NaN where there is a gap. */
   readonly points: readonly { readonly x: number; readonly y: number }[];
-  /** Whether it is the one that the sentence speaks of. */
+  /** Whether the sentence beside the chart is about this line. */
   readonly leading: boolean;
 }
 
@@ -20,19 +20,19 @@ export interface LinesDrawing {
   readonly heights: { readonly min: number; readonly max: number };
   /** An upright line where the input stands today. */
   readonly today: { readonly x: number; readonly text: string };
-  /** Level lines: the result today, and 0 where it counts. */
+  /** Heights of level lines: the result today, and 0 where it matters. */
   readonly levels: readonly number[];
   readonly rings: readonly { readonly x: number; readonly y: number }[];
 }
 
-/** How lines are dashed, by their place; as many as can be told apart. */
+/** Dash patterns by a line's index; as many as can be told apart. */
 export const dashes: readonly (readonly number[])[] = [[], [9, 5], [2, 3], [12, 4, 2, 4], [5, 3], [14, 3, 2, 3, 2, 3]];
 
 const top = 26;
-/** From the plot to the labels beside it; the leaders run through it. */
+/** Pixels from the plot to the labels beside it; the leader lines cross this gap. */
 const gap = 18;
 
-/** Heights apart from one another by at least so much, kept between a top and a bottom, in their order. */
+/** Heights moved so that they are at least a distance apart, in the same order and within limits. */
 export function spacedOut(heights: readonly number[], apart: number, from: number, to: number): number[] {
   const order = heights.map((_, i) => i).sort((i, j) => heights[i]! - heights[j]!);
   const placed = [...heights];
@@ -49,7 +49,7 @@ export function spacedOut(heights: readonly number[], apart: number, from: numbe
   return placed;
 }
 
-/** A label cut to a width. */
+/** A label shortened to a width. */
 export function cut(label: string, width: number, measure: (text: string) => number): string {
   if (measure(label) <= width) return label;
   let length = label.length;
@@ -66,7 +66,7 @@ function linesOf({ lines }: LinesDrawing, ink: ChartInk): DrawnLine[] {
   }));
 }
 
-/** The labels beside the plot, each led to from the end of its line. */
+/** Draws the labels beside the plot, each with a leader line from the end of its line. */
 function endLabels(plot: Plot, { lines }: LinesDrawing, ink: ChartInk): void {
   const { pen, top, bottom, right } = plot;
   pen.font = fontOf(ink);
@@ -105,7 +105,7 @@ function today(plot: Plot, { today: { x, text } }: LinesDrawing, ink: ChartInk):
 
 /**
  * The drawing of several lines.
- * @param labelRoom the width that the widest label takes
+ * @param labelRoom width of the widest label
  */
 export function linesPicture(
   drawing: LinesDrawing,

@@ -1,6 +1,6 @@
 import type { Axis, Framed } from './plot';
 
-/** A line through points of ascending x; a NaN leaves a gap. */
+/** A line through points of ascending x; NaN makes a gap. */
 export interface DrawnLine {
   readonly points: readonly { readonly x: number; readonly y: number }[];
   readonly colour: string;

@@ -16,7 +16,7 @@ function stroke(pen: Pen, { colour, width, dash }: Stroke): void {
   pen.setLineDash([]);
 }
 
-/** A line from the top of the plot to its bottom, `above` pixels longer at the top. */
+/** Draws a vertical line over the plot's height, `above` pixels longer at the top. */
 export function upright({ pen, top, bottom, x }: Plot, value: number, look: Stroke, above = 0): void {
   const at = Math.round(x(value)) + 0.5;
   pen.beginPath();
@@ -32,7 +32,7 @@ export interface BarStyle {
   readonly thickness: number;
 }
 
-/** A lying bar between two values, around a height in pixels; nothing where it has no end. */
+/** Draws a horizontal bar between two values, centred on a height in pixels; nothing where an end is not finite. */
 export function bar({ pen, x }: Plot, from: number, to: number, middle: number, look: BarStyle): void {
   const [start, end] = [Math.min(x(from), x(to)), Math.max(x(from), x(to))];
   if (Number.isNaN(end - start)) return;
@@ -45,7 +45,7 @@ export function bar({ pen, x }: Plot, from: number, to: number, middle: number, 
   pen.strokeRect(...box);
 }
 
-/** A line from the left of the plot to its right; none at a value that the plot does not reach. */
+/** Draws a horizontal line over the plot's width; nothing for a value outside the plot. */
 export function level({ pen, left, right, top, bottom, y }: Plot, value: number, look: Stroke): void {
   const at = Math.round(y(value)) + 0.5;
   if (at < top || at > bottom + 1) return;
@@ -55,7 +55,7 @@ export function level({ pen, left, right, top, bottom, y }: Plot, value: number,
   stroke(pen, look);
 }
 
-/** A ring on the ground's colour; `fill` closes it. */
+/** Draws a ring on the paper's colour; with `fill` a disc. */
 export function ring(
   { pen, x, y }: Plot,
   at: { x: number; y: number },
@@ -70,7 +70,7 @@ export function ring(
   stroke(pen, look);
 }
 
-/** A text with a rim of the ground's colour, so that lines behind it do not cross its letters. */
+/** Writes a text with an outline in the paper's colour, so that lines behind it do not cross its letters. */
 export function written(
   pen: Pen,
   text: string,

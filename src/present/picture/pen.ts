@@ -2,8 +2,8 @@
 export type Fill = string | object;
 
 /**
- * What a picture is drawn with: the part of the HTML canvas's 2D context that the pictures use, so that they need no
- * page and can be drawn on anything that has these.
+ * What a picture is drawn with: the part of the HTML canvas's 2D context that pictures use. As an interface it needs no
+ * page, so a picture can be drawn on anything that has these methods.
  */
 export interface Pen {
   fillStyle: Fill;

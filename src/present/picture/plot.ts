@@ -11,7 +11,7 @@ export interface Axis {
   readonly title: string;
 }
 
-/** Where a drawn chart has put its numbers, in pixels. */
+/** The area in which a chart draws, and the pixels of its numbers. */
 export interface Plot {
   readonly pen: Pen;
   readonly left: number;
@@ -26,11 +26,14 @@ export interface Plot {
   readonly y: (value: number) => number;
   /** Device pixels to a pixel of the page. */
   readonly scale: number;
-  /** Fills the plot with an image, row by row from the top; a pixel is red, green, blue, 255, lowest byte first. */
+  /**
+   * Fills the plot with an image, row by row from the top; the bytes of a pixel are red, green, blue and 255, lowest
+   * first.
+   */
   readonly image: (pixels: Uint32Array, width: number, height: number) => void;
 }
 
-/** What one state of any chart says. */
+/** What the picture of any chart holds. */
 export interface Framed {
   /** Of the canvas, in pixels. */
   readonly width: number;
@@ -38,15 +41,15 @@ export interface Framed {
   readonly ink: ChartInk;
   readonly padding: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
   readonly x: Axis;
-  /** Marks under the lines and the axis. */
+  /** Draws marks below the lines and the axis. */
   under(plot: Plot): void;
-  /** Marks over them. */
+  /** Draws marks on top of them. */
   over(plot: Plot): void;
 }
 
 /** A chart on a canvas. */
 export interface Drawing<Picture> {
-  /** Draws at once. */
+  /** Draws a picture at once. */
   show(picture: Picture): void;
   close(): void;
 }

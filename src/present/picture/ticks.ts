@@ -1,6 +1,6 @@
 import { roundStepsFrom } from '../../core/roundStep';
 
-/** Numbers on an axis. */
+/** The numbers on an axis. */
 export interface Ticks {
   /** From one to the next. */
   readonly step: number;
@@ -8,8 +8,8 @@ export interface Ticks {
 }
 
 /**
- * The multiples of the smallest step of 1, 2 or 5 times a power of ten of which no more than so many lie between two
- * numbers.
+ * The multiples of a round step between two numbers. The step is the smallest of 1, 2 or 5 times a power of ten that
+ * gives no more than `most` of them.
  * @param most at least 2
  */
 export function ticksOf(min: number, max: number, most: number): Ticks {

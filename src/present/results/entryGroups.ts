@@ -1,6 +1,7 @@
 import type { Cell } from '../../model/cell';
 import { reach } from '../../model/graph';
 import type { Model, Plan } from '../../model/model';
+import { headlineTexts } from '../page/headlineTexts';
 
 /** Entries under their heading, in file order. */
 export interface EntryGroup {
@@ -20,17 +21,22 @@ function isResult(plan: Plan | undefined, id: number): boolean {
   return content?.kind === 'calculated' && content.gives === 'number';
 }
 
-/** What can be asked about: numbers that one of some plans calculates, headlines first. */
+/** The results that can be asked about: numbers that one of some plans calculates, headlines first. */
 export function resultGroups(model: Model, plans: readonly number[]): EntryGroup[] {
   const all = model.cells.filter(({ id }) => plans.some((plan) => isResult(model.plans[plan], id)));
   const headlines = all.filter(({ role }) => role === 'headline');
   const others = grouped(all.filter(({ role }) => role !== 'headline'));
-  return headlines.length === 0 ? others : [{ heading: 'Headlines', cells: headlines }, ...others];
+  return headlines.length === 0 ? others : [{ heading: headlineTexts.heading, cells: headlines }, ...others];
 }
 
-/** What can be moved: every input of a plan, decisions too. */
+/** The inputs that can be moved: every input of a plan, decisions too. */
 export function inputGroups(model: Model, plan: Plan): EntryGroup[] {
   return grouped(model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input'));
+}
+
+/** What is an input in any plan. */
+export function anyInputGroups({ cells, plans }: Model): EntryGroup[] {
+  return grouped(cells.filter(({ id }) => plans.some(({ contents }) => contents[id]?.kind === 'input')));
 }
 
 /** The entry of a name among some groups, else the first of all. */

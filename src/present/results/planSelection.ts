@@ -3,17 +3,17 @@ import { commonTexts } from '../text/commonTexts';
 import type { Model } from '../../model/model';
 import type { ResultScope } from '../whatMatters/tornado/sentences';
 
-/** Whose value of a result a question looks at: plan less against, the plan alone, or the one it is compared with. */
+/** Whose value of a result is in question: `plan` less `against`, the plan's own, or that of the plan compared with. */
 export type Whose = 'difference' | 'plan' | 'against';
 
-/** Which plans' results are looked at. */
+/** The plans whose results are in question. */
 export interface PlanSelection {
   readonly plan: number;
-  /** The plan that it is less. */
+  /** The plan that is subtracted. */
   readonly less: number | undefined;
-  /** The plan whose own result stands beside it. */
+  /** The plan whose own result is shown with it. */
   readonly beside: number | undefined;
-  /** Of the plan, where another stands beside it; blank where no plan needs telling apart. */
+  /** The plan's letter, where another plan is shown with it; blank where only one is. */
   readonly letter: 'A' | 'B' | '';
 }
 
@@ -21,7 +21,7 @@ function nameOf({ plans }: Model, plan: number): string {
   return plans[plan]?.name ?? '';
 }
 
-/** The plans that a choice looks at: their difference, or one of them with the other beside it. */
+/** The plans for a choice: their difference, or one of them with the other shown with it. */
 export function selectPlans(whose: Whose, plan: number, against: number | undefined): PlanSelection {
   if (against === undefined) return { plan, less: undefined, beside: undefined, letter: '' };
   if (whose === 'difference') return { plan, less: against, beside: undefined, letter: '' };

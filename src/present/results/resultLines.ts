@@ -6,21 +6,21 @@ import type { Values } from '../../model/values';
 import { lever, type Lever } from '../../model/view';
 import { curveAlong } from '../../study/curve';
 
-/** What is asked about: a result in a plan and in the one it is compared with. Cells and plans by index. */
+/** A result in a plan, and in the plan compared with where there is one. Cells and plans are given by index. */
 export interface Subject {
   readonly result: number;
   readonly plan: number;
   readonly against: number | undefined;
 }
 
-/** A result as one input moves. */
+/** A result as a function of one input. */
 export type ResultLine = Moving<Decimal, number>;
 
-/** The lines of a question. A change of the input lands where the plan takes it from. */
+/** The lines of a question. A change of the input replaces the number that the plan uses. */
 export interface ResultLines {
   readonly lever: Lever;
   readonly plan: ResultLine;
-  /** The plan compared with; it stands still where it does not take the input from the same place. */
+  /** The plan compared with; it is constant where it does not take the input from the same field. */
   readonly against: ResultLine | undefined;
   /** The plan less the other. */
   readonly difference: ResultLine | undefined;
@@ -29,9 +29,9 @@ export interface ResultLines {
 export const lineNames = ['plan', 'against', 'difference'] as const;
 export type LineName = (typeof lineNames)[number];
 
-/** A subject made ready for moving any input. */
+/** A subject prepared for moving any of its inputs. */
 export interface MovableResult {
-  /** The lines as an input moves, or undefined where it is none in the plan. */
+  /** The lines for an input; undefined where the cell is no input of the plan. */
   lines(input: number): ResultLines | undefined;
 }
 
@@ -40,7 +40,7 @@ function lineOf(asked: Question, moving: Lever): ResultLine {
   return { base: response.base, depends: response.depends, ...curveAlong(response) };
 }
 
-/** Makes a subject ready; undefined where its plan is not there. */
+/** Prepares a subject; undefined where the model lacks its plan. */
 export function movableResult(
   model: Model,
   values: readonly Values[],

@@ -2,7 +2,7 @@ import type { Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { decimalsFor } from './digits';
 
-/** Decimals that the numbers of a table share: as many as the largest calls for; 0 where none can be computed. */
+/** Decimals for all numbers of a table: as many as the largest needs; 0 where none can be computed. */
 export function columnDecimals(values: readonly Decimal[], unit: Unit | undefined): number {
   const [first, ...rest] = values.filter((value) => value.isFinite()).map((value) => value.abs());
   if (first === undefined) return 0;

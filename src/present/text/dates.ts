@@ -24,13 +24,13 @@ export function createDates(locale: string): Dates {
   };
 }
 
-/** The Monday of the week in which a moment falls where the page is read. */
+/** The Monday of the week of a date, in the time zone of the browser. */
 export function mondayOf(now: Date): number {
   const day = dayNumber({ year: now.getFullYear(), month: now.getMonth() + 1, day: now.getDate() });
   return day - weekday(day) + 1;
 }
 
-/** A moment in UTC as a calendar file stamps it: `20310309T060000Z`. */
+/** A time in UTC as a calendar file writes it: `20310309T060000Z`. */
 export function stampOf(now: Date): string {
   return `${now.toISOString().slice(0, 19).replace(/[-:]/g, '')}Z`;
 }

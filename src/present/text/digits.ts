@@ -1,36 +1,36 @@
 import { halfAwayFromZero, type Decimal } from '../../core/number';
 import { isCurrency, minorDigits, type Unit } from '../../core/unit';
 
-/** Numbers from here up, and nonzero ones below the other, are shown with a power of ten. */
+/** Numbers with an exponent of `widest` or more, or below `narrowest`, are shown with a power of ten. */
 const widest = 15;
 const narrowest = -9;
 
 /** Significant digits of a calculated number that is not money. */
 const usualDigits = 4;
-/** Significant digits beyond which a number's decimals may be the rounding of a division. */
+/** Digits beyond this one may be the rounding of a division and are not counted as a number's own. */
 const meant = 15;
 const moneyDigits = 3;
-/** Totals of money from here up are shown without the minor unit. */
+/** From this amount up totals of money are shown without the minor unit. */
 const largeTotal = 1000;
 
 function currencyOf(unit: Unit | undefined): string | undefined {
   return [...(unit?.dimension ?? [])].find(([kind, power]) => isCurrency(kind) && power === 1)?.[0];
 }
 
-/** Whether a unit is money as such or money a year, and not money for each of something. */
+/** Whether a unit is a total of money, or money a year, and not money per something. */
 function isTotal(unit: Unit | undefined): boolean {
   return [...(unit?.dimension.keys() ?? [])].every((kind) => isCurrency(kind) || kind === 'year');
 }
 
-/** Decimals that give a number other than 0 so many significant digits. */
+/** The decimals with which a number other than 0 has this many significant digits. */
 function forSignificant(value: Decimal, digits: number): number {
   return Math.max(0, digits - 1 - value.e);
 }
 
 /**
- * Decimals that a calculated number is shown with. Totals of money: to the minor unit (ISO 4217), from 1,000 up to the
- * whole unit. Money for each of something: the minor unit and at least three significant digits. All else: four
- * significant digits, fewer where the number has no more but the rounding of its last digits.
+ * Decimals with which a calculated number is shown. Totals of money: to the minor unit (ISO 4217), from 1,000 up to the
+ * whole unit. Money per something: the minor unit, and at least three significant digits. All else: four significant
+ * digits, or fewer where the number itself has fewer.
  */
 export function decimalsFor(value: Decimal, unit: Unit | undefined): number {
   if (value.isZero()) return 0;

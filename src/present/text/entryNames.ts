@@ -1,6 +1,8 @@
 import type { Cell } from '../../model/cell';
 
-/** Names entries so that no two are taken for one another: their label, with the heading where another has the same. */
+/**
+ * Names for entries that differ from one another: the label, with the heading where another entry has the same label.
+ */
 export function namesAmong(cells: readonly Cell[]): (cell: Cell) => string {
   const counts = new Map<string, number>();
   for (const { label } of cells) counts.set(label, (counts.get(label) ?? 0) + 1);
@@ -13,7 +15,7 @@ export function namesById(cells: readonly Cell[]): (id: number) => string {
   return (id) => (cells[id] === undefined ? '' : nameOf(cells[id]));
 }
 
-/** The same entry with the name that tells it from all others for its label. */
+/** A copy of an entry with its distinct name as its label. */
 export function named(cell: Cell, nameOf: (cell: Cell) => string): Cell {
   const label = nameOf(cell);
   return label === cell.label ? cell : { ...cell, label };

@@ -1,19 +1,19 @@
 import type { Phrase, Piece } from './phrase';
 
-/** The piece of a sentence that leads somewhere or does something. */
+/** The piece of a sentence that is a link. */
 export interface LinkPiece {
   readonly text: string;
   readonly link: true;
 }
 
-/** A sentence with a link in it, wherever its language puts that. */
+/** A sentence with a link anywhere in it. */
 export type LinkedPhrase = readonly (Piece | LinkPiece)[];
 
 export function link(text: string): LinkPiece {
   return { text, link: true };
 }
 
-/** A sentence from a template, as by `say`: a link that is put in stays one. */
+/** Makes a sentence from a template, as `say` does; a link put into it remains a link. */
 export function sayLinked(
   texts: TemplateStringsArray,
   ...parts: readonly (string | Phrase | LinkPiece)[]

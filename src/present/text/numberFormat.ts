@@ -3,13 +3,13 @@ import type { Unit } from '../../core/unit';
 import { decimalsFor, needsPower, roundedText } from './digits';
 import { printedUnit } from './printedUnit';
 
-/** The marks with which a locale writes numbers. */
+/** The decimal and thousands marks of a locale. */
 interface Marks {
   readonly decimal: string;
   readonly group: string;
 }
 
-/** The minus sign of print, as wide as a digit is. */
+/** The minus sign of typography, as wide as a digit. */
 const minus = '\u2212';
 /** A space that does not break a line. */
 export const space = '\u00a0';
@@ -19,7 +19,7 @@ export function numberWithUnit(number: string, unitText: string): string {
   return [number, printedUnit(unitText)].filter(Boolean).join(space);
 }
 
-/** Shows numbers as a locale writes them. All rounding is half away from zero; nothing here changes a value. */
+/** Writes numbers for a locale. Rounding is half away from zero and only for showing. */
 export interface Format {
   readonly locale: string;
   readonly marks: Marks;
@@ -34,8 +34,9 @@ export interface Format {
   /** With a sign in front, + too; no sign at 0. Decimals as `value` has them unless given. */
   signed(value: Decimal, unit: Unit | undefined, decimals?: number): string;
   /**
-   * The difference b − a with a sign, no finer than the two are shown unless it would read 0 then.
-   * @param decimals that the two are shown with, where they are shown otherwise than `value` shows them
+   * The difference b − a with a sign. It has as many decimals as a and b are shown with, more only where it would read
+   * 0.
+   * @param decimals with which a and b are shown, where not those of `value`
    */
   difference(a: Decimal, b: Decimal, unit: Unit | undefined, decimals?: number): string;
   /** All digits. */
@@ -58,7 +59,7 @@ export function createFormat(locale: string): Format {
   const written = (text: string): string => {
     const [, sign = '', whole = '', part = '', power = ''] = /^(-?)(\d*)(?:\.(\d*))?(e.*)?$/i.exec(text) ?? [];
     if (whole === '' && part === '') return text;
-    // Up to three digits there is nothing to mark, in any locale.
+    // Up to three digits there is nothing to group, in any locale.
     const digits = whole.length <= 3 ? String(Number(whole)) : numbers.format(BigInt(whole));
     return (sign && minus) + digits + (part && marks.decimal + part) + power.replace('-', minus);
   };

@@ -1,4 +1,4 @@
-/** One of a few that can be chosen. */
+/** One of the options of a choice. */
 export interface Option<T extends string> {
   readonly value: T;
   readonly label: string;

@@ -1,13 +1,13 @@
-/** A piece of a sentence; names and numbers stand out. */
+/** A piece of a sentence; names and numbers are set strong. */
 export interface Piece {
   readonly text: string;
   readonly strong: boolean;
 }
 
-/** A sentence, or several, as it is shown. */
+/** One or more sentences in pieces. */
 export type Phrase = readonly Piece[];
 
-/** A sentence from a template: what is put in stands out; a phrase that is put in stays as it is. */
+/** Makes a phrase from a template: a text put into it is set strong; a phrase put into it is left as it is. */
 export function say(texts: TemplateStringsArray, ...parts: readonly (string | Phrase)[]): Phrase {
   const pieces = texts.flatMap((text, i): Piece[] => {
     const part = parts[i] ?? '';
@@ -17,12 +17,12 @@ export function say(texts: TemplateStringsArray, ...parts: readonly (string | Ph
   return pieces.filter(({ text }) => text !== '');
 }
 
-/** A phrase in which nothing stands out. */
+/** A phrase in which nothing is strong. */
 export function plainly(text: string): Phrase {
   return [{ text, strong: false }];
 }
 
-/** Sentences one after the other. */
+/** Joins sentences by spaces, leaving out blank ones. */
 export function sentences(...phrases: readonly Phrase[]): Phrase {
   return phrases
     .filter(({ length }) => length > 0)

@@ -1,14 +1,14 @@
 import { decimal, type Decimal } from '../../core/number';
-import type { Noun } from '../../trade/stageNames';
+import type { Noun } from './noun';
 import { space, type Format } from './numberFormat';
 import { inPerCent } from './inPerCent';
 
-/** What stands where there is no number. */
+/** Shown where there is no number. */
 export const none = '–';
 
 const hundredths = 100;
 
-/** A number with at most so many decimals and no zeros at its end; `none` for NaN. */
+/** A number with at most this many decimals and no trailing zeros; `none` for NaN. */
 export function shown(value: Decimal, decimals: number, format: Format): string {
   if (!value.isFinite()) return none;
   const scale = 10 ** decimals;
@@ -16,7 +16,7 @@ export function shown(value: Decimal, decimals: number, format: Format): string 
   return format.fixed(rounded, Math.min(decimals, rounded.decimalPlaces()));
 }
 
-/** A number with just so many decimals, for a column; `none` for NaN. */
+/** A number with exactly this many decimals, for a column; `none` for NaN. */
 export function alignedNumber(value: Decimal | number, decimals: number, format: Format): string {
   const number = typeof value === 'number' ? decimal(value) : value;
   return number.isFinite() ? format.fixed(number, decimals) : none;

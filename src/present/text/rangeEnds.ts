@@ -4,10 +4,10 @@ import { wordsOf } from '../../model/choices';
 import type { Format } from './numberFormat';
 import { plainly, type Phrase } from './phrase';
 
-/** Digits of an end of a range that are shown as they were typed. */
+/** An end of a range with up to this many digits is shown as it was typed. */
 const typedDigits = 7;
 
-/** A number of an input, as the words of its choice or as it was typed unless that is long. */
+/** A number of an input: the words of its choice, or the number as it was typed unless that is long. */
 export function endText(value: Decimal, cell: Cell, format: Format): string {
   return wordsOf(cell, value) ?? typedText(value, cell, format);
 }

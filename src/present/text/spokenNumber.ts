@@ -1,46 +1,50 @@
+import table from '../../../shared/units.json';
 import type { Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { space, type Format } from './numberFormat';
 import { printedUnit } from './printedUnit';
 
-/** How a unit under the stroke is said. */
-const under: Readonly<Record<string, string>> = {
-  s: 'per second',
-  min: 'per minute',
-  h: 'an hour',
-  day: 'a day',
-  week: 'a week',
-  month: 'a month',
-  year: 'a year',
-};
-/** Names of units that are signs rather than words, though they look like words. */
-const signs: ReadonlySet<string> = new Set(['min', 'gal', 'kWh', 'thousand']);
-
-function isWord(name: string): boolean {
-  return /^[a-z]{3,}(?:_[a-z]+)*$/.test(name) && !signs.has(name);
+/** How a unit of the table is said; where its record does not tell, it is written as the sign that its name is. */
+interface Said {
+  /** After several: `days`. */
+  readonly many?: string | undefined;
+  /** Under the stroke: `a day`. */
+  readonly under?: string | undefined;
 }
 
-/** A noun for several: `board` as boards, `bench` as benches. */
+const units = new Map(table.units.map(({ name, said = {} }): [string, Said] => [name, said]));
+
+/** Whether a name is a noun that is counted, and no abbreviation. */
+function isWord(name: string): boolean {
+  return /^[a-z]{3,}(?:_[a-z]+)*$/.test(name) && !units.has(name);
+}
+
+/** The plural of a noun: `board` as boards, `bench` as benches. */
 export function plural(noun: string): string {
   if (/[^aeiou]y$/.test(noun)) return noun.replace(/y$/, 'ies');
   if (/(?:ea|l)f$/.test(noun)) return noun.replace(/f$/, 'ves');
   return noun + (/(?:s|x|ch|sh)$/.test(noun) ? 'es' : 's');
 }
 
+/** `plants`, `days`; what is no word stays as it is. */
+function saidOfSeveral(name: string): string {
+  return units.get(name)?.many ?? (isWord(name) ? plural(name) : name);
+}
+
 /** `a year`, `per plant`; undefined for what is better written as a sign. */
 function saidUnder(name: string): string | undefined {
-  return under[name] ?? (isWord(name) ? `per ${name}` : undefined);
+  return units.get(name)?.under ?? (isWord(name) ? `per ${name}` : undefined);
 }
 
 /**
- * A unit as it is said after a number: `EUR/year` as EUR a year, `s/plant` as s per plant, `day` as days. What has more
- * than one stroke, or a sign below it, is printed as it is.
+ * A unit as a sentence says it after a number: `EUR/year` as EUR a year, `s/plant` as s per plant, `day` as days. A
+ * unit with more than one stroke, or with a sign after it, is printed as it is.
  */
 export function spokenUnit(text: string, one: boolean): string {
   const [top = '', below, ...more] = text.replace(/\s+/g, '').split('/');
   const tail = below === undefined ? '' : saidUnder(below);
   if (tail === undefined || top === '1' || more.length > 0) return printedUnit(text);
-  const head = printedUnit(isWord(top) && !one ? plural(top) : top);
+  const head = printedUnit(one ? top : saidOfSeveral(top));
   return [head, tail.replaceAll('_', ' ')].filter(Boolean).join(' ').replaceAll(' ', space);
 }
 

@@ -3,14 +3,14 @@ import { isNumber, readNumber } from '../../model/readNumber';
 import type { Format } from './numberFormat';
 
 const minusSigns = /^[\u2212\u2013]/;
-/** Marks of thousands that are no decimal mark anywhere. */
+/** Thousands marks that are a decimal mark in no locale. */
 const spacesAndTicks = /[\s\u00a0\u202f\u2009'\u2019]/g;
 
 function escaped(mark: string): string {
   return mark.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 }
 
-/** The whole part without its marks of thousands, or undefined where they do not stand as such marks do. */
+/** A whole part without its thousands marks; undefined where they are not placed as such marks are. */
 function ungrouped(whole: string, mark: string): string | undefined {
   const unified = whole.replace(spacesAndTicks, mark);
   if (mark === '' || !unified.includes(mark)) return unified;

@@ -1,13 +1,13 @@
 import type { Format } from './numberFormat';
 import { typedNumber } from './typedNumber';
 
-/** Limits of a whole number that is asked for. */
+/** Limits of a whole number that a person enters. */
 export interface WholeLimits {
   readonly least: number;
   readonly most: number;
 }
 
-/** Up to what the engine takes. */
+/** The largest is what the engine accepts. */
 export const drawLimits: WholeLimits = { least: 1, most: 10_000_000 };
 export const seedLimits: WholeLimits = { least: 0, most: Number.MAX_SAFE_INTEGER };
 

@@ -9,21 +9,21 @@ import { referenceOf } from '../numbers/remarks';
 import { turningInputs } from './closest';
 import { comparedIn, type ComparedEntry, type PlanPair } from './comparedEntries';
 
-/** A guess that the case rests on. */
+/** A guess on which the case depends. */
 export interface Guess {
   readonly cell: Cell;
   readonly value: string;
   /** Low and high; blank where the entry has no range. */
   readonly range: string;
-  /** Where it comes from: its source, else its note. */
+  /** Its source, else its note. */
   readonly from: string;
 }
 
-/** Guesses listed at most, and decisions. */
+/** At most this many guesses, and decisions, are listed. */
 const mostGuesses = 8;
 const mostDecisions = 12;
 
-/** What a plan sets by itself: a number, or one of the entries that stand ready for it. */
+/** Whether a person sets a content by choice: a number, or just the name of another entry. */
 function isSet(model: Model, content: Content | undefined): boolean {
   return content?.kind === 'input' || referenceOf(model, content) !== undefined;
 }
@@ -52,7 +52,7 @@ function guessOf({ cell, base }: Switch, { sheet }: Model, format: Format): Gues
 }
 
 /**
- * The guesses with a range that turn the answer soonest.
+ * The guesses with a range at which the answer changes soonest.
  * @param found thinnest margin first
  */
 export function guesses(found: readonly Switch[], model: Model, plan: number, format: Format): Guess[] {

@@ -18,7 +18,7 @@ export interface Section {
   readonly total: Decimal;
 }
 
-/** A budget entry without a value in some of the two plans, for one reason. */
+/** A budget entry without a value in one or both of the plans, for one reason. */
 export interface Unknown {
   readonly cell: Cell;
   /** Indices of the plans. */
@@ -26,7 +26,7 @@ export interface Unknown {
   readonly error: CellError;
 }
 
-/** What it comes to, all told, to go from one plan to the other. */
+/** The partial budget of going from one plan to the other. */
 export interface CaseBudget {
   readonly kind: 'made';
   /** Added returns, reduced costs, added costs, reduced returns, in this order. */
@@ -34,12 +34,12 @@ export interface CaseBudget {
   /** Entries of the budget that are the same in both plans. */
   readonly unchanged: readonly Cell[];
   readonly unknown: readonly Unknown[];
-  /** NaN beside an unknown. */
+  /** NaN where an entry is unknown. */
   readonly netChange: Decimal;
-  /** How much more is taken in and spent; negative for less. */
+  /** How much more is taken in, and how much more is spent; negative for less. */
   readonly takenIn: Decimal;
   readonly spent: Decimal;
-  /** That all lines are in, money a year, and its currency. */
+  /** The unit of all lines, money a year, and its currency. */
   readonly unit: Unit;
   readonly currency: string;
 }
@@ -48,17 +48,17 @@ export interface CaseBudget {
 export type Case =
   | CaseBudget
   | { readonly kind: 'one plan' | 'no marks' }
-  /** Lines that cannot be added up as they stand. */
+  /** Entries whose units do not allow adding their amounts up. */
   | { readonly kind: 'units'; readonly cells: readonly Cell[] };
 
 const kinds: readonly Kind[] = ['addedReturns', 'reducedCosts', 'addedCosts', 'reducedReturns'];
 
-/** The entries that the model's budget column marks. */
+/** The entries that the budget column marks. */
 export function marked({ cells }: Pick<Model, 'cells'>): Cell[] {
   return cells.filter(({ budget }) => budget !== '');
 }
 
-/** Whether amounts in two units can be added up as they stand. */
+/** Whether amounts in two units can be added without conversion. */
 export function addsUp(a: Cell, b: Pick<Cell, 'unit'>): boolean {
   return (
     currencyOf(a) !== undefined &&

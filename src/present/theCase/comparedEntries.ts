@@ -4,6 +4,7 @@ import type { Model } from '../../model/model';
 import type { Values } from '../../model/values';
 import type { Format } from '../text/numberFormat';
 import { truthWord } from '../text/truthWord';
+import { commonTexts } from '../text/commonTexts';
 
 /** Two plans side by side. */
 export interface PlanPair {
@@ -11,7 +12,7 @@ export interface PlanPair {
   readonly values: readonly Values[];
   /** Indices of the plan that is given up and of the one that is taken. */
   readonly plans: readonly [number, number];
-  /** Names entries so that none is taken for another. */
+  /** Gives each entry a name of its own. */
   readonly nameOf: (cell: Cell) => string;
   readonly format: Format;
 }
@@ -27,11 +28,11 @@ function shownIn({ model, values, format }: PlanPair, plan: number, cell: Cell):
   const content = model.plans[plan]?.contents[cell.id];
   const number = values[plan]?.numbers[cell.id];
   if (content?.kind === 'input') return wordsOf(cell, content.number) ?? format.written(content.text);
-  if (content?.kind !== 'calculated' || number === undefined || number.isNaN()) return 'no value';
+  if (content?.kind !== 'calculated' || number === undefined || number.isNaN()) return commonTexts.noValue;
   return content.gives === 'truth' ? truthWord(cell, !number.isZero()) : format.value(number, cell.unit);
 }
 
-/** Whether an entry comes to something else in one plan than in the other. */
+/** Whether an entry has different values in the two plans. */
 export function differs({ values, plans: [a, b] }: PlanPair, { id }: Cell): boolean {
   const [one, other] = [values[a]?.numbers[id], values[b]?.numbers[id]];
   return one !== undefined && other !== undefined && !one.eq(other) && !(one.isNaN() && other.isNaN());

@@ -6,10 +6,10 @@ import { comparedIn, differs, type ComparedEntry, type PlanPair } from './compar
 
 const headings = { harvest: 'Harvest', hours: 'Hours', seconds: 'Seconds of hand work', space: 'Space' } as const;
 
-/** Entries of one kind listed at most. */
+/** At most this many entries of one kind are listed. */
 const most = 12;
 
-/** What plans ask of one kind of thing. */
+/** What plans need of one kind of thing. */
 export interface PlanDemand {
   readonly kind: keyof typeof headings;
   readonly heading: string;
@@ -25,13 +25,13 @@ function isHours({ unit }: Cell): boolean {
   return powers?.size === 2 && powers.get('s') === 1 && powers.get('day') === -1;
 }
 
-/** Whether an entry counts what the entry of all boards counts. */
+/** Whether an entry counts the same thing as the entry of all boards. */
 function countsAs(all: Cell | undefined, { unit }: Cell): boolean {
   const noun = [...(all?.unit?.dimension ?? [])][0];
   return noun !== undefined && unit?.dimension.size === 1 && unit.dimension.get(noun[0]) === noun[1];
 }
 
-/** What both plans ask of people and of space: headlines that are no money, and what differs between the plans. */
+/** What both plans need of people and of space: headlines that are not money, and entries that differ. */
 export function demandsOf(beside: PlanPair): PlanDemand[] {
   const { model, plans } = beside;
   const boards = cropParts(model.cells).get('boards');

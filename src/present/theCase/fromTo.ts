@@ -1,4 +1,4 @@
-/** A piece of the line of who goes where: words, or the letter of a plan. */
+/** A piece of the line that names both plans: words, or the letter of a plan. */
 type FromToPiece = string | { readonly letter: 'A' | 'B' };
 
 /** `From (A) Today to (B) With a hire`: the plan that is given up and the one that is taken, each behind its letter. */

@@ -23,14 +23,14 @@ function todayText({ cell, base }: TurningInput, format: Format): string {
   return spokenWithUnit(endText(base, cell, format), cell.unitText);
 }
 
-/** How many inputs turn the answer within what is held possible of each. */
+/** How many inputs change the answer within their range. */
 function insideText(inside: number): Phrase {
   const count = counts[inside] ?? inside;
   const words = inside < 2 ? 'entry by itself turns it within its' : 'entries, each by itself, turn it within their';
   return plainly(`${count} ${words} own range.`);
 }
 
-/** Where the answer turns first as one input moves. */
+/** Which input changes the answer soonest. */
 export function turningSentence(
   { hinges, inside }: Closest,
   { netChange }: CaseBudget,
@@ -49,27 +49,27 @@ export function turningSentence(
   );
 }
 
-/** What an input's own range says of its turning point. */
+/** How an input's turning point compares with its range. */
 export function rangeText({ cell, inRange }: TurningInput, format: Format): string {
   if (cell.range === undefined || inRange === undefined) return 'no range';
   const [low, high] = [cell.range.low, cell.range.high].map((end) => endText(end, cell, format));
   return `${inRange ? 'within' : 'outside'} ${low} to ${high}`;
 }
 
-/** The range and the unit below a label, where there is no room for columns of them. */
+/** The range and the unit below a label, where there is no room for them in columns. */
 export function besideLabel(hinge: TurningInput, format: Format): string {
   const [range, unit] = [rangeText(hinge, format), printedUnit(hinge.cell.unitText)];
   return hinge.inRange === undefined ? [unit, range].filter(Boolean).join(', ') : `${range} ${unit}`.trim();
 }
 
-/** Today's number and the one at which the answer turns, as columns show them. */
+/** Today's number and the one at which the answer changes, as columns show them. */
 export function turningTexts(hinge: TurningInput, format: Format): { today: string; turns: string; unit: string } {
   const { cell, base, value } = hinge;
   const [today, turns] = [endText(base, cell, format), placeText(hinge, format.value(value, cell.unit))];
   return { today, turns, unit: printedUnit(cell.unitText) };
 }
 
-/** How sure it is, from draws of all ranges at once; blank where there are none. */
+/** How sure the answer is, from draws of all ranges at once; blank where there are none. */
 export function oddsSentence(
   { spread, failed, done, certain }: DrawsFound,
   { unit }: CaseBudget,

@@ -6,9 +6,6 @@ export const hangsOnTexts = {
   searchEnded: 'The search for where the answer turns ended early. Change any number to start it again.',
   more: sayLinked`${link('How sure')} tells more.`,
   caption: 'Where it turns first, each entry by itself',
-  entry: 'entry',
-  today: 'today',
   turnsAt: 'turns at',
   unit: 'unit',
-  range: 'its range',
 } as const;

@@ -1,6 +1,6 @@
 import type { Kind } from './caseOf';
 
-/** What a part of a partial budget is called, what it holds, and what its sum is called. */
+/** The name of a part of a partial budget, what it holds, and the name of its sum. */
 interface Heading {
   readonly heading: string;
   readonly means: string;

@@ -5,7 +5,7 @@ import type { Format } from '../text/numberFormat';
 import type { CaseBudget } from './caseOf';
 import { spokenAmount } from './sentences';
 
-/** Two numbers that differ by less than this share of the larger are the same but for rounding on the way. */
+/** Numbers that differ by less than this share of the larger one differ by rounding alone. */
 const sameWithin = decimal('1e-12');
 
 function isSame(a: Decimal, b: Decimal): boolean {
@@ -14,7 +14,7 @@ function isSame(a: Decimal, b: Decimal): boolean {
 }
 
 /**
- * Whether the budget tells the same as the headline in money a year.
+ * Compares the budget's net change with the change of the headline in money a year.
  * @param change of the headline, plan less against
  */
 export function headlineSentence(made: CaseBudget, headline: Cell, change: Decimal, format: Format): Phrase {
@@ -22,7 +22,7 @@ export function headlineSentence(made: CaseBudget, headline: Cell, change: Decim
   if (netChange.isNaN() || change.isNaN()) return [];
   const name = headline.label;
   if (isSame(change, netChange)) return say`${name} changes by the same.`;
-  // A headline that adds up costs rises where the budget falls.
+  // A headline that adds up costs rises where the budget's net change is negative.
   if (isSame(change.neg(), netChange)) return say`${name} changes by the same, the other way round.`;
   const gap = spokenAmount(change.minus(netChange).abs(), made, format);
   const way = change.gt(netChange) ? 'more' : 'less';

@@ -1,4 +1,4 @@
-import type { Model, Plan } from '../../model/model';
+import type { Model } from '../../model/model';
 import { figuresThatMatter } from '../numbers/standings';
 
 /** Names listed at most. */
@@ -12,10 +12,11 @@ function listed(labels: readonly string[]): string {
 
 /**
  * How many of the figures that the headlines are made from are invented, by their sources; blank where none is.
- * @param plans those that a case compares
+ * @param plans those that a case compares, by index
  */
-export function inventedNotice(model: Model, plans: readonly Plan[]): string {
-  const figures = figuresThatMatter(model, plans);
+export function inventedNotice(model: Model, plans: readonly number[]): string {
+  const compared = plans.flatMap((plan) => model.plans[plan] ?? []);
+  const figures = figuresThatMatter(model, compared);
   const invented = figures.filter(({ standing }) => standing === 'invented');
   if (invented.length === 0) return '';
   const rest = 'They show how a case is made and decide nothing: put your own in their place.';

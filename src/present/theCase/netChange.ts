@@ -1,6 +1,7 @@
 import type { Model } from '../../model/model';
 import type { Sheet } from '../../model/sheet';
 import { marked } from './caseOf';
+import { budgetTexts } from './budgetTexts';
 
 /** A model's text with one more entry, by its index among the cells. */
 export interface WithNetChange {
@@ -8,10 +9,10 @@ export interface WithNetChange {
   readonly result: number;
 }
 
-/** Characters that a formula may have. */
+/** Longest formula allowed, in characters. */
 const longestFormula = 10_000;
 
-/** Terms added up by halves, so that brackets never stand deep. */
+/** A sum of terms, added in halves so that brackets are not nested deeply. */
 function added(terms: readonly string[]): string {
   if (terms.length < 2) return terms[0] ?? '0';
   const middle = Math.ceil(terms.length / 2);
@@ -26,9 +27,9 @@ function freeName(taken: ReadonlyMap<string, number>): string {
 }
 
 /**
- * The model's text with an entry for returns less costs of the budget, so that studies can ask for it as for any
- * result: its difference between two plans is their partial budget's net change. Undefined for more lines than a
- * formula can name.
+ * The model's text with an added entry for the budget's returns less its costs, so that studies can use it as any
+ * result: its difference between two plans is the net change of their partial budget. Undefined where a formula cannot
+ * name so many lines.
  */
 export function withNetChange(model: Model): WithNetChange | undefined {
   const { sheet, cells, ids } = model;
@@ -39,7 +40,7 @@ export function withNetChange(model: Model): WithNetChange | undefined {
   const formula = `${added(names('return'))} - ${added(names('cost'))}`;
   if (formula.length > longestFormula) return undefined;
   const unit = marked(model)[0]?.unitText ?? '';
-  const texts = { name: freeName(ids), label: 'Net change', unit, formula };
+  const texts = { name: freeName(ids), label: budgetTexts.netChange, unit, formula };
   const fields = new Map(Object.entries(texts));
   const row = Math.max(1, ...sheet.rows.map((each) => each.row)) + 1;
   return { sheet: { ...sheet, rows: [...sheet.rows, { row, fields }] }, result: cells.length };

@@ -1,6 +1,6 @@
 import type { Format } from '../text/numberFormat';
 
-/** What a person writes about who made the case, for whom and when. */
+/** For whom, by whom and when the case was made, as a person wrote it. */
 interface Prepared {
   text(part: 'by' | 'for' | 'date'): string;
 }

@@ -4,6 +4,7 @@ import { say, sentences, type Phrase } from '../text/phrase';
 import { space, type Format } from '../text/numberFormat';
 import type { CaseBudget, Section } from './caseOf';
 import { headings } from './headings';
+import { commonTexts } from '../text/commonTexts';
 
 /** Decimals of an amount in a budget: the currency's minor unit (ISO 4217). */
 export function budgetDecimals(currency: string): number {
@@ -12,12 +13,12 @@ export function budgetDecimals(currency: string): number {
 
 /** An amount as a line of the budget. */
 export function amount(value: Decimal, currency: string, format: Format): string {
-  return value.isNaN() ? 'no value' : format.fixed(value, budgetDecimals(currency));
+  return value.isNaN() ? commonTexts.noValue : format.fixed(value, budgetDecimals(currency));
 }
 
 /** The net change as a line, with its sign. */
 export function signedAmount(value: Decimal, { currency, unit }: CaseBudget, format: Format): string {
-  return value.isNaN() ? 'no value' : format.signed(value, unit, budgetDecimals(currency));
+  return value.isNaN() ? commonTexts.noValue : format.signed(value, unit, budgetDecimals(currency));
 }
 
 export function rounded(value: Decimal, decimals: number): Decimal {
@@ -46,7 +47,7 @@ function netText(made: CaseBudget, format: Format): Phrase {
   return say`The four sums as shown come to ${signedAmount(shown, made, format)}, the exact net change rounds to ${signedAmount(netChange, made, format)}.`;
 }
 
-/** Where rounded lines do not add up to what is shown below them; blank where all do. */
+/** Where rounded lines do not add up to the sum shown below them; blank where all do. */
 export function roundingNote(made: CaseBudget, format: Format): Phrase {
   if (made.unknown.length > 0) return [];
   const each = made.sections.map((section) => sectionText(section, made, format));
@@ -54,7 +55,7 @@ export function roundingNote(made: CaseBudget, format: Format): Phrase {
   return found.length === 0 ? [] : sentences(say`Each amount is rounded by itself.`, found);
 }
 
-/** Money of a sentence: the amount and its currency. */
+/** An amount of money with its currency, for a sentence. */
 export function money(value: Decimal, decimals: number, currency: string, format: Format): string {
   return `${format.fixed(value, decimals)}${space}${currency}`;
 }

@@ -6,8 +6,8 @@ import { signedAmount } from './rounded';
 const lessens: ReadonlySet<Kind> = new Set(['addedCosts', 'reducedReturns']);
 
 /**
- * What a part of the budget sums up to, with the sign by which it counts; a word for a part without lines, blank where
- * a line of the budget has no value.
+ * The sum of a part of the budget, with the sign by which it counts. A word for a part without lines; blank where a
+ * line has no value.
  */
 export function sectionSum({ kind, lines, total }: Section, made: CaseBudget, format: Format): string {
   if (made.unknown.length > 0) return '';

@@ -12,10 +12,10 @@ export interface Names {
   readonly against: string;
 }
 
-/** Names in a list before it says how many more there are. */
+/** At most this many names in a list; of more, the number. */
 const mostNames = 5;
 
-/** Decimals in which the three amounts of the sentence add up, if any do. */
+/** Decimals with which the three amounts of the sentence add up as shown; undefined where there are none. */
 function sentenceDecimals({ netChange, takenIn, spent, unit, currency }: CaseBudget): number {
   const largest = [netChange, takenIn, spent].reduce((a, b) => (b.abs().gt(a.abs()) ? b : a));
   const coarse = decimalsFor(netChange.isZero() ? largest : netChange, unit);
@@ -28,7 +28,7 @@ function moreOrLess(value: Decimal, verb: string, text: (value: Decimal) => stri
   return say`${text(value.abs())} ${plainly(`${value.gt(0) ? 'more' : 'less'} is ${verb}`)}`;
 }
 
-/** `a year`: what follows the currency in the unit of the budget as it is said. */
+/** The budget's unit after the currency, as a sentence says it: `a year`. */
 function period({ unit, currency }: CaseBudget): string {
   return spokenUnit(unit.text, false).replaceAll(space, ' ').replace(currency, '').trim();
 }
@@ -40,7 +40,7 @@ export function spokenAmount(value: Decimal, made: CaseBudget, format: Format): 
     .join(space);
 }
 
-/** What it comes to, in one sentence. */
+/** The net change, in one sentence. */
 export function caseSentence(made: CaseBudget, { plan, against }: Names, format: Format): Phrase {
   const { netChange, takenIn, spent, currency } = made;
   if (netChange.isNaN()) return say`What ${plan} in place of ${against} comes to cannot be computed today.`;
@@ -60,7 +60,7 @@ export function unknownSentence({ cell, plans, error }: Unknown, nameOf: (plan: 
   return say`${cell.label} has no value in ${listed(plans.map(nameOf))}: ${plainly(error.message)}`;
 }
 
-/** Which lines are left out as they do not change. */
+/** Which lines are left out as they are the same in both plans. */
 export function unchangedSentence({ unchanged }: CaseBudget): Phrase {
   const names = listed(
     unchanged.map(({ label }) => label),

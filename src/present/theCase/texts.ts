@@ -3,7 +3,6 @@ import { plainly } from '../text/phrase';
 
 /** Words of the case round its parts. */
 export const caseTexts = {
-  heading: 'The case',
   /** @param letters of the plans in which a check does not hold */
   failing: (letters: string, check: string): LinkedPhrase => sayLinked`${plainly(`Plan ${letters}: `)}${link(check)}`,
   hangsOn: 'What it hangs on',

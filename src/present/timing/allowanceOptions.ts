@@ -4,7 +4,7 @@ import type { Option } from '../text/option';
 import { allowanceFactor, type AllowanceOf } from './terms';
 import { termsTexts } from './termsTexts';
 
-/** What an allowance can be a share of, each with what it does to a time then. */
+/** What an allowance can be a share of, each with its effect on a time. */
 export function allowanceOptions(allowance: Decimal, format: Format): readonly Option<AllowanceOf>[] {
   const factor = (of: AllowanceOf): string => {
     const { sign, by } = allowanceFactor(allowance, of);

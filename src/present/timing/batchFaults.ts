@@ -6,9 +6,9 @@ import { typedNumber } from '../text/typedNumber';
 
 /** What is wrong with a batch. */
 export interface BatchFaults {
-  /** What stands in a field and cannot be used, or is wrong with the row as a whole. */
+  /** Texts that cannot be used, and faults of the row as a whole. */
   readonly wrong: readonly Problem[];
-  /** Columns that must hold something and are blank: nobody has done anything wrong yet. */
+  /** Required columns that are blank. They are apart because a batch that is not yet filled in is no mistake. */
   readonly blank: readonly string[];
 }
 
@@ -26,7 +26,10 @@ export function blankText(blank: readonly string[]): string {
   return blank.length === 0 ? '' : `Not counted yet: ${textOf(listed(blank))} still blank.`;
 }
 
-/** Faults of a number's text, which is typed as people here write numbers, not as files do. */
+/**
+ * Codes of faults in how a number is written. Fields take numbers as the locale writes them, and files do not, so the
+ * message is made anew.
+ */
 const ofWriting: ReadonlySet<string> = new Set(['number-text', 'decimal-comma']);
 
 /** A fault as a sentence at its field. */

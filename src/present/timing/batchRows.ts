@@ -3,18 +3,18 @@ import { ownText } from './secondsDigits';
 import { stepName } from './sentences';
 import { ownSeconds, type StepFound } from './study';
 
-/** A line of the table behind the picture. */
+/** A line of the table that goes with the picture. */
 interface BatchRow {
   readonly step: string;
-  /** Its place among all rows of the step, from 1. */
+  /** Its position among all rows of the step, from 1. */
   readonly number: number;
   readonly plants: string;
   readonly seconds: string;
-  /** How far its seconds lie off the mean of the step, in per cent. */
+  /** Deviation of its seconds from the step's mean, in per cent. */
   readonly off: string;
 }
 
-/** The sound batches of a step; none where it has no mean. */
+/** The sound batches of a step; empty where it has no mean. */
 export function batchRows({ step, rows, batches, time }: StepFound, format: Format): BatchRow[] {
   if (time === undefined) return [];
   return batches.map((batch) => {

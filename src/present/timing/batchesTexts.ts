@@ -1,14 +1,13 @@
-/** Words of the batches of a step, every text of them a field. */
+/** Fixed texts of the table of batches. */
 export const batchesTexts = {
   heading: (step: string) => `Batches of ${step}`,
-  /** @param batches with their noun, `8 batches` */
+  /** @param batches the number with its noun, `8 batches` */
   showMore: (batches: string) => `Show ${batches} more`,
   add: 'Add a batch',
   fewerFields: 'Fewer fields',
   explained:
     'Rating: the worker’s pace in per cent, 100 is normal; blank counts as 100. Lost: plants lost in the step; blank is not counted. A batch that cannot be read is kept and left out.',
   number: 'number',
-  secondsEach: 's each',
   takeOut: 'take out',
   takeOutBatch: (number: number) => `Take out batch ${number}`,
   fieldOf: (column: string, number: number) => `${column}, batch ${number}`,
@@ -18,7 +17,7 @@ export const batchesTexts = {
 } as const;
 
 /**
- * What is said of a batch that was taken out.
+ * Says that a batch was removed.
  * @param plants as they stood in its field, maybe blank
  */
 export function takenOutText(plants: string): string {

@@ -1,8 +1,8 @@
 import { localDay } from './watch';
 
 /**
- * Writes moments, in milliseconds since 1970, by the clock of the place as a locale does: `14:03:09`, with the day
- * where that is another than now.
+ * Writes a time, given in milliseconds since 1970, in the local time zone and locale: `14:03:09`, with the day where
+ * that is not today.
  */
 export function createClockText(locale: string): (at: number, now: number) => string {
   const clock = new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit', second: '2-digit' });

@@ -1,13 +1,13 @@
 import { listed, textOf } from '../text/phrase';
 import { atStart } from './sentences';
 
-/** A column of a trials file that the screen has fields for. */
+/** A column of a trials file that has a field on the screen. */
 export interface Column {
   readonly name: string;
   readonly kind: 'number' | 'text';
 }
 
-/** All of them, those that most batches need first. */
+/** Every such column, those needed for most batches first. */
 export const fieldColumns: readonly Column[] = [
   { name: 'plants', kind: 'number' },
   { name: 'seconds', kind: 'number' },
@@ -19,18 +19,18 @@ export const fieldColumns: readonly Column[] = [
   { name: 'note', kind: 'text' },
 ];
 
-/** How many of them stand side by side in a table of some pixels; the others fold away below. */
+/** How many columns fit side by side in a table of a width in pixels; the others are folded below each row. */
 export function columnsBeside(width: number): number {
   if (width >= 760) return fieldColumns.length;
   return width >= 330 ? 4 : 2;
 }
 
-/** What a column is headed with. */
+/** The heading of a column. */
 export function columnHead({ name }: Column): string {
   return name === 'rating' ? 'rating %' : name;
 }
 
-/** `Worker, date, step and note`: what folds away below. */
+/** The names of the folded columns: `Worker, date, step and note`. */
 export function foldedNames(columns: readonly Column[]): string {
   return atStart(textOf(listed(columns.map(({ name }) => name))));
 }

@@ -2,11 +2,11 @@ import type { StepFound } from './study';
 import { ownSeconds } from './study';
 import { halfShare } from './sentences';
 
-/** A batch as a dot: how far its seconds lie from its step's mean, and how large it is. */
+/** A batch as a dot of the picture. */
 interface Dot {
-  /** Per cent of the mean, 0 for just as long. */
+  /** Deviation of its seconds per plant from the step's mean, in per cent of that. */
   readonly off: number;
-  /** The batch's plants as a share of the largest batch's of its step. */
+  /** Its plants as a share of those of the step's largest batch. */
   readonly size: number;
 }
 
@@ -14,11 +14,11 @@ interface Dot {
 export interface DotRow {
   readonly step: string;
   readonly dots: readonly Dot[];
-  /** Half of the interval in per cent of the mean; undefined where there is none. */
+  /** Half-width of the confidence interval in per cent of the mean; undefined for a single batch. */
   readonly half: number | undefined;
 }
 
-/** The steps that have a time, their batches in per cent of it, so that steps of any length can be compared. */
+/** The steps that have a mean, with their batches in per cent of it, so that steps of any length can be compared. */
 export function dotRows(study: readonly StepFound[]): DotRow[] {
   return study.flatMap(({ step, batches, time }) => {
     if (time === undefined) return [];
@@ -33,7 +33,9 @@ export function dotRows(study: readonly StepFound[]): DotRow[] {
 
 const roomiest = 150;
 
-/** How far the picture reaches to both sides: over every dot, and over the intervals unless they are very wide. */
+/**
+ * How far the axis reaches to both sides, in per cent: over every dot, and over the intervals that are not very wide.
+ */
 export function reachOf(rows: readonly DotRow[], within: number): number {
   const dots = Math.max(0, ...rows.flatMap((row) => row.dots.map(({ off }) => Math.abs(off))));
   const halves = rows.map(({ half }) => half ?? 0).filter((half) => half <= Math.max(2 * dots, 2 * within));

@@ -10,16 +10,16 @@ import { reachOf, type DotRow } from './dots';
 /** The picture of the steps. */
 export interface DotsDrawing {
   readonly rows: readonly DotRow[];
-  /** What is written over each row: the step, and its time with the interval. */
+  /** The two texts above each row: the step's name, and its time with the interval. */
   readonly texts: readonly (readonly [name: string, time: string])[];
-  /** The row of the step that is looked at; −1 for none. */
+  /** Index of the chosen step's row; −1 for none. */
   readonly chosen: number;
-  /** How close the mean is to be, in per cent. */
+  /** The precision wanted of the mean, in per cent. */
   readonly within: number;
 }
 
 const rowHeight = 64;
-/** Pixels from a row's middle down to its dots; its text stands above. */
+/** Pixels from a row's middle down to its dots, as the row's text is above them. */
 const down = 8;
 const largest = 8.5;
 const smallest = 2.5;
@@ -29,7 +29,7 @@ function dotsHeight(rows: number): number {
   return rows * rowHeight + foot;
 }
 
-/** The band of the interval with strokes at its ends, an arrow where it reaches beyond the picture. */
+/** Draws the interval as a band with strokes at its ends, and an arrow where it reaches beyond the picture. */
 function band(plot: Plot, half: number, y: number, ink: ChartInk): void {
   const { pen, left, right } = plot;
   const ends = [plot.x(-half), plot.x(half)] as const;
@@ -71,7 +71,7 @@ function dots(plot: Plot, row: DotRow, y: number, ink: ChartInk): void {
   }
 }
 
-/** The mean: a diamond, so that it is no dot. */
+/** Draws the mean as a diamond, to tell it from the dots. */
 function mean(plot: Plot, y: number, ink: ChartInk): void {
   const { pen } = plot;
   const x = plot.x(0);
@@ -98,13 +98,13 @@ function heading(plot: Plot, [name, time]: readonly [string, string], bold: bool
   written(pen, label, { x: left, y, align: 'left', colour: ink.text, ground: ink.paper });
 }
 
-/** The goal as two dashed lines and the mean as a line through all rows. */
+/** Draws the precision wanted as two dashed lines, and the mean as a line through all rows. */
 function goal(plot: Plot, { within }: DotsDrawing, ink: ChartInk): void {
   for (const side of [-within, within]) upright(plot, side, { colour: ink.quiet, width: 1, dash: [3, 3] });
   upright(plot, 0, { colour: ink.hair, width: 1, dash: [] });
 }
 
-/** Draws each step's batches beside its mean. */
+/** The picture of each step's batches around its mean. */
 export function dotsPicture(drawing: DotsDrawing, ink: ChartInk, width: number, format: Format): RowsPicture {
   const reach = reachOf(drawing.rows, drawing.within);
   return {

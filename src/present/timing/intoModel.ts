@@ -85,7 +85,7 @@ export function isPut({ cell: { range }, today, value, range: offered }: TimeOff
 }
 
 /** The edits that put an offer into a model, its range first so that the number never stands outside. */
-export function editsOf(offer: TimeOffer, model: Model, plan: number, withRange: boolean, today = new Date()): Edit[] {
+export function editsOf(offer: TimeOffer, model: Model, plan: number, withRange: boolean, today: Date): Edit[] {
   const { cell, value, range, batches } = offer;
   const source = ownSources.timed(batches, today);
   const number = { ...editIn(model, model.plans[plan]!, cell.id, numberToText(value)), source };

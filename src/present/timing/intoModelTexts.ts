@@ -1,6 +1,6 @@
 import { say, type Phrase } from '../text/phrase';
 
-/** Words on putting times into the model. */
+/** Fixed texts of entering times into the model. */
 export const intoModelTexts = {
   heading: 'Into the model',
   noInputOf: (plan: string) => `No input of ${plan} is a time for one plant or board, such as s/plant.`,
@@ -15,25 +15,24 @@ export const intoModelTexts = {
     'A range from here is where the mean of many batches may lie, not how far single batches do. Undo takes either back in one step.',
   entryFor: (step: string) => `Entry for ${step}`,
   noEntry: 'no entry',
-  /** The unit of both follows. */
+  /** Both numbers; the unit follows this text. */
   besideTimed: (today: string, timed: string): Phrase => say`In the model ${today}, timed ${timed}`,
   hasIt: 'The model has it.',
   useValue: (value: string) => `Use ${value}`,
   useWithRange: (low: string, high: string) => `Use it with its range ${low} to ${high}`,
-  goToEntry: 'Go to the entry',
 } as const;
 
 /**
- * That a plan has no input for a time.
- * @param plan its name, blank where the model has one plan without any
+ * Says that a plan has no input for a time.
+ * @param plan its name, blank where the model has one unnamed plan
  */
 export function noInputText(plan: string): string {
   return plan === '' ? intoModelTexts.noInput : intoModelTexts.noInputOf(plan);
 }
 
 /**
- * Which time belongs into a model.
- * @param own whether it lengthens its times itself
+ * Says which time belongs in the model: the mean or the standard time.
+ * @param own whether the model itself adds an allowance
  */
 export function allowanceText(own: boolean): string {
   return own ? intoModelTexts.ownAllowance : intoModelTexts.noAllowance;

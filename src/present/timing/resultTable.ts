@@ -6,7 +6,7 @@ import type { StepFound } from './study';
 import type { TimingTerms } from './terms';
 import { agrees, perCent, secondsText, stepName } from './sentences';
 
-/** A line of the result table as it is read; blank where there is nothing to say. */
+/** A line of the result table as texts; blank where there is no figure. */
 export interface ResultRow {
   readonly step: string;
   readonly name: string;
@@ -21,7 +21,7 @@ export interface ResultRow {
   readonly lost: string;
 }
 
-/** How far the batches lie apart; undefined where they cannot tell: there is one, or all agree. */
+/** The spread of a step's batches; undefined where there is a single batch, or where all agree. */
 function spreadOf({ time }: StepFound): TimeSpread | undefined {
   return time?.spread === undefined || agrees(time.spread) ? undefined : time.spread;
 }
@@ -63,7 +63,7 @@ const heads = [
   'lost share',
 ];
 
-/** The result table for other programs: all digits, and the terms in each row. */
+/** The result table for other programs, with all digits and with the terms in each row. */
 export function exportedResults(study: readonly StepFound[], timing: TimingTerms): TableEntry[][] {
   const { terms, confidence, hasStandardTime } = timing;
   const rows = study.map((found): TableEntry[] => {

@@ -2,13 +2,13 @@ import { halfAwayFromZero, type Decimal } from '../../core/number';
 import type { StepTime } from '../../trade/timeStudy';
 import type { Format } from '../text/numberFormat';
 
-/** Significant digits of a time that says nothing of its own spread, and of one that is put into a model. */
+/** Significant digits of a time without a spread, and of a time that is entered into a model. */
 const alone = 3;
 const put = 4;
 
 /**
- * Decimals that a step's seconds deserve: the half-width of the interval with one significant digit, with two where
- * that digit is 1 or 2, which one digit would round too coarsely; three digits of the seconds where there is no width.
+ * Decimals of a step's seconds: those with which the half-width of the interval has one significant digit, or two where
+ * the first is 1 or 2. Where there is no half-width, those for three digits of the seconds.
  */
 export function secondsDecimals({ secondsPerPlant, spread }: StepTime): number {
   const half = spread?.interval[1].minus(secondsPerPlant);
@@ -18,12 +18,12 @@ export function secondsDecimals({ secondsPerPlant, spread }: StepTime): number {
   return Math.max(0, digits - 1 - leads.e);
 }
 
-/** A batch's own time, with trailing zeros so that a column of them lines up. */
+/** The seconds per plant of a single batch, with trailing zeros so that a column of them is aligned. */
 export function ownText(value: Decimal, format: Format): string {
   return format.fixed(value, Math.max(0, put - 1 - value.e));
 }
 
-/** A time as it is put into a model: four significant digits. */
+/** A time as it is entered into a model: with four significant digits. */
 export function toPut(value: Decimal): Decimal {
   return value.toSignificantDigits(put, halfAwayFromZero);
 }

@@ -7,19 +7,19 @@ import { secondsDecimals } from './secondsDigits';
 import type { StepFound } from './study';
 import { allowanceFactor, type TimingTerms } from './terms';
 
-/** Up to so many batches the interval is told with a warning. */
+/** With this many batches or fewer the interval comes with a warning. */
 const few = 3;
-/** An interval that reaches so far from its middle, as a share of it, says little. */
+/** An interval whose half-width is more than this share of the mean tells little. */
 const wide = decimal('0.5');
-/** More batches than anyone would time. */
+/** More batches than anyone would time; the number is not given. */
 const countless = 1000;
 
-/** What a step is called; a blank one too. */
+/** The name of a step; words for a blank one. */
 export function stepName(step: string): string {
   return step === '' ? 'no step named' : step;
 }
 
-/** A text as it begins a sentence. */
+/** A text with a capital at its start. */
 export function atStart(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
@@ -30,12 +30,12 @@ export function batchCount(count: number | Decimal, format: Format): string {
   return `${number}${space}${number === '1' ? 'batch' : 'batches'}`;
 }
 
-/** A step's seconds with the digits that its spread deserves. */
+/** A step's seconds with the decimals that its spread justifies. */
 export function secondsText(value: Decimal, time: StepTime, format: Format): string {
   return format.fixed(value, secondsDecimals(time));
 }
 
-/** `12.9 s, 12.1 to 13.7`: a step's time and where its mean may lie. */
+/** A step's time and confidence interval: `12.9 s, 12.1 to 13.7`. */
 export function intervalText(time: StepTime, format: Format): string {
   const mean = `${secondsText(time.secondsPerPlant, time, format)}${space}s`;
   if (time.spread === undefined) return `${mean}, one batch`;
@@ -53,12 +53,12 @@ function percentText(number: Decimal, format: Format): string {
   return inPerCent(format.full(number));
 }
 
-/** Half of the interval as a share of the mean. */
+/** The half-width of the interval as a share of the mean. */
 export function halfShare({ secondsPerPlant }: StepTime, { interval }: TimeSpread): Decimal {
   return interval[1].minus(secondsPerPlant).dividedBy(secondsPerPlant);
 }
 
-/** Whether the batches agree to the last digit, so that nothing can be said of what more would show. */
+/** Whether all batches agree exactly. Their spread is then 0 and says nothing of further batches. */
 export function agrees({ standardError }: TimeSpread): boolean {
   return standardError.isZero();
 }
@@ -94,14 +94,16 @@ function wantedText(time: StepTime, spread: TimeSpread, timing: TimingTerms, for
   return say`by their spread ${batchCount(spread.batchesNeeded, format)} were enough for ${goal}, so these about do`;
 }
 
-function uncertain(
-  step: string,
-  took: string,
-  time: StepTime,
-  spread: TimeSpread,
-  timing: TimingTerms,
-  format: Format,
-): Phrase {
+/** A step whose batches differ, and what is said of its time. */
+interface SpreadStep {
+  readonly step: string;
+  /** Its mean in words. */
+  readonly took: string;
+  readonly time: StepTime;
+  readonly spread: TimeSpread;
+}
+
+function uncertain({ step, took, time, spread }: SpreadStep, timing: TimingTerms, format: Format): Phrase {
   const [from, to] = spread.interval;
   const ends = [secondsText(from, time, format), secondsText(to, time, format)] as const;
   const confidence = percentText(timing.confidence, format);
@@ -114,14 +116,7 @@ function uncertain(
   );
 }
 
-function settled(
-  step: string,
-  took: string,
-  time: StepTime,
-  spread: TimeSpread,
-  timing: TimingTerms,
-  format: Format,
-): Phrase {
+function settled({ step, took, time, spread }: SpreadStep, timing: TimingTerms, format: Format): Phrase {
   const [from, to] = spread.interval.map((end) => secondsText(end, time, format));
   const confidence = percentText(timing.confidence, format);
   const sentence = say`${atStart(step)} takes ${took}, between ${from!} and ${to!} at ${confidence} confidence`;
@@ -129,7 +124,7 @@ function settled(
 }
 
 /**
- * What the batches of a step say.
+ * The finding about a step.
  * @param noun what was counted, such as `plant`
  */
 export function stepSentence(
@@ -145,10 +140,10 @@ export function stepSentence(
   if (spread === undefined) return alone(step, took);
   if (agrees(spread)) return alike(step, took, time.batches);
   const tell = saysLittle(time, spread) ? uncertain : settled;
-  return tell(step, took, time, spread, timing, format);
+  return tell({ step, took, time, spread }, timing, format);
 }
 
-/** What else is to be known of a step: the standard time, what is left out, what was lost. */
+/** Further remarks on a step: its standard time, what is left out, the plants lost. */
 export function moreSentence(found: StepFound, timing: TimingTerms, format: Format): Phrase {
   const { time, rows, batches, lostShare } = found;
   const left = rows.length - batches.length;

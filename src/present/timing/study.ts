@@ -4,9 +4,9 @@ import type { Batch, Trials } from '../../model/trials';
 import { ratedSeconds, timeStudy, type StepTime } from '../../trade/timeStudy';
 import type { TimingTerms } from './terms';
 
-/** What the trials say of one step. */
+/** A step with its batches and figures. */
 export interface StepFound {
-  /** Blank for rows that name none. */
+  /** Blank for the rows that name no step. */
   readonly step: string;
   /** All its rows, in file order. */
   readonly rows: readonly SheetRow[];
@@ -14,7 +14,7 @@ export interface StepFound {
   readonly batches: readonly Batch[];
   /** Undefined where no row is sound. */
   readonly time: StepTime | undefined;
-  /** Plants lost of those of the batches in which someone counted; undefined where nobody did. */
+  /** Share of plants lost in the batches whose losses were counted; undefined where none were. */
   readonly lostShare: Decimal | undefined;
 }
 
@@ -26,7 +26,7 @@ function lostShareOf(batches: readonly Batch[]): Decimal | undefined {
   return sum(counted.map(({ lost }) => lost ?? nothing)).dividedBy(sum(counted.map(({ plants }) => plants)));
 }
 
-/** The steps in the order in which they first come, each with its rows and figures. */
+/** The steps in the order in which they first occur, each with its rows and figures. */
 export function studyOf({ sheet, batches }: Trials, { terms }: TimingTerms): StepFound[] {
   const rows = new Map<string, SheetRow[]>();
   for (const row of sheet.rows) {
@@ -42,7 +42,7 @@ export function studyOf({ sheet, batches }: Trials, { terms }: TimingTerms): Ste
   });
 }
 
-/** A batch's own seconds for each plant, at a normal pace. */
+/** Seconds per plant of a single batch, at a normal pace. */
 export function ownSeconds(batch: Batch): Decimal {
   return ratedSeconds(batch).dividedBy(batch.plants);
 }

@@ -2,14 +2,14 @@ import type { Cell } from '../../model/cell';
 import { isCounted } from '../../core/unit';
 import type { Model } from '../../model/model';
 
-/** An input that holds the time for one of something. */
+/** An input that holds the clock time for one plant, board or other counted thing. */
 export interface TimingTarget {
   readonly cell: Cell;
   /** What the time is for: `plant`, `board`. */
   readonly noun: string;
 }
 
-/** What the time of a unit is for; undefined where it is no clock time for one of something counted. */
+/** The noun of a unit of clock time per counted thing; undefined for any other unit. */
 function timedNoun({ unit }: Pick<Cell, 'unit'>): string | undefined {
   const powers = [...(unit?.dimension ?? [])];
   const noun = powers.find(([kind, power]) => power === -1 && isCounted(kind))?.[0];
@@ -26,11 +26,11 @@ export function targetsOf({ cells, plans }: Model, plan: number): TimingTarget[]
   });
 }
 
-/** Words that say nothing of which step is meant. */
+/** Words that do not help to recognise a step. */
 const idle: ReadonlySet<string> = new Set(['and', 'the', 'for', 'its', 'with', 'into', 'from', 'time', 'per', 'one']);
-/** Letters that two words share at their start when they are forms of one. */
+/** Two words are forms of one where they share at least this many letters at the start. */
 const shared = 4;
-/** Letters at the end of a word in which its forms differ, such as `ing`. */
+/** Letters at the end of a word that may differ between its forms, such as `ing`. */
 const ending = 3;
 
 function wordsOf(text: string): string[] {
@@ -40,14 +40,14 @@ function wordsOf(text: string): string[] {
     .filter((word) => word.length > 2 && !idle.has(word));
 }
 
-/** `set` and `setting`, `wash` and `washing`, `transplant` and `transplanting`. */
+/** Whether two words are forms of one: `set` and `setting`, `wash` and `washing`, `transplant` and `transplanting`. */
 function isSameWord(a: string, b: string): boolean {
   const [short, long] = a.length < b.length ? [a, b] : [b, a];
   const stem = short.length > shared ? short.slice(0, Math.max(shared, short.length - ending)) : short;
   return long.startsWith(stem);
 }
 
-/** The target whose label and name have most words in common with a step's name; undefined where none has any. */
+/** The target whose label and name share most words with a step's name; undefined where none shares any. */
 export function guessedTarget(step: string, targets: readonly TimingTarget[]): TimingTarget | undefined {
   const words = wordsOf(step);
   const shares = targets.map((target) => {
@@ -58,16 +58,16 @@ export function guessedTarget(step: string, targets: readonly TimingTarget[]): T
   return most === 0 ? undefined : shares.find(({ share }) => share === most)?.target;
 }
 
-/** What is kept where someone wants no entry for a step; no entry can have that name. */
+/** Stands in the setting for `no entry`; no entry can have this name. */
 export const noTarget = '-';
 
-/** The target chosen for a step: as kept, or as guessed. */
+/** The target of a step: the one someone chose, else the guessed one. */
 export function targetFor(step: string, targets: readonly TimingTarget[], kept: string): TimingTarget | undefined {
   if (kept === noTarget) return undefined;
   return targets.find(({ cell }) => cell.name === kept) ?? guessedTarget(step, targets);
 }
 
-/** Whether a model lengthens its times itself: then the mean belongs in it, and not the standard time. */
+/** Whether a model has an allowance of its own; then the mean belongs in it and not the standard time. */
 export function hasOwnAllowance({ cells, plans }: Model): boolean {
   const isInput = (id: number): boolean => plans.some(({ contents }) => contents[id]?.kind === 'input');
   return cells.some(({ id, name, label }) => /allowance/i.test(`${name} ${label}`) && isInput(id));

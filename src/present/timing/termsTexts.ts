@@ -1,4 +1,4 @@
-/** Words of what the times are asked for: how close, how sure, with what allowance. */
+/** Fixed texts of the terms: precision, confidence and allowance. */
 export const termsTexts = {
   heading: 'How sure, and with what allowance',
   within: 'within',
@@ -8,7 +8,7 @@ export const termsTexts = {
   /** @param number in per cent */
   stands: (number: string) => `${number} % stands.`,
   shareOf: 'The allowance is a share of',
-  /** @param factor what it does to a time, `× 1.15` */
+  /** @param factor its effect on a time, `× 1.15` */
   job: (factor: string) => `the job (${factor})`,
   day: (factor: string) => `the day (${factor})`,
   all: 'all of it',

@@ -1,4 +1,4 @@
-/** Words on opening, keeping and saving trials. */
+/** Fixed texts of opening, keeping and saving trials. */
 export const trialsTexts = {
   question: 'How long does a plant take, and how sure is that?',
   howTo:
@@ -11,7 +11,7 @@ export const trialsTexts = {
   inventedAreOpen: 'The invented trials of Tern Sluice are open.',
   allTakenOut: 'All batches were taken out.',
   refused: (file: string, why: string) => `${file}: ${why}`,
-  /** Both in thousands of characters. */
+  /** Both numbers are in thousands of characters. */
   tooLarge: (size: number, most: number) =>
     `too many trials for this screen: ${size} kB, ${most} is the most. Nothing was changed; the command line takes them: npm run cli -- time FILE.`,
 } as const;

@@ -2,7 +2,7 @@ import type { Format } from '../text/numberFormat';
 import { typedNumber } from '../text/typedNumber';
 import { watchTexts } from './watchTexts';
 
-/** The plants of a batch as a person counts and types them: a whole number above 0, or what is wrong with it. */
+/** Reads the plants of a batch as typed: a whole number above 0, or what is wrong with the text. */
 export function typedPlants(typed: string, format: Format): { readonly text: string } | { readonly fault: string } {
   const read = typedNumber(typed, format);
   if (!('text' in read)) return { fault: typed.trim() === '' ? watchTexts.countPlants : read.message };

@@ -1,16 +1,18 @@
 import { decimal, type Decimal } from '../../core/number';
 
-/** The watch as it is kept, so that it runs on while another question is looked at or the page is loaded again. */
+/**
+ * The state of the watch, kept as a setting so that it runs on while another screen is shown or the page is reloaded.
+ */
 export type WatchState =
   | { readonly state: 'ready' }
   /** @property since milliseconds since 1970, by the clock of the device */
   | { readonly state: 'running'; readonly since: number }
   | { readonly state: 'stopped'; readonly since: number; readonly seconds: Decimal };
 
-/** From so many seconds on a watch was likelier forgotten than meant. */
+/** A watch that runs for this many seconds was probably forgotten. */
 const forgotten = 4 * 3600;
 
-/** The state that a kept text stands for: blank, `1931590862000`, or `1931590862000 148.3`. */
+/** Reads a state from the text of the setting: blank, `1931590862000`, or `1931590862000 148.3`. */
 export function watchOf(text: string): WatchState {
   const [, since = '', seconds] = /^(\d{1,15})(?: (-?\d+\.\d))?$/.exec(text) ?? [];
   if (since === '') return { state: 'ready' };
@@ -18,31 +20,31 @@ export function watchOf(text: string): WatchState {
   return { state: 'stopped', since: Number(since), seconds: decimal(seconds) };
 }
 
-/** The text that a state is kept as. */
+/** The text of a state for the setting. */
 export function watchText(watch: WatchState): string {
   if (watch.state === 'ready') return '';
   return watch.state === 'running' ? String(watch.since) : `${watch.since} ${watch.seconds.toFixed(1)}`;
 }
 
-/** Seconds between two readings of the clock, to the tenth. */
+/** Seconds between two readings of the clock, rounded to tenths. */
 export function secondsBetween(since: number, now: number): Decimal {
   return decimal(Math.round((now - since) / 100)).dividedBy(10);
 }
 
-/** The watch once it is stopped; one that does not run stays as it is. */
+/** The watch after it is stopped; one that does not run is unchanged. */
 export function stoppedAt(watch: WatchState, now: number): WatchState {
   if (watch.state !== 'running') return watch;
   return { state: 'stopped', since: watch.since, seconds: secondsBetween(watch.since, now) };
 }
 
-/** What speaks against a time: the clock went back, nothing passed, or nobody works so long at one batch. */
+/** Why a time may be wrong: the clock was set back, no time passed, or it is too long for one batch. Blank for none. */
 export function doubtOf(seconds: Decimal): string {
   if (seconds.lt(0)) return 'The clock of this device was set back since the start: let this time go.';
   if (seconds.isZero()) return 'No time has passed: let it go and start again.';
   return seconds.gt(forgotten) ? 'That is more than four hours: was the watch forgotten?' : '';
 }
 
-/** `0:09.4`, `12:05.0`, `1:02:03.4`, for a dial; the marks are those of clocks, the decimal mark as given. */
+/** A time as a clock shows it: `0:09.4`, `12:05.0`, `1:02:03.4`; `point` is the decimal mark. */
 export function dialText(seconds: Decimal, point: string): string {
   const tenths = Math.max(0, Math.round(seconds.toNumber() * 10));
   const [hours, minutes, rest] = [Math.floor(tenths / 36_000), Math.floor(tenths / 600) % 60, tenths % 600];
@@ -51,7 +53,7 @@ export function dialText(seconds: Decimal, point: string): string {
   return hours > 0 ? `${hours}:${two(minutes)}:${tail}` : `${minutes}:${tail}`;
 }
 
-/** A day of the place where the clock is, as trials files write it. */
+/** The local date as trials files write it. */
 export function localDay(at: Date): string {
   const two = (value: number): string => String(value).padStart(2, '0');
   return `${String(at.getFullYear()).padStart(4, '0')}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;

@@ -4,10 +4,8 @@ export const watchTexts = {
   start: 'Start the watch',
   byHand: 'Enter a batch by hand',
   nameFirst: 'Name the step first.',
-  step: 'Step',
   stepExample: 'such as transplanting',
   runsFor: (step: string) => `The watch runs for ${step}`,
-  stop: 'Stop',
   letGo: 'Let it go',
   since: (step: string, start: string) =>
     `Timing ${step} since ${start}. It runs on while you look elsewhere, and with this page closed.`,

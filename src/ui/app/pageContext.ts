@@ -7,7 +7,7 @@ import type { Drafts } from './store/drafts';
 import type { ModelStore } from './store/modelStore';
 import type { EntryNavigation } from './store/entryNavigation';
 
-/** What the rows and the panels around them share. */
+/** What the parts of the page share. */
 export interface PageState {
   readonly store: ModelStore;
   readonly drafts: Drafts;
@@ -17,11 +17,11 @@ export interface PageState {
   /** What is said of the last change of an entry or of the whole model. */
   readonly changes: ChangeSaid;
   readonly stickyHeight: StickyHeight;
-  /** Goes up each time nothing has changed for a moment: what is out of sight follows then. */
+  /** Counts up each time that nothing has changed for a moment; rows out of sight are updated then. */
   readonly settled: Accessor<number>;
-  /** Whether numbers have just changed, as while somebody types: what is read out waits for the end of it. */
+  /** Whether numbers are changing, as while somebody types; screen readers wait until they rest. */
   readonly busy: Accessor<boolean>;
-  /** Whether the page is laid out for paper, where everything must stand open. */
+  /** Whether the page is laid out for print, where everything is unfolded. */
   readonly printing: Accessor<boolean>;
 }
 

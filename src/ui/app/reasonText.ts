@@ -1,4 +1,4 @@
-/** What is said of a rejection's reason. */
+/** The text of the reason for which a promise was rejected. */
 export function reasonText(reason: unknown): string {
   return reason instanceof Error ? reason.message : String(reason);
 }

@@ -3,7 +3,7 @@ import type { Accessor } from 'solid-js';
 import type { Setting } from './preferences/settings/setting';
 import type { ModelStore } from './store/modelStore';
 
-/** What a person has chosen to look at; kept with the autosave. Names are those of cells that the model has. */
+/** What a person has chosen to look at; kept by the autosave. Names are of cells that the model has. */
 export interface Choice {
   /** The result asked about; blank where the model has none. */
   readonly result: Accessor<string>;
@@ -11,10 +11,10 @@ export interface Choice {
   /** The input asked about; blank where the model has none. */
   readonly input: Accessor<string>;
   setInput(name: string): void;
-  /** Never `difference` or `against` where there is nothing to compare with. */
+  /** Always `plan` where there is no plan to compare with. */
   readonly whose: Accessor<Whose>;
   setWhose(whose: Whose): void;
-  /** What a screen's own setting is set to; its usual value until then. */
+  /** The value of a setting; its usual value until it is set. */
   get<T>(setting: Setting<T>): T;
   set<T>(setting: Setting<T>, value: NoInfer<T>): void;
 }

@@ -1,15 +1,16 @@
 import { createMemo, Index, Show, type JSX } from 'solid-js';
 import type { Problem } from '../../core/problem';
 import { faultSummary, faultTexts } from '../../present/page/faultTexts';
+import { commonTexts } from '../../present/text/commonTexts';
 import { Link } from '../kit/Link';
 import { usePage } from '../app/pageContext';
 import { Dropdown } from '../kit/sections/Dropdown';
 import { FitAll } from './FitAll';
 
-/** Faults listed at once. */
+/** At most this many faults are listed. */
 const longest = 200;
 
-/** How many faults and notices there are; opened, each leads to its entry. */
+/** The number of faults and notices; unfolded, a list in which each leads to its entry. */
 export function FaultList(): JSX.Element {
   const { faults, notices, outside } = usePage().store;
   const summary = (): string => faultSummary(faults().length, notices().length, outside().length);
@@ -46,7 +47,7 @@ function FaultItem(props: { fault: Problem; quiet: boolean }): JSX.Element {
     <li classList={{ quiet: props.quiet }}>
       <span class="fault-message">{props.fault.message}</span>{' '}
       <Show when={label()} fallback={<span class="quiet">{faultTexts.inTheFile}</span>}>
-        {(entry) => <Link onPress={() => navigation.goToRow(row())}>{faultTexts.goTo(entry())}</Link>}
+        {(entry) => <Link onPress={() => navigation.goToRow(row())}>{commonTexts.goTo(entry())}</Link>}
       </Show>
     </li>
   );

@@ -112,14 +112,14 @@ function HeadlineDifference(props: { cell: Cell; columns: readonly number[] }): 
   );
 }
 
-/** The second number less the first; NaN where there are no two. */
+/** The second number less the first; NaN where there are not two. */
 function lessFirst([a = unknownNumber, b = unknownNumber]: readonly Decimal[]): Decimal {
   return b.minus(a);
 }
 
 /**
- * The change since the last edit; blank where there is none, and its line is held free. One computation writes it all,
- * as in NumberText. Its arrow, and what the arrow says to those who hear the page, are headlines.css's.
+ * The change since the last edit; its line stays blank where there is none. As in NumberText, a single effect writes
+ * it. Its arrow, and the text for screen readers, come from headlines.css.
  */
 function Change(props: { from: Decimal; to: Decimal; cell: Cell; decimals?: number }): JSX.Element {
   const number = document.createTextNode('');
@@ -139,7 +139,7 @@ function sameFailing(a: readonly Failing[], b: readonly Failing[]): boolean {
   return a.length === b.length && a.every(({ cell, letters }, i) => cell === b[i]?.cell && letters === b[i].letters);
 }
 
-/** So many warnings stand one below the other where there is little room; of more, the first and how many follow. */
+/** In little room at most this many warnings are shown; of more, the first and how many follow. */
 const mostWarnings = 2;
 
 function FailingChecks(): JSX.Element {

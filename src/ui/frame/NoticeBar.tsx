@@ -2,8 +2,9 @@ import { Show, type JSX } from 'solid-js';
 import { fileTexts, progressText } from '../../present/page/fileTexts';
 import type { FileActions } from '../app/files/fileActions';
 import { Link } from '../kit/Link';
+import { commonTexts } from '../../present/text/commonTexts';
 
-/** What became of the last file: opened, saved, being read, or why it could not be opened. */
+/** Notices about files: one that is being read, was opened or saved, or could not be opened. */
 export function NoticeBar(props: { fileActions: FileActions; onUndo: () => void }): JSX.Element {
   return (
     <div class="news">
@@ -29,7 +30,7 @@ export function NoticeBar(props: { fileActions: FileActions; onUndo: () => void 
           {(offer) => (
             <p class="news-line">
               {offer().text} <Link onPress={() => offer().open()}>{fileTexts.openIt}</Link>{' '}
-              <Link onPress={() => props.fileActions.dismiss()}>{fileTexts.keepMine}</Link>
+              <Link onPress={() => props.fileActions.dismiss()}>{commonTexts.keepMine}</Link>
             </p>
           )}
         </Show>
@@ -38,7 +39,7 @@ export function NoticeBar(props: { fileActions: FileActions; onUndo: () => void 
             <p class="news-line">
               {progressText(reading())}{' '}
               <progress max="1" value={reading().share} aria-label={fileTexts.reading(reading().name)} />{' '}
-              <Link onPress={() => props.fileActions.stop()}>{fileTexts.stop}</Link>
+              <Link onPress={() => props.fileActions.stop()}>{commonTexts.stop}</Link>
             </p>
           )}
         </Show>

@@ -10,6 +10,7 @@ import { createFileActions } from '../app/files/fileActions';
 import { createDrafts, type Drafts } from '../app/store/drafts';
 import { listenForDrop } from '../app/files/fileDrop';
 import { Headlines } from './Headlines';
+import { HiddenMoneyBar } from './HiddenMoneyBar';
 import { NoticeBar } from './NoticeBar';
 import { Title } from '../kit/sections/Title';
 import { TopBar } from './TopBar';
@@ -30,7 +31,7 @@ import { Shelf } from './Shelf';
 import { listenForSteps } from '../app/store/undoKeys';
 import { usePage, PageContext, type PageState } from '../app/pageContext';
 
-/** Brings back what was kept beside the model itself. */
+/** Restores what was kept besides the model: drafts and choices. */
 function restore({ work }: Beginning, drafts: Drafts, choice: KeptChoice): void {
   for (const [row, column, text] of work?.drafts ?? []) drafts.set({ row, column }, text);
   choice.restore(work?.choice ?? {});
@@ -45,7 +46,7 @@ function groupOfRow(store: ModelStore, row: number): string {
   return heading;
 }
 
-/** The plan looked at and the one it is compared with are kept with the choice. */
+/** Keeps the plan and the plan compared with among the choices. */
 function keepCompared(compared: ComparedPlans, choice: KeptChoice, store: ModelStore): void {
   compared.setPlan(choice.get(planSetting));
   compared.setAgainst(choice.get(againstSetting));
@@ -93,7 +94,7 @@ function createParts(beginning: Beginning): Parts {
   return { page, question, setQuestion };
 }
 
-/** The question that stands beside the numbers, or would: the one asked last. */
+/** The question beside the numbers where there is room: the last one other than the numbers. */
 function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): Accessor<ScreenQuestion> {
   const [side, setSide] = createSignal<ScreenQuestion>(question() === 'numbers' ? usualSide : question());
   createEffect(() => {
@@ -105,7 +106,13 @@ function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): 
   return side;
 }
 
-/** The page once there is a model: title, headlines, numbers and the question beside them. */
+function followTitle({ store }: PageState): void {
+  createEffect(() => {
+    document.title = frameTexts.windowTitle(store.shape().title);
+  });
+}
+
+/** The page of a model: title, headlines, numbers and the question beside them. */
 export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element {
   // A page begins once.
   // eslint-disable-next-line solid/reactivity
@@ -125,9 +132,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   const side = createSide(page, question);
   const asked = createMemo(() => questionsFor(page.store.shape()));
   listenForSteps(page.store);
-  createEffect(() => {
-    document.title = frameTexts.windowTitle(page.store.shape().title);
-  });
+  followTitle(page);
   return (
     <PageContext.Provider value={page}>
       <a class="skip" href="#numbers-heading">
@@ -150,6 +155,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       <NoticeBar fileActions={fileActions} onUndo={() => page.store.undo()} />
       <main>
         <Title />
+        <HiddenMoneyBar />
         <Headlines />
         <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
         <footer class="foot">
@@ -172,7 +178,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
 }
 
 interface HalvesProps {
-  /** Whether there is room for both halves. */
+  /** Whether both halves fit side by side. */
   readonly wide: boolean;
   readonly question: ScreenQuestion;
   readonly side: ScreenQuestion;
@@ -201,7 +207,7 @@ function Halves(props: HalvesProps): JSX.Element {
   );
 }
 
-/** Back to where somebody came from by a link. */
+/** A button that leads back to where a link was followed. */
 function WayBack(): JSX.Element {
   const { wayBack } = usePage().navigation;
   return (

@@ -5,7 +5,8 @@ import type { ScreenProps } from '../app/screenProps';
 import { Link } from '../kit/Link';
 import { usePage } from '../app/pageContext';
 
-// Charts are large: they come after the numbers.
+// The screens bring the chart library, which is large, so they load after the numbers.
+const Plans = lazy(async () => ({ default: (await import('../screens/plans/Plans')).Plans }));
 const Beds = lazy(async () => ({ default: (await import('../screens/beds/Beds')).Beds }));
 const WhatMatters = lazy(async () => ({ default: (await import('../screens/whatMatters/WhatMatters')).WhatMatters }));
 const Breakeven = lazy(async () => ({ default: (await import('../screens/breakeven/Breakeven')).Breakeven }));
@@ -40,6 +41,9 @@ export function QuestionPane(props: { question: ScreenQuestion }): JSX.Element {
           </p>
         }>
         <Switch>
+          <Match when={props.question === 'plans'}>
+            <Plans {...given} />
+          </Match>
           <Match when={props.question === 'beds'}>
             <Beds {...given} />
           </Match>
@@ -67,7 +71,7 @@ export function QuestionPane(props: { question: ScreenQuestion }): JSX.Element {
   );
 }
 
-/** Says that a question could not be shown, and tries again with another question or after an edit. */
+/** Says that a screen could not be shown; another question or an edit tries again. */
 function Failed(props: { error: unknown; when: unknown; again: () => void }): JSX.Element {
   createEffect(
     on(

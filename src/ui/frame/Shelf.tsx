@@ -5,7 +5,7 @@ import type { ShelfProps } from './ShelfEntries';
 
 const ShelfEntries = lazy(async () => ({ default: (await import('./ShelfEntries')).ShelfEntries }));
 
-/** The models that are kept on this machine, read each time that they are turned to. */
+/** The models kept on this machine, read each time that this list is opened. */
 export function Shelf(props: ShelfProps): JSX.Element {
   const [isOpen, setOpen] = createSignal(false);
   return (

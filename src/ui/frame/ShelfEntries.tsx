@@ -5,11 +5,12 @@ import { reasonText } from '../app/reasonText';
 import type { ShelfDatabase } from '../app/shelf/database';
 import type { ShelfWork } from '../app/shelf/record';
 import { duplicate, listShelf, saveAside, saveEntry, type ShelfList } from '../app/shelf/shelfEntries';
+import { commonTexts } from '../../present/text/commonTexts';
 import './entries.css';
 
 export interface ShelfProps {
   readonly database: ShelfDatabase;
-  /** The id of the model that is open here. */
+  /** Id of the model open on this page. */
   readonly here: string;
   readonly onOpen: (id: string) => void;
 }
@@ -19,7 +20,7 @@ function titleOf({ title, isCopy }: ShelfWork): string {
   return isCopy ? shelfTexts.copy(name) : name;
 }
 
-/** The entries of the shelf, the newest first, and below them what cannot be read. */
+/** The models on the shelf, newest first, and below them values that cannot be read. */
 export function ShelfEntries(props: ShelfProps): JSX.Element {
   const [failure, setFailure] = createSignal('');
   const [list, { refetch }] = createResource(async (): Promise<ShelfList | undefined> => {
@@ -30,7 +31,7 @@ export function ShelfEntries(props: ShelfProps): JSX.Element {
       return undefined;
     }
   });
-  /** Shows the shelf anew once something is done. */
+  /** Reads the shelf again after something was done to it. */
   const act = async (deed: Promise<void>): Promise<void> => {
     try {
       await deed;
@@ -92,7 +93,7 @@ interface EntryProps {
   readonly onDelete: () => void;
 }
 
-/** One model, and what can be done with it; what is open somewhere cannot be deleted. */
+/** One model with its actions; a model that is open on any page cannot be deleted. */
 function ShelfEntry(props: EntryProps): JSX.Element {
   const [asking, setAsking] = createSignal(false);
   const title = (): string => titleOf(props.work);
@@ -110,7 +111,7 @@ function ShelfEntry(props: EntryProps): JSX.Element {
           {shelfTexts.duplicate}
         </button>
         <button type="button" class="word" onClick={() => props.onSave()}>
-          {shelfTexts.save}
+          {commonTexts.saveFile}
         </button>
         <Show when={props.where === 'elsewhere'}>
           <span class="quiet">{shelfTexts.openElsewhere}</span>

@@ -9,6 +9,7 @@ import { shippedModels, type ShippedModel } from '../app/files/shippedModels';
 import { usePage } from '../app/pageContext';
 import { Dropdown } from '../kit/sections/Dropdown';
 import { FaultList } from './FaultList';
+import { commonTexts } from '../../present/text/commonTexts';
 
 interface TopBarProps {
   readonly kept: SaveState;
@@ -23,7 +24,7 @@ interface TopBarProps {
   readonly onStartOver: () => void;
 }
 
-/** What can be done with the model as a whole, in words. */
+/** The actions on the model as a whole. */
 export function TopBar(props: TopBarProps): JSX.Element {
   const [open, setOpen] = createSignal(false);
   return (
@@ -65,7 +66,7 @@ function FileCommands(props: TopBarProps): JSX.Element {
       </Dropdown>
       {props.shelf}
       <button type="button" class="word" onClick={() => props.onSave()}>
-        {commandTexts.save}
+        {commonTexts.saveFile}
       </button>
       <button type="button" class="word" onClick={() => props.onLink()}>
         {commandTexts.link}
@@ -119,7 +120,7 @@ function StartOver(props: { onStartOver: () => void }): JSX.Element {
           {commandTexts.startOverYes}
         </button>
         <button type="button" class="word" onClick={() => answer(false)}>
-          {commandTexts.startOverNo}
+          {commonTexts.keepMine}
         </button>
       </span>
     </Show>
@@ -136,7 +137,10 @@ function Steps(): JSX.Element {
   );
 }
 
-/** Keeps the focus when there is no further step: a button that is switched off would let it fall. */
+/**
+ * An undo or redo button. Where there is no step it is marked as disabled but can still be focused, as a disabled
+ * button would lose the focus.
+ */
 function Step(props: { word: string; keys: string; canGo: boolean; onGo: () => void }): JSX.Element {
   return (
     <button
@@ -174,7 +178,7 @@ function SchemeChoice(props: { scheme: Scheme; onScheme: (scheme: Scheme) => voi
   );
 }
 
-/** Whether the work is kept. */
+/** The save state. */
 function KeptNote(props: { kept: SaveState }): JSX.Element {
   return (
     <p class="kept" data-state={props.kept.state}>

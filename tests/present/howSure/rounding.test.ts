@@ -31,7 +31,11 @@ describe('numbers of draws are told', () => {
       'every draw',
     ]);
   });
-  it('as per cent, small ones by name', () => {
-    expect([0, 0.002, 0.314, -0.02, -0.001].map(percentText)).toEqual(['0 %', 'below 1 %', '31 %', '\u22122 %', '0 %']);
+  it('as whole per cent, small ones by name, with a space that does not break', () => {
+    const said = [0, 0.002, 0.314, -0.02, -0.001, 0.025].map((share) => percentText(share, english));
+    expect(said).toEqual(['0\u00a0%', 'below 1\u00a0%', '31\u00a0%', '\u22122\u00a0%', '0\u00a0%', '3\u00a0%']);
+  });
+  it('as per cent with the marks of the locale', () => {
+    expect(percentText(-12.345, createFormat('de-DE'))).toBe('\u22121.235\u00a0%');
   });
 });

@@ -69,13 +69,13 @@ describe('the spread says', () => {
     const drivers = driversOf(last.indices!, two.cells);
     expect(drivers.map(({ cell }) => cell.label)).toEqual(['Price', 'Wage']);
     // The variances are 3 and 1/3: Price explains nine tenths.
-    expect(plain(driversSentence(drivers))).toBe(
+    expect(plain(driversSentence(drivers, english))).toBe(
       'Price drives the spread most: know it, and 90 % of the spread goes away.',
     );
   });
   it('that entries act together', () => {
     const { last, model: two } = reports('x: 1 | range: -1 1 uniform\ny: 1 | range: -1 1 uniform\nr: x * y');
-    expect(plain(driversSentence(driversOf(last.indices!, two.cells)))).toMatch(
+    expect(plain(driversSentence(driversOf(last.indices!, two.cells), english))).toMatch(
       /(?:99|100|101) % comes from entries acting together\.$/,
     );
   });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import table from '../../../shared/units.json';
 import { decimal } from '../../../src/core/number';
 import { parseUnit, type Unit } from '../../../src/core/unit';
 import { spoken, spokenUnit } from '../../../src/present/text/spokenNumber';
@@ -35,9 +36,26 @@ describe('a number is said with its unit', () => {
     ['3', 'EUR/m^2', '3.00 EUR/m²'],
     ['2', '1/year', '2 1/year'],
     ['2', 'min', '2 min'],
+    ['3', 'acre', '3 acres'],
+    ['3', 'acre/day', '3 acres a day'],
+    ['2', 'gal', '2 gal'],
+    ['2', 'gal/min', '2 gal per minute'],
+    ['3', 'EUR/gal', '3.00 EUR/gal'],
+    ['2', 'thousand', '2 thousand'],
+    ['4', 'kWh/acre', '4 kWh per acre'],
   ])('%s %s', (number, text, said) => {
     expect(spoken(decimal(number), unit(text), english).replaceAll('\u00a0', ' ')).toBe(said);
   });
 
   it('and does not break between them', () => expect(spokenUnit('EUR/year', false)).toBe('EUR\u00a0a\u00a0year'));
+});
+
+describe('a unit of the table is said as its record tells:', () => {
+  it.each(table.units)('$name', ({ name, said = {} }) => {
+    const { many = name, under } = { many: undefined, under: undefined, ...said };
+    expect(spokenUnit(name, false)).toBe(many);
+    expect(spokenUnit(name, true)).toBe(name);
+    const below = under === undefined ? `EUR/${name}` : `EUR ${under}`;
+    expect(spokenUnit(`EUR/${name}`, false).replaceAll('\u00a0', ' ')).toBe(below);
+  });
 });

@@ -30,7 +30,10 @@ function offer(
 }
 
 function put(model: Model, given: TimeOffer, withRange: boolean, plan = model.plans.length - 1): Model {
-  return editsOf(given, model, plan, withRange).reduce((now, change) => edit(now, change).model, model);
+  return editsOf(given, model, plan, withRange, new Date(2026, 4, 3)).reduce(
+    (now, change) => edit(now, change).model,
+    model,
+  );
 }
 
 describe('a timed step for an input', () => {

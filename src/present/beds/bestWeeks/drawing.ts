@@ -30,7 +30,7 @@ export function drawingOf({ ask, grid, bands, paths, best }: BestWeeksResult): H
   };
 }
 
-/** What a table speaks of. */
+/** What the table needs besides its numbers. */
 interface Named {
   readonly result: Cell;
   readonly caption: string;
@@ -39,7 +39,7 @@ interface Named {
   readonly file: string;
 }
 
-/** The table of the best weeks, with every density that has a line. */
+/** The table of the best weeks, with every density that has a line in the picture. */
 export function tableRequestOf(
   result: BestWeeksResult,
   lines: readonly TimeLine[],

@@ -10,16 +10,16 @@ import { betterWay } from '../../../trade/betterWay';
 import { heldBy, stageLevers, type StageLevers } from '../../../trade/stageLevers';
 import { densityPlaces, timePlaces } from './places';
 
-/** What is held as the time of a stage moves: the time of all stages together, or that of the next one. */
+/** What stays the same as the time of a stage moves: the time of all stages together, or that of the next stage. */
 export type HeldTime = 'total' | 'next';
 
-/** A stage that can be asked about, with the entries that move it and how each time can be held. */
+/** A stage that can be asked about, with the entries that move it and whether the total time can be held. */
 export interface StageOption extends Pick<StageLevers, 'stage'> {
   readonly times: readonly { readonly cell: Cell; readonly canHoldTotal: boolean }[];
   readonly densities: readonly Cell[];
 }
 
-/** What someone chose; a stage, and names of entries, that there are not give way to the usual. */
+/** A person's choice. A stage or an entry that the model does not have is replaced by the usual one. */
 export interface BestChoice {
   readonly stage: number | undefined;
   readonly time: string;
@@ -27,7 +27,7 @@ export interface BestChoice {
   readonly held: HeldTime;
 }
 
-/** A result asked about as the time and the density of an early stage move. */
+/** A question of the best weeks: a result as the time and the density of an early stage move. */
 export interface BestWeeksRequest {
   readonly question: Question;
   readonly stage: number;
@@ -36,7 +36,10 @@ export interface BestWeeksRequest {
   readonly giving: Giving | undefined;
   readonly times: readonly Decimal[];
   readonly densities: readonly Decimal[];
-  /** Plants on a board of the stage as the density's input moves; the number itself where it is that input. */
+  /**
+   * Plants on a board of the stage for a number of the density's input; the same number where that input is the
+   * density.
+   */
   readonly perBoard: (density: number) => number;
   readonly way: Way;
   /** The labels of the plan's checks that fail at a time and a density. */
@@ -55,7 +58,7 @@ export function stageOptions(view: View, values: Values): StageOption[] {
   }));
 }
 
-/** What is chosen among the options. */
+/** The option that is chosen, with its entries. */
 export interface Chosen {
   readonly option: StageOption;
   readonly time: StageOption['times'][number];
@@ -71,7 +74,7 @@ export function chosenOf(options: readonly StageOption[], choice: BestChoice): C
   return { option, time, density, held: time.canHoldTotal ? choice.held : 'next' };
 }
 
-/** Whether the best of a result is usually its lowest: of a cost, and of money for each of something but a gain. */
+/** Whether the best of a result is usually its lowest: so for a cost, and for money per something that is no gain. */
 export function usualWay(result: Cell): Way {
   const { unit, label, name } = result;
   const better = betterWay(result);
@@ -85,7 +88,7 @@ export function usualWay(result: Cell): Way {
   return isMoneyForEach && !isGain ? 'lowest' : 'highest';
 }
 
-/** Makes a request of a choice as the numbers stand; undefined where its entries are no inputs any more. */
+/** The question for a choice with today's numbers; undefined where an entry of the choice is no longer an input. */
 export function bestWeeksRequest(
   view: View,
   values: Values,

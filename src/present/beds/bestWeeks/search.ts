@@ -6,34 +6,34 @@ import { heldSurface } from '../../../study/heldSurface';
 import { heatBands, type HeatBands } from '../../heat/bands';
 import type { BestWeeksRequest } from './options';
 
-/** A best result of those looked at, in exact numbers. */
+/** The best result of the grid, in exact numbers. */
 export interface BestPlace extends Best {
   readonly time: Decimal;
   readonly density: Decimal;
   readonly exact: Decimal;
-  /** Around the best, the times and the densities over which the result stays near it. */
+  /** The stretches of times and of densities around the best over which the result stays near it. */
   readonly flatTimes: readonly [Decimal, Decimal];
   readonly flatDensities: readonly [Decimal, Decimal];
-  /** The labels of the checks that fail there. */
+  /** The labels of the checks that fail at the best. */
   readonly failing: readonly string[];
 }
 
-/** What was found of a result over times and densities. */
+/** What a search over times and densities found. */
 export interface BestWeeksResult {
   readonly ask: BestWeeksRequest;
   readonly grid: Grid<number>;
   readonly bands: HeatBands;
-  /** Where the result is as today. */
+  /** The lines along which the result equals today's. */
   readonly paths: readonly Path[];
   /** Undefined where nothing can be computed. */
   readonly best: BestPlace | undefined;
-  /** Whether all that can be computed is the same. */
+  /** Whether the result is the same wherever it can be computed. */
   readonly isFlat: boolean;
 }
 
-/** A result this share of the best below it is still near. */
+/** A result worse than the best by no more than this share of it is still near. */
 export const near = 0.02;
-/** Differences this small beside the results are float64's rounding. */
+/** Differences below this share of the results are rounding of float64. */
 const noise = 1e-9;
 
 function placeOf(places: readonly Decimal[], today: Decimal): number {
@@ -68,7 +68,7 @@ function foundIn(ask: BestWeeksRequest, { values, ...grid }: Grid<number>): Best
   };
 }
 
-/** What a grid of results comes to. */
+/** Evaluates a grid of results. */
 function bestWeeksResult(ask: BestWeeksRequest, grid: Grid<number>): BestWeeksResult {
   const level = ask.question.base.toNumber();
   const known = grid.values.flat().filter((value) => !Number.isNaN(value));
@@ -83,7 +83,10 @@ function bestWeeksResult(ask: BestWeeksRequest, grid: Grid<number>): BestWeeksRe
   };
 }
 
-/** Looks at every time and density, where there is a request, with a breath after each row. */
+/**
+ * Computes the result at every time and density, if there is a question. It yields undefined after each row, so that
+ * the page can pause there.
+ */
 export function* searchBestWeeks(ask: BestWeeksRequest | undefined): Generator<BestWeeksResult | undefined, void> {
   if (ask === undefined) return;
   const surface = heldSurface(ask.question, ask.time, ask.density, ask.giving);

@@ -1,6 +1,6 @@
 import { decimal, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { capital } from '../../breakeven/answer';
 import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';
@@ -13,23 +13,23 @@ import { whole } from '../../text/quantities';
 /** What the best weeks are, how flat they are, and how far to trust them. */
 export interface BestWeeksSentences {
   readonly main: Phrase;
-  /** How flat the best is, and what is as good. */
+  /** How flat the best is, and which choices are as good. */
   readonly more: Phrase;
-  /** Blank unless a check fails at the best, or it lies at an edge of what was looked at. */
+  /** Blank unless a check fails at the best, or it lies at an edge of the grid. */
   readonly caution: Phrase;
-  /** What was looked at. */
+  /** Which times and densities were computed. */
   readonly scope: Phrase;
 }
 
-/** What the words speak of besides the numbers. */
+/** What the sentences need besides the numbers. */
 export interface BestWeeksContext {
   readonly result: Cell;
-  /** The result as it is spoken of, as `the difference in Margin`. */
+  /** The result as a sentence names it, such as `the difference in Margin`. */
   readonly subject: Phrase;
   readonly names: CropNames;
 }
 
-/** Choices that are as good as the best and are spelled out. */
+/** Of the choices as good as the best, at most this many are named. */
 const spelledOut = 2;
 
 class Words {
@@ -43,7 +43,7 @@ class Words {
     return spoken(value, this.ask.time.cell.unit, this.format);
   }
 
-  /** With the plants on a board where the entry that moves is something else. */
+  /** A density, with the plants per board added where the entry that moves is not the density itself. */
   density(value: Decimal): string {
     const own = this.ownDensity(value);
     const holes = this.ask.perBoard(value.toNumber());
@@ -122,7 +122,7 @@ function justAsGood({ ask }: BestWeeksResult, { ties }: BestPlace, words: Words)
   return say`Just as good: ${listed(others)}.`;
 }
 
-/** The edges at which a best lies: `the longest time`, `the fewest plants per board`. */
+/** The edges of the grid on which the best lies: `the longest time`, `the fewest plants per board`. */
 function edgesOf(
   { ask }: BestWeeksResult,
   { i, j }: BestPlace,

@@ -24,7 +24,7 @@ export interface TimeLinesDrawing {
   readonly xTitle: string;
 }
 
-/** Ways to draw a line, the first for the best density; no two are alike. */
+/** Styles of the lines, all different; the first is for the best density. */
 const strokes: readonly Pick<DrawnLine, 'dash' | 'width'>[] = [
   { dash: [], width: 2.75 },
   { dash: [7, 4], width: 2 },
@@ -32,7 +32,7 @@ const strokes: readonly Pick<DrawnLine, 'dash' | 'width'>[] = [
   { dash: [10, 3, 2, 3], width: 2 },
 ];
 
-/** The lines at the best density, at today's, and at both ends, each once. */
+/** The lines at the best density, at today's, and at the lowest and highest, without repeats. */
 export function timeLines({ ask, grid, best }: BestWeeksResult, write: (density: number) => string): TimeLine[] {
   const today = ask.densities.findIndex((density) => density.eq(ask.density.base));
   const rows = [best?.j ?? 0, today, 0, ask.densities.length - 1].filter((row) => row >= 0);
@@ -50,7 +50,7 @@ function heights(lines: readonly TimeLine[]): { min: number; max: number } {
   return { min: low - margin, max: high + margin };
 }
 
-/** The densities beside the right ends of their lines, apart from one another. */
+/** Writes the densities at the right ends of their lines, spaced so that they do not overlap. */
 function endTexts(plot: Plot, lines: readonly TimeLine[], ink: ChartInk): void {
   plot.pen.font = `600 ${fontOf(ink)}`;
   const ends = lines.flatMap(({ points, text }) => {

@@ -13,25 +13,28 @@ import {
 } from '../../../trade/canopy';
 import { isRunning, type Schedule, type Stage } from '../../../trade/schedule';
 
-/** What someone entered about the spread of plants; NaN for what is blank. */
+/** A person's entries on how plants spread; NaN for a blank one. */
 export interface SpreadEntered {
-  /** In one unit of length. */
+  /** All lengths are in one unit. */
   readonly first: Decimal;
   readonly last: Decimal;
-  /** Per cent a day at first. */
+  /** Growth rate of the spread, in per cent a day, while plants are small. */
   readonly rate: Decimal;
   readonly pattern: Pattern;
-  /** Per cent lost for each crowded day. */
+  /** Loss for each crowded day, in per cent. */
   readonly loss: Decimal;
 }
 
-/** A stage that takes time, and how its plants stand to one another. */
+/** A running stage, and when its plants touch. */
 export interface StageCrowding {
-  /** Its place among all stages. */
+  /** Index among all stages. */
   readonly index: number;
   /** The spread at which neighbours touch. */
   readonly touching: Decimal;
-  /** The day in the stage on which they do, 0 for from the start; undefined: not while they stand there. */
+  /**
+   * The day in the stage on which neighbours touch, 0 where they do from the start; undefined where they do not touch
+   * in the stage.
+   */
   readonly day: Decimal | undefined;
   readonly crowded: Decimal;
 }
@@ -48,7 +51,7 @@ function share(percent: Decimal): Decimal {
   return percent.dividedBy(100);
 }
 
-/** The days of a stage on which its plants touch, which have grown since the first stage began. */
+/** When the plants of a stage touch, given the days that they grew in the stages before it. */
 function stageCrowding(
   { time, density }: Stage,
   index: number,
@@ -67,7 +70,7 @@ function stageCrowding(
 /**
  * When plants touch, stage by stage, and what that costs.
  * @param area of one board, in the square of the unit of the spreads
- * @returns undefined until first spread, last spread and rate make a growth
+ * @returns undefined where first spread, last spread and rate do not describe a growth
  */
 export function crowdingOf({ stages }: Schedule, area: Decimal, entered: SpreadEntered): Crowding | undefined {
   const growth = { first: entered.first, last: entered.last, ratePerDay: share(entered.rate) };
@@ -83,7 +86,7 @@ export function crowdingOf({ stages }: Schedule, area: Decimal, entered: SpreadE
   return { stages: found, kept: keptAfterCrowding(exact, crowded, share(entered.loss)) };
 }
 
-/** Two trials at densities of their own, as someone entered them; NaN for what is blank. */
+/** A person's entries on two trials, each at its own density; NaN for a blank one. */
 export interface TrialsEntered {
   readonly densities: readonly [Decimal, Decimal];
   readonly masses: readonly [Decimal, Decimal];
@@ -93,7 +96,7 @@ export interface TrialsEntered {
 export interface YieldFound {
   readonly mass: Decimal;
   readonly perBoard: Decimal;
-  /** Whether the trials bend as the law does: closer plants are lighter, and none is lighter than nothing. */
+  /** Whether the law fits the trials: plants at the higher density are lighter, and no mass is negative. */
   readonly fits: boolean;
 }
 

@@ -1,4 +1,4 @@
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { space, type Format } from '../../text/numberFormat';
 import { days, percent, shown } from '../../text/quantities';
@@ -18,7 +18,7 @@ function stageSentence(
   return say`On ${boards} the leaves touch after ${days(day, format)}${crowding}`;
 }
 
-/** When leaves touch, stage by stage, and what is left after that. */
+/** When leaves touch, stage by stage, and the share kept after that. */
 export function crowdingSentence({ stages, kept }: Crowding, names: CropNames, unit: string, format: Format): Phrase {
   const sentence = stages.map((stage) => stageSentence(stage, names, unit, format));
   return sentences(...sentence, kept.isNaN() ? [] : say`After that ${percent(kept, format)} is kept.`);

@@ -1,4 +1,5 @@
-import type { CropNames } from '../../../trade/stageNames';
+import type { CropNames } from '../stageNames';
+import { plantsABoard } from '../names';
 
 /** Words round what someone enters of leaves that touch, and of plants that are never moved. */
 export const crowdingTexts = {
@@ -17,7 +18,7 @@ export const crowdingTexts = {
   neverMoved: 'Closer or wider, without a move',
   firstTrial: 'first trial at',
   secondTrial: 'second trial at',
-  places: ({ plant, board }: CropNames) => `${plant.many} a ${board.one}`,
+  places: plantsABoard,
   mass: 'came to',
   massUnit: ({ plant }: CropNames) => `g a ${plant.one}`,
   enterTrials: 'Enter two trials at densities of their own.',

@@ -1,11 +1,11 @@
 import type { ByWeeks, Split } from '../../../trade/byWeeks';
-import type { CropNames } from '../../../trade/stageNames';
+import type { CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import { alignedNumber, counted, gain, none, shown, whole } from '../../text/quantities';
 import { boardsIn } from '../names';
 
-/** A way to share the boards, as a row. */
+/** One way to share the boards, as a row of a table. */
 export interface SplitRow {
   readonly label: string;
   readonly finished: string;
@@ -42,7 +42,7 @@ function overstatedSentence({ seems, keepsPace, overstated }: ByWeeks, format: F
   return say`Against one stage the shortcut claims ${claimed} where ${real} is to be had: ${times} times as much.`;
 }
 
-/** What is wrong with sharing boards by weeks, in the grower's own numbers. */
+/** What sharing boards by weeks claims and gives, with the grower's own numbers. */
 export function byWeeksSentence(found: ByWeeks, names: CropNames, format: Format): Phrase {
   const { seems, gives, keepsPace, bottleneck } = found;
   const promised = counted(seems.finishedPerWeek, names.plant, format);

@@ -1,4 +1,5 @@
-import type { CropNames } from '../../../trade/stageNames';
+import type { CropNames } from '../stageNames';
+import { plantsAWeek } from '../names';
 
 /** Words on sharing boards by weeks; each speaks of a crop's own plants and boards. */
 export const byWeeksTexts = {
@@ -7,6 +8,6 @@ export const byWeeksTexts = {
     `A crowded ${board.one} carries more ${plant.many}, so the crowded weeks need fewer ${board.many} than their share of the time. Share them by ${plant.many} entering × days ÷ ${plant.many} a ${board.one}.`,
   table: ({ board }: CropNames) => `Table of ways to share the ${board.many}`,
   shared: ({ board }: CropNames) => `${board.many} shared`,
-  finished: ({ plant }: CropNames) => `${plant.many} a week`,
+  finished: plantsAWeek,
   gain: 'gain',
 } as const;

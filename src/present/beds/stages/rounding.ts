@@ -1,5 +1,5 @@
 import type { Loss, RoundingLoss } from '../../../trade/roundingLoss';
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import { alignedNumber, counted, percent, whole } from '../../text/quantities';
@@ -7,14 +7,14 @@ import { boardsIn } from '../names';
 
 const place = { one: 'place', many: 'places' };
 
-/** A part of the loss, as a row. */
+/** One part of the loss, as a row of a table. */
 export interface LossRow {
   readonly label: string;
   readonly boards: string;
   readonly plants: string;
 }
 
-/** The three ways in which boards do nothing, and by stage where. */
+/** The three ways in which boards are idle, with where by stage. */
 export function lossRows(
   { free, partEmpty, waiting, stages }: RoundingLoss,
   names: CropNames,

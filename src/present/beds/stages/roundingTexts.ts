@@ -1,4 +1,5 @@
-import type { CropNames } from '../../../trade/stageNames';
+import type { CropNames } from '../stageNames';
+import { plantsAWeek } from '../names';
 
 /** Words on what whole boards cost. */
 export const roundingTexts = {
@@ -6,5 +7,5 @@ export const roundingTexts = {
   table: 'Table of what rounding costs',
   where: 'where',
   boards: ({ board }: CropNames) => `${board.many}, on average`,
-  plants: ({ plant }: CropNames) => `${plant.many} a week`,
+  plants: plantsAWeek,
 } as const;

@@ -12,7 +12,7 @@ import { byWeeks, type ByWeeks } from '../../../trade/byWeeks';
 import { scheduleFaults } from '../../../trade/scheduleFaults';
 import type { PlanSchedule } from '../planSchedule';
 
-/** What is worked out of a schedule in the turn in which it changes. */
+/** What is computed from a schedule at once when it changes. */
 export interface ScheduleView {
   readonly planSchedule: PlanSchedule;
   readonly balanced: Balanced;

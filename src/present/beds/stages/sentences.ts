@@ -39,7 +39,7 @@ function emptySentence({ planSchedule: { schedule, names }, byHand }: ScheduleVi
   );
 }
 
-/** Which stage lets the fewest through, where boards are set by hand. */
+/** Which stage finishes fewest, where boards are set by hand. */
 function bottleneckSentence(view: ScheduleView, format: Format): Phrase {
   const {
     byHand,

@@ -3,6 +3,7 @@ import { isRunning, type Stage } from '../../../trade/schedule';
 import type { Format } from '../../text/numberFormat';
 import { alignedNumber, none, percent, shown, whole } from '../../text/quantities';
 import type { ScheduleView } from './schedules';
+import { plantsABoard, plantsAWeek } from '../names';
 
 /** A line of the table of stages: one quantity, in every stage. */
 export interface StageRow {
@@ -10,17 +11,9 @@ export interface StageRow {
   readonly values: readonly string[];
 }
 
-function handRows(
-  {
-    planSchedule: {
-      schedule,
-      names: { plant, board },
-    },
-    byHand,
-  }: ScheduleView,
-  format: Format,
-): StageRow[] {
+function handRows({ planSchedule: { schedule, names }, byHand }: ScheduleView, format: Format): StageRow[] {
   if (byHand === undefined) return [];
+  const { plant, board } = names;
   const tell = (value: Decimal | undefined, decimals: number): string =>
     value === undefined ? none : shown(value, decimals, format);
   return [
@@ -36,13 +29,11 @@ function handRows(
 /** The stages in numbers; a skipped stage has days only. */
 export function stageRows(view: ScheduleView, format: Format): StageRow[] {
   const {
-    planSchedule: {
-      schedule,
-      names: { plant, board },
-    },
+    planSchedule: { schedule, names },
     balanced,
     whole: onBoards,
   } = view;
+  const { plant, board } = names;
   const row = (label: string, text: (stage: Stage, i: number) => string): StageRow => ({
     label,
     values: schedule.stages.map((stage, i) => (isRunning(stage) ? text(stage, i) : none)),
@@ -50,7 +41,7 @@ export function stageRows(view: ScheduleView, format: Format): StageRow[] {
   const loads = onBoards.batch.isNaN() ? [] : onBoards.stages;
   return [
     { label: 'days', values: schedule.stages.map(({ time }) => shown(time, 2, format)) },
-    row(`${plant.many} a ${board.one}`, ({ density }) => shown(density, 2, format)),
+    row(plantsABoard(names), ({ density }) => shown(density, 2, format)),
     row('survival', ({ survival }) => percent(survival, format)),
     row(`${board.many}, balanced`, (_stage, i) => alignedNumber(balanced.boards[i] ?? NaN, 1, format)),
     row(`${board.many}, whole`, (_stage, i) => whole(loads[i]?.boards ?? NaN, format)),
@@ -68,10 +59,8 @@ export interface StageLine {
 }
 
 export function stageLines({ planSchedule, balanced, whole: onBoards }: ScheduleView, format: Format): StageLine[] {
-  const {
-    schedule,
-    names: { plant, board },
-  } = planSchedule;
+  const { schedule, names } = planSchedule;
+  const { plant, board } = names;
   const used = onBoards.batch.isNaN() ? onBoards.batch : decimal(onBoards.boardsUsed);
   const line = (label: string, value: Decimal | number, unit: string): StageLine => ({
     label,
@@ -79,8 +68,8 @@ export function stageLines({ planSchedule, balanced, whole: onBoards }: Schedule
     unit,
   });
   return [
-    line(`Finished on whole ${board.many}`, onBoards.finishedPerWeek, `${plant.many} a week`),
-    line('Finished in balanced flow', balanced.finishedPerWeek, `${plant.many} a week`),
+    line(`Finished on whole ${board.many}`, onBoards.finishedPerWeek, plantsAWeek(names)),
+    line('Finished in balanced flow', balanced.finishedPerWeek, plantsAWeek(names)),
     line('Sown each time', onBoards.batch, plant.many),
     { label: 'From one sowing to the next', value: shown(schedule.interval, 2, format), unit: 'days' },
     line('There are in all', schedule.boards, board.many),

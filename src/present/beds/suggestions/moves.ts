@@ -4,6 +4,7 @@ import type { Cell } from '../../../model/cell';
 import type { CropParts } from '../../../model/cropParts';
 import { editIn, type Edit } from '../../../model/edit';
 import { reach } from '../../../model/graph';
+import { inputBehind } from '../../../model/inputBehind';
 import type { Model, Plan } from '../../../model/model';
 import type { Change, Suggestion } from '../../../trade/suggestions';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
@@ -12,33 +13,27 @@ import { beyondRange } from '../../text/rangeEnds';
 import type { Format } from '../../text/numberFormat';
 import { partOf } from './suggestions';
 
-/** A number to be put in an input. */
+/** A new number for an input. */
 export interface Move {
   readonly cell: Cell;
   /** In the input's unit. */
   readonly from: Decimal;
   readonly to: Decimal;
   readonly edit: Edit;
-  /** The plans in which it counts, where the model has others. */
+  /** The plans that the new number applies to, where the model has several. */
   readonly where: 'one plan' | 'every plan' | 'the only place';
 }
 
-/** The input that fills a cell in a plan, through entries that are nothing but another entry. */
-function filling(plan: Plan, cell: number): number | undefined {
-  const content = plan.contents[cell];
-  if (content?.kind === 'input') return cell;
-  if (content?.kind !== 'calculated') return undefined;
-  const bare = content.node.op === 'convert' ? content.node.of : content.node;
-  return bare.op === 'cell' ? filling(plan, bare.cell) : undefined;
-}
-
-/** The parts of the crop schedule that an input moves in a plan. */
+/** The parts of the crop schedule that depend on an input in a plan. */
 function partsMoved(plan: Plan, input: number, parts: CropParts): Cell[] {
   const moved = reach([input], plan.structure.feeds);
   return [...parts.values()].filter(({ id }) => id === input || moved.has(id));
 }
 
-/** Where a number goes so that only this plan's schedule follows it; a range is kept rather than that. */
+/**
+ * The field for a number that only this plan's schedule should take. For an input with a range it is the shared field,
+ * as a plan's own number would put the range out of use.
+ */
 function placed(model: Model, plan: Plan, cell: Cell, parts: CropParts): Pick<Move, 'edit' | 'where'> {
   const usual = editIn(model, plan, cell.id, '');
   const others = model.plans.filter(
@@ -51,7 +46,7 @@ function placed(model: Model, plan: Plan, cell: Cell, parts: CropParts): Pick<Mo
 
 function moveOf(model: Model, plan: Plan, parts: CropParts, part: string, base: Decimal): Move | undefined {
   const target = parts.get(part);
-  const input = target && filling(plan, target.id);
+  const input = target && inputBehind(plan, target.id);
   const cell = input === undefined ? undefined : model.cells[input];
   const content = input === undefined ? undefined : plan.contents[input];
   if (cell?.unit === undefined || content?.kind !== 'input') return undefined;
@@ -63,8 +58,8 @@ function moveOf(model: Model, plan: Plan, parts: CropParts, part: string, base: 
 }
 
 /**
- * What to put in which inputs so that a plan's schedule follows a change and nothing else of it moves; undefined where
- * some part is no input's own number.
+ * The new numbers of inputs that make a plan's schedule follow a change and change nothing else in it; undefined where
+ * a part is not an input's own number.
  */
 export function movesFor(model: Model, plan: Plan, parts: CropParts, change: Change): Move[] | undefined {
   const first = moveOf(model, plan, parts, partOf(change), change.to);
@@ -73,15 +68,20 @@ export function movesFor(model: Model, plan: Plan, parts: CropParts, change: Cha
   return second && [first, second];
 }
 
-/** A suggestion with what would try it. */
+/** A suggestion with the numbers to enter for it. */
 export interface SuggestionOffer extends Suggestion {
-  /** Undefined where no input's own number does. */
+  /** Undefined where no input's own number brings the change about. */
   readonly moves: readonly Move[] | undefined;
-  /** `, outside its range of 8 to 12` where it asks for more than is held possible of an input. */
+  /** `, outside its range of 8 to 12` where a new number is outside its input's range. */
   readonly beyond: Phrase;
 }
 
-/** Suggestions as they are offered: first those that keep within what is held possible. */
+/** Holes are what they are: a density without a range is a decision that boards were bought for. */
+function isDecided({ change, moves }: SuggestionOffer): boolean {
+  return change.kind === 'density' && moves?.every(({ cell }) => cell.range === undefined) === true;
+}
+
+/** Suggestions as they are offered: first those with all new numbers within the inputs' ranges. */
 export function offers(
   model: Model,
   plan: Plan,
@@ -94,10 +94,11 @@ export function offers(
     const beyond = (moves ?? []).flatMap(({ cell, to }) => beyondRange(to, cell, format));
     return { ...suggestion, moves, beyond };
   });
-  return [...all.filter(({ beyond }) => beyond.length === 0), ...all.filter(({ beyond }) => beyond.length > 0)];
+  const open = all.filter((offer) => !isDecided(offer));
+  return [...open.filter(({ beyond }) => beyond.length === 0), ...open.filter(({ beyond }) => beyond.length > 0)];
 }
 
-/** What was put where: `Days from one sowing to the next: 2.5 days instead of 2 days, in Nursery first only.` */
+/** What was entered where: `Days from one sowing to the next: 2.5 days instead of 2 days, in Nursery first only.` */
 export function movesSentence(moves: readonly Move[], plan: string, format: Format): Phrase {
   const sentence = moves.map(({ cell, from, to, where }) => {
     const value = spoken(to, cell.unit, format);

@@ -1,13 +1,13 @@
 import type { Schedule, Stage } from '../../../trade/schedule';
 import type { Change, Suggestion } from '../../../trade/suggestions';
-import { boardsOf } from '../../../trade/stageNames';
+import { boardsOf } from '../stageNames';
 import { plainly, say, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import type { PlanSchedule } from '../planSchedule';
 import { days, shown, whole } from '../../text/quantities';
 import { boardsIn } from '../names';
 
-/** Of one kind, and in all. */
+/** At most so many suggestions of one kind, and in all. */
 const mostOfAKind = 2;
 const mostShown = 5;
 
@@ -60,7 +60,7 @@ function changeText(change: Change, { schedule, names }: PlanSchedule, format: F
 
 /**
  * `Sow every 2.5 days instead of 2: 4,700 plants a week, 66 more.`
- * @param beyond what is to be said of it besides, from a comma on
+ * @param beyond an addition that begins with a comma; blank for none
  */
 export function suggestionSentence(
   { change, finishedPerWeek, gain }: Suggestion,

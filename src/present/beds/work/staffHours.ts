@@ -5,17 +5,17 @@ import type { Values } from '../../../model/values';
 import type { Staff } from '../../../trade/labour';
 import { inBase } from '../../../trade/schedule';
 
-/** What an entry in hours a week can stand for. */
+/** What an entry in hours a week can mean. */
 export type StaffPart = 'spare' | 'guaranteed' | 'person';
 
-/** Each part, as it is asked for, and the words by which an entry is taken for it until someone says otherwise. */
+/** Each meaning, with its label and the words in an entry's label by which it is recognised until someone chooses. */
 export const staffParts: readonly { readonly part: StaffPart; readonly label: string; readonly words: RegExp }[] = [
   { part: 'spare', label: 'Hours of the present staff', words: /\b(?:staff|present|hands)\b/i },
   { part: 'guaranteed', label: 'Hours guaranteed to a hire', words: /\bguarante/i },
   { part: 'person', label: 'Hours of one person, overtime beyond', words: /\b(?:person|full-time)\b/i },
 ];
 
-/** By part: the name of an entry, `none`, or blank where nobody chose and no words fit. */
+/** For each meaning the name of an entry, `none`, or blank where nobody chose and no words fit. */
 export type StaffChoice = Readonly<Record<StaffPart, string>>;
 
 const secondsPerHour = 3600;
@@ -30,8 +30,8 @@ export function hoursEntries(cells: readonly Cell[], { contents }: Plan): Cell[]
 }
 
 /**
- * The entries by their words, unless someone chose others.
- * @param chosen the name of an entry, `none`, or blank, by part
+ * The entry for each meaning: the one someone chose, else the one recognised by its words.
+ * @param chosen the name of an entry, `none`, or blank where nobody chose
  */
 export function staffChoice(entries: readonly Cell[], chosen: (part: StaffPart) => string): StaffChoice {
   const choose = (part: StaffPart, words: RegExp): string => {
@@ -43,12 +43,12 @@ export function staffChoice(entries: readonly Cell[], chosen: (part: StaffPart) 
   return Object.fromEntries(parts) as Record<StaffPart, string>;
 }
 
-/** Whether any entry stands for hours of somebody. */
+/** Whether any entry is chosen or recognised. */
 export function isChosen(choice: StaffChoice): boolean {
   return Object.values(choice).some((name) => name !== '' && name !== 'none');
 }
 
-/** Who is there; a part without an entry is 0 hours, and one person's hours have no end. */
+/** The staff from the entries. A meaning without an entry is 0 hours; one person's hours then have no limit. */
 export function staffOf(entries: readonly Cell[], choice: StaffChoice, beyond: Staff['beyond'], values: Values): Staff {
   const hours = (part: StaffPart, otherwise: number): number => {
     const cell = entries.find(({ name }) => name === choice[part]);

@@ -4,14 +4,14 @@ import type { Values } from '../../../model/values';
 import { tasks, type Task } from '../../../trade/calendarEvents';
 import { inBase } from '../../../trade/schedule';
 import type { WorkStep } from '../../../trade/labour';
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { decimal } from '../../../core/number';
 import { timesTexts } from './timesTexts';
 
-/** Where an entry's seconds count: `none`, a task, or `move 2` for moves into stage 2 only. */
+/** What an entry's seconds are counted for: `none`, a task, or `move 2` for moves into stage 2 only. */
 export type CountedAt = 'none' | Task | `move ${number}`;
 
-/** Where seconds count by a text; undefined for any other text. */
+/** Reads such a text; undefined for any other text. */
 export function countedAtOf(text: string): CountedAt | undefined {
   const [, stage] = /^move (\d+)$/.exec(text) ?? [];
   if (stage !== undefined) return `move ${Number(stage)}`;
@@ -24,7 +24,7 @@ export interface TimeEntry {
   readonly per: WorkStep['per'];
 }
 
-/** The words by which an entry is taken for a task until someone says otherwise. */
+/** Words in an entry's label by which its task is recognised until someone chooses. */
 const words: readonly (readonly [Task, RegExp])[] = [
   ['wash', /\bwash/i],
   ['harvest', /\b(?:harvest|cut|sell)/i],
@@ -49,7 +49,10 @@ function guess({ cell, per }: TimeEntry): Task | undefined {
   return found === 'wash' && per === 'plant' ? undefined : found;
 }
 
-/** Where each entry counts by its words; with one time for each move, they stand in the order of the stages. */
+/**
+ * The task of each entry as recognised by its words. Where there is one time for each move, they are in the order of
+ * the stages.
+ */
 export function usualTimes(entries: readonly TimeEntry[], stages: number): CountedAt[] {
   const tasks = entries.map(guess);
   const moves = tasks.filter((task) => task === 'move').length;
@@ -61,7 +64,7 @@ export function usualTimes(entries: readonly TimeEntry[], stages: number): Count
   });
 }
 
-/** All that an entry can count at. */
+/** Everything that an entry's seconds can be counted for. */
 export function countedOptions(names: CropNames): readonly { readonly value: CountedAt; readonly label: string }[] {
   const into = names.stages.slice(1).map((_name, i) => ({
     value: `move ${i + 2}` as const,
@@ -77,18 +80,18 @@ export function countedOptions(names: CropNames): readonly { readonly value: Cou
   ];
 }
 
-/** The entry that is an allowance: a plain share by that name. */
+/** The entry that holds the allowance: a plain share with that word in its name. */
 export function stepAllowance(cells: readonly Cell[]): Cell | undefined {
   return cells.find(({ name, unit }) => name === 'allowance' && unit?.dimension.size === 0);
 }
 
-/** What the hours rest on until someone chooses, and what is added to them. */
+/** How the hours are computed until someone chooses, and which allowance is added. */
 export function timesExplained(allowance: Cell | undefined): string {
   const { rule, noAllowance, allowance: added } = timesTexts;
   return `${rule} ${allowance === undefined ? noAllowance : added(allowance.label)}`;
 }
 
-/** The steps of the work in seconds, allowance in them; an entry without a number counts nothing. */
+/** The steps of the work in seconds with the allowance; an entry without a number is left out. */
 export function workSteps(
   entries: readonly TimeEntry[],
   at: readonly CountedAt[],

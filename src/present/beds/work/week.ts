@@ -1,7 +1,7 @@
 import type { Calendar } from '../../../trade/calendar';
 import { isoDate } from '../../../trade/civilDate';
 import type { WorkTask } from '../../../trade/workList';
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import { counted, hours } from '../../text/quantities';
@@ -9,7 +9,7 @@ import type { Dates } from '../../text/dates';
 
 const daysPerWeek = 7;
 
-/** The first week, counted from the calendar's first day, in which all stages are filled; else its last whole one. */
+/** The first week, counted from the calendar's first day, in which all stages are filled; else the last whole week. */
 export function steadyWeek({ start, days, batches }: Calendar): number {
   const filled = batches[0]?.stays.at(-1)?.freed ?? 0;
   const harvested = batches[0]?.harvested;
@@ -82,7 +82,7 @@ export function weekSentence(
   return sentences(say`${when}: ${done.flat()}.`, takes);
 }
 
-/** A name for a task that stays the same whenever the same plan of the same file is written again. */
+/** An identifier for a task, the same each time that the same plan of the same file is written. */
 export function uidOf(task: WorkTask, file: string, plan: string): string {
   const part = (stage: number | undefined): string => (stage === undefined ? '0' : String(stage + 1));
   const key = [isoDate(task.day), task.task, part(task.from), part(task.to), plan, file];

@@ -1,11 +1,11 @@
 import type { Calendar } from '../../../trade/calendar';
 import { civilDate } from '../../../trade/civilDate';
 
-/** Room of a drawing, in pixels. */
+/** The size of a drawing and its margins, in pixels. */
 export interface Room {
   readonly width: number;
   readonly height: number;
-  /** Around the plot. */
+  /** Margins around the plot. */
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -18,14 +18,14 @@ interface Band {
   readonly stage: number;
   /** An outline for an SVG path. */
   readonly path: string;
-  /** Where its number can stand; undefined where it is too thin on the last day. */
+  /** Height of the stage's number beside the band; undefined where the band is too thin on the last day. */
   readonly label: number | undefined;
 }
 
 /** A year from an empty bed as a drawing. */
 export interface YearBands {
   readonly bands: readonly Band[];
-  /** Height at which the boards there are end. */
+  /** Height that stands for all boards owned. */
   readonly limit: number;
   /** Left and right ends of runs of over-full days. */
   readonly over: readonly (readonly [from: number, to: number])[];
@@ -35,7 +35,7 @@ export interface YearBands {
   readonly most: number;
 }
 
-/** Least height of a band that has its number beside it. */
+/** A band is labelled where it is at least this high, in pixels. */
 const labelHeight = 13;
 
 /** Runs of days that follow one another, each as its first day and the day after its last. */
@@ -53,7 +53,7 @@ function rounded(value: number): number {
   return Math.round(value * 10) / 10;
 }
 
-/** A stepped line over the days, from the left or from the right; days without a change take no point. */
+/** A stepped line over the days, drawn from the left or from the right; only days with a change get a point. */
 function steps(heights: readonly number[], x: (day: number) => number, back: boolean): string {
   const points: string[] = [];
   heights.forEach((height, day) => {
@@ -65,7 +65,7 @@ function steps(heights: readonly number[], x: (day: number) => number, back: boo
   return (back ? points.reverse() : points).join(' L');
 }
 
-/** Lays a year out as stacked bands. */
+/** Lays out a year as stacked bands. */
 export function yearBands(year: Calendar, boards: number, room: Room): YearBands {
   const { pictures, overFull, start } = year;
   const inner = { width: room.width - room.left - room.right, height: room.height - room.top - room.bottom };

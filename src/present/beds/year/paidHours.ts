@@ -12,7 +12,7 @@ export interface HoursOfYear {
   readonly overtime: number;
 }
 
-/** What is less reads as no hours. */
+/** Fewer hours than this are shown as none. */
 const shownTenths = 0.05;
 const daysPerWeek = 7;
 
@@ -50,7 +50,7 @@ function workSentence({ spare }: Staff, { needed, paid, overtime }: HoursOfYear,
   return spare === 0 ? say`${all}; ${hire}${late}.` : say`${all}; ${staff}, ${hire}${late}.`;
 }
 
-/** What the rule of paid hours comes to in a year: what of the guarantee is not used, then who does the hours. */
+/** How the year's hours are paid: first what of the guarantee is not used, then who does the hours. */
 export function paidHoursSentence(weeks: readonly CalendarWeek[], staff: Staff, format: Format): Phrase {
   const year = hoursOfYear(weeks);
   return sentences(guaranteeSentence(weeks, staff, year.idle, format), workSentence(staff, year, format));

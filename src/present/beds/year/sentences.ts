@@ -1,5 +1,5 @@
 import type { Calendar } from '../../../trade/calendar';
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import { counted, whole } from '../../text/quantities';
@@ -29,7 +29,7 @@ function overfullSentence(
   return sentences(whole, ...byStage);
 }
 
-/** What a year from an empty bed comes to. */
+/** Describes a year from an empty bed. */
 export function yearSentence(year: Calendar, boards: number, names: CropNames, format: Format, dates: Dates): Phrase {
   const harvests = year.batches.filter(({ harvested }) => harvested !== undefined);
   const finished = harvests.reduce((sum, batch) => sum + batch.finished, 0);

@@ -1,4 +1,4 @@
-import { boardsOf, type CropNames } from '../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 
 /** Words of a year from an empty bed, its picture and its weeks. */
 export const yearTexts = {

@@ -4,12 +4,15 @@ import type { Curve } from '../../../study/curve';
 import type { SearchRange } from '../../../study/searchRange';
 import type { Point } from './sample';
 
-/** Heights so near to the target, as a share of the largest number met, count as being at it: float64's noise. */
+/** Heights this near to the target, as a share of the largest number met, count as at it: rounding of float64. */
 const noise = 1e-12;
 const halvings = 80;
 /** Width of the last bracket, as a share of the input. */
 const width = 1e-12;
-/** How much wider the bracket is looked at to tell a jump and a pole apart, and the growth that makes a pole. */
+/**
+ * To tell a pole from a jump, the change across the bracket is compared with the change over this many bracket widths;
+ * more than `poleGrowth` times as much is a pole.
+ */
 const wider = 1e4;
 const poleGrowth = 10;
 
@@ -29,7 +32,9 @@ class QuickSearch {
     return y - this.target >= -this.least;
   }
 
-  /** Neighbours on different sides, also across places that cannot be computed. */
+  /**
+   * Neighbouring known points on different sides of the target. `gap` is a place between them that cannot be computed.
+   */
   changes(points: readonly Point[]): { a: Point; b: Point; gap: number | undefined }[] {
     const found: { a: Point; b: Point; gap: number | undefined }[] = [];
     let before: Point | undefined;
@@ -48,7 +53,7 @@ class QuickSearch {
     return found;
   }
 
-  /** The bracket halved as far as float64 goes, or the place that cannot be computed that it met. */
+  /** Halves a bracket as far as float64 goes; stops at a place that cannot be computed. */
   halved({ a, b }: Bracket): Bracket | { unknown: number } {
     let [left, right] = [a, b];
     for (let step = 0; step < halvings; step += 1) {
@@ -62,7 +67,10 @@ class QuickSearch {
     return { a: left, b: right };
   }
 
-  /** A pole grows without bound as the bracket closes; a jump stays as it is. */
+  /**
+   * Whether the change across a closed bracket is that of a pole, which grows as the bracket closes, and not that of a
+   * jump, which stays as it is.
+   */
   isPole({ a, b }: Bracket, from: Bracket): boolean {
     const reach = Math.max((b.x - a.x) * wider, Math.abs(b.x) * 1e-9);
     const [left, right] = [Math.max(a.x - reach, from.a.x), Math.min(b.x + reach, from.b.x)];
@@ -71,17 +79,17 @@ class QuickSearch {
   }
 }
 
-/** Roughly where a sampled line changes side. */
+/** Roughly where a sampled line changes side: half-way between neighbouring points. */
 export function changesOfSide(points: readonly Point[], target: number, scale: number): number[] {
   const search = new QuickSearch({ float: () => NaN }, target, noise * scale);
   return search.changes(points).map(({ a, b }) => (a.x + b.x) / 2);
 }
 
 /**
- * Where a sampled line comes to a target, from float64 alone and fast enough for every keystroke. What lies between
- * two samples is not seen; the exact search follows.
+ * Where a sampled line meets a target, by float64 alone and fast enough for every keystroke. Crossings between two
+ * samples of one side are missed here and left to the exact search.
  * @param points the line over the range, ascending
- * @param scale the largest size of a number that the line is made from
+ * @param scale the largest absolute number from which the line is computed
  */
 export function quickSearch(
   curve: Pick<Curve, 'float'>,

@@ -6,16 +6,16 @@ import { lineNames, type ResultLine, type LineName, type ResultLines } from '../
 import { changesOfSide, quickSearch } from './quickSearch';
 import { even, merged, places, sample, sharpened, type Point, type InputInterval } from './sample';
 
-/** Places that a full study looks at: over the whole range, over the part that is drawn, and at its jumps. */
+/** Places computed for a full study: over the whole range, over the part that is drawn, and at jumps. */
 export const fullCount = 560;
 const shares = { whole: 0.3, visible: 0.4, jumps: 0.3 };
 
-/** By line. */
+/** A value for each line. */
 export type ByLine<T> = Readonly<Partial<Record<LineName, T>>>;
 
-/** A question's lines in float64: all that a drawing needs in the frame of a keystroke. */
+/** The lines of a question sampled and searched in float64: all that a drawing needs at once after a keystroke. */
 export interface QuickStudy {
-  /** Of each line the points over the whole range, ascending; more where it is drawn. */
+  /** The points of each line over the whole range, ascending, denser in the part that is drawn. */
   readonly points: ByLine<readonly Point[]>;
   readonly found: Searched;
   /** The part of the range that is drawn. */
@@ -29,7 +29,7 @@ function differenceOf(a: readonly Point[], b: readonly Point[]): Point[] {
   return a.map(({ x, y }, i) => ({ x, y: y - b[i]!.y }));
 }
 
-/** All lines at some places; the difference is that of the two. */
+/** Computes all lines at some places; the difference is computed from the other two. */
 function sampleAll(lines: ResultLines, xs: readonly number[]): ByLine<Point[]> {
   const plan = sample(lines.plan, xs);
   if (lines.against === undefined) return { plan };
@@ -37,7 +37,7 @@ function sampleAll(lines: ResultLines, xs: readonly number[]): ByLine<Point[]> {
   return { plan, against, difference: differenceOf(plan, against) };
 }
 
-/** The largest size of a number among the lines. */
+/** The largest absolute height among the lines. */
 function scaleOf(points: ByLine<readonly Point[]>): number {
   return lineNames.reduce((most, name) => {
     const sizes = (points[name] ?? []).map(({ y }) => (Number.isNaN(y) ? 0 : Math.abs(y)));
@@ -45,18 +45,18 @@ function scaleOf(points: ByLine<readonly Point[]>): number {
   }, 0);
 }
 
-/** The points of a stretch: what is drawn may reach beyond the range that is searched. */
+/** The points within a range; those that are drawn may lie beyond the range that is searched. */
 function within(points: readonly Point[], { from, to }: InputInterval): Point[] {
   return points.filter(({ x }) => x >= from && x <= to);
 }
 
-/** Which lines are drawn, and which one's changes of side decide what part of the range that is. */
+/** The lines that are drawn, and the leading one, whose changes of side decide which part of the range is drawn. */
 export interface LineSelection {
   readonly shown: readonly LineName[];
   readonly leading: LineName;
 }
 
-/** Makes something of some of the lines. */
+/** Makes a value for each of some lines. */
 function each<T>(
   lines: ResultLines,
   names: readonly LineName[],
@@ -72,8 +72,8 @@ function each<T>(
 
 /**
  * Samples and searches the lines of a question.
- * @param drawn the part that someone asked to see; undefined: the usual one
- * @param count places that may be looked at
+ * @param visible the part of the range that someone asked to see; undefined: the usual one
+ * @param count how many places may be computed
  */
 export function quickStudy(
   lines: ResultLines,

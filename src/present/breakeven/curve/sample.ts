@@ -12,10 +12,10 @@ export interface Point {
   readonly y: number;
 }
 
-/** Decades that places by ratio reach down towards 0. */
+/** Decades towards 0 that the places by ratio cover. */
 const decades = 5;
 
-/** Places of a stretch, evenly. */
+/** Evenly spaced places of an interval. */
 export function even({ from, to }: InputInterval, count: number): number[] {
   return Array.from({ length: count }, (_, k) => (k === count - 1 ? to : from + ((to - from) * k) / (count - 1)));
 }
@@ -26,7 +26,7 @@ function byRatio({ from, to }: InputInterval, count: number): number[] {
   return Array.from({ length: count }, (_, k) => near * (to / near) ** (k / (count - 1)));
 }
 
-/** Places of a stretch, three quarters evenly and a quarter by ratio, ascending, and the given ones inside it. */
+/** Places of an interval, ascending: three quarters evenly spaced, a quarter by ratio, and the given ones inside it. */
 export function places(stretch: InputInterval, count: number, given: readonly number[] = []): number[] {
   const all = [...even(stretch, Math.ceil(count * 0.75)), ...byRatio(stretch, Math.ceil(count / 4)), ...given];
   const inside = all.filter((x) => x >= stretch.from && x <= stretch.to).sort((a, b) => a - b);
@@ -38,12 +38,12 @@ function place(curve: Pick<Curve, 'float'>, x: number): Point {
   return { x, y: Number.isFinite(y) ? y : NaN };
 }
 
-/** A line at some places. */
+/** Computes a line at some places. */
 export function sample(curve: Pick<Curve, 'float'>, xs: readonly number[]): Point[] {
   return xs.map((x) => place(curve, x));
 }
 
-/** Points of two samples of one line, ascending, each place once. */
+/** The points of two samples of one line, ascending and without repeats. */
 export function merged(a: readonly Point[], b: readonly Point[]): Point[] {
   const all = [...a, ...b].sort((p, q) => p.x - q.x);
   return all.filter(({ x }, i) => i === 0 || x > all[i - 1]!.x);
@@ -54,12 +54,12 @@ function heightIn(points: readonly Point[], { from, to }: InputInterval): number
   return ys.length === 0 ? 0 : Math.max(...ys) - Math.min(...ys);
 }
 
-/** A rise between neighbours that is seen as a jump, as a share of the height shown. */
+/** A rise between neighbours that may be a jump, as a share of the height shown. */
 const visible = 0.02;
-/** Halvings of the distance between two neighbours: a line's width is reached before. */
+/** Halvings of the distance between two neighbours, enough to bring it below the width of a drawn line. */
 const halvings = 5;
 
-/** The two nearest places on either side of a jump, by halving towards the larger rise. */
+/** Further points close to a jump, found by halving towards the larger rise. */
 function closeIn(curve: Pick<Curve, 'float'>, a: Point, b: Point): Point[] {
   let [left, right] = [a, b];
   const found: Point[] = [];
@@ -77,10 +77,10 @@ function closeIn(curve: Pick<Curve, 'float'>, a: Point, b: Point): Point[] {
 }
 
 /**
- * The same line with more points where it rises most between neighbours, or stops being computable, so that a jump is
- * drawn as a jump.
- * @param shown where it is drawn
- * @param count places that may be added
+ * The line with further points where it rises most between neighbours, and where it stops being computable, so that a
+ * jump is drawn upright.
+ * @param shown the part of the range that is drawn
+ * @param count how many points may be added
  */
 export function sharpened(
   curve: Pick<Curve, 'float'>,

@@ -4,14 +4,14 @@ import type { Lever } from '../../../model/view';
 import type { SearchRange } from '../../../study/searchRange';
 import type { Point, InputInterval } from './sample';
 
-/** How much further than the range of an input reaches the drawing goes by itself. */
+/** The part drawn reaches this many times as far from today's number as the input's own range. */
 const widening = 2;
 /** Room beyond a crossing, as a share of its distance from today's value. */
 const beyond = 0.5;
-/** A step will do that falls short of a twelfth of the drawn part by less than a thousandth. */
+/** A step may be smaller than a twelfth of the part drawn by less than a thousandth. */
 const enough = 0.999;
 
-/** A stretch widened to round numbers, within limits. */
+/** An interval widened to multiples of a round step, within limits. */
 function rounded({ from, to }: InputInterval, limits: InputInterval): InputInterval {
   const step = roundStepAbove((to - from) / 12, enough);
   const outward = { from: Math.floor(from / step + 1e-9) * step, to: Math.ceil(to / step - 1e-9) * step };
@@ -19,8 +19,9 @@ function rounded({ from, to }: InputInterval, limits: InputInterval): InputInter
 }
 
 /**
- * The part of a searched range that is drawn unless someone asks for another: today's value, the input's own range and
- * some room, the crossing nearest to today; to round numbers, so that it keeps still while numbers move a little.
+ * The part of a searched range that is drawn unless someone asks for another: today's value, the input's own range with
+ * some room, and the crossing nearest to today. It ends at round numbers, so that it does not move with every small
+ * change.
  */
 export function visiblePart(
   { base, range }: Lever,
@@ -37,13 +38,13 @@ export function visiblePart(
   return to > from ? rounded({ from, to }, searched) : searched;
 }
 
-/** What is drawn of a range that someone asked to see: all of it, and as far as today's value. */
+/** What is drawn where someone has set the range: all of it, extended to today's value. */
 export function wholeRange({ from, to }: SearchRange, today: Decimal): InputInterval {
   const places = [from, to, today].map((x) => x.toNumber());
   return { from: Math.min(...places), to: Math.max(...places) };
 }
 
-/** Heights beyond the middle eight tenths are drawn as far as this many times their spread. */
+/** Beyond the middle eight tenths, heights are shown up to this many times the spread of those. */
 const reach = 1;
 const room = 0.08;
 
@@ -52,7 +53,7 @@ function quantile(sorted: readonly number[], share: number): number {
 }
 
 /**
- * The heights that are drawn: all of the lines unless a few points stand far out, as beside a pole.
+ * The range of heights that is drawn: all points, unless a few lie far out, as beside a pole.
  * @param always heights that must be in sight
  */
 export function visibleHeights(

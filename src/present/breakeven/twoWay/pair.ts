@@ -7,13 +7,13 @@ import type { SearchRange } from '../../../study/searchRange';
 import { usualQuestions } from '../usualQuestions';
 import { affectedBy } from '../../results/entryGroups';
 
-/** An input that moves, and where. */
+/** An input as it moves, with the range it moves over. */
 export interface MovingInput {
   readonly lever: Lever;
   readonly range: SearchRange;
 }
 
-/** How far an input with a range moves the result between its ends. */
+/** How much the result changes between the ends of an input's range; 0 for an input without one. */
 function swing(question: Question, moved: Lever): number {
   if (moved.range === undefined) return 0;
   const response = question.response([moved]);
@@ -23,8 +23,8 @@ function swing(question: Question, moved: Lever): number {
 }
 
 /**
- * The input that is usually looked at together with another: that of the next usual question that reaches the result;
- * else the one with a range that moves the result most; else any other that reaches it.
+ * The second input of a two-way breakeven until someone chooses: the first input of the usual questions, other than the
+ * given one, on which the result depends; else the one whose range moves the result most; else any on which it depends.
  */
 export function usualSecond(question: Question, first: Cell): Cell | undefined {
   const { view } = question;
@@ -44,7 +44,7 @@ function inputsOf(model: Model, plan: Plan): Cell[] {
   return model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input');
 }
 
-/** An input of a question as it moves; undefined where it is none. */
+/** A cell as a moving input, over the given range or its usual one; undefined where it is no input of the plan. */
 export function movingOf(question: Question, cell: Cell, range?: SearchRange): MovingInput | undefined {
   const moved = lever(question.view, cell.id);
   return moved && { lever: moved, range: range ?? pictureRange(moved) };

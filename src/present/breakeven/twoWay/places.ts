@@ -2,12 +2,15 @@ import type { Decimal } from '../../../core/number';
 import { exactStepAbove } from '../../../core/roundStep';
 import type { SearchRange } from '../../../study/searchRange';
 
-/** Round places between the ends of a table at most. */
+/** The step between round numbers is at least the range divided by this. */
 const most = 8;
-/** Less than this share of a step beside an end or today's number a round place is left out. */
+/** A round number closer than this share of a step to an end or to today's number is left out. */
 const near = 0.3;
 
-/** The numbers that a table shows along an input, ascending: the ends, today's where it is between, and round ones. */
+/**
+ * The numbers that a table shows along an input, ascending: both ends, today's number where it lies between them, and
+ * round ones.
+ */
 export function roundPlaces({ from, to }: SearchRange, today: Decimal): Decimal[] {
   const step = exactStepAbove(to.minus(from).dividedBy(most));
   const fixed = [from, ...(today.gt(from) && today.lt(to) ? [today] : []), to];

@@ -10,21 +10,21 @@ import type { PairSurfaces, SurfaceRow } from './surfaces';
 import type { MovingInput } from './pair';
 import type { LevelStretch } from './stretches';
 
-/** What a picture of two inputs says: the finding, and what else is worth knowing. */
+/** The sentences of a two-way breakeven: the finding, and further remarks. */
 export interface TwoWaySentences {
   readonly main: Phrase;
   readonly more: Phrase;
 }
 
-/** What the words speak of besides the numbers. */
+/** What the sentences need besides the numbers. */
 export interface TwoWayContext {
   readonly claim: Claim;
-  /** The result as it is spoken of, as `the difference in Margin`. */
+  /** The result as a sentence names it, such as `the difference in Margin`. */
   readonly subject: Phrase;
   readonly result: Cell;
 }
 
-/** A crossing without float64's last digits. */
+/** A crossing rounded to ten digits: the last ones of float64 are rounding. */
 function tidied(value: number): Decimal {
   return decimal(Number(value.toPrecision(10)));
 }
@@ -33,7 +33,7 @@ function spokenAt({ lever: { cell } }: MovingInput, value: Decimal, format: Form
   return spoken(value, cell.unit, format);
 }
 
-/** `9 and 16 s per plant` */
+/** The ends of an input's range: `9 and 16 s per plant` */
 function ends(moving: MovingInput, format: Format): Phrase {
   const {
     lever: { cell },
@@ -42,7 +42,10 @@ function ends(moving: MovingInput, format: Format): Phrase {
   return say`${format.value(range.from, cell.unit)} and ${spokenAt(moving, range.to, format)}`;
 }
 
-/** Where along the first input a row is at or above the target, in words that follow what is true there. */
+/**
+ * Where along the first input the result is at or above the target, such as `up to 12 s per plant`; it follows a
+ * statement of what is true there.
+ */
 function whereAbove(above: readonly LevelStretch[], across: MovingInput, format: Format): Phrase {
   const { from, to } = { from: across.range.from.toNumber(), to: across.range.to.toNumber() };
   const at = (value: number): string => spokenAt(across, tidied(value), format);
@@ -65,7 +68,7 @@ function rowText({ at, isToday }: SurfaceRow, { pair: { down } }: PairSurfaces, 
   return isToday ? say`at today’s ${value}` : say`at ${value}`;
 }
 
-/** How the answer about one input hangs on the other. */
+/** How the breakeven of the first input depends on the second one. */
 function interplay(surfaces: PairSurfaces, { claim }: TwoWayContext, format: Format): Phrase {
   const {
     rows,
@@ -88,7 +91,10 @@ function interplay(surfaces: PairSurfaces, { claim }: TwoWayContext, format: For
   return isDecided ? say`It is ${Y} that decides: ${listed}.` : say`How far ${X} may go depends on ${Y}: ${listed}.`;
 }
 
-/** What is true where a row's words say; below all along where it is above nowhere. */
+/**
+ * The statement that the stretches of a row belong to: `above`, or `below` where the result is nowhere at or above the
+ * target.
+ */
 function truthOf({ above }: SurfaceRow, { above: yes, below: no }: Claim): Phrase {
   return above.length === 0 ? no : yes;
 }
@@ -115,7 +121,7 @@ function unknown({ unknown: share }: PairSurfaces, format: Format): Phrase {
   return say`In ${percent(decimal(share.toFixed(4)), format)} of the picture it cannot be computed; that part is crossed out.`;
 }
 
-/** Puts a picture of two inputs into words. */
+/** Describes a two-way breakeven in words. */
 export function twoWaySentences(surfaces: PairSurfaces, context: TwoWayContext, format: Format): TwoWaySentences {
   const more = sentences(today(surfaces, context, format), unknown(surfaces, format));
   if (surfaces.unknown === 1) {

@@ -6,9 +6,9 @@ export interface LevelStretch {
   readonly to: number;
 }
 
-/** Places that are looked at before a change of side is closed in on. */
+/** Places that are scanned for changes of side. */
 const selection = 1000;
-/** Halvings: as many as float64 can tell apart. */
+/** Halvings between two scanned places: as many as float64 can resolve. */
 const halvings = 50;
 
 function changeBetween(isAbove: (x: number) => boolean, from: number, to: number): number {
@@ -19,11 +19,13 @@ function changeBetween(isAbove: (x: number) => boolean, from: number, to: number
     if (isAbove(middle) === side) a = middle;
     else b = middle;
   }
-  // The far end reaches the other side; a jump is met from where the result is at or above the level.
+  // Of the two ends of the last bracket, the one at which the result is at or above the level.
   return side ? a : b;
 }
 
-/** The stretches of a range over which a result is at or above a level; what cannot be computed is not. */
+/**
+ * The stretches of a range over which a result is at or above a level. Where it cannot be computed it counts as below.
+ */
 export function stretchesAbove(at: (x: number) => number, range: LevelStretch, level: number): LevelStretch[] {
   const isAbove = (x: number): boolean => at(x) >= level;
   const { from, to } = range;

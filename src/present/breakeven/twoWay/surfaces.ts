@@ -7,7 +7,7 @@ import { heatBands, type HeatBands } from '../../heat/bands';
 import type { MovingInput } from './pair';
 import { stretchesAbove, type LevelStretch } from './stretches';
 
-/** A result asked about as two inputs move, against a target. */
+/** The question of a two-way breakeven: a result over two inputs, against a target. */
 export interface Pair {
   readonly question: Question;
   readonly across: MovingInput;
@@ -15,35 +15,35 @@ export interface Pair {
   readonly target: Decimal;
 }
 
-/** At one number of the second input, where along the first the result is at or above the target. */
+/** For one number of the second input, the stretches of the first over which the result is at or above the target. */
 export interface SurfaceRow {
   readonly at: Decimal;
   readonly isToday: boolean;
   readonly above: readonly LevelStretch[];
 }
 
-/** What was found of a pair, in float64. */
+/** What a search over two inputs found, in float64. */
 export interface PairSurfaces {
   readonly pair: Pair;
   readonly grid: Grid<number>;
   readonly bands: HeatBands;
   readonly paths: readonly Path[];
-  /** At the low end of the second input, at today's number where that lies inside, and at the high end. */
+  /** Rows at both ends of the second input, and at today's number where that lies between them. */
   readonly rows: readonly SurfaceRow[];
-  /** The share of the places looked at where the result cannot be computed. */
+  /** Share of the grid's nodes at which the result cannot be computed. */
   readonly unknown: number;
-  /** Of the others, whether all or none are at or above the target. */
+  /** Whether all, none or some of the other nodes are at or above the target. */
   readonly side: 'all' | 'none' | 'both';
 }
 
-/** Nodes along each input of the first picture, and of the one that follows. */
+/** Nodes along each input: of a first, coarse grid, and of the fine one that follows it. */
 const sizes = [16, 60] as const;
 
 function isWithin({ from, to }: SearchRange, value: Decimal): boolean {
   return value.gte(from) && value.lte(to);
 }
 
-/** Numbers of the second input that the words speak of. */
+/** The numbers of the second input that the sentences speak of. */
 function toldAt({ lever: { base }, range }: MovingInput): { at: Decimal; isToday: boolean }[] {
   const ends = [range.from, range.to].map((at) => ({ at, isToday: at.eq(base) }));
   const inside = isWithin(range, base) && !ends.some(({ isToday }) => isToday);
@@ -73,12 +73,15 @@ function lookAt(pair: Pair, grid: Grid<number>, rows: readonly SurfaceRow[]): Pa
   };
 }
 
-/** A number that is none where it cannot be computed or has no end. */
+/** The value, or NaN for an infinite one. */
 function finite(value: number): number {
   return Number.isFinite(value) ? value : NaN;
 }
 
-/** Looks at a pair, where there is one: coarsely, then finely, with a breath after each row. */
+/**
+ * Searches over two inputs, if there is a question: first on a coarse grid, then on a fine one. It yields undefined
+ * after each row, so that the page can pause there.
+ */
 export function* searchPair(pair: Pair | undefined): Generator<PairSurfaces | undefined, void> {
   if (pair === undefined) return;
   const surface = surfaceOf(pair.question, pair.across.lever, pair.down.lever);

@@ -1,12 +1,9 @@
-/** What stands around the answer about two inputs at once. */
+/** Fixed texts of the two-way breakeven. */
 export const twoWayTexts = {
   heading: 'Two inputs at once',
   noSecond: (result: string) => `There is no second input that moves ${result}.`,
   second: (first: string) => `as ${first} moves, and with it`,
-  working: 'Working it out …',
   level: 'breakeven',
-  today: 'today',
   below: (target: string) => `below ${target}`,
   orMore: (target: string) => `${target} or more`,
-  table: 'The same numbers as a table',
 } as const;

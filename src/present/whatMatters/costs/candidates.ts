@@ -2,10 +2,10 @@ import { isCounted, isCurrency } from '../../../core/unit';
 import type { Cell } from '../../../model/cell';
 import type { Model, Plan } from '../../../model/model';
 
-/** Lines that can be told apart. */
+/** At most this many lines can be told apart. */
 export const most = 6;
 
-/** Whether a cell is money for each of something counted, such as EUR/plant. */
+/** Whether a cell is money per one counted thing, such as EUR/plant. */
 function isMoneyForEach({ unit }: Cell): boolean {
   const powers = [...(unit?.dimension ?? [])];
   return (
@@ -25,15 +25,15 @@ function headlines(cells: readonly Cell[]): Cell[] {
   return cells.filter(({ role }) => role === 'headline');
 }
 
-/** The largest number of cells under one heading. */
+/** The cells under the heading that has most of them. */
 function largestHeading(cells: readonly Cell[]): Cell[] {
   const groups = grouped(cells, ({ group }) => group);
   return groups.reduce<Cell[]>((largest, group) => (group.length > largest.length ? group : largest), []);
 }
 
 /**
- * The results of a plan that can stand side by side: those calculated as money for each of one thing counted. Where
- * there are several such units, the one with the most headlines, then the one with the most results.
+ * The results of a plan that can be compared side by side: those calculated as money per one counted thing. Where there
+ * are several such units, the one with the most headlines, then the one with the most results.
  * @returns in file order; fewer than two where there is nothing to compare
  */
 export function candidates({ cells }: Pick<Model, 'cells'>, { contents }: Pick<Plan, 'contents'>): readonly Cell[] {
@@ -46,7 +46,7 @@ export function candidates({ cells }: Pick<Model, 'cells'>, { contents }: Pick<P
   return groups.reduce<Cell[]>((best, group) => (more(group, best) > 0 ? group : best), []);
 }
 
-/** The ones that stand side by side until someone chooses: the headlines, else those under the fullest heading. */
+/** The results shown until someone chooses: the headlines, else those under the largest heading. */
 function usualOnes(all: readonly Cell[]): Cell[] {
   const large = headlines(all);
   if (large.length >= 2) return large.slice(0, most);
@@ -54,7 +54,7 @@ function usualOnes(all: readonly Cell[]): Cell[] {
   return (together.length >= 2 ? together : [...all]).slice(0, most);
 }
 
-/** The ones of some names, at most as many as can be told apart; the usual ones where there is none of them. */
+/** The results with some names, at most as many as can be told apart; the usual ones where none of the names exists. */
 export function chosenOnes(all: readonly Cell[], names: readonly string[]): Cell[] {
   const chosen = all.filter(({ name }) => names.includes(name));
   return chosen.length === 0 ? usualOnes(all) : chosen.slice(0, most);

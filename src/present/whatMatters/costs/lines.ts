@@ -7,7 +7,7 @@ import { defaultRange } from '../../../study/searchRange';
 import { visiblePart } from '../../breakeven/curve/visibleRange';
 import { even, places, sample, sharpened, type Point, type InputInterval } from '../../breakeven/curve/sample';
 
-/** Results of one plan as one input moves. */
+/** A question about several results of one plan as one input moves. */
 export interface CostsRequest {
   readonly lever: Lever;
   readonly results: readonly { readonly cell: Cell; readonly response: Response }[];
@@ -20,10 +20,10 @@ export interface CostsRow {
   readonly today: boolean;
 }
 
-/** What is known of the lines. */
+/** What has been computed of the lines. */
 export interface CostsLines {
   readonly drawn: InputInterval;
-  /** By result. */
+  /** One list of points for each result. */
   readonly points: readonly (readonly Point[])[];
   readonly stretches: readonly LowestStretch[];
   readonly rows: readonly CostsRow[];
@@ -33,7 +33,7 @@ export interface CostsLines {
 const samples = 160;
 const rowCount = 11;
 
-/** The part of the input's range that is drawn: about twice as far as its own range reaches. */
+/** The part of the input's range that is drawn, about twice as wide as its own range. */
 function drawnOf(lever: Lever): InputInterval {
   const { from, to } = defaultRange(lever);
   return visiblePart(lever, { from: from.toNumber(), to: to.toNumber() }, []);
@@ -43,7 +43,7 @@ function short(x: number): Decimal {
   return decimal(Number(x.toPrecision(12)));
 }
 
-/** Inputs of the rows: evenly over what is drawn, and today's. */
+/** The inputs of the rows: evenly spaced over the part drawn, and today's number. */
 function inputsOf({ base }: Lever, drawn: InputInterval): Decimal[] {
   const all = even(drawn, rowCount).map(short);
   const inside = base.gte(all[0]!) && base.lte(all.at(-1)!);
@@ -69,7 +69,7 @@ function* rowsOf(
   return rows;
 }
 
-/** The lines in float64, then the rows and the changes of the lowest exactly. */
+/** Computes the lines in float64, then the rows and the changes of the lowest result exactly. */
 export function* costsLines(ask: CostsRequest): Generator<CostsLines | undefined, void> {
   const { lever, results } = ask;
   const drawn = drawnOf(lever);

@@ -6,20 +6,20 @@ import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';
 import type { Format } from '../../text/numberFormat';
 
-/** Changes of the lowest that are told one by one. */
+/** At most this many changes of the lowest are described one by one. */
 const mostSentences = 4;
 
-/** What the results that stand side by side are, today and along an input. */
+/** The results side by side, today and along an input. */
 export interface CostsContext {
   readonly lever: Lever;
   readonly cells: readonly Cell[];
   /** The results today; NaN where one cannot be computed. */
   readonly today: readonly Decimal[];
-  /** Undefined where the input moves none of them. */
+  /** Undefined where none of the results depends on the input. */
   readonly stretches: readonly LowestStretch[] | undefined;
 }
 
-/** What the lowest is called: a cost is cheap. */
+/** The word for the lowest: `cheapest` for costs. */
 export function lowestWord(cells: readonly Cell[]): string {
   return cells.every(({ label }) => /\bcost|\bprice/i.test(label)) ? 'cheapest' : 'lowest';
 }
@@ -35,7 +35,7 @@ function nameOf({ cells }: CostsContext, { curve }: LowestStretch): Phrase {
   return curve === undefined ? plainly('none that can be computed') : say`${cells[curve]?.label ?? ''}`;
 }
 
-/** Where along the input the lowest changes. */
+/** Where along the input another result becomes the lowest. */
 function changes(matter: CostsContext, word: string, format: Format): Phrase {
   const {
     lever: { cell: input },
@@ -60,7 +60,7 @@ function changes(matter: CostsContext, word: string, format: Format): Phrase {
   return say`As ${input.label} rises, ${nameOf(matter, first)} is ${plainly(word)} below ${at(first.to)}${later}.`;
 }
 
-/** Which is the lowest today, and where along the input another one is. */
+/** Which result is the lowest today, and where along the input another one is. */
 export function costsSentence(matter: CostsContext, format: Format): Phrase {
   const word = lowestWord(matter.cells);
   return sentences(todays(matter, word, format), changes(matter, word, format));

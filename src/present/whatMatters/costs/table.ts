@@ -7,7 +7,7 @@ import { numberWithUnit, type Format } from '../../text/numberFormat';
 import { withUnit } from '../../text/withUnit';
 import type { CostsRow } from './lines';
 
-/** One number of the input as a table shows it. */
+/** The results at one number of the input, as texts of a table. */
 export interface ShownCostsRow {
   readonly input: string;
   readonly today: boolean;

@@ -1,35 +1,28 @@
-import { space } from '../../text/numberFormat';
+import { commonTexts } from '../../text/commonTexts';
 
-/** What stands around results side by side and in their tables. */
+/** Fixed texts of results side by side and of their tables. */
 export const costsTexts = {
   which: 'which',
   noMore: (most: number) => `No more than ${most} can be told apart: leave one out to add another.`,
   moves: 'as this moves',
-  working: 'Working out the lines …',
-  today: 'today',
-  todayAt: (number: string) => `today${space}${number}`,
-  unknown: 'unknown',
   tables: 'The same lines as tables',
   changesRegion: 'Where it changes',
-  fromTo: 'from – to',
   rowsRegion: 'The lines as numbers, side by side',
-  cannotCompute: 'cannot be computed',
-  save: 'Save this table as CSV',
 } as const;
 
-/** In which unit the lines are, and in which plan: `EUR/plant, in Nursery first`; blanks are left out. */
+/** The unit of the lines and their plan: `EUR/plant, in Nursery first`; a blank part is left out. */
 export function costsCaption(unit: string, plan: string): string {
   return [unit, plan].filter(Boolean).join(', in ');
 }
 
 /** What the figures of the key are: `today, EUR/plant`. */
 export function costsFigures(unit: string): string {
-  return [costsTexts.today, unit].filter(Boolean).join(', ');
+  return [commonTexts.today, unit].filter(Boolean).join(', ');
 }
 
 /**
- * Above the table of where another one becomes the lowest.
- * @param word what the lowest is called
+ * The caption of the table of where another result becomes the lowest.
+ * @param word the word for the lowest
  * @param exact whether its numbers are exact rather than float64
  */
 export function changesCaption(word: string, input: string, exact: boolean): string {

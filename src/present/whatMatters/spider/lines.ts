@@ -3,10 +3,10 @@ import type { Lever } from '../../../model/view';
 import { spiderLine, type SpiderLine } from '../../../study/spider';
 import type { ShownBar } from '../tornado/bars';
 
-/** Lines that can be told apart. */
+/** At most this many lines can be told apart. */
 const most = 5;
 
-/** The inputs with the longest bars: those that have a line, and those among them that are 0 today and have none. */
+/** The inputs with the longest bars. Those in `atZero` are 0 today and have no line, as no change is a share of 0. */
 export interface Tops {
   readonly levers: readonly Lever[];
   readonly atZero: readonly Lever[];
@@ -24,18 +24,18 @@ export function topsOf(bars: readonly ShownBar[]): Tops {
   return { levers, atZero };
 }
 
-/** Whose lines are asked for. */
+/** The question whose spider lines are drawn, and the inputs. */
 export interface SpiderRequest extends Tops {
   readonly question: Question;
 }
 
-/** Lines as far as they are known, the steepest first. */
+/** The lines computed so far, the steepest first. */
 export interface FoundLines {
   readonly lines: readonly SpiderLine[];
   readonly exact: boolean;
 }
 
-/** The steepest per cent for per cent first, lines with an unknown end last. */
+/** Lines by the size of their slope, the steepest first, lines with an unknown end last. */
 function steepestFirst(lines: readonly SpiderLine[]): SpiderLine[] {
   const size = ({ slope }: SpiderLine): number => (slope.isNaN() ? -1 : slope.abs().toNumber());
   return [...lines].sort((a, b) => size(b) - size(a));

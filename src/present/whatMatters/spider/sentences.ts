@@ -6,18 +6,19 @@ import { spoken, spokenWithUnit } from '../../text/spokenNumber';
 import type { Format } from '../../text/numberFormat';
 import { inPerCent } from '../../text/inPerCent';
 import { subjectPhrase, type TornadoSubject } from '../tornado/sentences';
+import { commonTexts } from '../../text/commonTexts';
 
-/** A line whose two sides differ by less than this share of the larger one runs straight for the eye. */
+/** A line whose two sides differ by less than this share of the larger one looks straight. */
 const slight = 0.1;
 
-/** How unlike the two sides of a bend are, as a share of the larger one; 0 where one is unknown. */
+/** The difference between the two sides of a bend as a share of the larger one; 0 where one is unknown. */
 function unevenness({ less, more }: Bend): number {
   const larger = less.abs().gt(more.abs()) ? less.abs() : more.abs();
   const share = less.plus(more).abs().dividedBy(larger).toNumber();
   return Number.isNaN(share) ? 0 : share;
 }
 
-/** The line that bends most, where one bends. */
+/** The line that bends most; undefined where none bends. */
 function mostBent(lines: readonly SpiderLine[]): (SpiderLine & { readonly bend: Bend }) | undefined {
   const bent = lines.flatMap(({ bend, ...line }) => (bend && unevenness(bend) >= slight ? [{ ...line, bend }] : []));
   return bent.sort((a, b) => unevenness(b.bend) - unevenness(a.bend))[0];
@@ -29,9 +30,9 @@ function moved(change: Decimal, { result }: TornadoSubject, format: Format): str
   return spokenWithUnit(number, result.unit?.text ?? '', number === '+1');
 }
 
-/** What each per cent does, as it stands in the key. */
+/** The effect of each per cent, for the key. */
 export function slopeText({ slope }: SpiderLine, { result }: TornadoSubject, format: Format): string {
-  return slope.isNaN() ? 'unknown' : format.signed(slope, result.unit);
+  return slope.isNaN() ? commonTexts.unknown : format.signed(slope, result.unit);
 }
 
 function steepest(subject: TornadoSubject, { lever, slope }: SpiderLine, format: Format): Phrase {
@@ -69,7 +70,7 @@ function outside({ nameOf }: TornadoSubject, lines: readonly SpiderLine[]): Phra
   return say`A line shows its range alone, and today’s number lies outside of that for ${listed(names)}.`;
 }
 
-/** What the lines show, in words. */
+/** Describes the lines in words. */
 export function spiderSentence(
   subject: TornadoSubject,
   lines: readonly SpiderLine[],

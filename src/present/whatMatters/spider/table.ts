@@ -7,8 +7,9 @@ import { endText } from '../../text/rangeEnds';
 import { numberWithUnit, type Format } from '../../text/numberFormat';
 import { inPerCent } from '../../text/inPerCent';
 import type { TornadoSubject } from '../tornado/sentences';
+import { commonTexts } from '../../text/commonTexts';
 
-/** One place of a line as a table shows it. */
+/** One place of a line as texts of a table. */
 export interface SpiderRow {
   readonly cell: Cell;
   readonly name: string;
@@ -18,10 +19,10 @@ export interface SpiderRow {
   readonly result: string | undefined;
 }
 
-/** So near are two changes in per cent the same place. */
+/** Changes in per cent this close are the same place. */
 const near = decimal('1e-20');
 
-/** The ends of a line, half-way to them, today, and the two places that its bend is told from. */
+/** The places that the table shows: both ends, half-way to them, today, and the two from which the bend is computed. */
 function toldPlaces({ places, bend }: SpiderLine): SpiderPlace[] {
   const [low, high] = [places[0], places.at(-1)];
   if (low === undefined || high === undefined) return [];
@@ -34,7 +35,7 @@ function toldPlaces({ places, bend }: SpiderLine): SpiderPlace[] {
 }
 
 function changeText(change: Decimal, format: Format): string {
-  return change.isZero() ? 'today' : inPerCent(format.signed(change, undefined, 1));
+  return change.isZero() ? commonTexts.today : inPerCent(format.signed(change, undefined, 1));
 }
 
 /** The lines as rows of a table. */

@@ -1,26 +1,23 @@
 import { printedUnit } from '../../text/printedUnit';
 import type { TornadoSubject } from '../tornado/sentences';
+import { commonTexts } from '../../text/commonTexts';
 
-/** What stands around the spider lines and in their table. */
+/** Fixed texts of the spider lines and of their table. */
 export const spiderTexts = {
-  working: 'Working out the lines …',
   across: 'change from today',
   tickAfter: ' %',
-  today: 'today',
   table: 'The same lines as a table',
   tableRegion: 'Table of the lines',
-  heads: ['entry', 'change', 'number', 'result'],
-  cannotCompute: 'cannot be computed',
-  save: 'Save this table as CSV',
+  heads: [commonTexts.entry, 'change', 'number', 'result'],
 } as const;
 
-/** What the lines are of: `Margin, B − A, EUR/year`. */
+/** The caption of the lines: `Margin, B − A, EUR/year`. */
 export function spiderCaption({ result, of }: Pick<TornadoSubject, 'result' | 'of'>): string {
-  const whose = of.kind === 'difference' ? 'B − A' : '';
+  const whose = of.kind === 'difference' ? commonTexts.secondLessFirst : '';
   return [result.label, whose, printedUnit(result.unitText)].filter(Boolean).join(', ');
 }
 
-/** The same above their table, which is filled with float64 numbers at first. */
+/** The caption of their table, which holds float64 numbers until the exact ones are computed. */
 export function spiderTableCaption(caption: string, exact: boolean): string {
   return exact ? caption : `${caption} (being worked out exactly …)`;
 }

@@ -6,7 +6,7 @@ import { endText } from '../../text/rangeEnds';
 import { numberWithUnit, space, type Format } from '../../text/numberFormat';
 import { inPerCent } from '../../text/inPerCent';
 
-/** One input as its line is shown. */
+/** The switching value of one input as texts. */
 export interface SwitchLine {
   readonly cell: Switch['cell'];
   readonly name: string;
@@ -19,14 +19,14 @@ export interface SwitchLine {
 export function changeText(change: Decimal, format: Format): string {
   const decimals = change.abs().lt(10) ? 1 : 0;
   const text = format.fixed(change, decimals);
-  // What is too small for the decimals is still a change.
+  // A change too small for the decimals is still a change.
   if (!change.isZero() && !/[1-9]/.test(text)) return `less than ${inPerCent(format.fixed(decimal('0.1'), 1))}`;
   return `${change.gt(0) ? '+' : ''}${inPerCent(text)}`;
 }
 
 type NameOf = (cell: Switch['cell']) => string;
 
-/** `just above 16 day` where the answer flips right behind a value; the value alone where it flips at it. */
+/** `just above 16 day` where the answer changes just behind a value; the value alone where it changes at it. */
 export function placeText({ base, value, isBehind }: Switch, text: string): string {
   if (!isBehind || value === undefined) return text;
   return `just ${value.gte(base) ? 'above' : 'below'}${space}${text}`;
@@ -48,7 +48,7 @@ export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Fo
   });
 }
 
-/** Which guess may be wrong least before the answer flips. */
+/** Which guess has the thinnest margin before the answer changes. */
 export function switchSentence(found: readonly Switch[], nameOf: NameOf, format: Format): Phrase {
   const [first] = found;
   const flipping = found.filter(({ value }) => value !== undefined).length;

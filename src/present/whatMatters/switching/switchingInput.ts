@@ -1,16 +1,16 @@
 import type { Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 
-/** Where one input flips the answer. */
+/** Where one input changes the answer. */
 export interface Switch {
   readonly cell: Cell;
   readonly base: Decimal;
-  /** Undefined where nothing in the range looked at flips it. */
+  /** Undefined where no number in the range searched changes the answer. */
   readonly value: Decimal | undefined;
-  /** Whether it flips not at that value but right behind it, as seen from today. */
+  /** Whether the answer changes just behind the value, seen from today's number, and not at it. */
   readonly isBehind: boolean;
-  /** In per cent of today's number; undefined where that is 0. */
+  /** Change from today's number in per cent of it; undefined where that is 0. */
   readonly change: Decimal | undefined;
-  /** How many values flip it. */
+  /** How many numbers in the range change the answer. */
   readonly count: number;
 }

@@ -1,8 +1,9 @@
 import type { ShownBar } from './bars';
 import { fit, type Layout } from './layout';
 import type { End, TornadoRow } from './rows';
+import { commonTexts } from '../../text/commonTexts';
 
-/** The text at one side of a bar, such as `8,507 at 0.88 EUR/plant`; `at` is where the bar ends there. */
+/** The text at one side of a bar, such as `8,507 at 0.88 EUR/plant`; `at` is the bar's end on that side. */
 interface SideText {
   readonly at: number;
   /** The result; blank where it cannot be computed. */
@@ -15,18 +16,18 @@ export interface SideTexts {
   readonly right: SideText;
 }
 
-/** Heights in pixels, of the chart and of the list that lies over it. */
+/** Heights in pixels, for the chart and for the list of names that lies over it. */
 export const heights = { top: 26, row: 46, rowWithTexts: 66, axis: 24 } as const;
 
 /** Pixels between a bar and the text beside it. */
 export const gap = 6;
 
 function textOf({ input, result }: End): Pick<SideText, 'strong' | 'quiet'> {
-  if (result === undefined) return { strong: '', quiet: `cannot be computed at ${input}` };
+  if (result === undefined) return { strong: '', quiet: `${commonTexts.cannotCompute} at ${input}` };
   return { strong: result, quiet: `at ${input}` };
 }
 
-/** The texts beside a bar; that of an unknown end stands opposite to the other one. */
+/** The texts on both sides of a bar. The text of an end that cannot be computed is opposite that of the other end. */
 export function sideTexts({ atLow, atHigh }: ShownBar, { low, high }: TornadoRow, today: number): SideTexts {
   const [a, b] = [atLow.toNumber(), atHigh.toNumber()];
   const mirrored = (value: number): number => (Number.isNaN(value) ? today : 2 * today - value);
@@ -42,9 +43,9 @@ export function sideTexts({ atLow, atHigh }: ShownBar, { low, high }: TornadoRow
   };
 }
 
-/** A text beside a bar with the pixels that it takes. */
+/** A text beside a bar with its width in pixels. */
 export interface MeasuredText extends SideText {
-  /** From its left edge to its quiet part. */
+  /** Pixels from its start to its quiet part. */
   readonly lead: number;
   readonly width: number;
 }
@@ -54,7 +55,7 @@ interface MeasuredTexts {
   readonly right: MeasuredText;
 }
 
-/** Where the axis and the texts of some bars stand, and how high a row is. */
+/** The layout of some bars: the axis, the texts, and the height of a row. */
 export interface LaidBars {
   readonly texts: readonly MeasuredTexts[];
   readonly layout: Layout;
@@ -63,7 +64,7 @@ export interface LaidBars {
 
 /**
  * Fits bars with their texts into a width.
- * @param measure pixels that a text takes
+ * @param measure gives the width of a text in pixels
  * @param held the layout before
  */
 export function layBars(
@@ -92,7 +93,7 @@ export function layBars(
   return { texts, layout, row: layout.below ? heights.rowWithTexts : heights.row };
 }
 
-/** Pixels from the top of a chart of some rows to its bottom. */
+/** The height in pixels of a chart with some rows. */
 export function heightOf(rows: number, { row }: LaidBars): number {
   return heights.top + rows * row + heights.axis;
 }

@@ -3,13 +3,13 @@ import type { Cell } from '../../../model/cell';
 import type { Question } from '../../../model/response';
 import { quickTornado, tornado, type Bar } from '../../../study/tornado';
 
-/** A bar to show: its numbers exact, or from float64 until the exact ones are there. */
+/** A bar to show. Its numbers are exact, or come from float64 until the exact ones are computed. */
 export type ShownBar = Bar<Decimal>;
 
-/** Entries that one step looks at. */
+/** Entries computed in one step. */
 const atOnce = 4;
 
-/** The question narrowed to some entries: what it varies is found among these alone. */
+/** The question restricted to some entries, so that a tornado of it varies only these. */
 function narrowed(question: Question, cells: readonly Cell[]): Question {
   return { ...question, view: { ...question.view, model: { ...question.view.model, cells } } };
 }
@@ -31,15 +31,18 @@ function fromFloat({ lever, low, high, atLow, atHigh, swing }: Bar<number>): Sho
   return { lever, low: range.low, high: range.high, ...results };
 }
 
-/** How far a tornado has come. */
+/** The part of a tornado computed so far. */
 export interface TornadoProgress {
-  /** The bars of the entries looked at, not in order yet. */
+  /** The bars of the entries computed, not yet in order. */
   readonly found: readonly ShownBar[];
-  /** Share of the entries looked at. */
+  /** Share of the entries that have been computed. */
   readonly share: number;
 }
 
-/** A tornado a few entries at a time, so that no model holds up the page; each step gives what there is by then. */
+/**
+ * Computes a tornado a few entries at a time, so that a large model does not block the page; each step yields the bars
+ * so far.
+ */
 function* inSteps(
   question: Question,
   bars: (narrow: Question) => readonly ShownBar[],

@@ -1,4 +1,4 @@
-/** Where the texts beside a bar start, as numbers on the axis, and how wide they are, in pixels. */
+/** The ends of a bar on the axis, where its texts start, and the widths of these texts in pixels. */
 export interface Beside {
   readonly left: number;
   readonly leftText: number;
@@ -6,30 +6,30 @@ export interface Beside {
   readonly rightText: number;
 }
 
-/** Where the axis stands in the width of a chart. */
+/** The place of the axis within a chart. */
 export interface Layout {
-  /** Of the chart, in pixels. */
+  /** Width of the chart in pixels. */
   readonly width: number;
   readonly min: number;
   readonly max: number;
-  /** Pixels beside the axis. */
+  /** Pixels to the left and to the right of the axis. */
   readonly before: number;
   readonly after: number;
-  /** The texts stand below their bar because there is no room beside it. */
+  /** Whether the texts are below their bars, for lack of room beside them. */
   readonly below: boolean;
 }
 
 const edge = 4;
-/** The axis keeps at least this share of the width, or the texts go below. */
+/** The axis takes at least this share of the width; where texts beside the bars leave it less, they go below. */
 const leastShare = 0.42;
 const rounds = 6;
-/** What the axis is longer than the bars at either end, as a share of these: room for the bars to move in. */
+/** The axis is longer than the bars by this share of them at either end, so that bars can grow without a new layout. */
 const slack = 0.04;
-/** Pixels that the texts may move outwards. */
+/** Pixels left free for texts to move outwards without a new layout. */
 const give = 12;
-/** An axis that held still is fitted anew once the bars take less than this share of it. */
+/** A kept layout is given up once the bars take less than this share of the axis. */
 const leastUsed = 0.7;
-/** And once the texts leave more than this share of the width free. */
+/** A kept layout is also given up once the texts leave more than this share of the width free. */
 const mostFree = 0.2;
 
 interface Span {
@@ -45,7 +45,7 @@ function spanOf(rows: readonly Beside[], today: number): Span {
   return { min: today - room, max: today + room };
 }
 
-/** Pixels that the texts leave free to the left and to the right; negative where they are cut off. */
+/** Pixels left free by the texts on the left and on the right; negative where texts are cut off. */
 function free(rows: readonly Beside[], { width, min, max, before, after }: Omit<Layout, 'below'>): [number, number] {
   const scale = (width - before - after) / (max - min);
   const place = (value: number): number => before + (value - min) * scale;
@@ -74,7 +74,7 @@ function serves(held: Layout, fresh: Layout, rows: readonly Beside[], { min, max
 
 /**
  * Fits an axis and the texts beside the bars into a width.
- * @param held the layout before: it holds still while it serves, so that only the bars move
+ * @param held the layout before; it is kept while the bars and texts fit it, so that only the bars move
  */
 export function fit(rows: readonly Beside[], today: number, width: number, held?: Layout): Layout {
   const span = spanOf(rows, today);

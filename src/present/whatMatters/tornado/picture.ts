@@ -10,17 +10,17 @@ import { gap, heightOf, heights, type LaidBars, type MeasuredText } from './barT
 export interface Tornado {
   readonly bars: readonly ShownBar[];
   readonly laid: LaidBars;
-  /** The result today, as a number and as it is shown. */
+  /** The result today, as a number and as a text. */
   readonly today: number;
   readonly todayText: string;
-  /** The letter of the plan whose result it is; undefined for a difference. */
+  /** The letter of the plan whose result is shown; undefined for a difference. */
   readonly letter: 'A' | 'B' | undefined;
 }
 
 const thickness = 14;
-/** Around a text, in pixels. */
+/** Margin around a text, in pixels. */
 const rim = 2;
-/** From the middle of a bar down to the texts below it. */
+/** Pixels from the middle of a bar down to the texts below it. */
 const belowBar = 19;
 
 function colourOf(letter: Tornado['letter'], ink: ChartInk): string {
@@ -28,7 +28,7 @@ function colourOf(letter: Tornado['letter'], ink: ChartInk): string {
   return letter === 'A' ? ink.planA : ink.planB;
 }
 
-/** Of each bar the side that reaches less far is drawn last, so that both are seen where they point the same way. */
+/** The shorter side of each bar is drawn last, so that both are seen where they point the same way. */
 function bars(plot: Plot, { bars: all, today, letter }: Tornado, ink: ChartInk): void {
   const colour = colourOf(letter, ink);
   const striped = ink.hatched(colour);
@@ -42,7 +42,7 @@ function bars(plot: Plot, { bars: all, today, letter }: Tornado, ink: ChartInk):
   });
 }
 
-/** On the paper's own ground, so that no line crosses it. */
+/** Writes a text on the paper's colour, so that no line crosses it. */
 function sideText({ pen }: Plot, text: MeasuredText, x: number, y: number, ink: ChartInk): void {
   const { strong, quiet, lead, width } = text;
   pen.fillStyle = ink.paper;
@@ -66,7 +66,7 @@ function texts(plot: Plot, { texts: all, layout }: LaidBars, ink: ChartInk): voi
   });
 }
 
-/** A text over an upright line, kept within the chart; returns half its width. */
+/** Writes a text above a vertical line, kept within the chart; returns half its width. */
 function heading({ pen, x, width }: Plot, text: string, value: number, ink: ChartInk, colour: string): number {
   const half = ink.measure(text) / 2;
   pen.fillStyle = colour;

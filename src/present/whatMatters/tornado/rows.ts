@@ -7,15 +7,15 @@ import { printedUnit } from '../../text/printedUnit';
 import type { ShownBar } from './bars';
 import { flips, type TornadoSubject } from './sentences';
 
-/** One end of a bar as it is shown. */
+/** One end of a bar as texts. */
 export interface End {
-  /** The input's value with its unit. */
+  /** The input's value with its unit, at this end. */
   readonly input: string;
-  /** The result there; undefined where it cannot be computed. */
+  /** The result at this end; undefined where it cannot be computed. */
   readonly result: string | undefined;
 }
 
-/** One bar as it is shown. */
+/** One bar as texts. */
 export interface TornadoRow {
   readonly cell: Cell;
   readonly name: string;
@@ -28,7 +28,10 @@ export interface TornadoRow {
   readonly percentiles: boolean;
 }
 
-/** Decimals that suit all the results of a tornado: what the size of the largest calls for, as far as any has them. */
+/**
+ * Decimals for all results of a tornado: as many as a number of the size of the largest needs, but no more than any of
+ * the results has.
+ */
 export function commonDecimals(bars: readonly ShownBar[], { base, result }: TornadoSubject): number {
   const known = [base, ...bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh])].filter((value) => !value.isNaN());
   const powers = known.flatMap((value) => (value.isZero() ? [] : value.e));
@@ -36,7 +39,7 @@ export function commonDecimals(bars: readonly ShownBar[], { base, result }: Torn
   return ofItsSize === 0 ? 0 : Math.min(ofItsSize, Math.max(...known.map((value) => decimalsFor(value, result.unit))));
 }
 
-/** Bars as they are shown, their results with some decimals. */
+/** The bars as texts, their results with a number of decimals. */
 export function rowsOf(
   bars: readonly ShownBar[],
   subject: TornadoSubject,
@@ -78,7 +81,7 @@ function sameRow(a: TornadoRow, b: TornadoRow): boolean {
   );
 }
 
-/** Rows with those of before in the place of their likes, so that what shows one is not written again. */
+/** The rows, with the earlier object in the place of each row that is the same, so that it is not drawn anew. */
 export function unchangedRows(rows: readonly TornadoRow[], before: readonly TornadoRow[]): readonly TornadoRow[] {
   return rows.map((row, i) => {
     const old = before[i];
@@ -86,7 +89,7 @@ export function unchangedRows(rows: readonly TornadoRow[], before: readonly Torn
   });
 }
 
-/** In which unit the results and swings are, as it is printed; blank for plain numbers. */
+/** The unit of the results and swings as it is printed; blank for plain numbers. */
 export function tornadoUnit({ result }: TornadoSubject): string {
   return printedUnit(result.unitText);
 }

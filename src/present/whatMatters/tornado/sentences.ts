@@ -5,33 +5,34 @@ import { spoken, spokenWithUnit } from '../../text/spokenNumber';
 import { endText } from '../../text/rangeEnds';
 import type { Format } from '../../text/numberFormat';
 import type { ShownBar } from './bars';
+import { differenceIn } from '../../results/differenceIn';
 
 /** Whose result a tornado shows. */
 export type ResultScope =
   | { readonly kind: 'difference'; readonly plan: string; readonly against: string }
-  /** `alone`: the model has no other plan, so that it need not be named. */
+  /** `alone`: the plan is the model's only one and need not be named. */
   | { readonly kind: 'plan'; readonly plan: string; readonly alone: boolean };
 
-/** What a tornado was made of. */
+/** The subject of a tornado. */
 export interface TornadoSubject {
   readonly result: Cell;
   readonly of: ResultScope;
   /** The result today. */
   readonly base: Decimal;
-  /** The name of an entry, which no other has. */
+  /** Gives each entry a name of its own. */
   readonly nameOf: (cell: Cell) => string;
 }
 
-/** Names in a list before it says how many more there are. */
+/** At most this many names in a list; of more, the number. */
 const mostNames = 3;
 
-/** What is looked at: `Margin`, `Margin in Nursery first`, `the difference in Margin`. */
+/** The result in question as a sentence names it: `Margin`, `Margin in Nursery first`, `the difference in Margin`. */
 export function subjectPhrase({ result, of }: Pick<TornadoSubject, 'result' | 'of'>): Phrase {
-  if (of.kind === 'difference') return say`the difference in ${result.label}`;
+  if (of.kind === 'difference') return differenceIn(result);
   return of.alone ? say`${result.label}` : say`${result.label} in ${of.plan}`;
 }
 
-/** Whether the result stands on another side of 0 at an end of a bar than it does today. */
+/** Whether the result at an end of a bar is on the other side of 0 than today's. */
 export function flips({ atLow, atHigh }: ShownBar, base: Decimal): boolean {
   const side = (value: Decimal): boolean => value.gte(0);
   return [atLow, atHigh].some((end) => !end.isNaN() && side(end) !== side(base));
@@ -45,7 +46,7 @@ function most(subject: TornadoSubject, first: ShownBar, format: Format): Phrase 
   return say`${subject.nameOf(cell)} moves ${subjectPhrase(subject)} most: ${swing} between ${low} and ${high}.`;
 }
 
-/** On which side of 0 results of one side stand. */
+/** The side of 0 that results of one sign are on, in words. */
 function sideOf(results: readonly Decimal[]): string {
   if (results.some((value) => value.isZero())) return 'at or above 0';
   return results.some((value) => value.gt(0)) ? 'above 0' : 'below 0';
@@ -71,7 +72,7 @@ function unknown({ nameOf }: TornadoSubject, bars: readonly ShownBar[]): Phrase 
   return names.length === 0 ? [] : say`At an end of ${listed(names, mostNames)} it cannot be computed.`;
 }
 
-/** What a tornado shows, in words: the finding itself, and what else is worth knowing. */
+/** The sentences of a tornado: the finding, and further remarks. */
 export interface TornadoSentences {
   readonly main: Phrase;
   readonly more: Phrase;

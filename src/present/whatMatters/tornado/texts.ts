@@ -1,3 +1,5 @@
+import { commonTexts } from '../../text/commonTexts';
+
 /** What stands around the bars of a tornado and in their table. */
 export const tornadoTexts = {
   lookedAt: (percent: number) => `Looked at ${percent} % of the entries …`,
@@ -7,20 +9,17 @@ export const tornadoTexts = {
   keyHigh: 'at its high',
   flips: 'flips',
   keyFlips: 'on the other side of 0 at an end',
-  keyPercentiles: '* low and high are the 5th and 95th percentile',
-  /** Before and after a bar's swing, for those who hear the page. */
-  heardSwing: ', swing ',
-  heardLink: '. Go to the entry',
-  unknown: 'unknown',
-  table: 'The same numbers as a table',
+  keyPercentiles: '* 5 of 100 lie below this low, and 5 above this high',
+  /** For screen readers, around a bar's swing. */
+  heardSwing: ', moves it by ',
+  heardLink: `. ${commonTexts.goToEntry}`,
   tableRegion: 'Table of the bars',
   percentiles: '5th and 95th percentile',
-  cannotCompute: 'cannot be computed',
 } as const;
 
 /** @param unit of the results, as it is printed; blank for plain numbers */
 export function tornadoHeads(unit: string): string[] {
   const inUnit = (head: string): string => (unit === '' ? head : `${head}, ${unit}`);
-  const results = ['result at low', 'result at high', 'swing'].map(inUnit);
-  return ['entry', 'low', 'high', ...results, 'answer'];
+  const results = ['result at low', 'result at high', 'moves it by'].map(inUnit);
+  return [commonTexts.entry, 'low', 'high', ...results, 'answer'];
 }

@@ -15,21 +15,21 @@ import { changesOf, layoutOf } from '../shelf/changes';
 import { handOver, linkTo } from './modelLink';
 import { shippedModels, type ShippedModel } from './shippedModels';
 
-/** Opening, saving and starting over, with what is said of it. */
+/** Opening, saving, sharing and starting over, with the notices about them. */
 export interface FileActions extends CurrentNotice {
   /** The file being read and the share read so far, 0 to 1. */
   readonly reading: Accessor<{ readonly name: string; readonly share: number } | undefined>;
-  /** Opening asks first where it would take the place of numbers that were changed and are not kept. */
+  /** Asks first where the opened file would replace changes that are not kept. */
   readonly open: (file: File) => void;
   readonly openShipped: (model: ShippedModel) => void;
   readonly save: () => void;
   /** Copies a link that holds the model. */
   readonly copyLink: () => void;
-  /** Opens what a link holds. */
+  /** Opens the model of a link. */
   readonly openLink: (found: SharedFile | { readonly problem: Problem }) => void;
-  /** Puts the model back as it came: a shipped one as it is shipped today, any other as it was opened. */
+  /** Puts the model back as it was at first: a shipped one as shipped today, any other as it was opened. */
   readonly startOver: () => void;
-  /** Tells something that cannot be undone. */
+  /** Shows a message about something that undo does not take back. */
   readonly say: (text: string) => void;
   stop(): void;
 }
@@ -41,7 +41,7 @@ function saved(store: ModelStore, drafts: Drafts): string {
   return fileTexts.saved(name, drafts.all().length);
 }
 
-/** Copies a link that holds the file and says where it is, or why there is none. */
+/** Copies a link that holds the file. Returns the message about it, also where there can be no link. */
 async function linked(store: ModelStore, drafts: Drafts): Promise<string> {
   const link = await linkTo({ name: store.origin().name, bytes: new TextEncoder().encode(fileText(store)) });
   if (typeof link !== 'string') return fileTexts.noLink(link.problem.message);
@@ -54,10 +54,10 @@ function unreadable(reason: unknown): Problem {
   return problem('unreadable', fileTexts.unreadable(text), { text });
 }
 
-/** The sentence that asks whether something may take the place of the file with that name. */
+/** The question whether something may replace the open file, whose name is given. */
 type Asking = (instead: string) => string;
 
-/** Asks before something takes the place of numbers that were changed and are neither kept nor saved. */
+/** Asks before something replaces changes that are neither kept nor saved. */
 function createCare(store: ModelStore, drafts: Drafts, news: Notices, isKept: () => boolean) {
   let saved: Sheet | undefined;
   const isUnsaved = (): boolean => {
@@ -77,10 +77,10 @@ function createCare(store: ModelStore, drafts: Drafts, news: Notices, isKept: ()
   };
 }
 
-/** What is done with what has been opened. */
+/** Takes an opened model. */
 type Put = (opened: Snapshot) => void;
 
-/** Reads files and shipped models, and says why one cannot be opened. */
+/** Reads files and shipped models; a notice says why one cannot be opened. */
 function createOpening(news: Notices) {
   const [reading, setReading] = createSignal<{ name: string; share: number }>();
   let stopping = new AbortController();
@@ -116,7 +116,7 @@ function createOpening(news: Notices) {
   return { reading, shipped, file, stop };
 }
 
-/** @param isKept whether the work is kept on this machine: then nothing that is opened takes its place */
+/** @param isKept whether the work is kept on this machine, in which case opening replaces nothing */
 export function createFileActions(store: ModelStore, drafts: Drafts, isKept: () => boolean): FileActions {
   const news = createNotices();
   const care = createCare(store, drafts, news, isKept);
@@ -124,7 +124,7 @@ export function createFileActions(store: ModelStore, drafts: Drafts, isKept: () 
   const put = (snapshot: Snapshot, text: string): void => {
     store.open(snapshot);
     const since = store.version();
-    // Once something else was done, undo would take that back.
+    // After another edit, undo would take that one back.
     news.say(text, () => store.version() === since);
   };
   const putFile = (file: File, asking: Asking): Promise<void> =>

@@ -4,7 +4,7 @@ function carriesFiles(event: DragEvent): boolean {
   return event.dataTransfer?.types.includes('Files') === true;
 }
 
-/** Takes a file that is dropped anywhere on the page; tells whether one hovers over it. */
+/** Calls back with a file that is dropped anywhere on the page; returns whether one hovers over it. */
 export function listenForDrop(onFile: (file: File) => void): Accessor<boolean> {
   const [hovering, setHovering] = createSignal(false);
   const onOver = (event: DragEvent): void => {

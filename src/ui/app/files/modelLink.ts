@@ -2,10 +2,10 @@ import { onCleanup, onMount } from 'solid-js';
 import type { Problem } from '../../../core/problem';
 import type { SharedFile } from '../../../files/share';
 
-/** What a link's fragment begins with; it never leaves the browser, as no request carries it. */
+/** Start of a link's fragment, the part of an address that browsers do not send to a server. */
 const start = '#model=';
 
-/** The page's address without what a link adds to it. */
+/** The page's address without the model of a link. */
 function ownAddress(): string {
   return location.href.split('#', 1)[0] ?? '';
 }
@@ -28,12 +28,12 @@ export async function handOver(link: string): Promise<'clipboard' | 'address'> {
   }
 }
 
-/** Opens the model that the page's address holds, now and whenever such an address is entered. */
+/** Opens the model in the page's address, now and whenever such an address is entered. */
 export function listenForLinks(open: (found: SharedFile | { readonly problem: Problem }) => void): void {
   const follow = (): void => {
     const { hash } = location;
     if (!hash.startsWith(start)) return;
-    // From now on it is a model like any other: loading the page again brings the work back, not the link.
+    // The model is now like any other one: a reload opens the kept work and not the link.
     history.replaceState(null, '', ownAddress());
     void import('../../../files/share').then(({ unpackShared }) => unpackShared(hash.slice(start.length))).then(open);
   };

@@ -1,10 +1,10 @@
 import { createSignal, type Accessor } from 'solid-js';
 import type { Problem } from '../../../core/problem';
 
-/** What a person is told about the last thing done with a file. */
+/** A message about the last thing done with a file. */
 interface Message {
   readonly text: string;
-  /** Whether undo takes back what it tells of. */
+  /** Whether undo takes back what the message is about. */
   readonly undoable: Accessor<boolean>;
 }
 
@@ -14,14 +14,14 @@ interface Refusal {
   readonly problem: Problem;
 }
 
-/** A file that waits to be opened, as it would take the place of work that is saved nowhere. */
+/** A file that waits to be opened, as it would replace work that is saved nowhere. */
 interface OpeningOffer {
-  /** What would take the place of what. */
+  /** The question, which says what would replace what. */
   readonly text: string;
   open(): void;
 }
 
-/** One thing at a time that a person is told, until it is dismissed. */
+/** The notice that is shown, one at a time, until it is dismissed. */
 export interface CurrentNotice {
   readonly message: Accessor<Message | undefined>;
   readonly refusal: Accessor<Refusal | undefined>;
@@ -29,7 +29,7 @@ export interface CurrentNotice {
   dismiss(): void;
 }
 
-/** What is told, and how to tell something else. */
+/** The notice that is shown, and ways to replace it. */
 export interface Notices extends CurrentNotice {
   say(text: string, undoable: Accessor<boolean>): void;
   refuse(heading: string, problem: Problem): void;

@@ -6,10 +6,10 @@ import type { Model } from '../../../model/model';
 import { snapshotInSteps, type Snapshot, type Origin } from '../store/snapshot';
 import type { ShippedModel } from './shippedModels';
 
-/** A file read into a model with its values, or why it is none. */
+/** A file read into a model with its values, or why it cannot be. */
 export type Opened = Snapshot | { readonly name: string; readonly refusal: Problem };
 
-/** Milliseconds of work after which the page is given the turn. */
+/** Milliseconds of work after which the page gets a turn. */
 const slice = 12;
 
 const nextTurn = (): Promise<void> => new Promise((go) => setTimeout(go));
@@ -27,7 +27,7 @@ async function doneWithPauses<T>(steps: Steps<T>, onShare: (share: number) => vo
   }
 }
 
-/** Share of the time that reading takes; computing takes the rest. */
+/** Approximate share of the time that reading takes; computing takes the rest. */
 const reading = 0.8;
 
 function* openInSteps(name: string, bytes: Uint8Array<ArrayBuffer>): Steps<Opened> {
@@ -39,8 +39,8 @@ function* openInSteps(name: string, bytes: Uint8Array<ArrayBuffer>): Steps<Opene
 }
 
 /**
- * Reads and computes a person's file while the page stays awake.
- * @param onShare is told the share done so far, 0 to 1
+ * Reads and computes a file while the page stays responsive.
+ * @param onShare is called with the share done so far, 0 to 1
  * @param stop rejects the promise with its reason
  */
 export async function openFile(file: File, onShare: (share: number) => void, stop: AbortSignal): Promise<Opened> {
@@ -50,7 +50,7 @@ export async function openFile(file: File, onShare: (share: number) => void, sto
   return doneWithPauses(openInSteps(file.name, bytes), onShare, stop);
 }
 
-/** A shipped model as it comes. */
+/** A shipped model, unchanged. */
 export async function openShipped({ key, load }: ShippedModel): Promise<{ model: Model; origin: Origin }> {
   const bytes = new TextEncoder().encode(await load());
   const { model, file } = readModel(bytes);

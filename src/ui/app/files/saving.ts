@@ -1,7 +1,7 @@
 import { writeTable } from '../../../files/writeTable';
 import type { ModelStore } from '../store/modelStore';
 
-/** The text of the model's file as it stands now; the very bytes that were opened where nothing changed. */
+/** The text of the model's file as it is now; where nothing changed, exactly the bytes that were opened. */
 export function fileText(store: ModelStore): string {
   return writeTable(store.origin().file, store.model().sheet);
 }

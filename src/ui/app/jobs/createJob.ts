@@ -5,33 +5,33 @@ import type { Sheet } from '../../../model/sheet';
 import { pageRunner } from './pageRunner';
 import { pause } from './pause';
 
-/** What is asked of a job, and of which model. */
+/** A request to a job, and the sheet of the model that it is about. */
 export interface JobQuestion<Name extends JobName> {
   readonly sheet: Sheet;
   readonly request: RequestOf<Name>;
 }
 
-/** What the page knows of a job. */
+/** The state of a job. */
 export interface JobState<Name extends JobName> {
   readonly state: 'busy' | 'done' | 'stopped' | 'failed';
   readonly phase: string;
-  /** Of the phase, 0 to 1. */
+  /** Share of the phase that is done, 0 to 1. */
   readonly share: number;
-  /** What is known, with the question that it answers; it may be that before the one under way. */
+  /** The latest result, with the question that it answers; that may be the question before the current one. */
   readonly found: FoundBy<Name> | undefined;
   readonly of: JobQuestion<Name> | undefined;
-  /** Why it failed; blank unless it did. */
+  /** Why the job failed; blank unless it did. */
   readonly reason: string;
-  /** The worker ended and the job began again. */
+  /** Whether the worker ended and the job started again. */
   readonly restarted: boolean;
 }
 
-/** A job beside the page, of which the newest question counts. */
+/** A background job that works on the latest question only. */
 export interface JobClient<Name extends JobName> {
   readonly state: Accessor<JobState<Name>>;
-  /** Asks the first question at once, a later one after a short pause, unless another question comes first. */
+  /** Asks a question: the first at once, a later one after a pause in which no other is asked. */
   ask(wanted: JobQuestion<Name>): void;
-  /** Ends the job under way; what was found stays. */
+  /** Cancels the job; the result so far stays. */
   stop(): void;
   /** Asks the last question again. */
   again(): void;
@@ -91,8 +91,8 @@ export function createJob<Name extends JobName>(name: Name, runner: JobRunner = 
 }
 
 /**
- * A job whose question follows what is wanted.
- * @param wake whether anyone looks: what nobody looks at is not asked
+ * A job that asks again whenever its question changes.
+ * @param wake whether the result is in sight; nothing is asked while it is not
  */
 export function createFollowingJob<Name extends JobName>(
   name: Name,

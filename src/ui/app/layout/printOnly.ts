@@ -1,6 +1,6 @@
 /**
- * Prints a part of the page without the rest: the styles look at the mark on the root.
- * @param after what is to be done once it is printed
+ * Prints one part of the page; style sheets read the part from `data-printed` on the root element.
+ * @param after is called after printing
  */
 export function printOnly(part: 'beds' | 'work' | 'lesson' | 'case', after?: () => void): void {
   const root = document.documentElement;

@@ -1,15 +1,15 @@
 import { createEffect, createSignal, type Accessor } from 'solid-js';
 import { watchSize } from './watchSize';
 
-/** How much of the page's top the headlines cover, so that nothing hides below them. */
+/** Height of the headlines, which stay at the top of the page and cover what scrolls below them. */
 export interface StickyHeight {
-  /** Pixels. */
+  /** In pixels. */
   readonly height: Accessor<number>;
-  /** Follows the height of what covers the top. */
+  /** Follows the height of the element that covers the top. */
   follow(element: HTMLElement): void;
 }
 
-/** Told to the page for whatever is jumped to; what stays in place below the headlines is told by its own style. */
+/** Also sets the style property `--covered`, by which the page scrolls a target clear of the headlines. */
 export function createStickyHeight(): StickyHeight {
   const [height, setHeight] = createSignal(0);
   createEffect(() => document.documentElement.style.setProperty('--covered', `${height()}px`));

@@ -9,7 +9,7 @@ import type { ComparedPlans } from '../store/comparedPlans';
 import type { ModelStore } from '../store/modelStore';
 import type { Choice } from '../screenProps';
 
-/** A choice together with the texts that an autosave keeps of it. */
+/** A choice, with the texts by which the autosave keeps it. */
 export interface KeptChoice extends Choice {
   kept(): Record<string, string>;
   restore(kept: Readonly<Record<string, string>>): void;
@@ -23,8 +23,8 @@ function isMoneyAYear({ unit }: Cell): boolean {
 }
 
 /**
- * The headline that is money a year and feeds no other such; else the first headline that a range moves, the first
- * headline, any calculated cell.
+ * The result shown until someone chooses: the headline that is money a year and feeds no other such headline; else the
+ * first headline that an input with a range moves, the first headline, or any calculated cell.
  */
 export function usualResult({ cells, plans }: Model, plan: number): string {
   const headlines = cells.filter((cell) => cell.role === 'headline');
@@ -40,7 +40,10 @@ export function usualResult({ cells, plans }: Model, plan: number): string {
   return (last ?? headlines.find(({ id }) => uncertain.has(id)) ?? headlines[0] ?? calculated)?.name ?? '';
 }
 
-/** The input of the first usual question that moves the result; else the first with a range that does, else any. */
+/**
+ * The input shown until someone chooses: that of the first usual question that moves the result; else the first with a
+ * range that does, else any.
+ */
 function usualInput(model: Model, planIndex: number, result: string): string {
   const plan = model.plans[planIndex];
   if (plan === undefined) return '';
@@ -52,7 +55,7 @@ function usualInput(model: Model, planIndex: number, result: string): string {
   return ([...asked, ...ranged].find(moves) ?? ranged[0] ?? inputs[0])?.name ?? '';
 }
 
-/** What is looked at; a choice that the model open now does not have gives way to the usual one. */
+/** What a person has chosen to look at. Where the open model lacks it, the usual choice is taken. */
 export function createChoice(store: ModelStore, { plan, against }: ComparedPlans): KeptChoice {
   const [texts, setTexts] = createSignal<ReadonlyMap<string, string>>(new Map());
   const set = (key: string, text: string): void => {

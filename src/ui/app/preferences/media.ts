@@ -12,10 +12,10 @@ export function createMedia(query: string): Accessor<boolean> {
   return holds;
 }
 
-/** The same, but on paper as it was on the screen: what stands there is printed. */
+/** The same on the screen; for print it keeps the value that it has on the screen, so that what is shown is printed. */
 export function createScreenMedia(query: string): Accessor<boolean> {
   const [holds, paper] = [createMedia(query), createMedia('print')];
-  // Of two changes at once either may be told first.
+  // Of the two queries that change for print, either may report first.
   const onPaper = (): boolean => paper() || matchMedia('print').matches;
   const kept = createMemo<boolean>((before) => (onPaper() ? before : holds()), holds());
   return kept;

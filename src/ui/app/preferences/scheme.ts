@@ -5,7 +5,7 @@ export type Scheme = (typeof schemes)[number];
 
 const key = 'raftmargin scheme';
 
-/** A browser that refuses storage shows the system's scheme. */
+/** The kept scheme; `system` where the browser refuses storage. */
 function remembered(): Scheme {
   try {
     const text = localStorage.getItem(key);
@@ -15,7 +15,7 @@ function remembered(): Scheme {
   }
 }
 
-/** Whether the choice could be remembered; the page has it either way. */
+/** Keeps the scheme; false where the browser refuses storage. */
 function remember(scheme: Scheme): boolean {
   try {
     localStorage.setItem(key, scheme);

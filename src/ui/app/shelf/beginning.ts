@@ -14,25 +14,25 @@ import { reasonText } from '../reasonText';
 export interface Beginning {
   readonly model: Model;
   readonly origin: Origin;
-  /** What was kept on this machine, if anything was. */
+  /** The kept work, if there is any. */
   readonly work: ShelfWork | undefined;
-  /** The lock of the model where it stands on the shelf. */
+  /** The lock of the model, where the model is kept on the shelf. */
   readonly lock: ModelLock | undefined;
-  /** Whether another page writes this model: it is followed then. */
+  /** Whether another page writes this model, so that this page follows it. */
   readonly isFollowing: boolean;
   /** Why the storage cannot be used; blank where it can. */
   readonly failure: string;
 }
 
-/** What the beginning needs of the browser. */
+/** What the beginning needs of the browser: its storage. */
 export interface Kept {
   readonly database: ShelfDatabase;
   readonly memory: PageMemory;
-  /** Puts what an earlier version kept onto the shelf, once. */
+  /** Moves work kept by an earlier version of the program onto the shelf, once. */
   readonly moveOldWork: () => Promise<void>;
 }
 
-/** A storage that has not answered after so many milliseconds is not waited for. */
+/** Milliseconds after which a storage that has not answered is no longer waited for. */
 const patience = 3000;
 
 async function sample(failure: string, key?: string, work?: ShelfWork): Promise<Beginning> {
@@ -40,7 +40,10 @@ async function sample(failure: string, key?: string, work?: ShelfWork): Promise<
   return { ...(await openShipped(shipped)), work, lock: undefined, isFollowing: false, failure };
 }
 
-/** Work that was last told as its page was left, where that is later than what was written. */
+/**
+ * The work that was put into the page's memory when the page was left, where that is newer than the work in the
+ * database.
+ */
 function carriedOn(work: ShelfWork, lastText: string | undefined): ShelfWork {
   try {
     const last: unknown = JSON.parse(lastText ?? 'null');
@@ -72,8 +75,8 @@ async function opened({ database, memory, moveOldWork }: Kept): Promise<Beginnin
 }
 
 /**
- * The work as it was left: that of this tab, else the newest of any. Without any, or where the storage fails or is
- * silent, the first shipped model.
+ * Opens the work where it was left: that of this tab, else the newest of any tab. Without any, or where the storage
+ * fails or does not answer, opens the first shipped model.
  */
 export async function begin(kept: Kept): Promise<Beginning> {
   let timer: ReturnType<typeof setTimeout> | undefined;

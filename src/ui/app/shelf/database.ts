@@ -1,14 +1,14 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import type { ShelfFile, ShelfWork } from './record';
 
-/** The browser's storage of models, each under its id. Every call rejects where the browser refuses storage. */
+/** The browser's storage of models, each under its id. Every method rejects where the browser refuses storage. */
 export interface ShelfDatabase {
-  /** All work as it was written, by id; what this version cannot read as well. */
+  /** All work by id, also work that this version cannot read. */
   list(): Promise<Map<string, unknown>>;
   read(id: string): Promise<{ readonly file: unknown; readonly work: unknown }>;
-  /** Writes work, and its file where that is not there yet: both or neither. Resolves once it is on the disk. */
+  /** Writes work, and its file unless that is stored already: both or neither. Resolves once they are on the disk. */
   write(work: ShelfWork, file: ShelfFile | undefined): Promise<void>;
-  /** Puts something under an id that nothing has yet, as it is; whatever stands there stays. */
+  /** Stores a value under an id, unless that id is taken. */
   setAside(id: string, value: unknown): Promise<void>;
   remove(id: string): Promise<void>;
 }
@@ -26,7 +26,7 @@ async function opened(name: string): Promise<IDBPDatabase<Schema>> {
       database.createObjectStore('files');
       database.createObjectStore('works');
     },
-    // Another tab of a newer version asks for the database: it must not wait for this one.
+    // A tab with a newer version wants to change the database and must not wait for this one.
     blocking: (_current, _blocked, event) => (event.target as IDBDatabase).close(),
   });
 }
@@ -39,7 +39,7 @@ export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
     try {
       return await once;
     } catch (reason) {
-      // What was refused may be allowed later.
+      // Try again next time, as the browser may then allow it.
       once = undefined;
       throw reason;
     }
@@ -62,7 +62,7 @@ export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
       const transaction = (await database()).transaction(['files', 'works'], 'readwrite');
       const puts = [transaction.objectStore('works').put(work, work.id)];
       if (file !== undefined) puts.push(transaction.objectStore('files').put(file, file.id));
-      // Asked for here, it is done even if the page is gone by then.
+      // Committed explicitly, the transaction ends even if the page closes before it would end by itself.
       transaction.commit();
       await Promise.all([...puts, transaction.done]);
     },
@@ -82,7 +82,7 @@ export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
   };
 }
 
-/** All that a store of another database holds, by key; nothing where there is no such database or store. */
+/** All values of a store in another database, by key; empty where there is no such database or store. */
 export async function readForeignStore(name: string, store: string): Promise<Map<string, unknown>> {
   const names = (await indexedDB.databases()).map((one) => one.name);
   if (!names.includes(name)) return new Map();

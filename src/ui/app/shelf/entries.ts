@@ -4,21 +4,24 @@ import type { Beginning } from './beginning';
 import type { ModelLock } from './modelLock';
 import { isSampleId } from './record';
 
-/** The place on the shelf of a file that was opened. */
+/** The shelf entry of a file that was opened. */
 interface Entry {
   readonly id: string;
-  /** Whether it was made by a change beside another page that has the model. */
+  /** Whether it is a copy, made by a change while another page wrote the model. */
   readonly isCopy: boolean;
   lock: ModelLock | undefined;
-  /** Whether the shelf has its file. */
+  /** Whether its file is in the database. */
   isOnShelf: boolean;
 }
 
-/** Each file that was opened has its own place, to which undo comes back. */
+/**
+ * The shelf entries of this page's models: one for each file opened, so that undo across an opening returns to the same
+ * entry.
+ */
 export interface Entries {
-  /** That of the model now open. */
+  /** The entry of the model now open. */
   now(): Entry;
-  /** Gives the model now open another place. */
+  /** Gives the model now open a new entry. */
   copy(): void;
 }
 

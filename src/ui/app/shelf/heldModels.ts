@@ -1,4 +1,4 @@
-/** The ids of the models that pages of this browser write now; none where it does not tell. */
+/** Ids of the models that pages of this browser now write; empty where the browser cannot tell. */
 export async function heldModels(): Promise<ReadonlySet<string>> {
   const locks = navigator.locks as LockManager | undefined;
   const { held = [] } = (await locks?.query()) ?? {};

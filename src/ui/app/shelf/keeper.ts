@@ -9,27 +9,27 @@ import { isSampleId, isShelfWork, type ShelfWork } from './record';
 import type { SaveState } from '../../../present/page/saveState';
 import { createWriter, type KeptParts } from './writer';
 
-/** Where the work is kept, and who is told. */
+/** The storage for the work, and a callback. */
 export interface KeeperOptions {
   readonly database: ShelfDatabase;
   readonly memory: PageMemory;
   readonly beginning: Beginning;
-  /** A change was made beside the page that writes the model: from now on it is a copy. */
+  /** Called when the model becomes a copy, by a change while another page writes the model. */
   readonly onCopied: () => void;
 }
 
-/** The work of this page on the shelf. */
+/** Keeps this page's work on the shelf. */
 export interface Keeper {
   readonly state: Accessor<SaveState>;
-  /** Of the model now open. */
+  /** Id of the model now open. */
   readonly id: () => string;
-  /** Opens another model of the shelf in this page's place. */
+  /** Leaves this page for another model of the shelf. */
   readonly open: (id: string) => void;
 }
 
 /**
- * Keeps the work on the shelf while somebody types. A model that another page writes is followed, and becomes a copy
- * with the first change made here.
+ * Keeps the work on the shelf, also while somebody types. A model that another page writes is followed until the first
+ * change made here, with which it becomes a copy.
  */
 export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
   const { database, memory, beginning } = options;
@@ -70,7 +70,7 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
   );
   if (beginning.isFollowing) {
     void beginning.lock?.later.then(() => setFollowing(false));
-    // What was written between reading the model and listening.
+    // Another page may have written after this one read the model and before it listened for announcements.
     void database.read(entries.now().id).then(({ work }) => {
       if (isShelfWork(work)) show(work);
     });
@@ -90,7 +90,7 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
   };
 }
 
-/** Shows work on the model now open as another page has written it. */
+/** Applies the work that another page has written to the model now open. */
 function showWork({ store, drafts }: KeptParts, work: ShelfWork): void {
   const [now, next] = [store.model().sheet, withChanges(store.origin().file.sheet, work)];
   if (layoutOf(now, next) !== undefined) store.replace(next);

@@ -1,17 +1,17 @@
-/** Whether this page may write a model. */
+/** The lock by which only one page writes a model. */
 export interface ModelLock {
-  /** Resolves to true once no other page holds the model, or at once where it is free; to false after a wait. */
+  /** Whether this page holds the lock: true once it does, false where it does not within a wait. */
   readonly held: Promise<boolean>;
-  /** Resolves when the model is this page's, however late. */
+  /** Resolves when this page gets the lock, however late. */
   readonly later: Promise<void>;
 }
 
-/** A page that is loaded again may find its own lock of before for so many milliseconds. */
+/** Milliseconds to wait for the lock: after a reload the page as it was before may still hold it. */
 const wait = 1000;
 
 /**
- * One writer a model: asks the browser for its lock and holds it while the page is open. Where the browser has no locks
- * (Web Locks), every page may write.
+ * Asks the browser for the lock of a model and holds it while the page is open. Where the browser has no Web Locks,
+ * every page may write.
  */
 export function lockModel(id: string): ModelLock {
   if (!('locks' in navigator)) return { held: Promise.resolve(true), later: Promise.resolve() };

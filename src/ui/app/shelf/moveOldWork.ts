@@ -2,7 +2,7 @@ import { readModel } from '../../../files/readModel';
 import { readForeignStore, type ShelfDatabase } from './database';
 import { isFieldTexts, isTexts, type FieldText, type ShelfFile, type ShelfWork } from './record';
 
-/** What the version before this one kept of a tab: the file as it was opened, and what was done with it. */
+/** A tab's work as the version before this one kept it: the file as it was opened, and the changes since. */
 interface TabWork {
   readonly name: string;
   readonly shipped: string;
@@ -33,7 +33,7 @@ function isTabWork(value: unknown): value is TabWork {
 }
 
 function entryOf({ name, shipped, bytes, opened, changes, drafts, choice, at }: TabWork): [ShelfWork, ShelfFile] {
-  // The newest work of any tab was kept a second time under a key of its own: both have one id.
+  // The newest work was also kept under a second key; by this id both are one.
   const id = `moved ${opened} ${at}`;
   const { title } = readModel(bytes).model;
   const head = { version: 2, id, name, shipped } as const;
@@ -43,7 +43,7 @@ function entryOf({ name, shipped, bytes, opened, changes, drafts, choice, at }: 
   ];
 }
 
-/** Puts the work that the version before this one kept onto the shelf. The old database stays as it is. */
+/** Copies the work that the version before this one kept onto the shelf; the old database stays unchanged. */
 export async function moveOldWork(shelf: ShelfDatabase): Promise<void> {
   for (const [key, value] of await readForeignStore('raftmargin', 'kept')) {
     if (isTabWork(value)) await shelf.write(...entryOf(value));

@@ -1,7 +1,7 @@
-/** Of a tab, or of all tabs; where it is refused, the property itself throws. */
+/** The storage of a tab, or of all tabs. Where the browser refuses it, reading the property throws. */
 type TextStorage = 'sessionStorage' | 'localStorage';
 
-/** Undefined for none, and where the browser refuses. */
+/** The text under a key; undefined where there is none or the browser refuses. */
 function readText(storage: TextStorage, key: string): string | undefined {
   try {
     return window[storage].getItem(key) ?? undefined;
@@ -10,7 +10,7 @@ function readText(storage: TextStorage, key: string): string | undefined {
   }
 }
 
-/** False where the browser refuses; undefined takes the text away. */
+/** Stores a text, or removes it where it is undefined; false where the browser refuses. */
 function writeText(storage: TextStorage, key: string, text: string | undefined): boolean {
   try {
     if (text === undefined) window[storage].removeItem(key);
@@ -25,19 +25,19 @@ const modelKey = 'raftmargin model';
 const movedKey = 'raftmargin moved to the shelf';
 const lastKey = (id: string): string => `raftmargin last moment of ${id}`;
 
-/** Short texts that the browser keeps at once, for a page that is being left and cannot wait. */
+/** Short texts that the browser stores synchronously, as a page that is being left cannot wait. */
 export const pageMemory = {
-  /** The model that this tab shows; the same after a reload. */
+  /** Id of the model that this tab shows; it survives a reload. */
   model: (): string | undefined => readText('sessionStorage', modelKey),
   setModel: (id: string): void => {
     writeText('sessionStorage', modelKey, id);
   },
-  /** Whether what an earlier version kept stands on the shelf. */
+  /** Whether work kept by an earlier version has been moved onto the shelf. */
   isMoved: (): boolean => readText('localStorage', movedKey) !== undefined,
   setMoved: (): void => {
     writeText('localStorage', movedKey, 'yes');
   },
-  /** The work on a model that was not confirmed when its page was left. */
+  /** Work on a model that was not confirmed as written when its page was left. */
   lastMoment: (id: string): string | undefined => readText('localStorage', lastKey(id)),
   setLastMoment: (id: string, text: string | undefined): boolean => writeText('localStorage', lastKey(id), text),
 };

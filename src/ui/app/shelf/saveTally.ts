@@ -2,18 +2,18 @@ import { createSignal, type Accessor } from 'solid-js';
 import type { SaveState } from '../../../present/page/saveState';
 import { shelfTexts } from '../../../present/page/shelfTexts';
 
-/** A storage that has not confirmed a change after so many milliseconds does not work. */
+/** Milliseconds after which a storage that has not confirmed a change counts as failed. */
 const patience = 3000;
 
-/** How many changes there were, and how many of them are on the disk. */
+/** Counts the changes, and those of them that are on the disk. */
 export interface SaveTally {
   readonly state: Accessor<SaveState>;
-  /** Changes so far. */
+  /** Number of changes so far. */
   readonly count: () => number;
-  /** Whether some of them are not on the disk. */
+  /** Whether some changes are not on the disk yet. */
   readonly isBehind: () => boolean;
   readonly change: () => void;
-  /** So many changes are on the disk: where that is all of them, what is said then. */
+  /** Notes that the first `until` changes are on the disk; where these are all, `now` becomes the state. */
   readonly confirm: (until: number, now: SaveState) => void;
   readonly fail: (reason: string) => void;
 }

@@ -5,13 +5,13 @@ import type { ShelfDatabase } from './database';
 import { heldModels } from './heldModels';
 import { isSampleId, isShelfFile, isShelfWork, type ShelfWork } from './record';
 
-/** What stands on the shelf. */
+/** The contents of the shelf. */
 export interface ShelfList {
   /** The newest first. */
   readonly works: readonly ShelfWork[];
-  /** What this version cannot read, by its key. */
+  /** Values that this version cannot read, by id. */
   readonly aside: readonly { readonly id: string; readonly value: unknown }[];
-  /** The ids of the models that some page writes now. */
+  /** Ids of the models that some page now writes. */
   readonly held: ReadonlySet<string>;
 }
 
@@ -26,7 +26,7 @@ export async function listShelf(database: ShelfDatabase): Promise<ShelfList> {
   };
 }
 
-/** Puts a copy of a model beside it. */
+/** Adds a copy of a model to the shelf. */
 export async function duplicate(database: ShelfDatabase, id: string): Promise<void> {
   const { file, work } = await database.read(id);
   if (!isShelfFile(file) || !isShelfWork(work)) return;
@@ -34,7 +34,7 @@ export async function duplicate(database: ShelfDatabase, id: string): Promise<vo
   await database.write({ ...work, id: copy, isCopy: true, at: Date.now() }, { ...file, id: copy });
 }
 
-/** Gives the browser the file of a model as it was left. */
+/** Saves the file of a model as it was left, through the browser. */
 export async function saveEntry(database: ShelfDatabase, id: string): Promise<void> {
   const { file, work } = await database.read(id);
   if (!isShelfFile(file) || !isShelfWork(work)) return;
@@ -42,7 +42,7 @@ export async function saveEntry(database: ShelfDatabase, id: string): Promise<vo
   download(file.name, writeTable(origin.file, model.sheet));
 }
 
-/** Gives the browser what this version cannot read, as text. */
+/** Saves a value that this version cannot read, as text. */
 export function saveAside(id: string, value: unknown): void {
   const text = JSON.stringify(value, (_key, part: unknown) => (part instanceof Uint8Array ? [...part] : part), 2);
   download(`${id.replace(/[^\w-]+/g, '-')}.json`, text, 'application/json');

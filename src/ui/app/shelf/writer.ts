@@ -12,10 +12,10 @@ import { createSaveTally } from './saveTally';
 import type { SaveState } from '../../../present/page/saveState';
 import { reasonText } from '../reasonText';
 
-/** Longest that a change waits for its writing, also while others follow, in milliseconds. */
+/** Milliseconds that a change waits at most to be written, even while others follow. */
 const soon = 30;
 
-/** What is kept. */
+/** The parts of the page that are kept. */
 export interface KeptParts {
   readonly store: ModelStore;
   readonly drafts: Drafts;
@@ -27,24 +27,24 @@ interface WriterOptions {
   readonly memory: PageMemory;
   readonly entries: Entries;
   readonly first: SaveState;
-  /** Is called with what is on the disk. */
+  /** Called with work that is on the disk. */
   readonly onWritten: (work: ShelfWork) => void;
 }
 
-/** Writes the work as it stands. */
+/** Writes the current work to the shelf. */
 export interface Writer {
   readonly state: Accessor<SaveState>;
-  /** Something changed: it is written soon. */
+  /** Notes a change, which is written soon. */
   readonly change: () => void;
-  /** Opens another model of the shelf in this page's place: writes what waits, and nothing after that. */
+  /** Writes what waits, stops writing, and opens another model of the shelf in this page's place. */
   readonly leaveFor: (id: string) => void;
-  /** Writes at once what waits. */
+  /** Writes what waits at once. */
   readonly flush: () => void;
-  /** The page is left: what is not confirmed yet is also put where nothing needs to be waited for. */
+  /** For a page that is left: unconfirmed work is also put into the page's memory, which is written synchronously. */
   readonly leave: () => void;
 }
 
-/** The work as it stands, under its place; that on a shipped model in which nothing was changed has none. */
+/** The current work under its id on the shelf; an unchanged shipped model has a fixed id and no entry. */
 function workNow({ store, drafts, choice }: KeptParts, entries: Entries): ShelfWork {
   const { name, shipped, bytes, file } = store.origin();
   const { sheet, title } = store.model();
@@ -57,7 +57,7 @@ function workNow({ store, drafts, choice }: KeptParts, entries: Entries): ShelfW
   return { ...head, size: bytes.length, isCopy, ...kept, at: Date.now() };
 }
 
-/** The file of the model now open, where the shelf does not have it yet; from now on it is to have it. */
+/** The file of the model now open where the database lacks it; it is then marked as stored. */
 function newFile({ store }: KeptParts, entries: Entries, id: string): ShelfFile | undefined {
   const entry = entries.now();
   if (isSampleId(id) || entry.isOnShelf) return undefined;

@@ -40,7 +40,7 @@ function cellSignal(first: ShownValue): CellSignal {
   return { read, write };
 }
 
-/** The signals of one shape of model: made anew where cells or plans come or go. */
+/** One signal for each plan and cell. They are made anew when cells or plans are added or removed. */
 export class CellSignals {
   private readonly signals: CellSignal[][];
 
@@ -54,7 +54,7 @@ export class CellSignals {
     return this.signals.length === values.length && this.signals[0]?.length === model.cells.length;
   }
 
-  /** Wakes the readers of every cell that shows something else than before. */
+  /** Updates the signal of every cell that shows something else than before. */
   show(now: Snapshot, before: Snapshot): void {
     now.model.plans.forEach((plan, p) => {
       const [values, old] = [now.values[p], before.values[p]];

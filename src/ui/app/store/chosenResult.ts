@@ -6,7 +6,7 @@ import type { ScreenProps } from '../screenProps';
 import { resultError, resultQuestion } from './resultQuestion';
 import { selectPlans, type PlanSelection } from '../../../present/results/planSelection';
 
-/** A result as a person has chosen to look at it. */
+/** The result that a person has chosen, in the plan or plans chosen. */
 export interface ChosenResult {
   readonly selection: Accessor<PlanSelection>;
   /** Why it has no value today. */
@@ -19,7 +19,7 @@ function sameLook(a: PlanSelection, b: PlanSelection): boolean {
   return a.plan === b.plan && a.less === b.less && a.beside === b.beside && a.letter === b.letter;
 }
 
-/** Whose value of a result is looked at, and the question that studies take of it. */
+/** Which plans a result is looked at in, and the question about it for studies. */
 export function createChosenResult(props: ScreenProps & { readonly result: Cell }): ChosenResult {
   const selection = createMemo(() => selectPlans(props.choice.whose(), props.plan, props.against), undefined, {
     equals: sameLook,

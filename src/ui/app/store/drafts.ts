@@ -7,12 +7,12 @@ export interface FieldKey {
   readonly column: string;
 }
 
-/** Texts that could not be accepted, by the field that they were typed in: nothing typed is lost. */
+/** Drafts: texts that could not be accepted, by the field in which they were typed, so that nothing typed is lost. */
 export interface Drafts {
   get(key: FieldKey): string | undefined;
-  /** Undefined takes the draft away. */
+  /** Sets a draft; undefined removes it. */
   set(key: FieldKey, text: string | undefined): void;
-  /** Of the model now open, as they are kept. */
+  /** All drafts of the model now open, as they are kept. */
   all(): readonly (readonly [row: number, column: string, text: string])[];
 }
 
@@ -24,7 +24,7 @@ function keyOf({ row, column }: FieldKey): string {
   return `${row} ${column}`;
 }
 
-/** Drafts belong to the model that they were typed in, and come back with it when undo does. */
+/** Drafts belong to the model in which they were typed; when undo returns to that model they are there again. */
 export function createDrafts(store: ModelStore): Drafts {
   const [byOrigin, setByOrigin] = createSignal<ReadonlyMap<object, Texts>>(new Map(), { equals: false });
   const texts = createMemo((): Texts => byOrigin().get(store.origin()) ?? none);

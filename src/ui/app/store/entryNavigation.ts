@@ -2,7 +2,7 @@ import { batch, createEffect, createSignal, on, type Accessor } from 'solid-js';
 import type { ModelStore } from './modelStore';
 import { createWayBack, type WayBack } from './wayBack';
 
-/** What of the numbers is in sight, and how to get to a row. */
+/** Which entries are shown and unfolded, and ways to jump to a row. */
 export interface EntryNavigation {
   readonly words: Accessor<string>;
   setWords(words: string): void;
@@ -10,12 +10,12 @@ export interface EntryNavigation {
   setOnlyInputs(on: boolean): void;
   isOpen(group: string): boolean;
   setOpen(group: string, open: boolean): void;
-  /** Whether a row shows where it comes from. */
+  /** Whether the details below a row are open. */
   isAsked(row: number): boolean;
   setAsked(row: number, asked: boolean): void;
-  /** A row that must be on the page even if far out of sight. */
+  /** A row that must be put on the page even if it is far out of sight. */
   readonly wanted: Accessor<number | undefined>;
-  /** Opens what hides a row, scrolls to it and focuses it; `ask` also opens where it comes from. */
+  /** Unfolds what hides a row, scrolls to it and focuses it; `ask` also opens its details. */
   goToRow(row: number, ask?: boolean): void;
   readonly goTo: (cell: number) => void;
   readonly wayBack: WayBack;
@@ -25,7 +25,7 @@ export function rowId(row: number): string {
   return `row-${row}`;
 }
 
-/** Scrolls to a row that is on the page and focuses what can be done there. */
+/** Scrolls to a row that is on the page and focuses its first field or button. */
 function focusRow(row: number): void {
   const element = document.getElementById(rowId(row));
   const target = element?.querySelector<HTMLElement>('.number-field') ?? element?.querySelector<HTMLElement>('button');
@@ -33,7 +33,7 @@ function focusRow(row: number): void {
   target?.focus({ preventScroll: true });
 }
 
-/** @param show brings the numbers to the front where only one question fits on the screen */
+/** @param show brings the numbers to the front where only one screen fits */
 export function createEntryNavigation(
   store: ModelStore,
   show: () => void,
@@ -70,7 +70,7 @@ export function createEntryNavigation(
       setWanted(row);
       if (askThere) ask(row, true);
     });
-    // Once the row has its place; what was hidden until now has none before the next frame.
+    // A row that was hidden until now is not laid out before the next frame.
     requestAnimationFrame(() => focusRow(row));
   };
   return {

@@ -3,22 +3,22 @@ import type { Problem } from '../../../core/problem';
 import type { Drafts, FieldKey } from './drafts';
 import type { ModelStore } from './modelStore';
 
-/** What a field edits and how its text is understood. */
+/** What a field edits, and how its text is read and shown. */
 export interface FieldOptions {
   readonly store: ModelStore;
   readonly drafts: Drafts;
   readonly key: Accessor<FieldKey>;
-  /** The text in the sheet that stands now. */
+  /** The text that the sheet has now. */
   readonly committed: Accessor<string>;
   /** How that text is shown. */
   readonly show: (text: string) => string;
-  /** The sheet's text that typed text stands for, or what is wrong with it. */
+  /** Reads typed text: the text for the sheet, or what is wrong. */
   readonly read: (typed: string) => { readonly text: string } | Problem;
-  /** Puts an understood text into the model; anything but `live.edit` is given where that would do work twice. */
+  /** Puts an accepted text into the model: usually `store.edit`, or `store.put` where the edit is computed already. */
   readonly commit: (text: string) => void;
 }
 
-/** A text field whose valid texts are live in the model and whose invalid ones are kept as drafts. */
+/** A text field of the model. Valid text goes into the model with every keystroke; invalid text is kept as a draft. */
 export interface Field {
   readonly text: Accessor<string>;
   readonly problem: Accessor<Problem | undefined>;
@@ -36,7 +36,7 @@ export function createField({ store, drafts, key, committed, show, read, commit 
     const understood = read(text);
     return 'text' in understood && understood.text === committed();
   };
-  // Undo, a plan's reset or the range mark may change the value under what was typed.
+  // Undo, a reset or the range mark may change the value while typed text is shown.
   createEffect(
     on(
       committed,

@@ -39,6 +39,8 @@ export interface ModelStore {
   shown(plan: number, cell: number): ShownValue;
   /** What it showed before the edit under way, or before the last finished one. */
   before(plan: number, cell: number): Decimal;
+  /** All values then; undefined where another model or another shape of this one was open. */
+  readonly valuesBefore: () => readonly Values[] | undefined;
   /** Changes one field at once; what follows until `finish` is one step for undo. */
   edit(change: Edit): void;
   /** The same for a figure that a person gives: where it comes from is changed with it. */
@@ -138,6 +140,10 @@ export function createModelStore(initial: Model, first: Origin): ModelStore {
     ...read,
     values: () => history.snapshot().values,
     shown: (plan, cell) => signals().read(plan, cell),
+    valuesBefore: () => {
+      const { model, values } = history.before();
+      return model.cells === history.snapshot().model.cells ? values : undefined;
+    },
     before: (plan, cell) => numberBefore(history.before(), history.snapshot().model, plan, cell),
     edit: (change) => put(edited(history.snapshot().model, change)),
     enter: (change) => put(edited(history.snapshot().model, ownFigure(change))),

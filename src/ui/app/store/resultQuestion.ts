@@ -3,7 +3,7 @@ import { question, type Question } from '../../../model/response';
 import type { CellError } from '../../../model/values';
 import type { ModelStore } from './modelStore';
 
-/** A result of one plan, or of a plan less another, ready for studies; undefined where a plan is not there. */
+/** A result of one plan, or of a plan less another, ready for studies; undefined where the model lacks a plan. */
 export function resultQuestion(
   store: Pick<ModelStore, 'model' | 'values'>,
   result: Cell,
@@ -19,7 +19,7 @@ export function resultQuestion(
   return question(view, ownValues, against === undefined ? undefined : values[against]);
 }
 
-/** Why a result has no value today, in the first of some plans that has none. */
+/** Why a result has no value today, in the first of some plans in which it has none. */
 export function resultError(
   store: Pick<ModelStore, 'values'>,
   result: Cell,

@@ -4,7 +4,7 @@ import type { Edited } from '../../../model/edit';
 import type { Model } from '../../../model/model';
 import { evaluateInSteps, evaluatePlan, evaluateAffected, affected, type Values } from '../../../model/values';
 
-/** Where a model came from. One object for each opening, so that two openings of one file differ. */
+/** Where a model came from. Each opening makes a new object, so that two openings of one file differ. */
 export interface Origin {
   /** The file's name, with its ending. */
   readonly name: string;
@@ -14,18 +14,18 @@ export interface Origin {
   readonly opened: number;
   /** The file as it was read. */
   readonly bytes: Uint8Array<ArrayBuffer>;
-  /** The same understood. */
+  /** The file as it was parsed. */
   readonly file: TableFile;
 }
 
-/** A model with its values at one moment; what undo goes back to. */
+/** A model with its values; undo returns to a snapshot. */
 export interface Snapshot {
   readonly model: Model;
   readonly values: readonly Values[];
   readonly origin: Origin;
 }
 
-/** A model with all its values. */
+/** Computes all values of a model, in steps. */
 export function* snapshotInSteps(model: Model, origin: Origin): Steps<Snapshot> {
   const values: Values[] = [];
   for (const plan of model.plans) values.push(yield* evaluateInSteps(plan));
@@ -37,7 +37,7 @@ export function snapshotOf(model: Model, origin: Origin): Snapshot {
   return finish(snapshotInSteps(model, origin));
 }
 
-/** The moment after an edit: only what the edit touches is computed again. */
+/** The snapshot after an edit; only values that the edit affects are computed again. */
 export function snapshotAfter({ model, values, origin }: Snapshot, { model: next, changed }: Edited): Snapshot {
   if (changed === undefined) return snapshotOf(next, origin);
   const moved = next.plans.map((plan, p) => {

@@ -1,7 +1,7 @@
 import { onCleanup, onMount } from 'solid-js';
 import type { ModelStore } from './modelStore';
 
-/** Which step a key press asks for. */
+/** Whether a key press asks for undo or redo. */
 export function stepOfKeys({ key, ctrlKey, metaKey, shiftKey, altKey }: KeyboardEvent): 'undo' | 'redo' | undefined {
   if (altKey || !(ctrlKey || metaKey)) return undefined;
   const letter = key.toLowerCase();
@@ -10,9 +10,9 @@ export function stepOfKeys({ key, ctrlKey, metaKey, shiftKey, altKey }: Keyboard
 }
 
 /**
- * Whether a text field should take the keys itself: one that is no part of the model, and one whose text is not in the
- * model because it could not be accepted. In any other field of the model each keystroke is an edit, so that the
- * model's last step is what the field would take back.
+ * Whether a text field keeps its own undo: so for a field that is no part of the model, and for one whose text could
+ * not be accepted. In any other field of the model each keystroke is an edit, and the model's undo takes back just what
+ * the field's own would.
  */
 export function keepsItsKeys(target: EventTarget | null): boolean {
   if (!(target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement)) return false;
@@ -20,7 +20,7 @@ export function keepsItsKeys(target: EventTarget | null): boolean {
   return target.dataset['modelField'] === undefined || target.getAttribute('aria-invalid') === 'true';
 }
 
-/** Undo and redo by the usual keys, anywhere on the page. */
+/** Listens for the usual undo and redo keys on the whole page. */
 export function listenForSteps(store: ModelStore): void {
   const onKeyDown = (event: KeyboardEvent): void => {
     const step = stepOfKeys(event);

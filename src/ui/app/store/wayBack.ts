@@ -1,25 +1,25 @@
 import { frameTexts } from '../../../present/page/frameTexts';
 import { createSignal, type Accessor } from 'solid-js';
 
-/** A place on the page that a jump left. */
+/** A place on the page from which someone jumped. */
 interface Place {
-  /** What the way back to it says. */
+  /** The text of the button that leads back to it. */
   readonly text: string;
   readonly scroll: number;
   readonly focused: Element | null;
 }
 
-/** The way back from jumps, one by one. */
+/** Leads back to where jumps began, the last one first. */
 export interface WayBack {
-  /** What says where it leads; undefined where nothing was left. */
+  /** The text of the button for the last jump; undefined where there is none. */
   readonly to: Accessor<string | undefined>;
-  /** Remembers the place that a jump is about to leave. */
+  /** Remembers the present place before a jump. */
   readonly leave: () => void;
   readonly go: () => void;
   readonly forget: () => void;
 }
 
-/** Jumps that can be gone back. */
+/** At most this many jumps are remembered. */
 const longest = 30;
 
 function placeNow(): Place {

@@ -1,18 +1,18 @@
 import { onCleanup } from 'solid-js';
 import { pause } from '../../app/jobs/pause';
 
-/** Longest that work may hold up the page at a time, in milliseconds. */
+/** Milliseconds of work at a time, so that the page stays responsive. */
 const slice = 6;
 
 /** Work in steps. */
 export interface WorkStage {
-  /** Does one step; whether all are done. */
+  /** Does one step; returns whether it was the last. */
   step(): boolean;
-  /** Shows what there is, after each slice of steps. */
+  /** Shows the results so far; called after each slice of steps. */
   show(done: boolean): void;
 }
 
-/** A stage that looks at each value of a sequence; `show` gets the latest. */
+/** A stage that steps through a sequence of values; `show` gets the latest. */
 export function workStage<T>(values: Iterator<T, void>, show: (latest: T, done: boolean) => void): WorkStage {
   let latest: { readonly value: T } | undefined;
   return {
@@ -27,7 +27,7 @@ export function workStage<T>(values: Iterator<T, void>, show: (latest: T, done: 
   };
 }
 
-/** Runs steps until the slice is over, and shows what came of it; whether all are done. */
+/** Runs steps until the slice of time is over and shows the results; returns whether all steps are done. */
 export function runSlice(stage: WorkStage, now: () => number = () => performance.now()): boolean {
   const end = now() + slice;
   let done = false;
@@ -37,9 +37,9 @@ export function runSlice(stage: WorkStage, now: () => number = () => performance
   return done;
 }
 
-/** Work between frames, of which the newest counts: it ends with the component that asks for it. */
+/** Work between frames. A new start replaces the work before it, and all ends with the component. */
 export interface Background {
-  /** Runs stages one after the other, slice by slice, after a wait in milliseconds: a short pause unless told. */
+  /** Runs stages one after another, slice by slice, after a wait in milliseconds, by default `pause`. */
   start(stages: readonly WorkStage[], wait?: number): void;
   stop(): void;
 }

@@ -1,15 +1,15 @@
 import { createEffect, createSignal, untrack, type Accessor } from 'solid-js';
 import { createBackground, type WorkStage } from './background';
 
-/** What was worked out, and what it was asked of. */
+/** An answer with the question that it belongs to. */
 export interface ProgressiveAnswer<Ask, Found> {
   readonly of: Ask;
   readonly found: Found;
-  /** Whether no better answer follows. */
+  /** Whether this is the final answer. */
   readonly done: boolean;
 }
 
-/** Steps through better and better answers; each is shown once, and the last once more as the last. */
+/** A stage that steps through better and better answers. Each is shown once, and the last one again as final. */
 export function progressiveStage<Found>(
   answers: Iterator<Found | undefined, void>,
   show: (found: Found, done: boolean) => void,
@@ -33,9 +33,9 @@ export function progressiveStage<Found>(
 }
 
 /**
- * Works something out between frames while it is in sight. The newest request counts, and until it is answered the last
- * answer stays.
- * @param work better and better answers; `undefined` is only a breath between two steps
+ * Works out answers between frames while they are in sight. A new question replaces the one before, whose last answer
+ * stays until the new one has an answer.
+ * @param work gives better and better answers; `undefined` is a step without one, at which the page can pause
  */
 export function createProgressive<Ask, Found>(
   ask: Accessor<Ask>,

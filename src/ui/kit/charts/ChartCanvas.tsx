@@ -5,13 +5,13 @@ import './canvas.css';
 
 interface ChartCanvasProps<Picture extends Framed> {
   readonly chartArea: ChartArea;
-  /** The chart's finding, for those who do not see it. */
+  /** The chart's finding, for screen readers. */
   readonly label: string;
   /** Starts the chart. */
   readonly open: (canvas: HTMLCanvasElement) => Drawing<Picture>;
-  /** Drawn whenever it changes, in the same turn; undefined until the easel is on the page. */
+  /** Drawn at once whenever it changes; undefined until the chart's size and colours are known. */
   readonly picture: Picture | undefined;
-  /** What lies over the chart. */
+  /** Elements that lie over the chart. */
   readonly children?: JSX.Element;
 }
 

@@ -2,22 +2,22 @@ import { For, Show, type JSX } from 'solid-js';
 import { dashes } from '../../../present/picture/labelledLines';
 import { Link } from '../Link';
 
-/** What one line of a chart stands for. */
+/** A line of a chart as an item of the key. */
 interface KeyLine {
   readonly label: string;
   readonly leading: boolean;
-  /** What is said of it, after the label. */
+  /** A text after the label. */
   readonly figure: string;
   readonly goTo: () => void;
 }
 
 interface LineKeyProps {
   readonly lines: readonly KeyLine[];
-  /** What the figures at their ends are. */
+  /** What these texts show. */
   readonly figures?: string;
 }
 
-/** The lines of a chart by their numbers, in the dashes that they are drawn in. */
+/** The key of a chart: its numbered lines, each in its dash pattern. */
 export function LineKey(props: LineKeyProps): JSX.Element {
   return (
     <>

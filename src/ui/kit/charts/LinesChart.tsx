@@ -9,26 +9,26 @@ import './curve.css';
 import './key.css';
 
 interface LinesChartProps {
-  /** Its lines are labelled with names alone: their numbers are put in front. */
+  /** Lines labelled by name; the chart puts a number before each name. */
   readonly drawing: LinesDrawing;
-  /** The finding. */
+  /** The chart's finding, for screen readers. */
   readonly label: string;
-  /** What the heights are, with their unit. */
+  /** What the vertical axis shows, with its unit. */
   readonly caption: string;
   /** The key below the chart. */
   readonly children: JSX.Element;
 }
 
-/** From here up there is room for names beside the plot, in pixels. */
+/** From this width in pixels on there is room for names beside the plot. */
 const wide = 520;
-/** Share of the width that names may take. */
+/** Largest share of the width for names. */
 const mostRoom = 0.3;
 
 function heightFor(width: number): number {
   return Math.round(Math.min(400, Math.max(260, width * 0.55)));
 }
 
-/** Lines with their names at their ends, where there is room, or else their numbers. */
+/** A chart of lines with their names at their ends, or only their numbers where there is no room. */
 export function LinesChart(props: LinesChartProps): JSX.Element {
   const chartArea = createChartArea();
   const picture = createMemo((): LinesPicture | undefined => {

@@ -1,6 +1,6 @@
 import type { Plot } from '../../../present/picture/plot';
 
-/** What a canvas adds to a plot: its pen, how fine it is, and images. */
+/** The parts of a plot that come from the canvas: pen, scale and images. */
 export function canvasTools(
   pen: CanvasRenderingContext2D,
   { left, top, right, bottom }: Pick<Plot, 'left' | 'top' | 'right' | 'bottom'>,

@@ -3,16 +3,16 @@ import { watchSize } from '../../app/layout/watchSize';
 import type { ChartInk } from '../../../present/picture/ink';
 import { inkOf, watchInk } from './ink';
 
-/** The place that a chart is drawn in, which says how wide it is and with what it is drawn. */
+/** The element in which a chart is drawn: its width, its colours and type. */
 export interface ChartArea {
-  /** Pixels; 0 until it is on the page. */
+  /** In pixels; 0 until the element is on the page. */
   readonly width: Accessor<number>;
-  /** Undefined until it is on the page. */
+  /** Undefined until the element is on the page. */
   readonly ink: Accessor<ChartInk | undefined>;
   hold(element: HTMLElement): void;
 }
 
-/** A place that follows its size, the scheme, forced colours and print. */
+/** A chart area that follows changes of size, colour scheme, forced colours and print. */
 export function createChartArea(): ChartArea {
   const [width, setWidth] = createSignal(0);
   const [ink, setInk] = createSignal<ChartInk>();
@@ -27,7 +27,7 @@ export function createChartArea(): ChartArea {
       setInk(inkOf(held));
     };
     watchSize(held, measure);
-    // No resize is told of on the way to paper.
+    // Browsers report no resize when the page is laid out for print.
     const paper = matchMedia('print');
     paper.addEventListener('change', measure);
     measure();

@@ -1,9 +1,9 @@
 const side = 6;
 
-/** Stripes made before, by what they look like: a handful, as a page has few colours. */
+/** Patterns made so far, by colours; a page needs only a few. */
 const made = new Map<string, CanvasPattern>();
 
-/** Slanted stripes of a colour on a ground, for a canvas; the colour itself where no pattern can be made. */
+/** A pattern of slanted stripes of a colour on a ground; the plain colour where no pattern can be made. */
 export function hatch(colour: string, ground: string): string | CanvasPattern {
   const scale = Math.max(1, Math.round(devicePixelRatio));
   const key = `${colour} ${ground} ${scale}`;

@@ -2,7 +2,7 @@ import { fontOf, type ChartInk } from '../../../present/picture/ink';
 import { hatch } from './hatch';
 import { createMeasure } from './measure';
 
-/** What a page in forced colours draws with. */
+/** The colours of a page in forced-colours mode. */
 const forced = {
   text: 'CanvasText',
   quiet: 'CanvasText',
@@ -14,7 +14,7 @@ const forced = {
   fault: 'CanvasText',
 };
 
-/** Reads the tokens where an element stands. */
+/** Reads the design tokens (CSS custom properties) that apply to an element. */
 export function inkOf(element: Element): ChartInk {
   const style = getComputedStyle(element);
   const type = { family: style.fontFamily, size: parseFloat(style.fontSize) };

@@ -31,7 +31,7 @@ function scaleOf(axis: Axis, { text, quiet, hair, family, size }: Ink): ScaleOpt
       font: { family, size },
       maxTicksLimit: 7,
       maxRotation: 0,
-      // The ends of the scale are wherever the drawing ends, rarely a round number.
+      // The ends of the axis are those of the drawing, rarely round numbers.
       includeBounds: false,
       callback: (value, _index, ticks) => {
         const step = Math.abs((ticks[1]?.value ?? 1) - (ticks[0]?.value ?? 0));
@@ -80,7 +80,7 @@ function plotOf(chart: Chart): Plot {
   };
 }
 
-/** Starts a chart of lines; a canvas holds one at a time. */
+/** Starts a chart of lines on a canvas, which can hold only one. */
 export function openLines(canvas: HTMLCanvasElement): Drawing<LinesPicture> {
   let chart: Chart<'line'> | undefined;
   let drawn: LinesPicture | undefined;
@@ -99,7 +99,7 @@ export function openLines(canvas: HTMLCanvasElement): Drawing<LinesPicture> {
       });
       drawn = picture;
       if (chart.width !== picture.width || chart.height !== picture.height) chart.resize(picture.width, picture.height);
-      // A dataset object that stays keeps what the library has built for it.
+      // Dataset objects are reused, as the library keeps what it has built for each.
       const before = chart.data.datasets;
       chart.data.datasets = picture.lines.map((line, i) => Object.assign(before[i] ?? {}, lineSet(line)));
       chart.options = optionsOf(picture);

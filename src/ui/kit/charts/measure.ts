@@ -1,11 +1,11 @@
-/** Widths that are kept of one font. */
+/** At most this many widths are kept for a font. */
 const most = 2000;
 
 let pen: CanvasRenderingContext2D | null | undefined;
 
 /**
- * How wide texts are in a CSS font, in pixels; 0 where there is nothing to measure with. Where all digits are of one
- * width, as they are in the page's own font, texts that differ in digits alone are measured once. A font may come in
+ * Measures the width of texts in a CSS font, in pixels; 0 where nothing can measure it. In a font whose digits are all
+ * equally wide, as in the page's own, texts that differ only in digits are measured once. A font may finish loading
  * later: make a new measure then.
  */
 export function createMeasure(font: string): (text: string) => number {

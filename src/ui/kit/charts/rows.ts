@@ -5,7 +5,7 @@ import { ticksOf } from '../../../present/picture/ticks';
 import { canvasTools } from './canvasPlot';
 
 const mostTicks = 7;
-/** Least room between the numbers of the axis, in pixels. */
+/** Least distance between the numbers of the axis, in pixels. */
 const apart = 14;
 
 function plotOf(pen: CanvasRenderingContext2D, picture: RowsPicture): Plot {
@@ -32,13 +32,13 @@ function plotOf(pen: CanvasRenderingContext2D, picture: RowsPicture): Plot {
 
 interface Label {
   readonly text: string;
-  /** Of its middle, in pixels. */
+  /** Middle of the text, in pixels. */
   readonly x: number;
-  /** Half its width, in pixels. */
+  /** Half the width of the text, in pixels. */
   readonly half: number;
 }
 
-/** As many numbers of the axis as have room beside one another, with their texts. */
+/** The numbers of the axis, as many as fit beside one another. */
 function labelsOf({ x: { min, max, tick }, ink }: RowsPicture, { left, right, x }: Plot): Label[] {
   for (let most = mostTicks; ; most -= 1) {
     const { step, values } = ticksOf(min, max, most);
@@ -70,7 +70,7 @@ function drawAxis(plot: Plot, picture: RowsPicture): void {
   pen.fillText(title, (left + right) / 2, height - padding.bottom - 4);
 }
 
-/** Makes a canvas so many CSS pixels large, drawn as fine as the screen is. */
+/** Sets the size of a canvas in CSS pixels, at the resolution of the screen. */
 function fit(canvas: HTMLCanvasElement, width: number, height: number): void {
   const [across, down] = [Math.round(width * devicePixelRatio), Math.round(height * devicePixelRatio)];
   if (canvas.width === across && canvas.height === down) return;
@@ -80,8 +80,8 @@ function fit(canvas: HTMLCanvasElement, width: number, height: number): void {
 }
 
 /**
- * Starts a chart of rows on a canvas. It is drawn here and not by the chart library: it moves with each keystroke
- * beside the numbers, and there is nothing in it but marks and the numbers below them.
+ * Starts a chart of rows on a canvas. It is drawn directly and not by the chart library, as it is redrawn with each
+ * keystroke and consists only of marks and the numbers of the axis.
  */
 export function openRows(canvas: HTMLCanvasElement): Drawing<RowsPicture> {
   const pen = canvas.getContext('2d');

@@ -2,10 +2,10 @@ import { createMemo, createSignal, For, type JSX } from 'solid-js';
 import type { EntryGroup } from '../../../present/results/entryGroups';
 import { namesAmong } from '../../../present/text/entryNames';
 
-/** Most entries that a browser lays out at once without a halt. */
+/** Most entries that a browser lays out in a list without a noticeable delay. */
 const atOnce = 500;
 
-/** A choice of one entry among entries under their headings; a very long list is filled in once it is turned to. */
+/** A choice of one entry from entries under headings. A very long list is filled only when it gets the focus. */
 export function EntryChooser(props: {
   label: string;
   groups: readonly EntryGroup[];
@@ -17,7 +17,7 @@ export function EntryChooser(props: {
     const count = props.groups.reduce((sum, { cells }) => sum + cells.length, 0);
     return turnedTo() || count <= atOnce ? props.groups : only(props.groups, props.chosen);
   });
-  // The heading is not seen once the list is closed.
+  // A closed list does not show the heading, so equal labels get it in their names.
   const nameOf = createMemo(() => namesAmong(props.groups.flatMap(({ cells }) => cells)));
   return (
     <label class="chooser">

@@ -2,6 +2,7 @@ import { createMemo, Show, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import type { ScreenProps } from '../../app/screenProps';
 import { chosenEntry, resultGroups } from '../../../present/results/entryGroups';
+import { NoAnswer } from '../sections/NoAnswer';
 import { RadioRow } from './RadioRow';
 import { EntryChooser } from './EntryChooser';
 import { whoseOptions } from '../../../present/results/planSelection';
@@ -9,18 +10,18 @@ import { chooserTexts } from '../../../present/results/chooserTexts';
 import { commonTexts } from '../../../present/text/commonTexts';
 
 interface AskingHeadProps extends ScreenProps {
-  /** What stands before the result's chooser. */
+  /** The label of the result's chooser. */
   readonly label: string;
   readonly children: (result: Accessor<Cell>) => JSX.Element;
 }
 
-/** The choice of a result and of whose it is, and below it what a screen says of that. */
+/** The choice of a result and of its plan, and below it what the screen adds. */
 export function ResultChooser(props: AskingHeadProps): JSX.Element {
   const plans = createMemo(() => [props.plan, ...(props.against === undefined ? [] : [props.against])]);
   const groups = createMemo(() => resultGroups(props.store.shape(), plans()));
   const result = createMemo(() => chosenEntry(groups(), props.choice.result()));
   return (
-    <Show when={result()} fallback={<NothingToAsk />}>
+    <Show when={result()} fallback={<NoAnswer finding={commonTexts.nothingToAsk} remedy={chooserTexts.noResults} />}>
       {(cell) => (
         <>
           <div class="asking">
@@ -43,14 +44,5 @@ export function ResultChooser(props: AskingHeadProps): JSX.Element {
         </>
       )}
     </Show>
-  );
-}
-
-function NothingToAsk(): JSX.Element {
-  return (
-    <div class="empty">
-      <p class="finding">{commonTexts.nothingToAsk}</p>
-      <p>{chooserTexts.noResults}</p>
-    </div>
   );
 }

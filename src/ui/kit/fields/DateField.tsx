@@ -1,7 +1,7 @@
 import type { JSX } from 'solid-js';
 import { isoDate, readIsoDate } from '../../../trade/civilDate';
 
-/** A native field for a day, given by its number; a date that is not whole yet changes nothing. */
+/** A native date field for a day by its number; an incomplete date changes nothing. */
 export function DateField(props: { label: string; day: number; choose: (day: number) => void }): JSX.Element {
   const follow = (text: string): void => {
     const day = readIsoDate(text);

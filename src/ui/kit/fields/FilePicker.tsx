@@ -1,7 +1,7 @@
 import type { JSX } from 'solid-js';
 
 interface FilePickerProps {
-  /** On the button. */
+  /** The text of the button. */
   readonly label: string;
   readonly onFile: (file: File) => void;
 }

@@ -1,7 +1,7 @@
-import { createEffect, createSignal, createUniqueId, on, Show, type JSX } from 'solid-js';
-import { decimal } from '../../../core/number';
+import type { JSX } from 'solid-js';
 import { localFormat } from '../../app/preferences/localFormat';
 import { typedNumber } from '../../../present/text/typedNumber';
+import { AskedNumber } from './AskedNumber';
 
 interface NumberFieldProps {
   readonly label: string;
@@ -15,64 +15,13 @@ interface NumberFieldProps {
   readonly onNumber: (text: string) => void;
 }
 
-/** Whether the number that was typed is the one that stands, however each is written; blank is none. */
-function isSame(typed: string, stands: string): boolean {
-  return stands !== '' && decimal(typed).eq(stands);
-}
-
 /** A number that a screen asks for; what is not valid stays in the field and is explained, the last number stands. */
 export function NumberField(props: NumberFieldProps): JSX.Element {
-  const faultId = createUniqueId();
-  const [typed, setTyped] = createSignal<string>();
-  const [problem, setProblem] = createSignal('');
-  const reset = (): void => {
-    setTyped(undefined);
-    setProblem('');
+  const read = (typed: string): { text: string } | { fault: string } => {
+    const found = typedNumber(typed, localFormat);
+    if (!('text' in found)) return { fault: found.message };
+    const fault = props.refuse?.(found.text) ?? '';
+    return fault === '' ? found : { fault };
   };
-  createEffect(
-    on(
-      () => props.text,
-      (text) => {
-        const current = typed();
-        const read = current === undefined ? undefined : typedNumber(current, localFormat);
-        if (read === undefined || !('text' in read) || !isSame(read.text, text)) reset();
-      },
-      { defer: true },
-    ),
-  );
-  const input = (text: string): void => {
-    setTyped(text);
-    const read = typedNumber(text, localFormat);
-    const found = 'text' in read ? (props.refuse?.(read.text) ?? '') : read.message;
-    setProblem(found);
-    if ('text' in read && found === '') props.onNumber(read.text);
-  };
-  return (
-    <div class="asked-number">
-      <label>
-        <span>{props.label}</span>
-        <input
-          type="text"
-          inputmode="decimal"
-          autocomplete="off"
-          value={typed() ?? localFormat.written(props.text)}
-          aria-invalid={problem() === '' ? undefined : 'true'}
-          aria-describedby={problem() === '' ? undefined : faultId}
-          onInput={(event) => input(event.currentTarget.value)}
-          onBlur={() => {
-            if (problem() === '') reset();
-          }}
-          onKeyDown={(event) => {
-            if (event.key === 'Escape') reset();
-          }}
-        />
-        <span class="unit">{props.unit}</span>
-      </label>
-      <Show when={problem()}>
-        <p class="message fault" id={faultId}>
-          {[problem(), props.stands].filter(Boolean).join(' ')}
-        </p>
-      </Show>
-    </div>
-  );
+  return <AskedNumber {...props} keyboard="decimal" read={read} />;
 }

@@ -15,15 +15,15 @@ import './heat.css';
 
 interface HeatChartProps {
   readonly drawing: HeatDrawing;
-  /** The finding, for those who do not see the picture. */
+  /** The picture's finding, for screen readers. */
   readonly label: string;
-  /** What is shaded, with its unit. */
+  /** The result that is shaded, with its unit. */
   readonly what: string;
-  /** The input from the bottom to the top, with its unit. */
+  /** The input of the vertical axis, with its unit. */
   readonly downTitle: string;
-  /** What the hatched side is. */
+  /** What the hatched side means. */
   readonly worseText: string;
-  /** A result as the key writes it, without its unit. */
+  /** Writes a result for the key, without its unit. */
   readonly write: (value: number) => string;
 }
 
@@ -78,7 +78,7 @@ export function HeatChart(props: HeatChartProps): JSX.Element {
   );
 }
 
-/** The shades in a row, with what the outermost and the middle edges are. */
+/** The key: the shades in a row, with the results at the labelled edges. */
 function Scale(props: {
   bands: HeatBands;
   worse: 'below' | 'above';

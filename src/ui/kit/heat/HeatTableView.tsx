@@ -8,6 +8,7 @@ import { download } from '../../app/files/saving';
 import { exactRows, heatTable, tableEntries, type HeatTable } from '../../../present/heat/table';
 import { withUnit } from '../../../present/text/withUnit';
 import { createProgressive } from '../background/progressive';
+import { TableRoom } from '../tables/TableRoom';
 import { commonTexts } from '../../../present/text/commonTexts';
 
 interface HeatTableViewProps {
@@ -16,7 +17,7 @@ interface HeatTableViewProps {
 
 const always: Accessor<boolean> = () => true;
 
-/** A result over two inputs in exact numbers, and as a file. */
+/** A table of a result over two inputs in exact numbers, which can be saved as a file. */
 export function HeatTableView(props: HeatTableViewProps): JSX.Element {
   const worked = createProgressive(
     () => props.ask,
@@ -38,21 +39,19 @@ function Filled(props: { ask: TableRequest; grid: Grid<Decimal>; done: boolean }
   };
   return (
     <>
-      <div class="table-room" role="region" aria-label={props.ask.caption} tabindex="0">
-        <table class="heat-table">
-          <caption>
-            {props.ask.caption};{' '}
-            <span class="below-mark" aria-hidden="true">
-              ▼
-            </span>{' '}
-            {props.ask.worseText}
-          </caption>
-          <HeatHead ask={props.ask} across={table().across} />
-          <tbody>
-            <For each={table().rows}>{(row) => <HeatRow row={row} worseText={props.ask.worseText} />}</For>
-          </tbody>
-        </table>
-      </div>
+      <TableRoom label={props.ask.caption} class="heat-table">
+        <caption>
+          {props.ask.caption};{' '}
+          <span class="below-mark" aria-hidden="true">
+            ▼
+          </span>{' '}
+          {props.ask.worseText}
+        </caption>
+        <HeatHead ask={props.ask} across={table().across} />
+        <tbody>
+          <For each={table().rows}>{(row) => <HeatRow row={row} worseText={props.ask.worseText} />}</For>
+        </tbody>
+      </TableRoom>
       <p>
         <button type="button" class="word" disabled={!props.done} onClick={save}>
           {commonTexts.saveTable}

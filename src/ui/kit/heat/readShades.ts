@@ -11,7 +11,7 @@ function rgbOf(colour: string): Rgb {
   return [red, green, blue];
 }
 
-/** Reads the colours from the page's tokens where an element stands. */
+/** Reads the design tokens (CSS custom properties) that apply to an element. */
 export function shadesOf(element: Element): Shades {
   const style = getComputedStyle(element);
   const token = (name: string): Rgb => rgbOf(style.getPropertyValue(`--${name}`).trim());

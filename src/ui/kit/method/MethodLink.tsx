@@ -8,11 +8,14 @@ interface HowWorkedProps {
   readonly choice: Choice;
   /** Id of an entry of the page on methods; blank for its top. */
   readonly entry: string;
-  /** What the link says, where that is not the usual. */
+  /** The text of the link, where it is not the usual one. */
   readonly children?: string;
 }
 
-/** A quiet link to how a figure is worked out; who hears the usual words hears the entry's id as well. */
+/**
+ * A link to how a figure is computed. With the usual text, its accessible name includes the entry, so that links
+ * differ.
+ */
 export function MethodLink(props: HowWorkedProps): JSX.Element {
   return (
     <p class="how-worked">

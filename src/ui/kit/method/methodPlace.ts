@@ -8,15 +8,15 @@ import {
 import type { ScreenQuestion } from '../../../present/page/questions';
 import type { Choice } from '../../app/screenProps';
 
-/** Frames for which the way back stands at the link that led here. */
+/** Frames during which the page stays scrolled to the link after going back. */
 const patience = 180;
 
-/** The attribute that links to an entry are known by. */
+/** The value of `data-method` by which the link to an entry is found. */
 export function linkAttribute(entry: string): string {
   return `method ${entry}`;
 }
 
-/** The question in sight: beside the numbers there is always one. */
+/** The question in sight, which is the one beside the numbers where both fit. */
 function inSight(choice: Choice): ScreenQuestion {
   const question = choice.get(questionSetting);
   if (question !== 'numbers' || !matchMedia(roomForBoth).matches) return question;
@@ -31,7 +31,7 @@ export function openMethod(choice: Choice, entry: string): void {
   choice.set(questionSetting, 'method');
 }
 
-/** The entry that the page is to stand at; blank for its top. */
+/** The entry to which the page on methods scrolls; blank for its top. */
 export function methodEntry(choice: Choice): string {
   return choice.get(methodEntrySetting);
 }
@@ -41,7 +41,7 @@ export function methodFrom(choice: Choice): ScreenQuestion {
   return choice.get(methodFromSetting);
 }
 
-/** What ends the wait for the link: someone who has moved on. */
+/** Events that end the scrolling, as the person has moved on. */
 const moves = ['wheel', 'touchstart', 'pointerdown', 'keydown'] as const;
 
 function linkTo(entry: string): HTMLElement | undefined {
@@ -49,7 +49,10 @@ function linkTo(entry: string): HTMLElement | undefined {
   return links.find(({ dataset }) => dataset['method'] === linkAttribute(entry));
 }
 
-/** Stands at the link to an entry, which may come late and move as what is above it is worked out. */
+/**
+ * Scrolls to the link to an entry and focuses it, for some frames: the link may appear late, and may move while parts
+ * above it are computed.
+ */
 function standAt(entry: string): void {
   let left = patience;
   const leave = (): void => {

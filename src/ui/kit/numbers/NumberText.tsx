@@ -5,16 +5,19 @@ import { writeText } from './writeText';
 import { glowSoon } from './glow';
 import { widthOf } from './widthOf';
 
-/** Room for a number that stands by itself, in digits. */
+/** Least width of a number that stands by itself, in digits. */
 const leastRoom = 4;
-/** Digits of room that a number keeps once it is shorter: more are given back when typing rests. */
+/** A number that has become shorter keeps this many digits of room; more are given up when typing rests. */
 const keptRoom = 2;
 
 interface NumberProps {
   readonly text: string;
 }
 
-/** Writes a number whenever it changes and lets it glow: a keystroke changes dozens of them. */
+/**
+ * Writes a number whenever it changes and makes it glow. One effect does both, as a keystroke changes dozens of
+ * numbers.
+ */
 function follow(element: HTMLElement, props: NumberProps, put: (text: string) => void): void {
   createRenderEffect<string | undefined>((before) => {
     const { text } = props;
@@ -25,7 +28,7 @@ function follow(element: HTMLElement, props: NumberProps, put: (text: string) =>
   }, undefined);
 }
 
-/** A number split at its decimal mark, so that numbers below one another stand aligned on it. */
+/** A number split at its decimal mark, so that numbers below one another are aligned. */
 export function NumberText(props: NumberProps): JSX.Element {
   const [whole, part] = [document.createTextNode(''), document.createTextNode('')];
   const element = (
@@ -43,8 +46,8 @@ export function NumberText(props: NumberProps): JSX.Element {
 }
 
 /**
- * A number that stands by itself, with room for the widest that it has been since typing rested: what stands beside it
- * stays in place with each digit, and has its place back after a number far too long.
+ * A number that stands by itself, as wide as its widest value since typing rested, so that what is beside it does not
+ * move with each digit.
  */
 export function LoneNumber(props: NumberProps): JSX.Element {
   const { busy } = usePage();

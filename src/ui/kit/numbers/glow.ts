@@ -1,8 +1,10 @@
-/** Milliseconds without a change after which what glows begins to fade, and that fading takes. */
+/** Milliseconds without a change after which a glow begins to fade; `fadeTime` is how long fading takes. */
 const rest = 250;
 const fadeTime = 700;
 
-/** Elements that changed since the last glow, and those that glow; what fades is in neither. */
+/**
+ * Elements changed since the last frame of glow (`waiting`) and those that glow (`lit`); fading ones are in neither.
+ */
 const waiting = new Set<HTMLElement>();
 const lit = new Set<HTMLElement>();
 const fades = new WeakMap<HTMLElement, Animation>();
@@ -31,8 +33,8 @@ function fade(): void {
 }
 
 /**
- * Lets what has just changed glow, from the frame after the one in which the change is drawn. It glows steadily while
- * changes go on and fades when they rest: a fade at each keystroke would have the browser draw all the while.
+ * Makes a changed element glow, from the frame after the one that draws the change. The glow is steady while changes go
+ * on and fades when they rest: a fade with each keystroke would keep the browser drawing.
  */
 export function glowSoon(element: HTMLElement): void {
   if (waiting.size === 0) requestAnimationFrame(() => setTimeout(light));

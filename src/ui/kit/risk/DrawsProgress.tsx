@@ -14,7 +14,7 @@ interface ProgressProps {
   readonly again: () => void;
 }
 
-/** How far the draws have come, and how to stop them. */
+/** How many draws have been made, and a button that stops them. */
 export function DrawsProgress(props: ProgressProps): JSX.Element {
   const percent = (): number => Math.floor(props.shown.share * 100);
   const made = (): string => localFormat.written(String(props.shown.found?.done ?? 0));

@@ -18,14 +18,17 @@ interface DriversProps {
   readonly indices: Indices;
   readonly cells: readonly Cell[];
   readonly choice: Choice;
-  /** Ids of entries in the order of their rows; undefined: the largest share first. */
+  /** Ids of entries in the order wanted of the rows; undefined: the largest share first. */
   readonly order?: readonly number[];
-  /** What is said beside the finding, of the drivers with the largest share first. */
+  /** A remark beside the finding; its argument has the largest share first. */
   readonly remark?: (drivers: readonly Driver[]) => Phrase;
   readonly goTo: (cell: number) => void;
 }
 
-/** Which guesses drive the spread. Where the file ties entries together, only for one who asks to see them apart. */
+/**
+ * Which guesses drive the spread. Where the file correlates entries, the table appears only on request, for entries as
+ * if independent.
+ */
 export function DriversTable(props: DriversProps): JSX.Element {
   const tied = (): boolean => props.indices.tied.length > 0;
   const apart = (): boolean => props.choice.get(apartSetting);
@@ -54,7 +57,7 @@ export function DriversTable(props: DriversProps): JSX.Element {
   );
 }
 
-/** Drivers in the order of some cells, those without a place last. */
+/** Drivers in the order of some cells; those that are not among these come last. */
 function inOrder(drivers: readonly Driver[], order: readonly number[] | undefined): readonly Driver[] {
   if (order === undefined) return drivers;
   const place = ({ cell }: Driver): number => (order.includes(cell.id) ? order.indexOf(cell.id) : order.length);
@@ -69,7 +72,7 @@ function DriverRows(props: DriversProps): JSX.Element {
   const remark = createMemo(() => props.remark?.(drivers()) ?? []);
   return (
     <>
-      <AnswerText main={driversSentence(drivers())} more={remark()} />
+      <AnswerText main={driversSentence(drivers(), localFormat)} more={remark()} />
       <p class="key">
         <span>
           <span class="swatch alone" aria-hidden="true" /> {driversTexts.aloneKey}
@@ -104,11 +107,11 @@ function DriverRow(props: { driver: Driver; goTo: (cell: number) => void }): JSX
         </button>
         <span class="leader" aria-hidden="true" />
         <span class="figure">
-          <span class="unit">{driversTexts.alone}</span> {percentText(props.driver.first)}{' '}
+          <span class="unit">{driversTexts.alone}</span> {percentText(props.driver.first, localFormat)}{' '}
           <span class="unit">{give(props.driver.firstError)}</span>
         </span>
         <span class="figure">
-          <span class="unit">{driversTexts.withOthers}</span> {percentText(props.driver.total)}{' '}
+          <span class="unit">{driversTexts.withOthers}</span> {percentText(props.driver.total, localFormat)}{' '}
           <span class="unit">{give(props.driver.totalError)}</span>
         </span>
       </div>

@@ -7,7 +7,7 @@ import type { DrawsFound } from '../../../present/howSure/drawsFound';
 import { createFollowingJob, type JobClient, type JobQuestion } from '../../app/jobs/createJob';
 import { createRiskSettings, type RiskSettings } from './settings';
 
-/** Whose draws are asked for. */
+/** The result and the plans for which draws are made. */
 export interface DrawsOf {
   readonly store: ModelStore;
   readonly choice: Choice;
@@ -15,11 +15,11 @@ export interface DrawsOf {
   readonly selection: PlanSelection;
 }
 
-/** Draws of a result that keep up with the model. */
+/** Draws of a result, made anew when the model changes. */
 export interface DrawsState {
   readonly settings: RiskSettings;
   readonly client: JobClient<'draws'>;
-  /** What is known; what answers another question than the one asked is not. */
+  /** The latest results for this question; those of another result, plan or target are left out. */
   readonly found: Accessor<DrawsFound | undefined>;
 }
 
@@ -36,8 +36,8 @@ function sameSubject({ request: a }: Question, { request: b }: Question): boolea
 }
 
 /**
- * Draws with the settings that are kept with the choice.
- * @param wake whether anyone looks: what nobody looks at is not drawn
+ * Draws of a result, with the settings that are kept among the choices.
+ * @param wake whether the results are in sight; no draws are made while they are not
  */
 export function createDraws(of: DrawsOf, wake: Accessor<boolean>): DrawsState {
   const settings = createRiskSettings(
@@ -56,7 +56,7 @@ export function createDraws(of: DrawsOf, wake: Accessor<boolean>): DrawsState {
     },
   }));
   const client = createFollowingJob('draws', () => wanted(), wake);
-  // What was found before an edit stays until the next picture is there.
+  // After an edit the earlier results stay until new ones arrive.
   const found = createMemo(() => {
     const { found: known, of: question } = client.state();
     const fits = question !== undefined && sameSubject(question, wanted());

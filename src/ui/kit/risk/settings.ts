@@ -10,11 +10,11 @@ import type { Setting } from '../../app/preferences/settings/setting';
 import type { Choice } from '../../app/screenProps';
 import type { SpreadStyle } from '../../../present/howSure/spreadPicture';
 
-/** What draws depend on besides the model, kept with the choice. */
+/** The settings of draws, kept among the choices. */
 export interface RiskSettings {
   readonly draws: Accessor<number>;
   readonly seed: Accessor<number>;
-  /** As model files write it. */
+  /** The target as model files write it. */
   readonly targetText: Accessor<string>;
   readonly target: Accessor<number>;
   readonly style: Accessor<SpreadStyle>;
@@ -24,7 +24,7 @@ export interface RiskSettings {
   setStyle(style: SpreadStyle): void;
 }
 
-/** @param about the result, and whether a difference is looked at: each has a target of its own */
+/** @param about the result, and whether a difference is looked at; each has its own target */
 export function createRiskSettings(choice: Accessor<Choice>, about: Accessor<string>): RiskSettings {
   const targetSetting = (): Setting<Decimal> => oddsTargetSetting(about());
   const target = createMemo(() => choice().get(targetSetting()));

@@ -2,7 +2,7 @@ import { Show, type JSX } from 'solid-js';
 import type { Phrase } from '../../../present/text/phrase';
 import { Sentence } from './Sentence';
 
-/** What a screen found, large, and below it what else is worth knowing, if anything. */
+/** A screen's finding in large type, and further remarks below it. */
 export function AnswerText(props: { main: Phrase; more: Phrase }): JSX.Element {
   return (
     <>

@@ -1,9 +1,9 @@
 import { For, Show, type JSX } from 'solid-js';
-import { cautionsFor, type CautionTopic } from '../../../trade/cautions';
+import { cautionsFor, type CautionTopic } from '../../../present/page/cautions';
 import { cautionTexts } from '../../../present/page/cautionTexts';
 import './caution.css';
 
-/** What can hurt in the work that stands above, each with its source. */
+/** Cautions about the work described above, each with its source. */
 export function Cautions(props: { topics: readonly CautionTopic[] }): JSX.Element {
   return (
     <div class="cautions" role="group" aria-label={cautionTexts.heading}>

@@ -3,13 +3,13 @@ import { onCleanup, onMount, type JSX } from 'solid-js';
 interface DropdownProps {
   readonly class: string;
   readonly summary: JSX.Element;
-  /** Whether a press on a button in it leaves it open. */
+  /** Whether the panel stays open after a press on a button in it. */
   readonly staysOpen?: boolean;
   readonly onToggle?: (isOpen: boolean) => void;
   readonly children: JSX.Element;
 }
 
-/** A word that opens a panel below it; Escape, a press elsewhere or a choice in it closes the panel. */
+/** A button that opens a panel below it; Escape, a press elsewhere or a choice in the panel closes it. */
 export function Dropdown(props: DropdownProps): JSX.Element {
   let details: HTMLDetailsElement | undefined;
   const close = (): void => {

@@ -4,15 +4,15 @@ import { commonTexts } from '../../../present/text/commonTexts';
 import './section.css';
 
 interface PartProps {
-  /** Of its heading. */
+  /** Id of its heading. */
   readonly id: string;
   readonly heading: string;
   readonly class?: string;
-  /** @param inSight whether it is in sight now */
+  /** @param inSight whether the section is in sight now */
   readonly children: (inSight: Accessor<boolean>) => JSX.Element;
 }
 
-/** A part of a screen under its own heading: loaded and made once it has come into sight. */
+/** A section of a screen under its own heading, loaded and made when it first comes into sight. */
 export function LazySection(props: PartProps): JSX.Element {
   let section: HTMLElement | undefined;
   const inSight = createSight(() => section);

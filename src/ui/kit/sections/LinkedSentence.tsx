@@ -4,7 +4,7 @@ import type { Phrase } from '../../../present/text/phrase';
 import { Link } from '../Link';
 import { Sentence } from './Sentence';
 
-/** A phrase in which one piece can be pressed. */
+/** A phrase with a link in it. */
 export function LinkedSentence(props: { phrase: LinkedPhrase; onPress: () => void }): JSX.Element {
   return (
     <Index each={props.phrase}>

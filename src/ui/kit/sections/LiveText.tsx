@@ -3,17 +3,19 @@ import { watchSize } from '../../app/layout/watchSize';
 import { usePage } from '../../app/pageContext';
 
 interface SaidProps {
-  /** Whether the finding has just changed by what is no number of the model: then it is not read out yet either. */
+  /**
+   * Whether the finding is changing for another reason than the model's numbers, so that it should not be read out yet.
+   */
   readonly busy?: boolean;
   readonly children: JSX.Element;
 }
 
 /**
- * Where a finding stands. Who hears the page is told of a new one once it has stood for a moment, not at each key:
- * until then it is said to be busy (WAI-ARIA 1.2, aria-busy).
+ * The place of a finding. Screen readers read a new finding once it has been there for a moment, and not with each
+ * keystroke: until then it is marked as busy (WAI-ARIA 1.2, aria-busy).
  *
- * Its text stands in a box that is told the text's height: while that stays, the browser lays out the box and not the
- * page around it.
+ * The text is in a box whose height is set to the text's. While that height stays the same, the browser lays out only
+ * the box and not the page around it.
  */
 export function LiveText(props: SaidProps): JSX.Element {
   const { busy } = usePage();

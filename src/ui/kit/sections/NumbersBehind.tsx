@@ -1,6 +1,6 @@
 import { createSignal, Show, type JSX } from 'solid-js';
 
-/** The numbers behind a chart: made only while they are unfolded, so that a keystroke does not wait for them. */
+/** The numbers of a chart as tables. They are made only while unfolded, so that keystrokes do not wait for them. */
 export function NumbersBehind(props: { summary: string; children: JSX.Element }): JSX.Element {
   const [open, setOpen] = createSignal(false);
   return (

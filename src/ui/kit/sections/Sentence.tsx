@@ -1,7 +1,7 @@
 import { Index, Show, type JSX } from 'solid-js';
 import type { Phrase } from '../../../present/text/phrase';
 
-/** A phrase whose names and numbers stand out. */
+/** A phrase in which names and numbers are set strong. */
 export function Sentence(props: { phrase: Phrase }): JSX.Element {
   return (
     <Index each={props.phrase}>

@@ -1,36 +1,64 @@
-import { createMemo, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, lazy, Show, type JSX } from 'solid-js';
 import { usePage } from '../../app/pageContext';
 import { titleTexts } from '../../../present/page/titleTexts';
 
-/** A title split after its question, so that the question can stand large. */
+const TitleForm = lazy(async () => ({ default: (await import('./TitleForm')).TitleForm }));
+
+/** A title split after its question, so that the question can be set larger. */
 export function titleParts(title: string): readonly [question: string, rest: string] {
   const at = title.indexOf('? ');
   return at === -1 ? [title, ''] : [title.slice(0, at + 1), title.slice(at + 2)];
 }
 
-/** The model's title, and what its first row says about it. */
+/** The model's title and what its first row says about it, both to be changed in place. */
 export function Title(): JSX.Element {
   const { store } = usePage();
+  const [changing, setChanging] = createSignal(false);
   const parts = createMemo(() => titleParts(store.shape().title));
   const about = createMemo(() => {
     const line = store.shape().lines.find(({ kind }) => kind === 'text');
     return line?.kind === 'text' ? line.note : '';
   });
   const isRoomy = matchMedia('(min-width: 700px)').matches;
+  let change: HTMLButtonElement | undefined;
+  const close = (): void => {
+    setChanging(false);
+    change?.focus();
+  };
   return (
     <div class="title">
       <h1>
-        {parts()[0] || store.origin().name}
-        <Show when={parts()[1]}>{(rest) => <span class="subtitle"> {rest()}</span>}</Show>
+        <bdi>{parts()[0] || store.origin().name}</bdi>
+        <Show when={parts()[1]}>
+          {(rest) => (
+            <span class="subtitle">
+              {' '}
+              <bdi>{rest()}</bdi>
+            </span>
+          )}
+        </Show>
       </h1>
-      <Show when={about()}>
+      <Show when={changing()}>
+        <TitleForm title={store.shape().title} about={about()} onClose={close} />
+      </Show>
+      <Show when={!changing() && about()}>
         {(text) => (
           <details class="about" open={isRoomy}>
             <summary>{titleTexts.about}</summary>
-            <p>{text()}</p>
+            <p dir="auto">{text()}</p>
           </details>
         )}
       </Show>
+      <button
+        type="button"
+        class="link change-title"
+        hidden={changing()}
+        ref={(button) => {
+          change = button;
+        }}
+        onClick={() => setChanging(true)}>
+        {titleTexts.change}
+      </button>
     </div>
   );
 }

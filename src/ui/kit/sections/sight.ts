@@ -2,10 +2,10 @@ import { batch, createEffect, createSignal, onCleanup, type Accessor } from 'sol
 
 const always = (): boolean => true;
 
-/** Who is told whether an element is in sight: one for each element. */
+/** The callback of each watched element. */
 const listeners = new Map<Element, (inSight: boolean) => void>();
 
-/** One for all elements: the browser looks at the page once a frame and not once for each of them. */
+/** One observer for all elements, so that the browser checks them together once a frame. */
 let observer: IntersectionObserver | undefined;
 
 function watch(element: Element, tell: (inSight: boolean) => void): () => void {
@@ -23,8 +23,8 @@ function watch(element: Element, tell: (inSight: boolean) => void): () => void {
 }
 
 /**
- * Whether an element has come into sight: what nobody looks at loads and computes nothing.
- * @param near whether what it stands in is in sight; it is not watched while that is not
+ * Whether an element is in sight. What is out of sight loads and computes nothing.
+ * @param near whether the element around it is in sight; while that is not, this one is not watched
  */
 export function createSight(
   element: Accessor<Element | undefined>,

@@ -3,6 +3,8 @@ import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { RadioRow } from '../../kit/choosers/RadioRow';
 import { AnswerText } from '../../kit/sections/AnswerText';
 import { LiveText } from '../../kit/sections/LiveText';
+import { NoAnswer } from '../../kit/sections/NoAnswer';
+import { QuestionScreen } from '../../kit/sections/QuestionScreen';
 import { localFormat } from '../../app/preferences/localFormat';
 import { bedsPlanSetting, yearStartSetting } from '../../app/preferences/settings/beds';
 import { questionSetting } from '../../app/preferences/settings/page';
@@ -24,12 +26,12 @@ import { commonTexts } from '../../../present/text/commonTexts';
 import '../../kit/sections/answers.css';
 import './styles.css';
 
-// Its pictures need the chart library, which the beds do not wait for.
+// Its pictures need the chart library, for which the beds should not wait.
 const BestWeeks = lazy(async () => ({ default: (await import('./bestWeeks/BestWeeks')).BestWeeks }));
 
 type Looked = 'plan' | 'against';
 
-/** The beds: what a crop schedule finishes, what rounding costs, a year on the water, the week's work. */
+/** Beds: what a crop schedule finishes, what rounding to whole boards costs, a year on the water, and a week's work. */
 export function Beds(props: ScreenProps): JSX.Element {
   const selection = (): Looked =>
     props.against !== undefined && props.choice.get(bedsPlanSetting) === 'against' ? 'against' : 'plan';
@@ -48,11 +50,10 @@ export function Beds(props: ScreenProps): JSX.Element {
     { equals: samePlanSchedule },
   );
   return (
-    <section class="question-screen beds" aria-labelledby="beds">
-      <h2 class="heard" id="beds">
-        {bedsTexts.heading}
-      </h2>
-      <Show when={planSchedule()} fallback={<NoSchedule />}>
+    <QuestionScreen question="beds">
+      <Show
+        when={planSchedule()}
+        fallback={<NoAnswer finding={bedsTexts.noSchedule} remedy={bedsTexts.makesSchedule} />}>
         {(found) => (
           <>
             <Show when={props.against !== undefined}>
@@ -73,16 +74,7 @@ export function Beds(props: ScreenProps): JSX.Element {
           </>
         )}
       </Show>
-    </section>
-  );
-}
-
-function NoSchedule(): JSX.Element {
-  return (
-    <div class="empty">
-      <p class="finding">{bedsTexts.noSchedule}</p>
-      <p>{bedsTexts.makesSchedule}</p>
-    </div>
+    </QuestionScreen>
   );
 }
 

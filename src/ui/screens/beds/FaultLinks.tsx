@@ -11,7 +11,7 @@ interface FaultsProps {
   readonly goTo: (cell: number) => void;
 }
 
-/** What is wrong with a schedule, or worth knowing of it, each with the way to its entry. */
+/** Faults and notices of a schedule, each with a link to its entry. */
 export function FaultLinks(props: FaultsProps): JSX.Element {
   const entry = (fault: Problem): Cell | undefined => props.cells.find(({ name }) => name === fault.where.cell);
   return (

@@ -5,7 +5,7 @@ import { suggestions, type Suggestion } from '../../../trade/suggestions';
 import { createBackground, type WorkStage } from '../../kit/background/background';
 import type { PlanSchedule } from '../../../present/beds/planSchedule';
 
-/** What takes a few milliseconds, and the schedule that it was worked out for. */
+/** Results that take a few milliseconds, and the schedule they belong to. */
 export interface YearStudy {
   readonly planSchedule: PlanSchedule;
   readonly year: Calendar;
@@ -24,7 +24,7 @@ function yearStudy(planSchedule: PlanSchedule, start: number): YearStudy {
   };
 }
 
-/** The calendar and what rounding costs, in idle time after a change; until then what was there stays in sight. */
+/** The calendar and the loss to rounding, computed in idle time after a change; until then the earlier ones stay. */
 export function createYearStudy(
   ask: Accessor<PlanSchedule | undefined>,
   start: Accessor<number>,

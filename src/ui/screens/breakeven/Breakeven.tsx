@@ -1,7 +1,9 @@
-import { batch, createMemo, Match, Show, Switch, type JSX } from 'solid-js';
+import { batch, createMemo, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import { chosenEntry, inputGroups, resultGroups, affectedBy } from '../../../present/results/entryGroups';
-import { CannotCompute } from '../../kit/sections/CannotCompute';
+import { NoAnswer } from '../../kit/sections/NoAnswer';
+import { QuestionScreen } from '../../kit/sections/QuestionScreen';
+import { ResultAnswer } from '../../kit/sections/ResultAnswer';
 import { EntryChooser } from '../../kit/choosers/EntryChooser';
 import { resultError } from '../../app/store/resultQuestion';
 import { named, namesAmong } from '../../../present/text/entryNames';
@@ -10,6 +12,7 @@ import { BreakevenAnswer } from './BreakevenAnswer';
 import { movableResult, type ResultLines } from '../../../present/results/resultLines';
 import { UsualQuestions } from './UsualQuestions';
 import { breakevenTexts } from '../../../present/breakeven/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 import '../../kit/charts/curve.css';
 import '../../kit/fields/fields.css';
 import '../../kit/sections/answers.css';
@@ -34,25 +37,15 @@ export function Breakeven(props: ScreenProps): JSX.Element {
     return subject && moved && [subject, moved];
   });
   return (
-    <section class="question-screen breakeven" aria-labelledby="breakeven">
-      <h2 class="heard" id="breakeven">
-        {breakevenTexts.heading}
-      </h2>
-      <Show when={both()} fallback={<NothingToAsk />}>
+    <QuestionScreen question="breakeven">
+      <Show
+        when={both()}
+        fallback={<NoAnswer finding={commonTexts.nothingToAsk} remedy={breakevenTexts.whatItTakes} />}>
         {(cells) => (
           <Asking {...props} result={cells()[0]} input={cells()[1]} resultGroups={results()} inputGroups={inputs()} />
         )}
       </Show>
-    </section>
-  );
-}
-
-function NothingToAsk(): JSX.Element {
-  return (
-    <div class="empty">
-      <p class="finding">{breakevenTexts.nothingToAsk}</p>
-      <p>{breakevenTexts.whatItTakes}</p>
-    </div>
+    </QuestionScreen>
   );
 }
 
@@ -91,7 +84,7 @@ function Asking(props: AskingProps): JSX.Element {
       <UsualQuestions store={props.store} plan={props.plan} prepared={prepared()} input={props.input} ask={ask} />
       <div class="asking">
         <EntryChooser
-          label={breakevenTexts.result}
+          label={commonTexts.result}
           groups={props.resultGroups}
           chosen={props.result.name}
           choose={(name) => props.choice.setResult(name)}
@@ -103,16 +96,9 @@ function Asking(props: AskingProps): JSX.Element {
           choose={(name) => props.choice.setInput(name)}
         />
       </div>
-      <Switch>
-        <Match when={error()}>
-          {(reason) => (
-            <CannotCompute result={props.result} error={reason()} cells={props.store.model().cells} goTo={props.goTo} />
-          )}
-        </Match>
-        <Match when={lines()}>
-          {(ready) => <BreakevenAnswer {...props} result={result()} lines={ready()} subject={subject()} />}
-        </Match>
-      </Switch>
+      <ResultAnswer {...props} error={error()} known={lines()}>
+        {(ready) => <BreakevenAnswer {...props} result={result()} lines={ready()} subject={subject()} />}
+      </ResultAnswer>
     </>
   );
 }

@@ -35,7 +35,7 @@ const views = [
   { value: 'difference', label: breakevenTexts.views.difference },
 ] as const;
 
-/** The answer about one result and one input: in words, as a chart and as tables. */
+/** The answer about one result and one input: sentences, chart and tables. */
 export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
   const settings = createBreakevenSettings(props);
   const wanted = createMemo((): StudyOf => {
@@ -91,7 +91,7 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
   );
 }
 
-/** Whether both plans or their difference is drawn; nothing to choose where there is one plan. */
+/** The choice between both plans and their difference; nothing where there is one plan. */
 function ViewChoice(props: { settings: BreakevenSettings }): JSX.Element {
   return (
     <Show when={props.settings.view() !== 'alone'}>
@@ -107,11 +107,11 @@ function ViewChoice(props: { settings: BreakevenSettings }): JSX.Element {
 
 interface SettingsProps extends BreakevenAnswerProps {
   readonly settings: BreakevenSettings;
-  /** The part that is drawn. */
+  /** The part of the range that is drawn. */
   readonly visible: InputInterval;
 }
 
-/** The target, and the ends between which the input is drawn. */
+/** Fields for the target and for the ends of the range. */
 function BreakevenSettings(props: SettingsProps): JSX.Element {
   return (
     <div class="settings">

@@ -12,8 +12,8 @@ import { crossingMarks } from '../../../present/breakeven/crossingMarks';
 import type { LineSelection, QuickStudy } from '../../../present/breakeven/curve/quickStudy';
 import type { InputInterval } from '../../../present/breakeven/curve/sample';
 import type { BreakevenContext } from '../../../present/breakeven/sentences';
-import { breakevenTexts } from '../../../present/breakeven/texts';
 import { lineInKey } from '../../../present/breakeven/lineTexts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface BreakevenChartProps {
   readonly matter: BreakevenContext;
@@ -26,7 +26,7 @@ function heightFor(width: number): number {
   return Math.round(Math.min(420, Math.max(260, width * 0.56)));
 }
 
-/** Whether the target belongs in sight: where it is what the answer is about, or a line meets it there. */
+/** Whether the target line should be in sight: where the answer is about it, or where a line meets it. */
 function isMet(
   { found, targets }: BreakevenContext,
   { shown, leading }: LineSelection,
@@ -37,7 +37,7 @@ function isMet(
   return crossings.some(({ value }) => value.gte(from) && value.lte(to));
 }
 
-/** The lines, with the marks that the answer speaks of. */
+/** The chart: lines, with marks at the crossings. */
 export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
   const chartArea = createChartArea();
   const picture = createMemo((): LinesPicture | undefined => {
@@ -60,7 +60,7 @@ export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
       target,
       today: {
         x: moved.today.toNumber(),
-        text: breakevenTexts.todayAt(localFormat.value(moved.today, moved.cell.unit)),
+        text: commonTexts.todayAt(localFormat.value(moved.today, moved.cell.unit)),
       },
       range: moved.range && { from: moved.range.low.toNumber(), to: moved.range.high.toNumber() },
       crossings: crossingMarks(found, lines, targets, moved, selection, localFormat),
@@ -98,7 +98,7 @@ function Key(props: { matter: BreakevenContext; shown: readonly LineName[] }): J
       </Show>
       <Show when={props.matter.moved.range}>
         <span>
-          <span class="range-swatch" aria-hidden="true" /> {breakevenTexts.range}
+          <span class="range-swatch" aria-hidden="true" /> {commonTexts.itsRange}
         </span>
       </Show>
     </figcaption>

@@ -9,14 +9,14 @@ import { rangeTexts } from '../../../present/breakeven/texts';
 interface RangeFieldsProps {
   readonly selected: ShownRange;
   readonly unit: string;
-  /** The part that is drawn. */
+  /** The part of the range that is drawn. */
   readonly visible: InputInterval;
   readonly remark: string | undefined;
-  /** Blank goes back to the usual end. */
+  /** Sets an end; blank goes back to the usual one. */
   readonly onEnd: (end: 'from' | 'to', text: string) => void;
 }
 
-/** The range of the input that is looked at; someone's own range is drawn whole. */
+/** Fields for the range of the input that is searched; a range that someone has set is drawn whole. */
 export function RangeFields(props: RangeFieldsProps): JSX.Element {
   const ends = (): ShownRange['range'] => props.selected.range;
   const isPart = (): boolean => props.visible.from > ends().from.toNumber() || props.visible.to < ends().to.toNumber();

@@ -9,19 +9,19 @@ interface UsualQuestionsProps {
   readonly store: ModelStore;
   readonly plan: number;
   readonly prepared: MovableResult | undefined;
-  /** The input asked about now. */
+  /** The input of the current question. */
   readonly input: Cell;
   readonly ask: (input: Cell) => void;
 }
 
-/** Whether a line moves when the input is a half more or less. */
+/** Whether a line changes when the input is half as much or one and a half times as much. */
 function isMoved(line: ResultLine | undefined, today: number): boolean {
   if (line?.depends !== true) return false;
   const base = line.base.toNumber();
   return [0.5, 1.5].some((share) => Math.abs(line.float(today * share) - base) > 1e-9 * Math.abs(base));
 }
 
-/** How much an input has to do with what is asked: it moves the plan's own result, the difference alone, or neither. */
+/** How much an input matters: it changes the plan's own result, only the difference, or neither. */
 function bearing(prepared: MovableResult | undefined, { id }: Cell): number {
   const lines = prepared?.lines(id);
   const today = lines?.lever.base.toNumber() ?? NaN;
@@ -33,7 +33,7 @@ function same(a: readonly UsualQuestion[], b: readonly UsualQuestion[]): boolean
   return a.length === b.length && a.every(({ text, input }, i) => text === b[i]?.text && input === b[i].input);
 }
 
-/** The usual questions that this model can answer, each one touch away. */
+/** Buttons for the usual questions that this model can answer. */
 export function UsualQuestions(props: UsualQuestionsProps): JSX.Element {
   const subject = createMemo(
     (): readonly UsualQuestion[] => {

@@ -16,17 +16,17 @@ import type { LineSelection, Targets } from '../../../present/breakeven/curve/qu
 import { shownRange, zero, type ShownRange } from '../../../present/breakeven/range';
 import { linesOfView, lineViewOf, type LineView } from '../../../present/breakeven/view';
 
-/** What a question depends on besides the model. */
+/** The settings of a breakeven question. */
 export interface BreakevenSettings {
   readonly view: Accessor<LineView>;
   readonly selection: Accessor<LineSelection>;
-  /** The target that someone can set: that of each plan, or of the difference where that is looked at. */
+  /** The target that can be set: that of each plan, or of the difference in the view that shows it. */
   readonly target: Accessor<Decimal>;
   readonly targets: Accessor<Targets>;
   readonly range: Accessor<ShownRange>;
   setView(view: LineView): void;
   setTarget(text: string): void;
-  /** Blank goes back to the usual end. */
+  /** Sets an end of the range; blank goes back to the usual one. */
   setEnd(end: 'from' | 'to', text: string): void;
 }
 
@@ -37,7 +37,7 @@ interface SettingsProps {
   readonly lines: ResultLines;
 }
 
-/** The settings, kept with the choice: the target by result, the range by input. */
+/** The settings, kept among the choices: targets by result, ranges by input. */
 export function createBreakevenSettings(props: SettingsProps): BreakevenSettings {
   const view = createMemo(() => lineViewOf(props.choice.get(lineViewSetting), props.lines));
   const ownTarget = (): Setting<Decimal> =>
@@ -49,7 +49,7 @@ export function createBreakevenSettings(props: SettingsProps): BreakevenSettings
   });
   const selection = createMemo(() => linesOfView(view()));
   const targets = createMemo((): Targets => {
-    // Both plans meet where their difference is 0, whatever target each of them has.
+    // Two plans meet where their difference is 0, whatever the target of each.
     return { plan: target(), against: target(), difference: view() === 'both' ? zero : target() };
   });
   const range = createMemo((): ShownRange => {

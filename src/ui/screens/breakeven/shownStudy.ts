@@ -16,7 +16,7 @@ import {
 } from '../../../present/breakeven/curve/quickStudy';
 import type { InputInterval } from '../../../present/breakeven/curve/sample';
 
-/** All that a study depends on. */
+/** All that the study of a breakeven question depends on. */
 export interface StudyOf {
   readonly sheet: Sheet;
   readonly subject: Subject;
@@ -24,25 +24,25 @@ export interface StudyOf {
   readonly range: SearchRange;
   readonly targets: Targets;
   readonly selection: LineSelection;
-  /** The part of the range that someone asked to see. */
+  /** The part of the range that someone asked to see; undefined: the usual part. */
   readonly visible: InputInterval | undefined;
 }
 
 export interface ShownStudy {
   readonly quick: Accessor<QuickStudy>;
-  /** What was found: by float64, and exactly as soon as that is there. */
+  /** The crossings: those found in float64, replaced by the exact ones once they are known. */
   readonly found: Accessor<Searched>;
-  /** Whether it is exact. */
+  /** Whether `found` is exact. */
   readonly exact: Accessor<boolean>;
 }
 
-/** Milliseconds of a keystroke's frame that looking at places may take. */
+/** Milliseconds for computing the lines within the frame of a keystroke. */
 const budget = 4;
 const fewest = 90;
-/** Places that the price of one is told by. */
+/** Places computed to find out how long one takes. */
 const tried = 8;
 
-/** Places that fit into a frame, from what a few of them take. */
+/** How many places of the lines can be computed within the frame, by timing a few of them. */
 function affordable({ lines, range }: StudyOf, now: () => number): number {
   const [from, to] = [range.from.toNumber(), range.to.toNumber()];
   const start = now();
@@ -77,15 +77,16 @@ function questionOf({ sheet, subject, lines, range, targets }: StudyOf): JobQues
   };
 }
 
-/** A study with all its places, and what it was made of. */
+/** The study with the full number of places, and the question that it belongs to. */
 interface Full {
   readonly of: StudyOf;
   readonly what: QuickStudy;
 }
 
 /**
- * A study that keeps up: in float64 in the turn in which something changes, with as many places as fit into a frame.
- * All places, and the exact search beside the page, follow.
+ * The study of a breakeven question as it is shown. At each change it is computed at once in float64, with as many
+ * places as fit into the frame. The study with the full number of places follows between frames, and the exact search
+ * in the worker.
  */
 export function createStudy(of: Accessor<StudyOf>): ShownStudy {
   const first = createMemo(() => {

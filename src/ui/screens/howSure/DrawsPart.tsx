@@ -20,6 +20,7 @@ import { WholeField } from '../../kit/fields/WholeField';
 import { drawLimits, seedLimits } from '../../../present/text/wholeNumber';
 import { InformationValue } from './InformationValue';
 import { howSureTexts } from '../../../present/howSure/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 import '../../kit/sections/section.css';
 
 interface DrawsProps extends ScreenProps {
@@ -27,11 +28,11 @@ interface DrawsProps extends ScreenProps {
   readonly selection: PlanSelection;
   /** The result today. */
   readonly today: number;
-  /** Where the draws are not about today's numbers; blank where they are. */
+  /** Which draws are not centred on today's numbers; blank for none. */
   readonly remark: Phrase;
 }
 
-/** Draws of a result, and what there is to say of them. */
+/** The draws of a result, and the sentences about them. */
 export function DrawsPart(props: DrawsProps): JSX.Element {
   const { settings, client, found } = createDraws(props, () => true);
   const question = createMemo((): SpreadQuestion => ({
@@ -71,7 +72,7 @@ function Fields(props: { settings: RiskSettings; unit: string }): JSX.Element {
         onNumber={(draws) => props.settings.setDraws(draws)}
       />
       <WholeField
-        label={howSureTexts.seed}
+        label={howSureTexts.startNumber}
         number={props.settings.seed()}
         limits={seedLimits}
         onNumber={(seed) => props.settings.setSeed(seed)}
@@ -123,7 +124,7 @@ function Answers(props: AnswersProps): JSX.Element {
             <Show when={props.found.indices} fallback={<DriversToCome when={busy()} />}>
               {(indices) => (
                 <section class="part" aria-labelledby="drivers">
-                  <h3 id="drivers">{howSureTexts.drivers}</h3>
+                  <h3 id="drivers">{commonTexts.spreadDrivers}</h3>
                   <DriversTable indices={indices()} cells={cells()} choice={props.choice} goTo={props.goTo} />
                 </section>
               )}

@@ -1,7 +1,8 @@
-import { Match, Switch, type JSX } from 'solid-js';
+import type { JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import { ResultChooser } from '../../kit/choosers/ResultChooser';
-import { CannotCompute } from '../../kit/sections/CannotCompute';
+import { QuestionScreen } from '../../kit/sections/QuestionScreen';
+import { ResultAnswer } from '../../kit/sections/ResultAnswer';
 import { createChosenResult } from '../../app/store/chosenResult';
 import { localFormat } from '../../app/preferences/localFormat';
 import { MethodLink } from '../../kit/method/MethodLink';
@@ -17,38 +18,28 @@ import './styles.css';
 /** How sure: a result drawn many times from all ranges at once, what drives its spread, and what is worth measuring. */
 export function HowSure(props: ScreenProps): JSX.Element {
   return (
-    <section class="question-screen how-sure" aria-labelledby="how-sure">
-      <h2 class="heard" id="how-sure">
-        {howSureTexts.heading}
-      </h2>
+    <QuestionScreen question="how sure">
       <ResultChooser {...props} label={howSureTexts.chooser}>
         {(result) => <Answer {...props} result={result()} />}
       </ResultChooser>
       <MethodLink choice={props.choice} entry="draws" />
-    </section>
+    </QuestionScreen>
   );
 }
 
 function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
   const { selection, error, question } = createChosenResult(props);
   return (
-    <Switch>
-      <Match when={error()}>
-        {(reason) => (
-          <CannotCompute result={props.result} error={reason()} cells={props.store.model().cells} goTo={props.goTo} />
-        )}
-      </Match>
-      <Match when={question()}>
-        {(known) => (
-          <DrawsPart
-            {...props}
-            result={props.result}
-            selection={selection()}
-            today={known().base.toNumber()}
-            remark={todaySentence(known(), localFormat)}
-          />
-        )}
-      </Match>
-    </Switch>
+    <ResultAnswer {...props} error={error()} known={question()}>
+      {(known) => (
+        <DrawsPart
+          {...props}
+          result={props.result}
+          selection={selection()}
+          today={known().base.toNumber()}
+          remark={todaySentence(known(), localFormat)}
+        />
+      )}
+    </ResultAnswer>
   );
 }

@@ -1,25 +1,27 @@
-import { For, Show, type JSX } from 'solid-js';
+import { For, type JSX } from 'solid-js';
 import { decimal } from '../../../core/number';
 import { NumbersBehind } from '../../kit/sections/NumbersBehind';
+import { HeadedTable } from '../../kit/tables/HeadedTable';
 import { localFormat } from '../../app/preferences/localFormat';
 import { withUnit } from '../../../present/text/withUnit';
 import { figureRows, binRows } from '../../../present/howSure/tables';
 import type { DrawSpread } from '../../../present/howSure/summary';
 import type { SpreadQuestion } from '../../../present/howSure/sentences';
 import { spreadTexts } from '../../../present/howSure/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface SpreadTablesProps {
   readonly spread: DrawSpread;
   readonly question: SpreadQuestion;
-  /** Of the sets of draws. */
+  /** Names of the sets of draws. */
   readonly names: readonly string[];
 }
 
-/** The draws' figures and the picture's bins as tables. */
+/** The figures of the draws and the bins of the histogram as tables. */
 export function SpreadTables(props: SpreadTablesProps): JSX.Element {
   const target = (): string => localFormat.value(decimal(props.question.target), props.question.result.unit);
   return (
-    <NumbersBehind summary={spreadTexts.tables}>
+    <NumbersBehind summary={commonTexts.numbersAsTables}>
       <Numbers
         label={spreadTexts.figures}
         caption={withUnit(props.question.result)}
@@ -30,7 +32,7 @@ export function SpreadTables(props: SpreadTablesProps): JSX.Element {
       <Numbers
         label={spreadTexts.bins}
         caption={spreadTexts.binsCaption}
-        first={spreadTexts.fromTo}
+        first={commonTexts.fromTo}
         names={props.names}
         rows={binRows(props.spread, localFormat)}
       />
@@ -48,28 +50,15 @@ interface NumbersProps {
 
 function Numbers(props: NumbersProps): JSX.Element {
   return (
-    <div class="table-room" role="region" aria-label={props.label} tabindex="0">
-      <table>
-        <caption>{props.caption}</caption>
-        <thead>
+    <HeadedTable label={props.label} caption={props.caption} heads={[props.first, ...props.names]}>
+      <For each={props.rows}>
+        {(row) => (
           <tr>
-            <Show when={props.first} fallback={<td />}>
-              <th scope="col">{props.first}</th>
-            </Show>
-            <For each={props.names}>{(name) => <th scope="col">{name}</th>}</For>
+            <th scope="row">{row.what}</th>
+            <For each={row.numbers}>{(text) => <td>{text}</td>}</For>
           </tr>
-        </thead>
-        <tbody>
-          <For each={props.rows}>
-            {(row) => (
-              <tr>
-                <th scope="row">{row.what}</th>
-                <For each={row.numbers}>{(text) => <td>{text}</td>}</For>
-              </tr>
-            )}
-          </For>
-        </tbody>
-      </table>
-    </div>
+        )}
+      </For>
+    </HeadedTable>
   );
 }

@@ -31,7 +31,7 @@ interface SpreadViewProps {
   readonly children: JSX.Element;
 }
 
-/** The draws: what they say, their picture, and the same numbers as tables. */
+/** The draws: sentences, picture and tables. */
 export function SpreadView(props: SpreadViewProps): JSX.Element {
   const sets = createMemo(() =>
     drawSets(

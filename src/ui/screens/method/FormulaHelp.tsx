@@ -2,7 +2,7 @@ import { For, type JSX } from 'solid-js';
 import { helpPage } from '../../../present/formulaHelp/helpPage';
 import { localFormat } from '../../app/preferences/localFormat';
 
-/** All functions, signs and units of formulas, and what is refused. */
+/** The help on formulas: functions, signs, units, and what is refused. */
 export function FormulaHelpPage(): JSX.Element {
   return (
     <For each={helpPage(localFormat)}>

@@ -7,6 +7,8 @@ import { formulaPieces } from '../../../present/method/formulaPieces';
 import { leaveMethod, methodEntry, methodFrom } from '../../kit/method/methodPlace';
 import { backText } from '../../../present/method/backText';
 import { formulaHelpEntry, formulaHelpTexts } from '../../../present/formulaHelp/texts';
+import { glossaryEntry, glossaryHeading } from '../../../present/glossary/glossary';
+import { WordList } from '../../kit/sections/WordList';
 import { commonTexts } from '../../../present/text/commonTexts';
 import { methodTexts } from '../../../present/method/texts';
 import './styles.css';
@@ -17,7 +19,7 @@ function anchorOf(entry: string): string {
   return `method-${entry.replaceAll(' ', '-')}`;
 }
 
-/** How every figure of the app is worked out, from which source, and what it cannot do. */
+/** How every figure of the app is computed, from which source, and what it cannot do. */
 export function Method(props: { choice: Choice }): JSX.Element {
   let page: HTMLElement | undefined;
   let top: HTMLHeadingElement | undefined;
@@ -50,6 +52,12 @@ export function Method(props: { choice: Choice }): JSX.Element {
         )}
       </For>
       <section>
+        <h3 id={anchorOf(glossaryEntry)} tabindex="-1">
+          {glossaryHeading}
+        </h3>
+        <WordList />
+      </section>
+      <section>
         <h3 id={anchorOf(formulaHelpEntry)} tabindex="-1">
           {formulaHelpTexts.heading}
         </h3>
@@ -65,7 +73,7 @@ export function Method(props: { choice: Choice }): JSX.Element {
   );
 }
 
-/** What the page holds, each a link to it. */
+/** The contents of the page, as links. */
 function Contents(props: { goTo: (entry: string) => void }): JSX.Element {
   return (
     <nav class="method-contents" aria-label={methodTexts.contents}>
@@ -86,6 +94,9 @@ function Contents(props: { goTo: (entry: string) => void }): JSX.Element {
         )}
       </For>
       <div>
+        <h3>
+          <Link onPress={() => props.goTo(glossaryEntry)}>{glossaryHeading}</Link>
+        </h3>
         <h3>
           <Link onPress={() => props.goTo(formulaHelpEntry)}>{formulaHelpTexts.heading}</Link>
         </h3>

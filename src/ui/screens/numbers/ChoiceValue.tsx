@@ -6,7 +6,7 @@ import { localFormat } from '../../app/preferences/localFormat';
 import { usePage } from '../../app/pageContext';
 import type { InputValueProps } from './InputValue';
 
-/** The choice of an input in one plan, or in all that share it: a list of its words. */
+/** The value of an input with choices, in one plan or in all that share it: a list of the choices' words. */
 export function ChoiceValue(props: InputValueProps): JSX.Element {
   const { store } = usePage();
   const words = createMemo(() => wordsOf(props.cell, props.content.number));

@@ -23,14 +23,14 @@ const EntryDetails = lazy(async () => ({ default: (await import('./lineage/Entry
 interface EntryRowProps {
   readonly cell: Cell;
   readonly columns: readonly number[];
-  /** Whether the plans shown can differ here. */
+  /** Whether the plans shown can differ in this entry. */
   readonly varies: boolean;
   readonly faults: readonly Problem[];
   /** Whether its group is in sight. */
   readonly near: boolean;
 }
 
-/** One line of the almanac: label, leader, the value in each plan, unit, difference. */
+/** One entry in a line: label, value in each plan, unit, difference. */
 export function EntryRow(props: EntryRowProps): JSX.Element {
   const work = usePage();
   const { navigation } = work;

@@ -10,7 +10,7 @@ import { listTexts } from '../../../present/numbers/listTexts';
 import type { OutlineGroup } from '../../../present/numbers/outline';
 import { rowId } from '../../app/store/entryNavigation';
 
-/** The faults of a row, if any; wakes its reader only if the row has or had any. */
+/** The faults of a row, if any; updates its reader only if the row has or had any. */
 export type FaultsByRow = (row: number) => readonly Problem[] | undefined;
 
 interface GroupProps {
@@ -21,7 +21,7 @@ interface GroupProps {
   readonly lazy: boolean;
 }
 
-/** Rows that come to the page together. */
+/** Number of rows that are put on the page together. */
 const together = 40;
 
 function pieces(lines: readonly Line[]): readonly (readonly Line[])[] {
@@ -29,7 +29,7 @@ function pieces(lines: readonly Line[]): readonly (readonly Line[])[] {
   return Array.from({ length: count }, (_, i) => lines.slice(i * together, (i + 1) * together));
 }
 
-/** The rows under one heading; a heading folds them away. */
+/** The rows under one heading, which can fold them away. */
 export function GroupOfRows(props: GroupProps): JSX.Element {
   const { navigation, printing } = usePage();
   let group: HTMLDetailsElement | undefined;

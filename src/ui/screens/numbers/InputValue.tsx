@@ -19,17 +19,17 @@ export interface InputValueProps {
   readonly cell: Cell;
   readonly plan: number;
   readonly content: Content & { readonly kind: 'input' };
-  /** More about this value, for those who hear the page. */
+  /** An addition to the field's name for screen readers. */
   readonly remark: string;
 }
 
-/** What numbers.css needs to set a text's decimal mark below those of other numbers. */
+/** The figures from which numbers.css aligns a text's decimal mark with those of other numbers. */
 function decimalsOf(text: string): { decimals: number; points: number } {
   const at = text.indexOf(localFormat.marks.decimal);
   return { decimals: at === -1 ? 0 : text.length - at - 1, points: at === -1 ? 1 : 0 };
 }
 
-/** The number of an input in one plan, or in all that share it: a text field, and its range below. */
+/** The number of an input in one plan, or in all that share it: a text field with its range below. */
 export function InputValue(props: InputValueProps): JSX.Element {
   const { store, drafts } = usePage();
   const faultId = createUniqueId();
@@ -46,7 +46,7 @@ export function InputValue(props: InputValueProps): JSX.Element {
   });
   const place = createMemo(() => decimalsOf(field.text()));
   const name = (): string => fieldName(props.cell, props.remark);
-  // A keypad of digits has no minus sign on some phones.
+  // On some phones the decimal keypad has no minus sign.
   const keypad = (): 'text' | 'decimal' =>
     props.content.number.isNegative() || props.cell.range?.low.isNegative() === true ? 'text' : 'decimal';
   const range = createMemo(() => (props.content.own ? undefined : props.cell.range));
@@ -103,7 +103,7 @@ function Limit(props: { cell: Cell; isLifted: boolean; target: Edit }): JSX.Elem
   );
 }
 
-/** What is wrong with a typed text, and the number that stands. */
+/** What is wrong with a typed text, and the number still in force. */
 function TypedFault(props: { id: string; message: string; stands: string }): JSX.Element {
   return (
     <p class="message fault" id={props.id}>

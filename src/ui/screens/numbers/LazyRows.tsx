@@ -2,17 +2,17 @@ import { createMemo, createSignal, onCleanup, onMount, Show, type JSX } from 'so
 import { usePage } from '../../app/pageContext';
 
 interface LazyRowsProps {
-  /** Row numbers of the first and last line. */
+  /** Numbers of the first and the last row. */
   readonly first: number;
   readonly last: number;
   readonly count: number;
   readonly children: JSX.Element;
 }
 
-/** Height of a usual row, for the room that rows take before they are on the page. */
+/** Height of a usual row in pixels, by which room is kept for rows that are not on the page. */
 const usualHeight = 40;
 
-/** Rows that come to the page when they are near the screen, when a jump wants one of them, and for print. */
+/** Rows that are put on the page when they come near the screen, when a jump leads to one of them, and for print. */
 export function LazyRows(props: LazyRowsProps): JSX.Element {
   const { navigation, printing } = usePage();
   const [near, setNear] = createSignal(false);

@@ -2,7 +2,7 @@ import { For, type JSX } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import type { Phrase } from '../../../present/text/phrase';
 
-/** A phrase whose names stand as quoted words or as code. */
+/** A phrase whose names are set as quotations or as code. */
 export function MarkedSentence(props: { phrase: Phrase; as: 'q' | 'code' }): JSX.Element {
   return (
     <For each={props.phrase}>

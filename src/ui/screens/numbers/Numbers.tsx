@@ -13,9 +13,10 @@ import { keptLines, outline, sifted, type OutlineGroup, type Sieve } from '../..
 import { OwnWork } from './own/OwnWork';
 import { SaidLine } from './own/SaidLine';
 import { PlanHeads } from './PlanHeads';
+import { WordsHere } from '../../kit/sections/WordsHere';
 import { varying } from '../../../present/numbers/varying';
 
-/** Rows from which on only those near the screen are put on the page. */
+/** From this number of rows on, only those near the screen are put on the page. */
 const manyRows = 400;
 
 function byRow(faults: readonly Problem[]): ReadonlyMap<number, readonly Problem[]> {
@@ -66,6 +67,7 @@ export function Numbers(): JSX.Element {
           </For>
         </Show>
       </Show>
+      <WordsHere question="numbers" />
       <Show when={topics().length > 0}>
         <Cautions topics={topics()} />
       </Show>

@@ -3,7 +3,7 @@ import { listTexts } from '../../../present/numbers/listTexts';
 import { For, Show, type JSX } from 'solid-js';
 import { usePage } from '../../app/pageContext';
 
-/** The names of the plans above their columns of numbers; with three or more, which two stand there can be chosen. */
+/** The names of the plans above their columns. With three plans or more, the two that are shown can be chosen. */
 export function PlanHeads(): JSX.Element {
   const { store, compared, stickyHeight } = usePage();
   const names = (): readonly string[] => store.shape().plans.map((plan) => plan.name);

@@ -34,7 +34,7 @@ function shareUnder(event: PointerEvent, track: Element): number {
   return width === 0 ? 0.5 : (event.clientX - left) / width;
 }
 
-/** An input's range as a hairline with a mark where it stands (WAI-ARIA slider pattern). */
+/** An input's range as a thin line with a mark at the input's number (WAI-ARIA slider pattern). */
 export function RangeMark(props: RangeMarkProps): JSX.Element {
   let track: HTMLDivElement | undefined;
   let mark: HTMLDivElement | undefined;
@@ -80,7 +80,7 @@ interface MarkProps extends Omit<RangeMarkProps, 'step'> {
   readonly outside: boolean;
 }
 
-/** The mark on the hairline, which keys move. */
+/** The mark on the line, which keys can move. */
 function Mark(props: MarkProps): JSX.Element {
   const onKeyDown = (event: KeyboardEvent): void => {
     const move = event.ctrlKey || event.metaKey || event.altKey ? undefined : keys[event.key];

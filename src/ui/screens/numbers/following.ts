@@ -2,8 +2,8 @@ import { untrack, type Accessor } from 'solid-js';
 import type { ModelStore } from '../../app/store/modelStore';
 
 /**
- * The model as a row shows it: at once while somebody may see the row, else once nothing has changed for a moment, so
- * that a keystroke waits for no row that nobody sees.
+ * The store as a row reads it: current while the row may be in sight, else updated only once nothing has changed for a
+ * moment, so that a keystroke does not wait for rows out of sight.
  */
 export function createFollowing(store: ModelStore, atOnce: Accessor<boolean>, settled: Accessor<number>): ModelStore {
   return {

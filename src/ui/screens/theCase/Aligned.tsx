@@ -1,7 +1,7 @@
 import type { JSX } from 'solid-js';
 import { localFormat } from '../../app/preferences/localFormat';
 
-/** A number split at its decimal mark, so that numbers below one another can stand aligned on it. */
+/** A number split at its decimal mark, so that numbers below one another can be aligned. */
 export function Aligned(props: { text: string }): JSX.Element {
   const at = (): number => {
     const found = props.text.indexOf(localFormat.marks.decimal);

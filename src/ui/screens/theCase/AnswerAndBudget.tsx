@@ -15,20 +15,20 @@ import { addsUp, type CaseBudget } from '../../../present/theCase/caseOf';
 import { caseSentence, unchangedSentence, unknownSentence } from '../../../present/theCase/sentences';
 import { headlineSentence } from '../../../present/theCase/headline';
 import { roundingNote } from '../../../present/theCase/rounded';
-import { budgetTexts } from '../../../present/theCase/budgetTexts';
 import { fromTo } from '../../../present/theCase/fromTo';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface ToldAndBudgetProps extends ScreenProps {
   readonly made: CaseBudget;
   readonly from: number;
   readonly nameOf: (cell: Cell) => string;
-  /** Of the plan that is given up and of the one that is taken. */
+  /** Names of the plan that is given up and of the one that is taken. */
   readonly names: readonly [string, string];
-  /** What stands between the finding and the budget. */
+  /** Shown between the finding and the budget. */
   readonly words: JSX.Element;
 }
 
-/** What the headline in money a year says beside the budget; blank where the model has none. */
+/** How the headline in money a year compares with the budget; blank where the model has none. */
 function headlineOf({ store, plan, from, made }: ToldAndBudgetProps): Phrase {
   const model = store.model();
   const cell = model.cells[model.ids.get(usualResult(model, plan)) ?? -1];
@@ -37,7 +37,7 @@ function headlineOf({ store, plan, from, made }: ToldAndBudgetProps): Phrase {
   return headlineSentence(made, cell, number(plan).minus(number(from)), localFormat);
 }
 
-/** The finding in a sentence, and the budget that it comes from. */
+/** The finding in a sentence, and the budget behind it. */
 export function AnswerAndBudget(props: ToldAndBudgetProps): JSX.Element {
   const sentence = createMemo(() =>
     caseSentence(props.made, { plan: props.names[1], against: props.names[0] }, localFormat),
@@ -65,7 +65,7 @@ export function AnswerAndBudget(props: ToldAndBudgetProps): JSX.Element {
           <p class="message fault">
             <Sentence phrase={unknownSentence(unknown, nameOf)} />{' '}
             <Link onPress={() => props.goTo(unknown.error.cause)}>
-              {budgetTexts.goTo(props.store.shape().cells[unknown.error.cause]?.label ?? '')}
+              {commonTexts.goTo(props.store.shape().cells[unknown.error.cause]?.label ?? '')}
             </Link>
           </p>
         )}

@@ -16,7 +16,7 @@ interface AssumedProps extends ScreenProps {
   readonly studies: Studies;
 }
 
-/** What the plans set differently, and the guesses that the answer hangs on most. */
+/** What the plans set differently, and the guesses on which the answer depends most. */
 export function AssumedPart(props: AssumedProps): JSX.Element {
   const decided = createMemo(() => decisions(props.beside));
   const guessed = createMemo(() => {

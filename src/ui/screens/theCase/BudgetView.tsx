@@ -8,6 +8,7 @@ import { headings } from '../../../present/theCase/headings';
 import { amount, signedAmount } from '../../../present/theCase/rounded';
 import { budgetTexts } from '../../../present/theCase/budgetTexts';
 import { sectionSum } from '../../../present/theCase/sectionSum';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface BudgetViewProps {
   readonly made: CaseBudget;
@@ -15,7 +16,7 @@ interface BudgetViewProps {
   readonly goTo: (cell: number) => void;
 }
 
-/** The partial budget in the trade's form: four parts with their sums, and what they come to. */
+/** The partial budget in the trade's form: four parts with their sums, and the net change. */
 export function BudgetView(props: BudgetViewProps): JSX.Element {
   const net = (): string => signedAmount(props.made.netChange, props.made, localFormat);
   return (
@@ -23,7 +24,7 @@ export function BudgetView(props: BudgetViewProps): JSX.Element {
       <caption>{budgetTexts.caption(printedUnit(props.made.unit.text))}</caption>
       <thead class="heard">
         <tr>
-          <th scope="col">{budgetTexts.entry}</th>
+          <th scope="col">{commonTexts.entry}</th>
           <th scope="col">{budgetTexts.amount}</th>
           <th scope="col">{budgetTexts.sum}</th>
         </tr>

@@ -1,6 +1,6 @@
 import { createMemo, Show, type JSX } from 'solid-js';
-import type { CautionTopic } from '../../../trade/cautions';
-import { failingChecks } from '../../../present/page/failingChecks';
+import type { CautionTopic } from '../../../present/page/cautions';
+import { failingChecks, type Failing } from '../../../present/page/failingChecks';
 import { namesAmong } from '../../../present/text/entryNames';
 import { createSight } from '../../kit/sections/sight';
 import { localFormat } from '../../app/preferences/localFormat';
@@ -10,7 +10,10 @@ import { download } from '../../app/files/saving';
 import type { ScreenProps } from '../../app/screenProps';
 import { demandsOf, type PlanDemand } from '../../../present/theCase/demands';
 import { AssumedPart } from './AssumedPart';
+import { usePage } from '../../app/pageContext';
+import { HiddenMoneyList } from '../../kit/hiddenMoney/HiddenMoneyList';
 import { Limits, Warnings } from './CaseNotes';
+import { Verdict } from './Verdict';
 import type { CaseBudget } from '../../../present/theCase/caseOf';
 import { ComparedTable } from './ComparedTable';
 import { HangsOn } from './HangsOn';
@@ -31,8 +34,9 @@ interface CaseMadeProps extends ScreenProps {
   readonly from: number;
 }
 
-/** A case for which there is a budget. */
+/** The case where there is a budget. */
 export function CaseMade(props: CaseMadeProps): JSX.Element {
+  const { settled } = usePage();
   const plans = createMemo((): [number, number] => [props.from, props.plan], undefined, {
     equals: (a, b) => a.join() === b.join(),
   });
@@ -50,8 +54,8 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
   }));
   const asks = createMemo(() => demandsOf(beside()));
   const asked = createMemo(() => (props.made.unknown.length === 0 ? withNetChange(props.store.model()) : undefined));
-  let studied: HTMLDivElement | undefined;
-  const inSight = createSight(() => studied);
+  let made: HTMLDivElement | undefined;
+  const inSight = createSight(() => made);
   const studies = createStudies(
     props,
     () => asked(),
@@ -61,27 +65,22 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
     () => asked() === undefined || studies.settled(),
     () => props.choice.set(questionSetting, 'the case'),
   );
-  const failing = createMemo(() => {
-    const values = props.store.values();
-    return failingChecks(props.store.shape().cells, plans(), (plan, { id }) => values[plan]?.numbers[id]);
-  });
-  const invented = createMemo(() => {
-    const model = props.store.model();
-    return inventedNotice(
-      model,
-      plans().flatMap((plan) => model.plans[plan] ?? []),
-    );
-  });
+  const invented = createMemo(() => inventedNotice(props.store.model(), plans()));
+  const failing = createMemo(() => failingIn(props, plans()));
   return (
-    <>
+    <div class="case-made" ref={made}>
+      <Show when={asked() !== undefined}>
+        <Verdict {...props} studies={studies} nameOf={nameOf()} />
+      </Show>
       <Warnings failing={failing()} goTo={props.goTo} />
+      <HiddenMoneyList {...props} against={props.from} settled={settled} open />
       <AnswerAndBudget
         {...props}
         nameOf={nameOf()}
         names={names()}
         words={<OwnWordsView words={ownWords(props.choice, () => props.store.shape().title)} />}
       />
-      <div class="studied" ref={studied}>
+      <div class="studied">
         <Studied
           {...props}
           names={names()}
@@ -92,8 +91,14 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
       </div>
       <Limits invented={invented()} topics={topicsOf(props, asks())} />
       <CaseButtons {...props} print={print} />
-    </>
+    </div>
   );
+}
+
+/** The checks that do not hold in the plans of a case. */
+function failingIn({ store }: CaseMadeProps, plans: readonly number[]): Failing[] {
+  const values = store.values();
+  return failingChecks(store.shape().cells, plans, (plan, { id }) => values[plan]?.numbers[id]);
 }
 
 function CaseButtons(props: CaseMadeProps & { print: Print }): JSX.Element {
@@ -115,7 +120,7 @@ function CaseButtons(props: CaseMadeProps & { print: Print }): JSX.Element {
   );
 }
 
-/** That this is no advice on money is said in any case. */
+/** The topics of the cautions; that the case is no financial advice is always one. */
 function topicsOf({ store }: CaseMadeProps, asks: readonly PlanDemand[]): CautionTopic[] {
   const isHandWork = asks.some(({ kind }) => kind === 'seconds');
   const others = cautionTopics(store.shape().cells).filter((topic) => topic !== 'money');
@@ -130,7 +135,7 @@ interface StudiedProps extends CaseMadeProps {
   readonly studies: Studies | undefined;
 }
 
-/** What the answer hangs on, what it asks of people and space, and what is assumed. */
+/** What the answer depends on, what it needs of people and space, and what is assumed. */
 function Studied(props: StudiedProps): JSX.Element {
   return (
     <>

@@ -1,5 +1,5 @@
 import { For, Show, type JSX } from 'solid-js';
-import type { CautionTopic } from '../../../trade/cautions';
+import type { CautionTopic } from '../../../present/page/cautions';
 import { Cautions } from '../../kit/sections/Cautions';
 import type { Failing } from '../../../present/page/failingChecks';
 import { LinkedSentence } from '../../kit/sections/LinkedSentence';
@@ -22,7 +22,7 @@ export function Warnings(props: { failing: readonly Failing[]; goTo: (cell: numb
   );
 }
 
-/** What a case cannot say. */
+/** The limits of a case. */
 export function Limits(props: { invented: string; topics: readonly CautionTopic[] }): JSX.Element {
   return (
     <section class="part case-limits" aria-labelledby="case-limits">

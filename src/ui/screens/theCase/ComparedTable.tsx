@@ -6,7 +6,7 @@ import type { ComparedEntry } from '../../../present/theCase/comparedEntries';
 
 interface ComparedTableProps {
   readonly caption: string;
-  /** Rows under headings; a blank heading is none. */
+  /** Rows under headings; a blank heading is not shown. */
   readonly groups: readonly { readonly heading: string; readonly rows: readonly ComparedEntry[] }[];
   readonly plans: readonly [string, string];
   readonly goTo: (cell: number) => void;

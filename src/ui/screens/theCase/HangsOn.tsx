@@ -13,6 +13,7 @@ import { closest, type TurningInput } from '../../../present/theCase/closest';
 import { besideLabel, turningSentence, turningTexts, oddsSentence, rangeText } from '../../../present/theCase/hangsOn';
 import type { Studies } from './studies';
 import { hangsOnTexts } from '../../../present/theCase/hangsOnTexts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface HangsOnProps extends ScreenProps {
   readonly made: CaseBudget;
@@ -20,7 +21,7 @@ interface HangsOnProps extends ScreenProps {
   readonly nameOf: (cell: Cell) => string;
 }
 
-/** Which few inputs turn the answer, and how sure it is with all ranges at once. */
+/** Which inputs change the answer soonest, and how sure it is with all ranges at once. */
 export function HangsOn(props: HangsOnProps): JSX.Element {
   const hinges = createMemo(() => {
     const found = props.studies.switches();
@@ -76,13 +77,13 @@ function Hinges(props: HingesProps): JSX.Element {
       <caption>{hangsOnTexts.caption}</caption>
       <thead>
         <tr>
-          <th scope="col">{hangsOnTexts.entry}</th>
-          <th scope="col">{hangsOnTexts.today}</th>
+          <th scope="col">{commonTexts.entry}</th>
+          <th scope="col">{commonTexts.today}</th>
           <th scope="col">{hangsOnTexts.turnsAt}</th>
           <th scope="col">
             <span class="heard">{hangsOnTexts.unit}</span>
           </th>
-          <th scope="col">{hangsOnTexts.range}</th>
+          <th scope="col">{commonTexts.itsRange}</th>
         </tr>
       </thead>
       <tbody>

@@ -3,7 +3,7 @@ import { localFormat } from '../../app/preferences/localFormat';
 import { longest, type OwnWords } from './ownWords';
 import { limitText, ownWordsTexts, preparedLine } from '../../../present/theCase/ownWordsTexts';
 
-/** The parts in one line below the words. */
+/** The texts that stand in one line below the person's words. */
 const preparedParts = ['by', 'for', 'date'] as const;
 
 /** A person's own words: fields on the screen, plain text on paper. */

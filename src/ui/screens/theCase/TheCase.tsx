@@ -2,15 +2,15 @@ import { createMemo, Show, type JSX } from 'solid-js';
 import type { ScreenProps } from '../../app/screenProps';
 import { CaseMade } from './CaseMade';
 import { caseOf, type CaseBudget } from '../../../present/theCase/caseOf';
+import { QuestionScreen } from '../../kit/sections/QuestionScreen';
 import { NoCase } from './NoCase';
-import { caseTexts } from '../../../present/theCase/texts';
 import '../../kit/sections/answers.css';
 import '../../kit/sections/section.css';
 import './styles.css';
 import './words.css';
 import './casePrint.css';
 
-/** The case: what it comes to, all told, to go from one plan to the other, for the one who decides. */
+/** The case: the net change of going from one plan to the other, for the person who decides. */
 export function TheCase(props: ScreenProps): JSX.Element {
   const found = createMemo(() => caseOf(props.store.model(), props.store.values(), props.plan, props.against));
   const made = createMemo((): CaseBudget | undefined => {
@@ -22,12 +22,9 @@ export function TheCase(props: ScreenProps): JSX.Element {
     return known.kind === 'made' ? undefined : known;
   };
   return (
-    <section class="question-screen the-case" aria-labelledby="the-case">
-      <h2 class="heard" id="the-case">
-        {caseTexts.heading}
-      </h2>
+    <QuestionScreen question="the case">
       <Show when={made()}>{(known) => <CaseMade {...props} made={known()} from={props.against ?? 0} />}</Show>
       <Show when={none()}>{(known) => <NoCase found={known()} goTo={props.goTo} />}</Show>
-    </section>
+    </QuestionScreen>
   );
 }

@@ -1,13 +1,13 @@
 import { caseWordsSetting } from '../../app/preferences/settings/theCase';
 import type { Choice } from '../../app/screenProps';
 
-/** Parts of a case that a person writes. */
+/** The texts of a case that a person writes. */
 type WordPart = 'words' | 'by' | 'for' | 'date';
 
-/** Characters that each may have. */
+/** The most characters of each. */
 export const longest: Readonly<Record<WordPart, number>> = { words: 2000, by: 80, for: 80, date: 40 };
 
-/** A person's own words, kept with the choice for each model apart, by its title. */
+/** A person's own texts of the case, kept among the choices for each model by its title. */
 export interface OwnWords {
   text(part: WordPart): string;
   write(part: WordPart, text: string): void;

@@ -7,12 +7,12 @@ export interface Print {
   readonly start: () => void;
 }
 
-/** Longest that a print waits for studies, in milliseconds; what is not there then is left out. */
+/** Milliseconds that printing waits for studies; those not done by then are left out. */
 const patience = 15_000;
 
 /**
- * @param isReady whether all that is printed is there
- * @param stay sees to it that the case is what stands beside the numbers
+ * @param isReady whether all studies to be printed are done
+ * @param stay makes the case the question beside the numbers
  */
 export function createPrint(isReady: Accessor<boolean>, stay: () => void): Print {
   const [isWaiting, setWaiting] = createSignal(false);
@@ -26,7 +26,7 @@ export function createPrint(isReady: Accessor<boolean>, stay: () => void): Print
     on([isWaiting, isReady], ([waiting, ready]) => {
       if (!waiting) return;
       clearTimeout(timer);
-      // What has come to be ready is on the page only once all effects are done.
+      // Results that are ready reach the page only after all effects have run.
       timer = setTimeout(go, ready ? 0 : patience);
     }),
   );

@@ -9,20 +9,20 @@ import type { ScreenProps } from '../../app/screenProps';
 import type { WithNetChange } from '../../../present/theCase/netChange';
 import { hangsOnTexts } from '../../../present/theCase/hangsOnTexts';
 
-/** What studies of the net change have found for the numbers as they stand now. */
+/** What studies of the net change have found for today's numbers. */
 export interface Studies {
-  /** Where each input turns the answer, thinnest margin first. */
+  /** The switching values, thinnest margin first. */
   readonly switches: Accessor<readonly Switch[] | undefined>;
   readonly odds: Accessor<DrawsFound | undefined>;
-  /** Why one of them ended early; blank while all is well. */
+  /** Why a study failed; blank where none did. */
   readonly broken: Accessor<string>;
-  /** Whether nothing more is to come. */
+  /** Whether all studies are done. */
   readonly settled: Accessor<boolean>;
 }
 
 type Of = Pick<ScreenProps, 'store' | 'choice' | 'plan' | 'against'>;
 
-/** More draws would not change what is told, and a person waits for these. */
+/** More draws would not change the sentence, and a person waits for them. */
 const mostDraws = 100_000;
 
 type Sought = JobQuestion<'switching values'>;
@@ -33,8 +33,8 @@ function sameSought(a: Sought, b: Sought): boolean {
 }
 
 /**
- * @param asked undefined where there is nothing to study: nobody looks then
- * @param wake whether anyone looks: what nobody looks at is not searched
+ * @param asked undefined where there is no net change to study
+ * @param wake whether the case is in sight; nothing is computed while it is not
  */
 export function createStudies(of: Of, asked: Accessor<WithNetChange | undefined>, wake: Accessor<boolean>): Studies {
   const settings = createRiskSettings(

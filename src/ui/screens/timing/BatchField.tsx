@@ -8,20 +8,20 @@ interface BatchFieldProps {
   readonly kind: 'number' | 'text';
   /** The field's text as the trials have it. */
   readonly text: string;
-  /** Id of what says what is wrong with it; blank: nothing is. */
+  /** Id of the element that says what is wrong; blank where nothing is. */
   readonly faultId: string;
-  /** Whether the text counts once the field is left, not with each keystroke. */
+  /** Whether the text is taken only when the field is left, and not with each keystroke. */
   readonly late?: boolean;
   readonly onText: (text: string) => void;
 }
 
-/** How a text of a trials file is shown: a number as people write it here, all else as it is. */
+/** A text of a trials file as it is shown: a number as the locale writes it, any other text unchanged. */
 function shownText(text: string, kind: 'number' | 'text'): string {
   const trimmed = text.trim();
   return kind === 'number' && isNumberText(trimmed) ? localFormat.written(trimmed) : text;
 }
 
-/** A field of a batch: what is typed goes into the trials as it is, sound or not, so that nothing is lost. */
+/** A field of a batch. What is typed goes into the trials unchanged, valid or not, so that nothing is lost. */
 export function BatchField(props: BatchFieldProps): JSX.Element {
   const [typed, setTyped] = createSignal<string>();
   const take = (text: string): void => {
@@ -40,7 +40,7 @@ export function BatchField(props: BatchFieldProps): JSX.Element {
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key !== 'Enter') return;
-    // The focus may move on from here, and the key must not press what it comes to.
+    // The focus may move on from here, and the key press must not act on the next element.
     event.preventDefault();
     settle();
   };

@@ -16,16 +16,16 @@ interface LinesProps {
   readonly kept: KeptTrials;
   readonly found: StepFound;
   readonly row: Accessor<SheetRow>;
-  /** Its place among the batches of the step, from 0. */
+  /** Index among the batches of the step. */
   readonly at: number;
-  /** The columns that stand side by side. */
+  /** The columns in the row. */
   readonly beside: readonly Column[];
-  /** Those that stand below. */
+  /** The columns folded below the row. */
   readonly below: readonly Column[];
   readonly choose: (step: string) => void;
 }
 
-/** A batch in its row, with what is wrong and the rarer fields below it. */
+/** A batch as a row, with its faults and the folded fields below it. */
 export function BatchLines(props: LinesProps): JSX.Element {
   const id = createUniqueId();
   const faults = createMemo(() => faultsOf(props.kept.trials(), props.row().row));
@@ -83,7 +83,7 @@ export function BatchLines(props: LinesProps): JSX.Element {
   );
 }
 
-/** The seconds of one plant; a dash for a batch that is not counted. */
+/** The seconds per plant; a dash for a batch with a fault. */
 function ownOf(batch: Batch | undefined): string {
   return batch === undefined ? '–' : ownText(ownSeconds(batch), localFormat);
 }

@@ -9,6 +9,7 @@ import type { StepFound } from '../../../present/timing/study';
 import { batchCount, stepName } from '../../../present/timing/sentences';
 import { localDay } from '../../../present/timing/watch';
 import { batchesTexts } from '../../../present/timing/batchesTexts';
+import { timingFields } from '../../../present/timing/texts';
 
 interface BatchesProps {
   readonly kept: KeptTrials;
@@ -16,10 +17,10 @@ interface BatchesProps {
   readonly choose: (step: string) => void;
 }
 
-/** Batches that are shown at once: so many fields are made in no time. */
+/** At most this many batches are shown at first; their fields are made without a noticeable delay. */
 const atOnce = 100;
 
-/** The batches of one step, every text of them a field. */
+/** The batches of one step, with a field for every text. */
 export function BatchesPart(props: BatchesProps): JSX.Element {
   const chartArea = createChartArea();
   const [unfolded, setUnfolded] = createSignal(false);
@@ -29,7 +30,7 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
   const count = createMemo(() => columnsBeside(chartArea.width()));
   const beside = createMemo((): readonly Column[] => fieldColumns.slice(0, count()));
   const folded = createMemo((): readonly Column[] => fieldColumns.slice(count()));
-  /** A batch that names no step can do so at once. */
+  /** For batches without a step, the field for the step is unfolded at once. */
   const isNameless = (): boolean => props.found.step === '';
   const below = (): readonly Column[] => (unfolded() || isNameless() ? folded() : []);
   let body: HTMLTableSectionElement | undefined;
@@ -89,7 +90,7 @@ function BatchesHead(props: { beside: readonly Column[] }): JSX.Element {
           )}
         </For>
         <th scope="col" class="of-number own">
-          {batchesTexts.secondsEach}
+          {timingFields.secondsEach}
         </th>
         <th scope="col" class="out">
           <span class="heard">{batchesTexts.takeOut}</span>

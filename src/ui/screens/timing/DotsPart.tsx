@@ -12,16 +12,20 @@ import type { TimingTerms } from '../../../present/timing/terms';
 import { intervalText, stepName } from '../../../present/timing/sentences';
 import { batchRows } from '../../../present/timing/batchRows';
 import { dotsTexts } from '../../../present/timing/dotsTexts';
+import { timingFields } from '../../../present/timing/texts';
 
 interface DotsProps {
   readonly study: readonly StepFound[];
   readonly timing: TimingTerms;
   readonly chosen: string;
-  /** The finding, for those who do not see the picture. */
+  /** The picture's finding, for screen readers. */
   readonly label: string;
 }
 
-/** Each step's batches as dots beside its mean, with the interval as a band and the goal as dashed lines. */
+/**
+ * Each step's batches as dots around its mean, with the confidence interval as a band and the precision wanted as
+ * dashed lines.
+ */
 export function DotsPart(props: DotsProps): JSX.Element {
   const chartArea = createChartArea();
   const timed = createMemo(() => props.study.filter(({ time }) => time !== undefined));
@@ -56,9 +60,9 @@ export function DotsPart(props: DotsProps): JSX.Element {
           <table>
             <thead>
               <tr>
-                <th scope="col">{dotsTexts.step}</th>
+                <th scope="col">{timingFields.step}</th>
                 <th scope="col">{dotsTexts.batch}</th>
-                <th scope="col">{dotsTexts.plants}</th>
+                <th scope="col">{timingFields.plants}</th>
                 <th scope="col">{dotsTexts.secondsEach}</th>
                 <th scope="col">{dotsTexts.againstMean}</th>
               </tr>

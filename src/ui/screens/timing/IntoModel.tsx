@@ -9,27 +9,27 @@ import { timedInputSetting, timeUsedSetting } from '../../app/preferences/settin
 import { printedUnit } from '../../../present/text/printedUnit';
 import type { ScreenProps } from '../../app/screenProps';
 import { Link } from '../../kit/Link';
-import { keepFocus } from './keepFocus';
+import { keepFocus } from '../../kit/keepFocus';
 import { editsOf, isPut, offerOf, putSentence, type TimeOffer, type TimeUsed } from '../../../present/timing/intoModel';
 import type { StepFound } from '../../../present/timing/study';
 import { hasOwnAllowance, noTarget, targetFor, targetsOf, type TimingTarget } from '../../../present/timing/targets';
 import type { TimingTerms } from '../../../present/timing/terms';
 import { stepName } from '../../../present/timing/sentences';
 import { allowanceText, intoModelTexts, noInputText } from '../../../present/timing/intoModelTexts';
-import { timingTexts } from '../../../present/timing/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface IntoModelProps extends ScreenProps {
   readonly study: readonly StepFound[];
   readonly timing: TimingTerms;
 }
 
-/** What was put into the model, until anything else is changed. */
+/** A time that was entered into the model; it is forgotten with the next edit. */
 interface Put {
   readonly sentence: Phrase;
   readonly version: number;
 }
 
-/** The times beside the model's own numbers, each to be put in by a button. */
+/** The timed values beside the model's own numbers, each with a button that enters it. */
 export function IntoModel(props: IntoModelProps): JSX.Element {
   const [done, setDone] = createSignal<Put>();
   const targets = createMemo(() => targetsOf(props.store.shape(), props.plan));
@@ -39,7 +39,7 @@ export function IntoModel(props: IntoModelProps): JSX.Element {
   const put = (offer: TimeOffer, withRange: boolean): void => {
     const model = props.store.model();
     props.store.finish();
-    for (const edit of editsOf(offer, model, props.plan, withRange)) props.store.edit(edit);
+    for (const edit of editsOf(offer, model, props.plan, withRange, new Date())) props.store.edit(edit);
     props.store.finish();
     setDone({ sentence: putSentence(offer, withRange, localFormat), version: props.store.version() });
   };
@@ -65,7 +65,7 @@ export function IntoModel(props: IntoModelProps): JSX.Element {
               <p>
                 <Sentence phrase={sentence} />{' '}
                 <button type="button" class="link" ref={keepFocus} onClick={() => props.store.undo()}>
-                  {timingTexts.takeBack}
+                  {commonTexts.takeBack}
                 </button>
               </p>
             )}
@@ -94,7 +94,7 @@ interface StepOfferProps extends IntoModelProps {
   readonly put: (offer: TimeOffer, withRange: boolean) => void;
 }
 
-/** One step: which input it fills, what stands there today, what was timed. */
+/** One step: the input that it fills, today's number there, and the timed value. */
 function StepOffer(props: StepOfferProps): JSX.Element {
   const id = createUniqueId();
   const step = (): string => props.found().step;
@@ -154,7 +154,7 @@ function OfferLine(props: StepOfferProps & { offer: TimeOffer }): JSX.Element {
             </Show>
           )}
         </Show>
-        <Link onPress={() => props.goTo(props.offer.cell.id)}>{intoModelTexts.goToEntry}</Link>
+        <Link onPress={() => props.goTo(props.offer.cell.id)}>{commonTexts.goToEntry}</Link>
       </p>
     </>
   );

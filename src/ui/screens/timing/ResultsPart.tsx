@@ -9,6 +9,8 @@ import type { StepFound } from '../../../present/timing/study';
 import type { TimingTerms } from '../../../present/timing/terms';
 import { termsText } from '../../../present/timing/sentences';
 import { resultsTexts } from '../../../present/timing/resultsTexts';
+import { timingFields } from '../../../present/timing/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface ResultsProps {
   readonly choice: Choice;
@@ -20,7 +22,7 @@ interface ResultsProps {
 
 const none = '–';
 
-/** The figures of every step; touching a step's name chooses it. */
+/** The figures of every step; pressing a step's name chooses it. */
 export function ResultsPart(props: ResultsProps): JSX.Element {
   const rows = createMemo(() => props.study.map((found) => resultRow(found, props.timing, localFormat)));
   const save = (): void => download('timed-steps.csv', exportTable(exportedResults(props.study, props.timing)));
@@ -31,16 +33,16 @@ export function ResultsPart(props: ResultsProps): JSX.Element {
         <table>
           <thead>
             <tr>
-              <th scope="col">{resultsTexts.step}</th>
+              <th scope="col">{timingFields.step}</th>
               <th scope="col">{resultsTexts.batches}</th>
               <th scope="col" class="whole">
-                {resultsTexts.secondsEach}
+                {timingFields.secondsEach}
               </th>
               <th scope="col">{resultsTexts.from}</th>
               <th scope="col">{resultsTexts.to}</th>
               <th scope="col">{resultsTexts.needed}</th>
               <th scope="col">{resultsTexts.standard}</th>
-              <th scope="col">{resultsTexts.plants}</th>
+              <th scope="col">{timingFields.plants}</th>
               <th scope="col">{resultsTexts.lost}</th>
             </tr>
           </thead>
@@ -52,7 +54,7 @@ export function ResultsPart(props: ResultsProps): JSX.Element {
       <p class="quiet">{termsText(props.timing, localFormat)}</p>
       <div class="timing-buttons">
         <button type="button" class="word" onClick={save}>
-          {resultsTexts.saveTable}
+          {commonTexts.saveTable}
         </button>
       </div>
       <MethodLink choice={props.choice} entry="timed mean" />

@@ -10,7 +10,7 @@ import { termFault, type TimingTerms, type TermName } from '../../../present/tim
 import { allowanceOptions } from '../../../present/timing/allowanceOptions';
 import { termsTexts } from '../../../present/timing/termsTexts';
 
-/** What the times are asked for: the allowance, how close, how sure. */
+/** Fields for the terms: allowance, precision and confidence. */
 export function TermsPart(props: { choice: Choice; timing: TimingTerms }): JSX.Element {
   return (
     <section class="timing-terms" aria-labelledby="timing-terms">
@@ -39,7 +39,9 @@ export function TermsPart(props: { choice: Choice; timing: TimingTerms }): JSX.E
   );
 }
 
-/** A term as a field: what cannot be used stays in it and is explained, the last one that can be stands. */
+/**
+ * The field of a term. What cannot be used stays in it with an explanation, and the last usable term stays in force.
+ */
 function TermField(props: { choice: Choice; name: TermName; label: string; unit: string }): JSX.Element {
   const text = (): string => numberToText(props.choice.get(termSetting(props.name)));
   return (

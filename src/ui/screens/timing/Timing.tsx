@@ -4,6 +4,7 @@ import { AnswerText } from '../../kit/sections/AnswerText';
 import { Cautions } from '../../kit/sections/Cautions';
 import { createBusy } from '../../app/store/settling';
 import { LiveText } from '../../kit/sections/LiveText';
+import { QuestionScreen } from '../../kit/sections/QuestionScreen';
 import { localFormat } from '../../app/preferences/localFormat';
 import { allowanceOfSetting, stepSetting, termSetting, timedInputSetting } from '../../app/preferences/settings/timing';
 import { MethodLink } from '../../kit/method/MethodLink';
@@ -27,7 +28,7 @@ import '../../kit/charts/curve.css';
 import '../../kit/fields/fields.css';
 import './styles.css';
 
-/** Timing: how long a plant takes at each step, how sure that is, how many more batches to time, and into the model. */
+/** Timing: the time of each step, how sure it is, how many more batches to time, and entering it into the model. */
 export function Timing(props: ScreenProps): JSX.Element {
   const kept = createTrials(() => props.choice);
   const timing = createMemo(() => termsOf(termsEntered(props.choice)));
@@ -47,10 +48,7 @@ export function Timing(props: ScreenProps): JSX.Element {
     ];
   });
   return (
-    <section class="question-screen timing" aria-labelledby="timing">
-      <h2 class="heard" id="timing">
-        {timingTexts.heading}
-      </h2>
+    <QuestionScreen question="timing">
       <Show when={chosen()} fallback={<NoTrials choice={props.choice} kept={kept} />}>
         {(found) => <Finding {...props} found={found()} timing={timing()} />}
       </Show>
@@ -60,7 +58,7 @@ export function Timing(props: ScreenProps): JSX.Element {
         {(found) => <Answer {...props} kept={kept} study={study()} timing={timing()} found={found()} choose={choose} />}
       </Show>
       <Fairness />
-    </section>
+    </QuestionScreen>
   );
 }
 
@@ -73,7 +71,7 @@ function termsEntered(choice: Choice): TermsEntered {
   };
 }
 
-/** What the batches of a step counted: plants, or what the entry that it fills is for. */
+/** What the batches of a step count: plants, or the thing that the step's entry is about. */
 function nounOf(props: ScreenProps, step: string): string {
   const targets = targetsOf(props.store.shape(), props.plan);
   return targetFor(step, targets, props.choice.get(timedInputSetting(step)))?.noun ?? 'plant';
@@ -133,7 +131,7 @@ function Answer(props: AnswerProps): JSX.Element {
   );
 }
 
-/** What timing people asks of the one who times. */
+/** What to bear in mind when timing people. */
 function Fairness(): JSX.Element {
   return (
     <section class="timing-care" aria-labelledby="timing-care">

@@ -1,5 +1,6 @@
 import { Show, type JSX } from 'solid-js';
 import { FilePicker } from '../../kit/fields/FilePicker';
+import { NoAnswer } from '../../kit/sections/NoAnswer';
 import { download } from '../../app/files/saving';
 import type { Choice } from '../../app/screenProps';
 import { trialsName, usualName, type KeptTrials } from './keptTrials';
@@ -12,7 +13,7 @@ interface TrialsProps {
 
 const invented = 'transplant-trials.csv';
 
-/** Opens, loads and saves trials. */
+/** Buttons that open, load and save trials. */
 export function TrialsButtons(props: TrialsProps): JSX.Element {
   const loadInvented = async (): Promise<void> => {
     const { default: text } = await import('../../../../models/trials/transplant-trials.csv?raw');
@@ -39,10 +40,8 @@ export function TrialsButtons(props: TrialsProps): JSX.Element {
 /** What to do while there are no trials. */
 export function NoTrials(props: TrialsProps): JSX.Element {
   return (
-    <div class="empty">
-      <p class="finding">{trialsTexts.question}</p>
-      <p>{trialsTexts.howTo}</p>
+    <NoAnswer finding={trialsTexts.question} remedy={trialsTexts.howTo}>
       <TrialsButtons {...props} />
-    </div>
+    </NoAnswer>
   );
 }

@@ -1,10 +1,10 @@
 import { Show, type JSX } from 'solid-js';
-import { keepFocus } from './keepFocus';
+import { keepFocus } from '../../kit/keepFocus';
 import type { KeptTrials } from './keptTrials';
 import { atStart } from '../../../present/timing/sentences';
-import { timingTexts } from '../../../present/timing/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
-/** What the last change of the trials did and how to take it back, and what could not be done. */
+/** What the last change of the trials did, with a button that takes it back, and what could not be done. */
 export function UndoTrials(props: { kept: KeptTrials }): JSX.Element {
   return (
     <>
@@ -14,7 +14,7 @@ export function UndoTrials(props: { kept: KeptTrials }): JSX.Element {
             <p>
               {sentence}{' '}
               <button type="button" class="link" ref={keepFocus} onClick={() => props.kept.takeBack()}>
-                {timingTexts.takeBack}
+                {commonTexts.takeBack}
               </button>
             </p>
           )}

@@ -9,18 +9,20 @@ import { dialText, doubtOf, localDay, secondsBetween, stoppedAt, type WatchState
 import { createClockText } from '../../../present/timing/clockText';
 import { typedPlants } from '../../../present/timing/typedPlants';
 import { watchTexts } from '../../../present/timing/watchTexts';
+import { timingFields } from '../../../present/timing/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface WatchProps {
   readonly choice: Choice;
   readonly kept: KeptTrials;
-  /** The step that is looked at; blank for none yet. */
+  /** The chosen step; blank where there is none yet. */
   readonly step: string;
-  /** Names to offer for the step. */
+  /** Names of steps to offer. */
   readonly names: readonly string[];
   readonly choose: (step: string) => void;
 }
 
-/** Milliseconds between two looks at the clock while it runs. */
+/** Milliseconds between two readings of the clock while the watch runs. */
 const beat = 100;
 const clock = createClockText(localFormat.locale);
 
@@ -28,7 +30,7 @@ function clockText(at: number): string {
   return clock(at, Date.now());
 }
 
-/** A watch for one batch, and the way to enter one that was timed otherwise. */
+/** A watch for one batch, and fields to enter a batch that was timed otherwise. */
 export function WatchPart(props: WatchProps): JSX.Element {
   const watch = (): WatchState => props.choice.get(watchSetting);
   const step = (): string => props.choice.get(watchStepSetting) || props.step;
@@ -92,7 +94,7 @@ function stopped(watch: WatchState): Extract<WatchState, { state: 'stopped' }> |
   return watch.state === 'stopped' ? watch : undefined;
 }
 
-/** Before a batch: which step, and how it is timed. */
+/** The watch before a batch: the choice of the step, and of how it is timed. */
 function Ready(props: WatchProps & { onStart: () => void; onEnter: () => void }): JSX.Element {
   const isNameless = (): boolean => props.step.trim() === '';
   return (
@@ -117,7 +119,7 @@ function StepField(props: WatchProps & { onText: (text: string) => void }): JSX.
   const id = createUniqueId();
   return (
     <label class="step-field">
-      <span class="chooser-label">{watchTexts.step}</span>
+      <span class="chooser-label">{timingFields.step}</span>
       <input
         type="text"
         list={id}
@@ -145,7 +147,7 @@ function Running(props: { since: number; step: string; onStop: () => void; onLet
           {dialText(seconds(), localFormat.marks.decimal)}
         </p>
         <button type="button" class="press" data-next onClick={() => props.onStop()}>
-          {watchTexts.stop}
+          {commonTexts.stop}
         </button>
         <button type="button" class="word" onClick={() => props.onLetGo()}>
           {watchTexts.letGo}
@@ -164,7 +166,7 @@ interface StoppedProps extends WatchProps {
   readonly onLetGo: () => void;
 }
 
-/** Asks for the plants of the batch that was timed. */
+/** The watch after a batch: it asks for the plants. */
 function Stopped(props: StoppedProps): JSX.Element {
   const faultId = createUniqueId();
   const [fault, setFault] = createSignal('');

@@ -8,29 +8,29 @@ import { trialsNameSetting, trialsSetting } from '../../app/preferences/settings
 import type { Choice } from '../../app/screenProps';
 import { trialsTexts } from '../../../present/timing/trialsTexts';
 
-/** The trials as they are kept beside the model: their file's text, and what is understood of it. */
+/** The trials as they are kept beside the model: the file's text, and the trials read from it. */
 export interface KeptTrials {
-  /** Blank where nothing was ever put in. */
+  /** Blank where there never were trials. */
   readonly text: Accessor<string>;
   readonly trials: Accessor<Trials>;
-  /** Whether there is a batch, sound or not. */
+  /** Whether there is any batch, valid or not. */
   readonly any: Accessor<boolean>;
-  /** What could not be done last, and why; blank: nothing. */
+  /** Why the last action failed; blank where it did not. */
   readonly refusal: Accessor<string>;
-  /** Puts a changed sheet in place. */
+  /** Replaces the sheet. */
   put(sheet: Sheet): void;
-  /** The same for a change that can be taken back until the next one. */
+  /** Replaces the sheet in a way that can be taken back until the next change. */
   putWithWayBack(sheet: Sheet, sentence: string): void;
-  /** Puts another file's text in place, or says why not; can be taken back until the next change. */
+  /** Replaces the file's text, or sets `refusal`; can be taken back until the next change. */
   replace(text: string, name: string, sentence: string): void;
   /** Reads a file that someone picked. */
   open(file: File): Promise<void>;
-  /** What the last change did, where it can be taken back. */
+  /** What the last change did, where it can be taken back; else blank. */
   readonly wayBack: Accessor<string>;
   takeBack(): void;
 }
 
-/** Characters up to which trials are kept with the work on this machine. */
+/** The longest text of trials that is kept on this machine, in characters. */
 export const textLimit = 200_000;
 export const usualName = 'trials.csv';
 
@@ -41,7 +41,7 @@ function tooLarge(size: number): string {
 interface WayBack {
   readonly sentence: string;
   readonly before: { readonly text: string; readonly name: string };
-  /** The text after the change: another text means that something else was done since. */
+  /** The text after the change; if the trials have another text by now, the change can no longer be taken back. */
   readonly after: string;
 }
 
@@ -101,7 +101,7 @@ export function createTrials(choice: Accessor<Choice>): KeptTrials {
   };
 }
 
-/** The name of the file that the trials came from, for saving them. */
+/** The name under which the trials are saved: that of their file. */
 export function trialsName(choice: Choice): string {
   return choice.get(trialsNameSetting) || usualName;
 }

@@ -17,7 +17,9 @@ interface DriversBesideProps extends ScreenProps {
   readonly inSight: Accessor<boolean>;
 }
 
-/** Which guesses drive the spread, in the order of the bars above: all ranges at once beside one at a time. */
+/**
+ * Which guesses drive the spread, in the order of the tornado's bars, to compare all ranges at once with one at a time.
+ */
 export function DriversBeside(props: DriversBesideProps): JSX.Element {
   const order = createMemo(() => props.bars.map(({ lever }) => lever.cell.id));
   const longest = (): Cell | undefined => props.bars.find(({ swing }) => !swing.isNaN())?.lever.cell;

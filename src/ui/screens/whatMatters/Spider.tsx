@@ -5,6 +5,7 @@ import type { SpiderLine } from '../../../study/spider';
 import { visibleHeights } from '../../../present/breakeven/curve/visibleRange';
 import type { LinesDrawing } from '../../../present/picture/labelledLines';
 import { NumbersBehind } from '../../kit/sections/NumbersBehind';
+import { HeadedTable } from '../../kit/tables/HeadedTable';
 import { createProgressive } from '../../kit/background/progressive';
 import { LineKey } from '../../kit/charts/LineKey';
 import { LinesChart } from '../../kit/charts/LinesChart';
@@ -27,11 +28,12 @@ import {
   spiderTableCaption,
   spiderTexts,
 } from '../../../present/whatMatters/spider/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 
 interface SpiderProps {
   readonly question: Question;
   readonly subject: TornadoSubject;
-  /** The tornado's bars, once all are there; undefined until then. */
+  /** The tornado's bars; undefined until all of them are computed. */
   readonly bars: readonly ShownBar[] | undefined;
   readonly choice: Choice;
   readonly inSight: Accessor<boolean>;
@@ -47,7 +49,7 @@ function sameRequest(a: Request | undefined, b: Request | undefined): boolean {
   return a?.question === b?.question && ids(a) === ids(b);
 }
 
-/** Spider lines: a result against the change of the inputs with the longest bars, in per cent of today. */
+/** Spider lines: a result against changes, in per cent of today, of the inputs with the longest bars. */
 export function Spider(props: SpiderProps): JSX.Element {
   const request = createMemo(
     (): Request | undefined => {
@@ -71,7 +73,7 @@ export function Spider(props: SpiderProps): JSX.Element {
         when={answer()}
         fallback={
           <p class="quiet wait" role="status">
-            {spiderTexts.working}
+            {commonTexts.workingLines}
           </p>
         }>
         {(known) => <Lines request={known().of} found={known().found} goTo={props.goTo} />}
@@ -139,7 +141,7 @@ function drawingOf(lines: readonly SpiderLine[], { base, of, nameOf }: TornadoSu
       tickAfter: spiderTexts.tickAfter,
     },
     heights,
-    today: { x: 0, text: spiderTexts.today },
+    today: { x: 0, text: commonTexts.today },
     levels: [today, ...zero],
     rings: [],
   };
@@ -151,33 +153,26 @@ function SpiderTable(props: LinesProps & { caption: string }): JSX.Element {
     download('per-cent.csv', exportTable(spiderEntries(props.found.lines, props.request.subject, props.caption)));
   return (
     <NumbersBehind summary={spiderTexts.table}>
-      <div class="table-room" role="region" aria-label={spiderTexts.tableRegion} tabindex="0">
-        <table>
-          <caption>{spiderTableCaption(props.caption, props.found.exact)}</caption>
-          <thead>
+      <HeadedTable
+        label={spiderTexts.tableRegion}
+        caption={spiderTableCaption(props.caption, props.found.exact)}
+        heads={spiderTexts.heads}>
+        <For each={rows()}>
+          {(row) => (
             <tr>
-              <For each={spiderTexts.heads}>{(head) => <th scope="col">{head}</th>}</For>
+              <th scope="row">
+                <Link onPress={() => props.goTo(row.cell.id)}>{row.name}</Link>
+              </th>
+              <td>{row.change}</td>
+              <td>{row.input}</td>
+              <td>{row.result ?? commonTexts.cannotCompute}</td>
             </tr>
-          </thead>
-          <tbody>
-            <For each={rows()}>
-              {(row) => (
-                <tr>
-                  <th scope="row">
-                    <Link onPress={() => props.goTo(row.cell.id)}>{row.name}</Link>
-                  </th>
-                  <td>{row.change}</td>
-                  <td>{row.input}</td>
-                  <td>{row.result ?? spiderTexts.cannotCompute}</td>
-                </tr>
-              )}
-            </For>
-          </tbody>
-        </table>
-      </div>
+          )}
+        </For>
+      </HeadedTable>
       <p>
         <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
-          {spiderTexts.save}
+          {commonTexts.saveTable}
         </button>
       </p>
     </NumbersBehind>

@@ -2,6 +2,7 @@ import { createMemo, createSignal, For, Show, type Accessor, type JSX } from 'so
 import type { Cell } from '../../../model/cell';
 import { namesAmong } from '../../../present/text/entryNames';
 import { Sentence } from '../../kit/sections/Sentence';
+import { HeadedTable } from '../../kit/tables/HeadedTable';
 import { localFormat } from '../../app/preferences/localFormat';
 import type { ModelStore } from '../../app/store/modelStore';
 import { MethodLink } from '../../kit/method/MethodLink';
@@ -17,16 +18,16 @@ interface SwitchingProps {
   readonly store: ModelStore;
   readonly choice: Choice;
   readonly result: Cell;
-  /** The plan, and the one that it is less. */
+  /** The plan, and the plan that is subtracted. */
   readonly plans: readonly [plan: number, less: number | undefined];
   readonly inSight: Accessor<boolean>;
   readonly goTo: (cell: number) => void;
 }
 
-/** Lines shown at first. */
+/** Rows shown at first. */
 const few = 8;
 
-/** Switching values: of every input, how far it may be wrong before the answer flips. */
+/** Switching values: for every input, how far it may be wrong before the answer changes. */
 export function Switching(props: SwitchingProps): JSX.Element {
   const wanted = createMemo((): JobQuestion<'switching values'> => ({
     sheet: props.store.model().sheet,
@@ -78,30 +79,20 @@ function Lines(props: LinesProps): JSX.Element {
   const shown = (): readonly SwitchLine[] => (all() ? props.found : props.found.slice(0, few));
   return (
     <>
-      <div class="table-room" role="region" aria-label={switchingTexts.tableRegion} tabindex="0">
-        <table>
-          <caption>{switchingTexts.caption}</caption>
-          <thead>
+      <HeadedTable label={switchingTexts.tableRegion} caption={switchingTexts.caption} heads={switchingTexts.heads}>
+        <For each={shown()}>
+          {(line) => (
             <tr>
-              <For each={switchingTexts.heads}>{(head) => <th scope="col">{head}</th>}</For>
+              <th scope="row">
+                <Link onPress={() => props.goTo(line.cell.id)}>{line.name}</Link>
+              </th>
+              <td>{line.today}</td>
+              <td>{line.flips}</td>
+              <td>{line.change}</td>
             </tr>
-          </thead>
-          <tbody>
-            <For each={shown()}>
-              {(line) => (
-                <tr>
-                  <th scope="row">
-                    <Link onPress={() => props.goTo(line.cell.id)}>{line.name}</Link>
-                  </th>
-                  <td>{line.today}</td>
-                  <td>{line.flips}</td>
-                  <td>{line.change}</td>
-                </tr>
-              )}
-            </For>
-          </tbody>
-        </table>
-      </div>
+          )}
+        </For>
+      </HeadedTable>
       <Show when={props.found.length > few}>
         <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
           {all() ? switchingTexts.showThinnest(few) : switchingTexts.showAll(props.found.length)}

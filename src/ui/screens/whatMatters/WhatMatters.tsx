@@ -1,8 +1,9 @@
-import { createMemo, lazy, Match, Show, Switch, type JSX } from 'solid-js';
+import { createMemo, lazy, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import type { Question } from '../../../model/response';
 import { ResultChooser } from '../../kit/choosers/ResultChooser';
-import { CannotCompute } from '../../kit/sections/CannotCompute';
+import { QuestionScreen } from '../../kit/sections/QuestionScreen';
+import { ResultAnswer } from '../../kit/sections/ResultAnswer';
 import { createChosenResult } from '../../app/store/chosenResult';
 import { resultScope, type PlanSelection } from '../../../present/results/planSelection';
 import { namesAmong } from '../../../present/text/entryNames';
@@ -14,6 +15,7 @@ import type { TornadoSubject } from '../../../present/whatMatters/tornado/senten
 import { createTornado, type ShownTornado } from './tornado/shownTornado';
 import { TornadoView } from './tornado/TornadoView';
 import { whatMattersTexts } from '../../../present/whatMatters/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
 import '../../kit/sections/answers.css';
 import './styles.css';
 
@@ -21,18 +23,15 @@ const DriversBeside = lazy(async () => ({ default: (await import('./DriversBesid
 const Spider = lazy(async () => ({ default: (await import('./Spider')).Spider }));
 const Switching = lazy(async () => ({ default: (await import('./Switching')).Switching }));
 
-/** What matters: how far each uncertain entry, by itself, moves a result. */
+/** What matters: how far each uncertain entry by itself moves a result. */
 export function WhatMatters(props: ScreenProps): JSX.Element {
   return (
-    <section class="question-screen what-matters" aria-labelledby="what-matters">
-      <h2 class="heard" id="what-matters">
-        {whatMattersTexts.heading}
-      </h2>
+    <QuestionScreen question="what matters">
       <ResultChooser {...props} label={whatMattersTexts.chooser}>
         {(result) => <Answer {...props} result={result()} />}
       </ResultChooser>
       <CostsSideBySide {...props} />
-    </section>
+    </QuestionScreen>
   );
 }
 
@@ -45,45 +44,32 @@ function Answer(props: ScreenProps & { result: Cell }): JSX.Element {
     return base && { result: props.result, of: resultScope(props.store.model(), selection()), base, nameOf: nameOf() };
   });
   return (
-    <Switch>
-      <Match when={error()}>
-        {(reason) => (
-          <CannotCompute result={props.result} error={reason()} cells={props.store.model().cells} goTo={props.goTo} />
-        )}
-      </Match>
-      <Match when={subject()}>
-        {(known) => (
-          <>
-            <TornadoView
-              tornado={tornado()}
-              subject={known()}
-              letter={selection().letter || undefined}
-              goTo={props.goTo}
-            />
-            <MethodLink choice={props.choice} entry="tornado" />
-            <BesideBars
-              {...props}
-              subject={known()}
-              tornado={tornado()}
-              selection={selection()}
-              question={question()!}
-            />
-            <LazySection id="switching" class="switching" heading={whatMattersTexts.switching}>
-              {(inSight) => (
-                <Switching
-                  store={props.store}
-                  choice={props.choice}
-                  result={props.result}
-                  goTo={props.goTo}
-                  plans={[selection().plan, selection().less]}
-                  inSight={inSight}
-                />
-              )}
-            </LazySection>
-          </>
-        )}
-      </Match>
-    </Switch>
+    <ResultAnswer {...props} error={error()} known={subject()}>
+      {(known) => (
+        <>
+          <TornadoView
+            tornado={tornado()}
+            subject={known()}
+            letter={selection().letter || undefined}
+            goTo={props.goTo}
+          />
+          <MethodLink choice={props.choice} entry="tornado" />
+          <BesideBars {...props} subject={known()} tornado={tornado()} selection={selection()} question={question()!} />
+          <LazySection id="switching" class="switching" heading={whatMattersTexts.switching}>
+            {(inSight) => (
+              <Switching
+                store={props.store}
+                choice={props.choice}
+                result={props.result}
+                goTo={props.goTo}
+                plans={[selection().plan, selection().less]}
+                inSight={inSight}
+              />
+            )}
+          </LazySection>
+        </>
+      )}
+    </ResultAnswer>
   );
 }
 
@@ -95,11 +81,11 @@ interface BesideBarsProps extends ScreenProps {
   readonly question: Question;
 }
 
-/** What a bar for each entry by itself does not tell: all of them at once, and the way between the ends. */
+/** What the bars do not show: the effect of all entries at once, and the course between the ends of a range. */
 function BesideBars(props: BesideBarsProps): JSX.Element {
   return (
     <Show when={props.tornado.share < 1 || props.tornado.bars.length > 0}>
-      <LazySection id="drivers" heading={whatMattersTexts.drivers}>
+      <LazySection id="drivers" heading={commonTexts.spreadDrivers}>
         {(inSight) => (
           <DriversBeside
             {...props}

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../../src/core/number';
 import { iCalendar } from '../../../../src/trade/iCalendar';
 import type { WorkStep } from '../../../../src/trade/labour';
-import { workEvents, workList, type WorkTask } from '../../../../src/trade/workList';
+import { workList, type WorkTask } from '../../../../src/trade/workList';
 import {
   byDay,
   fileName,
@@ -12,6 +12,7 @@ import {
   uidOf,
   weekSentence,
 } from '../../../../src/present/beds/work/week';
+import { workEvents } from '../../../../src/present/beds/work/workFiles';
 import { newYear, run } from '../../../trade/running';
 import { english, englishDates, names, read } from '../given';
 

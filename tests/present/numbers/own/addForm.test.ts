@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { readModelText } from '../../../../src/files/readModel';
 import { buildModel } from '../../../../src/model/buildModel';
-import { basesOf, withBudgetLine, type BudgetLine } from '../../../../src/model/change/budgetLine';
+import { basesOf, withBudgetLine, type NewBudgetLine } from '../../../../src/model/change/budgetLine';
 import { usesOf } from '../../../../src/model/change/entries';
 import { evaluatePlan } from '../../../../src/model/values';
 import {
@@ -19,8 +19,8 @@ import { modelOf } from '../../../model/table';
 const { model } = readModelText(readFileSync('models/transplant-hire.csv', 'utf8'));
 const plans = model.plans.map(({ name }) => name);
 
-function said(change: Partial<BudgetLine>): string {
-  const line: BudgetLine = {
+function said(change: Partial<NewBudgetLine>): string {
+  const line: NewBudgetLine = {
     label: 'Extra rent',
     amountLabel: 'Extra rent, amount',
     side: 'cost',

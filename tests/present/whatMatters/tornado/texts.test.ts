@@ -8,7 +8,7 @@ test('the columns of results name their unit, those of inputs do not', () =>
     'high',
     'result at low, EUR',
     'result at high, EUR',
-    'swing, EUR',
+    'moves it by, EUR',
     'answer',
   ]));
 

@@ -5,34 +5,34 @@ import type { Pattern } from '../../../../trade/canopy';
 import type { Staff } from '../../../../trade/labour';
 import { day, exactNumber, oneOf, text, type Setting } from './setting';
 
-/** Which of the plans compared. */
+/** Whether the beds are those of the plan or of the plan compared with. */
 export const bedsPlanSetting = oneOf('beds plan', ['plan', 'against'], 'plan');
 
-/** The first day of the year on the water, and that of the week whose work is listed; undefined for the usual one. */
+/** First day of the year on the water, and of the week whose work is listed; undefined for the usual one. */
 export const yearStartSetting = day('beds start');
 export const workWeekSetting = day('beds week');
 
-/** Where an entry's seconds count; undefined until someone chooses. */
+/** What an entry's seconds are counted for; undefined until someone chooses. */
 export function countedAtSetting(entry: string): Setting<CountedAt | undefined> {
   return { key: `beds time ${entry}`, read: countedAtOf, write: (value) => value ?? '' };
 }
 
-/** Name of the entry that says the hours of a part of the staff, or `none`; blank until someone chooses. */
+/** Name of the entry for a kind of staff hours, or `none`; blank until someone chooses. */
 export function staffHoursSetting(part: StaffPart): Setting<string> {
   return text(`beds ${part} hours`);
 }
 
-/** What covers hours beyond one person's. */
+/** What covers hours beyond one person's: overtime or a second hire. */
 export const beyondHoursSetting: Setting<Staff['beyond']> = oneOf(
   'beds beyond hours',
   ['overtime', 'second hire'],
   'overtime',
 );
 
-/** Numbers of one's own about how plants spread and crowd one another. */
+/** A person's own numbers on how plants spread and crowd one another. */
 export type CrowdingNumber = 'first' | 'last' | 'rate' | 'loss' | 'density 1' | 'density 2' | 'mass 1' | 'mass 2';
 
-/** Undefined until someone enters one, as no source settles them. */
+/** Undefined until someone enters a number, as no source gives one that holds everywhere. */
 export function crowdingSetting(name: CrowdingNumber): Setting<Decimal | undefined> {
   return exactNumber(`beds crowding ${name}`, undefined);
 }

@@ -6,12 +6,12 @@ const usualTarget = decimal(0);
 
 export const lineViewSetting: Setting<LineView> = oneOf('breakeven view', ['both', 'difference', 'alone'], 'both');
 
-/** What each plan's result is to meet. */
+/** The target of each plan's result. */
 export function targetSetting(result: string): Setting<Decimal> {
   return exactNumber(`breakeven target ${result}`, usualTarget);
 }
 
-/** What the difference of two plans is to meet, where that is looked at. */
+/** The target of the difference between two plans, for the view that shows it. */
 export function differenceTargetSetting(result: string): Setting<Decimal> {
   return exactNumber(`breakeven difference target ${result}`, usualTarget);
 }

@@ -9,7 +9,7 @@ export const drawsSetting = wholeNumber('how sure draws', drawLimits, 100_000);
 export const seedSetting = wholeNumber('how sure seed', seedLimits, 1);
 export const spreadStyleSetting: Setting<SpreadStyle> = oneOf('how sure look', ['histogram', 'curve'], 'histogram');
 
-/** Whether the shares of entries that are tied together are shown as if they were drawn apart. */
+/** Whether the shares of correlated entries are shown, computed as if they were independent. */
 export const apartSetting = flag('how sure apart');
 
 /** @param about the result, and whether a difference is looked at: `margin`, `margin difference` */

@@ -4,12 +4,12 @@ import type { WholeLimits } from '../../../../present/text/wholeNumber';
 import { isoDate, readIsoDate } from '../../../../trade/civilDate';
 
 /**
- * Something that someone sets, kept as a text by its key. Work kept on people's machines holds both: a key, and what a
- * text of it means, never change.
+ * A setting, kept as a text under its key. Work kept on people's machines holds both, so neither the key nor the
+ * meaning of a text may ever change.
  */
 export interface Setting<T> {
   readonly key: string;
-  /** The value of a text; the usual one where nothing is kept, or nothing that can be read. */
+  /** The value of a text; the usual value where the text is blank or cannot be read. */
   read(text: string): T;
   /** The text of a value, blank for undefined. */
   write(value: T): string;
@@ -63,7 +63,7 @@ export function day(key: string): Setting<number | undefined> {
   return { key, read: readIsoDate, write: (value) => (value === undefined ? '' : isoDate(value)) };
 }
 
-/** Yes or no; no until set. */
+/** A yes or no; no until set. */
 export function flag(key: string): Setting<boolean> {
   return { key, read: (kept) => kept === 'yes', write: (value) => (value ? 'yes' : '') };
 }

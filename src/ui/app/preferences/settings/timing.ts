@@ -4,14 +4,14 @@ import { canBe, usualTerms, type AllowanceOf, type TermName } from '../../../../
 import { watchOf, watchText, type WatchState } from '../../../../present/timing/watch';
 import { exactNumber, oneOf, text, type Setting } from './setting';
 
-/** The text of the trials' file, and its name; blank where nothing was ever put in. */
+/** Text and name of the trials file; blank where there never was one. */
 export const trialsSetting = text('trials');
 export const trialsNameSetting = text('trials name');
 
-/** The step looked at. */
+/** Name of the chosen step. */
 export const stepSetting = text('timing step');
 
-/** What goes into the model; undefined until someone chooses. */
+/** Which time goes into the model; undefined until someone chooses. */
 export const timeUsedSetting: Setting<TimeUsed | undefined> = oneOf('timing use', ['mean', 'standard'], undefined);
 
 /** Name of the entry that a step fills, `-` for none; blank until someone chooses. */
@@ -19,7 +19,7 @@ export function timedInputSetting(step: string): Setting<string> {
   return text(`timing input ${step}`);
 }
 
-/** A term of the study, in per cent; the usual one in place of one that cannot be used. */
+/** A term of the time study, in per cent; the usual one where the kept one cannot be used. */
 export function termSetting(name: TermName): Setting<Decimal> {
   return exactNumber(`timing ${name}`, usualTerms[name], (value) => canBe(name, value));
 }
@@ -29,6 +29,6 @@ export const allowanceOfSetting: Setting<AllowanceOf> = oneOf('timing allowance 
 /** The watch runs on while another question is looked at or the page is loaded again. */
 export const watchSetting: Setting<WatchState> = { key: 'timing watch', read: watchOf, write: watchText };
 
-/** What someone has typed for the batch on the watch: its step, and how many plants. */
+/** The step and the number of plants that someone has typed for the batch on the watch. */
 export const watchStepSetting = text('timing watch step');
 export const watchPlantsSetting = text('timing watch plants');

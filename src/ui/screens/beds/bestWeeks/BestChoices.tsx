@@ -1,7 +1,7 @@
 import { Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import type { Way } from '../../../../study/best';
-import { boardsOf, type CropNames } from '../../../../trade/stageNames';
+import { boardsOf, type CropNames } from '../../../../present/beds/stageNames';
 import type { EntryGroup } from '../../../../present/results/entryGroups';
 import { RadioRow } from '../../../kit/choosers/RadioRow';
 import { EntryChooser } from '../../../kit/choosers/EntryChooser';
@@ -25,15 +25,15 @@ interface BestChoicesProps {
   readonly picked: Chosen;
   readonly way: Way;
   readonly names: CropNames;
-  /** The plan looked at. */
+  /** Name of the plan. */
   readonly plan: string;
-  /** Whether it can be looked at less another. */
+  /** Whether the difference from another plan can be shown. */
   readonly canCompare: boolean;
-  /** Whether it is. */
+  /** Whether that difference is shown. */
   readonly isCompared: boolean;
 }
 
-/** What is asked of the best weeks: of which result and stage, by which entries, and what is held. */
+/** The choices of the best weeks: the result, the stage, the entries that move, and which time stays the same. */
 export function BestChoices(props: BestChoicesProps): JSX.Element {
   const boards = (stage: number): string => boardsOf(props.names, stage - 1).many;
   const heldOptions = (): readonly { readonly value: HeldTime; readonly label: string }[] => [
@@ -83,7 +83,7 @@ export function BestChoices(props: BestChoicesProps): JSX.Element {
   );
 }
 
-/** Of which result, and by which entries where there are several. */
+/** The choice of the result, and of the entries that move where there are several. */
 function BestEntries(props: BestChoicesProps): JSX.Element {
   return (
     <div class="asking">

@@ -34,27 +34,27 @@ import { bestWeeksTexts } from '../../../../present/beds/bestWeeks/texts';
 import '../../../kit/heat/twoWay.css';
 
 export interface BestWeeksProps extends ScreenProps {
-  /** The schedule of the plan looked at. */
+  /** The schedule of the plan. */
   readonly planSchedule: PlanSchedule;
 }
 
-/** A request with what is said of it. */
+/** A question with the texts about it. */
 interface Request {
-  /** The model as to everything but its numbers: of another one no answer stays in sight. */
+  /** The model's shape (see ModelStore): an answer about another shape is not shown. */
   readonly shape: Model;
   readonly make: () => BestWeeksRequest | undefined;
   readonly speech: BestWeeksContext;
 }
 
-/** Best weeks: a result against the time and the density of an early stage; nothing where there is no such stage. */
+/** Best weeks: a result over the time and the density of an early stage; nothing where there is no such stage. */
 export function BestWeeks(props: BestWeeksProps): JSX.Element {
-  // Only the second of the plans compared is looked at less the other.
+  // A difference can be shown only for the plan, and not for the plan compared with.
   const canCompare = (): boolean => props.against !== undefined && props.against !== props.plan;
   const against = (): number | undefined =>
     canCompare() && props.choice.whose() === 'difference' ? props.against : undefined;
   const groups = createMemo(() => resultGroups(props.store.shape(), [props.plan]));
   const result = createMemo(() => chosenEntry(groups(), props.choice.result()));
-  // What can be moved hangs on the schedule: other numbers change nothing in it.
+  // The options depend on the schedule alone; other numbers do not change them.
   const options = createMemo(
     on(
       () => [props.planSchedule, props.plan, result(), against()] as const,
@@ -119,7 +119,7 @@ interface AskingProps extends BestWeeksProps {
   readonly picked: Chosen;
   readonly groups: ReturnType<typeof resultGroups>;
   readonly options: readonly StageOption[];
-  /** The plan that it is looked at less. */
+  /** Index of the plan that is subtracted; undefined for none. */
   readonly less: number | undefined;
   readonly canCompare: boolean;
 }

@@ -21,14 +21,14 @@ interface CrowdingProps extends ScreenProps {
 }
 
 const unknown = decimal(NaN);
-/** A square metre in the squares of the units that spreads are entered in. */
+/** A square metre in square centimetres and in square inches, for the units of the spreads. */
 const squares = { cm: decimal(10_000), in: decimal(1).dividedBy('0.00064516') };
 const patterns = [
   { value: 'square', label: crowdingTexts.square },
   { value: 'staggered', label: crowdingTexts.staggered },
 ] as const;
 
-/** Numbers that someone enters here, kept with the choice; all blank at first, as no source settles them. */
+/** The numbers that someone enters here, kept among the choices; blank at first, as no source gives them. */
 function createEntered(props: CrowdingProps) {
   const kept = (name: CrowdingNumber): Decimal | undefined => props.choice.get(crowdingSetting(name));
   const number = (name: CrowdingNumber): Decimal => kept(name) ?? unknown;
@@ -45,7 +45,7 @@ function createEntered(props: CrowdingProps) {
   return { number, field, pattern, setPattern: (chosen: Pattern) => props.choice.set(plantPatternSetting, chosen) };
 }
 
-/** When leaves touch, and what closeness does to plants that are never moved: optional, from one's own numbers. */
+/** When leaves touch, and what closeness does to plants that are never moved; optional, with a person's own numbers. */
 export function CrowdingPart(props: CrowdingProps): JSX.Element {
   const entered = createEntered(props);
   const cell = (): PlanSchedule['cells'][number] | undefined => props.planSchedule.parts.get('board area');
@@ -94,7 +94,7 @@ export function CrowdingPart(props: CrowdingProps): JSX.Element {
   );
 }
 
-/** The reciprocal yield law, for a crop that stands in one stage from first to last. */
+/** The reciprocal yield law, for a crop that stays in one stage. */
 function NeverMoved(props: CrowdingProps): JSX.Element {
   const entered = createEntered(props);
   const only = createMemo((): Stage | undefined => {

@@ -1,6 +1,7 @@
 import { Index, Show, type JSX } from 'solid-js';
 import type { RoundingLoss } from '../../../../trade/roundingLoss';
 import { Sentence } from '../../../kit/sections/Sentence';
+import { HeadedTable } from '../../../kit/tables/HeadedTable';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { Cautions } from '../../../kit/sections/Cautions';
 import {
@@ -16,7 +17,7 @@ interface RoundingProps extends SuggestionsProps {
   readonly loss: RoundingLoss;
 }
 
-/** What whole boards cost, where, and what helps. */
+/** What whole boards cost, in which stages, and what would help. */
 export function Rounding(props: RoundingProps): JSX.Element {
   return (
     <section aria-labelledby="beds-rounding">
@@ -29,28 +30,23 @@ export function Rounding(props: RoundingProps): JSX.Element {
           <Sentence phrase={stagesSentence(props.loss, props.planSchedule.names, localFormat)} />
         </p>
       </Show>
-      <div class="table-room" role="region" aria-label={roundingTexts.table} tabindex="0">
-        <table>
-          <thead>
+      <HeadedTable
+        label={roundingTexts.table}
+        heads={[
+          roundingTexts.where,
+          roundingTexts.boards(props.planSchedule.names),
+          roundingTexts.plants(props.planSchedule.names),
+        ]}>
+        <Index each={lossRows(props.loss, props.planSchedule.names, localFormat)}>
+          {(row) => (
             <tr>
-              <th scope="col">{roundingTexts.where}</th>
-              <th scope="col">{roundingTexts.boards(props.planSchedule.names)}</th>
-              <th scope="col">{roundingTexts.plants(props.planSchedule.names)}</th>
+              <th scope="row">{row().label}</th>
+              <td>{row().boards}</td>
+              <td>{row().plants}</td>
             </tr>
-          </thead>
-          <tbody>
-            <Index each={lossRows(props.loss, props.planSchedule.names, localFormat)}>
-              {(row) => (
-                <tr>
-                  <th scope="row">{row().label}</th>
-                  <td>{row().boards}</td>
-                  <td>{row().plants}</td>
-                </tr>
-              )}
-            </Index>
-          </tbody>
-        </table>
-      </div>
+          )}
+        </Index>
+      </HeadedTable>
       <p>
         <Sentence phrase={nextBatchSentence(props.loss, props.planSchedule.names, localFormat)} />
       </p>

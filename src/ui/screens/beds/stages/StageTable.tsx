@@ -1,11 +1,12 @@
 import { For, Index, type JSX } from 'solid-js';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { Link } from '../../../kit/Link';
+import { TableRoom } from '../../../kit/tables/TableRoom';
 import type { ScheduleView } from '../../../../present/beds/stages/schedules';
 import { stageLines, stageRows } from '../../../../present/beds/stages/stageRows';
 import { stageTableTexts } from '../../../../present/beds/stages/stageTableTexts';
 
-/** The beds as a whole and stage by stage, as lines of an almanac. */
+/** The figures of the beds as a whole, and of each stage. */
 export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => void }): JSX.Element {
   return (
     <>
@@ -24,42 +25,40 @@ export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => 
           )}
         </Index>
       </dl>
-      <div class="table-room" role="region" aria-label={stageTableTexts.table} tabindex="0">
-        <table class="stages">
-          <thead>
-            <tr>
-              <td />
-              <For each={props.view.planSchedule.schedule.stages}>
-                {({ number }) => {
-                  const cell = (): number | undefined => props.view.planSchedule.parts.get(`stage ${number} time`)?.id;
-                  const name = (): string => props.view.planSchedule.names.stages[number - 1] ?? '';
-                  return (
-                    <th scope="col">
-                      <Link onPress={() => props.goTo(cell()!)}>{name()}</Link>
-                      <span class="stage-number">{stageTableTexts.stage(number)}</span>
-                    </th>
-                  );
-                }}
-              </For>
-            </tr>
-          </thead>
-          <tbody>
-            <Index each={stageRows(props.view, localFormat)}>
-              {(row) => (
-                <tr>
-                  <th scope="row">
-                    <span class="led">
-                      {row().label}
-                      <span class="leader" aria-hidden="true" />
-                    </span>
+      <TableRoom label={stageTableTexts.table} class="stages">
+        <thead>
+          <tr>
+            <td />
+            <For each={props.view.planSchedule.schedule.stages}>
+              {({ number }) => {
+                const cell = (): number | undefined => props.view.planSchedule.parts.get(`stage ${number} time`)?.id;
+                const name = (): string => props.view.planSchedule.names.stages[number - 1] ?? '';
+                return (
+                  <th scope="col">
+                    <Link onPress={() => props.goTo(cell()!)}>{name()}</Link>
+                    <span class="stage-number">{stageTableTexts.stage(number)}</span>
                   </th>
-                  <Index each={row().values}>{(value) => <td>{value()}</td>}</Index>
-                </tr>
-              )}
-            </Index>
-          </tbody>
-        </table>
-      </div>
+                );
+              }}
+            </For>
+          </tr>
+        </thead>
+        <tbody>
+          <Index each={stageRows(props.view, localFormat)}>
+            {(row) => (
+              <tr>
+                <th scope="row">
+                  <span class="led">
+                    {row().label}
+                    <span class="leader" aria-hidden="true" />
+                  </span>
+                </th>
+                <Index each={row().values}>{(value) => <td>{value()}</td>}</Index>
+              </tr>
+            )}
+          </Index>
+        </tbody>
+      </TableRoom>
     </>
   );
 }

@@ -15,18 +15,18 @@ export interface SuggestionsProps {
   readonly suggested: readonly Suggestion[];
   readonly planSchedule: PlanSchedule;
   readonly store: ModelStore;
-  /** Index of the plan that the schedule is of. */
+  /** Index of the plan whose schedule it is. */
   readonly plan: number;
   readonly goTo: (cell: number) => void;
 }
 
-/** What was tried, until anything else is changed. */
+/** A suggestion that was tried; it is forgotten with the next edit. */
 interface Tried {
   readonly sentence: Phrase;
   readonly version: number;
 }
 
-/** Changes that finish more, each to be tried by a button: first those that keep within what is held possible. */
+/** Changes that finish more plants, each with a button that tries it; those within all ranges come first. */
 export function Suggestions(props: SuggestionsProps): JSX.Element {
   const [tried, setTried] = createSignal<Tried>();
   const few = createMemo((): SuggestionOffer[] => {
@@ -76,7 +76,7 @@ export function Suggestions(props: SuggestionsProps): JSX.Element {
   );
 }
 
-/** What was tried, and the way back, which has the focus. */
+/** What was tried, and a button that takes it back and has the focus. */
 function TriedMoves(props: { sentence: Phrase; onTakeBack: () => void }): JSX.Element {
   return (
     <p>

@@ -16,7 +16,7 @@ interface WhoIsPaidProps {
   readonly chooseBeyond: (beyond: string) => void;
 }
 
-/** Which entries say who is there and what is promised. */
+/** The choice of the entries that hold staff hours and hours guaranteed. */
 export function WhoIsPaid(props: WhoIsPaidProps): JSX.Element {
   return (
     <details class="work-times" open={!isChosen(props.choice) && props.entries.length > 0}>

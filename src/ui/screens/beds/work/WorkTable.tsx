@@ -1,7 +1,8 @@
 import { createMemo, For, type JSX } from 'solid-js';
-import type { CropNames } from '../../../../trade/stageNames';
+import type { CropNames } from '../../../../present/beds/stageNames';
 import type { WorkTask } from '../../../../trade/workList';
 import { localFormat } from '../../../app/preferences/localFormat';
+import { TableRoom } from '../../../kit/tables/TableRoom';
 import { alignedNumber, whole } from '../../../../present/text/quantities';
 import { createDates } from '../../../../present/text/dates';
 import { byDay, hoursIn, taskText } from '../../../../present/beds/work/week';
@@ -13,49 +14,47 @@ const dates = createDates(localFormat.locale);
 export function WorkTable(props: { list: readonly WorkTask[]; names: CropNames }): JSX.Element {
   const days = createMemo(() => byDay(props.list));
   return (
-    <div class="table-room" role="region" aria-label={weekTexts.table} tabindex="0">
-      <table class="work">
-        <thead>
-          <tr>
-            <th scope="col">{weekTexts.day}</th>
-            <th scope="col" class="what">
-              {weekTexts.what}
-            </th>
-            <th scope="col">{props.names.plant.many}</th>
-            <th scope="col">{props.names.board.many}</th>
-            <th scope="col">{weekTexts.hours}</th>
-          </tr>
-        </thead>
-        <For each={days()}>
-          {({ day, tasks }) => (
-            <tbody>
-              <For each={tasks}>
-                {(task, i) => (
-                  <tr>
-                    {i() === 0 && (
-                      <th scope="rowgroup" rowspan={tasks.length}>
-                        {dates.short(day)}
-                      </th>
-                    )}
-                    <td class="what">{taskText(task, props.names)}</td>
-                    <td>{task.task === 'wash' ? '' : whole(task.plants, localFormat)}</td>
-                    <td>{whole(task.boards, localFormat)}</td>
-                    <td>{alignedNumber(task.hours, 2, localFormat)}</td>
-                  </tr>
-                )}
-              </For>
-            </tbody>
-          )}
-        </For>
-        <tfoot>
-          <tr>
-            <th scope="row" colspan="4">
-              {weekTexts.allHours}
-            </th>
-            <td>{alignedNumber(hoursIn(props.list), 2, localFormat)}</td>
-          </tr>
-        </tfoot>
-      </table>
-    </div>
+    <TableRoom label={weekTexts.table} class="work">
+      <thead>
+        <tr>
+          <th scope="col">{weekTexts.day}</th>
+          <th scope="col" class="what">
+            {weekTexts.what}
+          </th>
+          <th scope="col">{props.names.plant.many}</th>
+          <th scope="col">{props.names.board.many}</th>
+          <th scope="col">{weekTexts.hours}</th>
+        </tr>
+      </thead>
+      <For each={days()}>
+        {({ day, tasks }) => (
+          <tbody>
+            <For each={tasks}>
+              {(task, i) => (
+                <tr>
+                  {i() === 0 && (
+                    <th scope="rowgroup" rowspan={tasks.length}>
+                      {dates.short(day)}
+                    </th>
+                  )}
+                  <td class="what">{taskText(task, props.names)}</td>
+                  <td>{task.task === 'wash' ? '' : whole(task.plants, localFormat)}</td>
+                  <td>{whole(task.boards, localFormat)}</td>
+                  <td>{alignedNumber(task.hours, 2, localFormat)}</td>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        )}
+      </For>
+      <tfoot>
+        <tr>
+          <th scope="row" colspan="4">
+            {weekTexts.allHours}
+          </th>
+          <td>{alignedNumber(hoursIn(props.list), 2, localFormat)}</td>
+        </tr>
+      </tfoot>
+    </TableRoom>
   );
 }

@@ -2,7 +2,7 @@ import { For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import { localFormat } from '../../../app/preferences/localFormat';
 import type { Values } from '../../../../model/values';
-import type { CropNames } from '../../../../trade/stageNames';
+import type { CropNames } from '../../../../present/beds/stageNames';
 import {
   countedOptions,
   timesExplained,
@@ -21,7 +21,7 @@ interface WorkTimesProps {
   readonly choose: (entry: TimeEntry, at: string) => void;
 }
 
-/** Which entries make the hours. */
+/** The choice of the entries from which the hours are computed. */
 export function WorkTimes(props: WorkTimesProps): JSX.Element {
   return (
     <details class="work-times">

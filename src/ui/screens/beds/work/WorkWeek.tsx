@@ -18,15 +18,15 @@ const dates = createDates(localFormat.locale);
 interface WorkWeekProps extends WorkOf {
   readonly year: Calendar;
   readonly steps: readonly WorkStep[];
-  /** A chosen first day; undefined: a week in steady running. */
+  /** The first day someone chose; undefined: a week in steady running. */
   readonly from: number | undefined;
   readonly setFrom: (day: number) => void;
   readonly beforePrint: () => void;
-  /** Stands below the list: what its hours are made of. */
+  /** Shown below the list: how its hours are computed. */
   readonly children: JSX.Element;
 }
 
-/** What is to be done on the water in one week. */
+/** The work on the water in one week. */
 export function WorkWeek(props: WorkWeekProps): JSX.Element {
   const from = (): number => props.from ?? steadyWeek(props.year);
   const list = createMemo(() => workList(props.year, props.steps, from()));

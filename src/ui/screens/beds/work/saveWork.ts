@@ -1,24 +1,25 @@
 import { exportTable } from '../../../../files/exportTable';
 import { iCalendar } from '../../../../trade/iCalendar';
-import type { CropNames } from '../../../../trade/stageNames';
-import { workEvents, workTable, type WorkTask } from '../../../../trade/workList';
+import type { CropNames } from '../../../../present/beds/stageNames';
+import type { WorkTask } from '../../../../trade/workList';
 import { download } from '../../../app/files/saving';
 import { stampOf } from '../../../../present/text/dates';
+import { workEvents, workTable } from '../../../../present/beds/work/workFiles';
 import { fileName, uidOf } from '../../../../present/beds/work/week';
 
-/** Gives the browser a week's work as a table to save. */
+/** Saves a week's work as a table, through the browser. */
 export function saveTable(list: readonly WorkTask[], from: number, names: CropNames): void {
   download(fileName(from, 'csv'), exportTable(workTable(list, names)));
 }
 
-/** Whose work it is: the file's name and the plan's, and what its things are called. */
+/** What the work belongs to: the names of the file, the plan and the crop's things. */
 export interface WorkOf {
   readonly file: string;
   readonly plan: string;
   readonly names: CropNames;
 }
 
-/** Gives the browser a week's work as a calendar file to save; nothing where there is no work. */
+/** Saves a week's work as a calendar file, through the browser; nothing where there is no work. */
 export function saveCalendarFile(list: readonly WorkTask[], from: number, { file, plan, names }: WorkOf): void {
   const events = workEvents(list, (task) => uidOf(task, file, plan), names);
   const text = iCalendar(events, stampOf(new Date()));

@@ -20,13 +20,13 @@ interface HoursProps extends ScreenProps {
   readonly planSchedule: PlanSchedule;
 }
 
-/** The steps of the work, and the entries that they are made of, as someone chose. */
+/** The steps of the work, with the entries chosen for them. */
 export interface WorkHours {
   readonly steps: Accessor<readonly WorkStep[]>;
   readonly view: () => JSX.Element;
 }
 
-/** Who is on the staff; undefined where no entry says so. */
+/** The staff; undefined where no entry is chosen for its hours. */
 export interface PaidStaff {
   readonly staff: Accessor<Staff | undefined>;
   readonly view: () => JSX.Element;
@@ -36,7 +36,7 @@ function valuesOf({ store, plan }: ScreenProps): Values | undefined {
   return store.values()[plan];
 }
 
-/** Whether an edit elsewhere left everything the same, so that the weeks need not be counted again. */
+/** Whether an edit elsewhere left these numbers unchanged, so that the weeks need not be computed again. */
 function sameNumbers(a: unknown, b: unknown): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }

@@ -3,7 +3,7 @@ import type { Problem } from '../../../../core/problem';
 import type { Cell } from '../../../../model/cell';
 import type { Calendar } from '../../../../trade/calendar';
 import { calendarWeeks, type Staff, type WorkStep } from '../../../../trade/labour';
-import type { CropNames } from '../../../../trade/stageNames';
+import type { CropNames } from '../../../../present/beds/stageNames';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
 import { textOf } from '../../../../present/text/phrase';
 import { Sentence } from '../../../kit/sections/Sentence';
@@ -19,7 +19,7 @@ import { yearSentence } from '../../../../present/beds/year/sentences';
 import { yearTexts } from '../../../../present/beds/year/texts';
 
 const dates = createDates(localFormat.locale);
-/** Where no entry says who is there, hours needed are all there is to show. */
+/** The staff where no entry is chosen: only hours needed are shown then. */
 const nobody: Staff = { spare: 0, guaranteed: 0, person: 0, beyond: 'overtime' };
 
 interface YearProps {
@@ -27,14 +27,14 @@ interface YearProps {
   readonly boards: number;
   readonly names: CropNames;
   readonly cells: readonly Cell[];
-  /** Faults that are told already. */
+  /** Faults that are shown elsewhere already. */
   readonly known: readonly Problem[];
   readonly steps: readonly WorkStep[];
-  /** Undefined where no entry says who is there. */
+  /** Undefined where no entry is chosen for staff hours. */
   readonly staff: Staff | undefined;
   readonly setStart: (day: number) => void;
   readonly goTo: (cell: number) => void;
-  /** Stands below the weeks: whose hours are paid. */
+  /** Shown below the weeks: whose hours are paid. */
   readonly children: JSX.Element;
 }
 

@@ -12,15 +12,15 @@ import { Year } from './Year';
 
 interface YearAndWorkProps extends ScreenProps {
   readonly planSchedule: PlanSchedule;
-  /** Of the plan. */
+  /** Name of the plan. */
   readonly name: string;
   readonly worked: YearStudy;
-  /** Faults that are told above. */
+  /** Faults that are shown above. */
   readonly known: readonly Problem[];
   readonly beforePrint: () => void;
 }
 
-/** What whole boards cost, the year on them, and the work of a week. */
+/** What whole boards cost, a year on them, and a week's work. */
 export function YearAndWork(props: YearAndWorkProps): JSX.Element {
   const times = createWorkHours(props);
   const paid = createPaidStaff(props);

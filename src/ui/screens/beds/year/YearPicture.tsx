@@ -1,6 +1,6 @@
 import { createMemo, createUniqueId, For, Show, type JSX } from 'solid-js';
 import type { Calendar } from '../../../../trade/calendar';
-import type { CropNames } from '../../../../trade/stageNames';
+import type { CropNames } from '../../../../present/beds/stageNames';
 import { createChartArea } from '../../../kit/charts/chartArea';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { yearBands, type YearBands, type Room } from '../../../../present/beds/year/bands';
@@ -9,9 +9,9 @@ import { createDates } from '../../../../present/text/dates';
 import { yearTexts } from '../../../../present/beds/year/texts';
 
 const height = 230;
-/** Marks that tell the bands apart besides their tint, over and over. */
+/** Hatches that tell the bands apart besides their tint, used in turn. */
 const marks = ['', 'M-1,7 L7,-1', 'M0,3 L6,3', 'M-1,7 L7,-1 M-1,-1 L7,7'];
-/** Least room between the names of two months, in pixels. */
+/** Least distance between the names of two months, in pixels. */
 const monthRoom = 30;
 
 const dates = createDates(localFormat.locale);
@@ -20,11 +20,11 @@ interface YearPictureProps {
   readonly year: Calendar;
   readonly boards: number;
   readonly names: CropNames;
-  /** The finding, for those who do not see the picture. */
+  /** The picture's finding, for screen readers. */
   readonly label: string;
 }
 
-/** A year from an empty bed as stacked bands against the boards there are. */
+/** A year from an empty bed as stacked bands, against the boards owned. */
 export function YearPicture(props: YearPictureProps): JSX.Element {
   const chartArea = createChartArea();
   const id = createUniqueId();

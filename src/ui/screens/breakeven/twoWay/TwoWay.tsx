@@ -20,27 +20,28 @@ import { movingOf, usualSecond } from '../../../../present/breakeven/twoWay/pair
 import type { TwoWayContext } from '../../../../present/breakeven/twoWay/sentences';
 import { TwoWayAnswer } from './TwoWayAnswer';
 import { twoWayTexts } from '../../../../present/breakeven/twoWay/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 import '../../../kit/heat/twoWay.css';
 
 interface TwoWayProps extends ScreenProps {
   readonly result: Cell;
-  /** The input across. */
+  /** The first input, on the horizontal axis. */
   readonly input: Cell;
-  /** The range of it that someone has set. */
+  /** The range of the first input where someone has set it; undefined for the usual one. */
   readonly range: SearchRange | undefined;
   readonly view: LineView;
   readonly targets: Targets;
 }
 
-/** A request: what is drawn and said belongs to one of them. */
+/** A question; each answer belongs to one. */
 interface Asked {
-  /** The model as to everything but its numbers: of another one no answer stays in sight. */
+  /** The model's shape (see ModelStore): an answer about another shape is not shown. */
   readonly shape: Model;
   readonly pair: () => Pair | undefined;
   readonly context: TwoWayContext;
 }
 
-/** A result over two inputs at once: where it meets the target, as a picture, in words and as a table. */
+/** Two-way breakeven: where a result over two inputs meets the target, as a picture, in words and as a table. */
 export function TwoWay(props: TwoWayProps): JSX.Element {
   let section: HTMLElement | undefined;
   const inSight = createSight(() => section);
@@ -72,7 +73,7 @@ export function TwoWay(props: TwoWayProps): JSX.Element {
         when={answer()}
         fallback={
           <p class="heat-wait" role="status">
-            <Show when={second.chosen()}>{twoWayTexts.working}</Show>
+            <Show when={second.chosen()}>{commonTexts.working}</Show>
           </p>
         }>
         {(found) => (
@@ -89,7 +90,7 @@ interface Second {
   readonly chosen: Accessor<Cell | undefined>;
 }
 
-/** The second input: as someone chose, else the usual one, which no number that moves changes. */
+/** The second input: the one someone chose, else the usual one. It does not change with the model's numbers. */
 function createSecond(props: TwoWayProps): Second {
   const plan = (): Plan | undefined => props.store.shape().plans[props.plan];
   const groups = createMemo((): EntryGroup[] => {

@@ -19,13 +19,14 @@ import { roundPlaces } from '../../../../present/breakeven/twoWay/places';
 import { withUnit } from '../../../../present/text/withUnit';
 import { twoWaySentences, type TwoWayContext } from '../../../../present/breakeven/twoWay/sentences';
 import { twoWayTexts } from '../../../../present/breakeven/twoWay/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
-/** On which side of the target a result is worse; below where nothing says. */
+/** The side of the target on which a result is worse; below where nothing says otherwise. */
 function worseSide(result: Cell): HeatDrawing['worse'] {
   return betterWay(result) === 'lower' ? 'above' : 'below';
 }
 
-/** The heat picture of two inputs: hatched below the target, of a cost above it. */
+/** The heat picture of two inputs: hatched below the target, or above it for a cost. */
 function drawingOf(
   { pair, grid, bands, paths }: PairSurfaces,
   worse: HeatDrawing['worse'],
@@ -38,7 +39,7 @@ function drawingOf(
     worse,
     paths,
     levelText: pair.target.isZero() ? twoWayTexts.level : targetText,
-    marks: [{ x, y, text: twoWayTexts.today, kind: 'today' }],
+    marks: [{ x, y, text: commonTexts.today, kind: 'today' }],
     acrossTitle: withUnit(pair.across.lever.cell),
   };
 }
@@ -69,9 +70,9 @@ interface TwoWayAnswerProps {
   readonly file: string;
 }
 
-/** What two inputs do together, in words, as a picture and as a table. */
+/** The answer about two inputs: sentences, picture and table. */
 export function TwoWayAnswer(props: TwoWayAnswerProps): JSX.Element {
-  // A better look at the same pair draws the picture anew, and leaves the exact table as it is.
+  // A finer grid for the same question changes the picture, but not the exact table.
   const surfaces = createMemo(() => props.surfaces);
   const pair = createMemo(() => surfaces().pair);
   const result = (): Cell => props.context.result;
@@ -97,7 +98,7 @@ export function TwoWayAnswer(props: TwoWayAnswerProps): JSX.Element {
         worseText={worseText()}
         write={(value) => edgeText(surfaces().bands, value, result().unit, localFormat)}
       />
-      <NumbersBehind summary={twoWayTexts.table}>
+      <NumbersBehind summary={commonTexts.numbersAsTable}>
         <HeatTableView ask={table()} />
       </NumbersBehind>
     </>

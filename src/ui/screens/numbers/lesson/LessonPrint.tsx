@@ -8,7 +8,7 @@ import type { SheetKind } from './LessonSheet';
 
 const LessonSheet = lazy(async () => ({ default: (await import('./LessonSheet')).LessonSheet }));
 
-/** Offers the two sheets of a model that is a lesson; a sheet is on the page only while it is printed. */
+/** Buttons that print the two sheets of a lesson; a sheet is on the page only while it is printed. */
 export function LessonPrint(): JSX.Element {
   const { store } = usePage();
   const lesson = createMemo(() => lessonOf(store.shape()));

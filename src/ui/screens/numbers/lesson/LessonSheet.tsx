@@ -11,7 +11,7 @@ import './styles.css';
 
 export type SheetKind = 'questions' | 'answers';
 
-/** Lines to write an answer on. */
+/** Ruled lines for writing an answer. */
 const ruledLines = 4;
 
 interface LessonSheetProps {
@@ -21,7 +21,7 @@ interface LessonSheetProps {
   readonly values: readonly Values[];
 }
 
-/** A lesson as a sheet of paper: questions with room to write, or the same with the answers and results. */
+/** A lesson as a sheet of paper: the questions with room to write, or with the answers and results. */
 export function LessonSheet(props: LessonSheetProps): JSX.Element {
   const parts = (): readonly [string, string] => titleParts(props.lesson.title);
   const plans = (): string[] => props.model.plans.map(({ name }) => name);

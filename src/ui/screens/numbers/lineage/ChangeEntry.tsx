@@ -8,7 +8,10 @@ import { MethodLink } from '../../../kit/method/MethodLink';
 import { MarkedSentence } from '../MarkedSentence';
 import { FormulaField } from './FormulaField';
 
-/** The texts that fill an entry, as the file has them: for every plan, for single plans, and the ends of its range. */
+/**
+ * Fields for the texts of an entry as the file has them: the shared one, those of single plans, and the ends of its
+ * range.
+ */
 export function ChangeEntry(props: { cell: Cell }): JSX.Element {
   const { store, choice } = usePage();
   const columns = createMemo(() => store.shape().sheet.columns);

@@ -16,14 +16,14 @@ interface AskedProps {
   readonly id: string;
 }
 
-/** Plans in which an entry is filled by the same text, with that text. */
+/** Plans in which an entry has the same text, with that text. */
 interface Filling {
   readonly text: string;
   readonly calculated: boolean;
   readonly plans: readonly { readonly plan: number; readonly letter: string }[];
 }
 
-/** Where an entry's number comes from and what it feeds, below its row. */
+/** The details below an entry's row: where its number comes from and what it feeds. */
 export function EntryDetails(props: AskedProps): JSX.Element {
   return (
     <div class="asked-panel" id={props.id} role="group" aria-label={lineageTexts.panel(props.cell.label)}>

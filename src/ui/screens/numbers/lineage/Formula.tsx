@@ -23,7 +23,7 @@ export function ValueWithUnit(props: { cell: Cell; plan: number; full?: boolean 
   );
 }
 
-/** A formula for reading: in the names of its entries, in their labels, or in their values. */
+/** A formula for reading, with the names, the labels or the values of its entries. */
 export function Formula(props: { text: string; plan: number; as: 'names' | 'labels' | 'values' }): JSX.Element {
   const { store, navigation } = usePage();
   const words = createMemo(() => formulaWords(props.text, store.shape()));

@@ -44,7 +44,10 @@ function createFormula(props: FormulaFieldProps, { store, drafts }: PageState): 
   });
 }
 
-/** A formula's text as the file has it, checked as it is typed; the one before stands until the new one is right. */
+/**
+ * A field for a formula's text as the file has it. It is checked while it is typed, and the formula before stays in
+ * force until the new one is valid.
+ */
 export function FormulaField(props: FormulaFieldProps): JSX.Element {
   const page = usePage();
   const [fieldId, faultId] = [createUniqueId(), createUniqueId()];

@@ -15,14 +15,14 @@ interface LineageProps {
   readonly columns: readonly number[];
 }
 
-/** Longer lists of inputs wait to be opened. */
+/** A list of more inputs than this is folded at first. */
 const shortList = 10;
 
 function sameCells(a: readonly Cell[], b: readonly Cell[]): boolean {
   return a.length === b.length && a.every((cell, i) => cell === b[i]);
 }
 
-/** The cells that stand in some relation to the entry asked about, in any plan shown. */
+/** The cells related to an entry in some way, in any plan shown. */
 function createCells({ store }: PageState, related: typeof leaves, asked: LineageProps): Accessor<readonly Cell[]> {
   const cells = createMemo(
     () => {
@@ -35,7 +35,7 @@ function createCells({ store }: PageState, related: typeof leaves, asked: Lineag
   return cells;
 }
 
-/** The inputs that an entry is made from, down to the last, with their notes and sources. */
+/** The inputs from which an entry is computed, with their notes and sources. */
 export function MadeFrom(props: LineageProps): JSX.Element {
   const work = usePage();
   const inputs = createCells(work, leaves, props);
@@ -77,7 +77,7 @@ function Leaf(props: LineageProps): JSX.Element {
   );
 }
 
-/** What an entry feeds: the entries that name it, and the headlines that a change of it reaches. */
+/** The entries whose formulas name an entry, and the headlines that a change of it reaches. */
 export function Feeds(props: LineageProps): JSX.Element {
   const work = usePage();
   const direct = createCells(work, readersOf, props);

@@ -15,6 +15,7 @@ import { costsLines, type CostsRequest, type CostsLines } from '../../../../pres
 import { CostsView } from './CostsView';
 import { CostsPicker } from './CostsPicker';
 import { costsTexts } from '../../../../present/whatMatters/costs/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 import './styles.css';
 
 interface SideAskingProps extends ScreenProps {
@@ -23,7 +24,7 @@ interface SideAskingProps extends ScreenProps {
   readonly inSight: Accessor<boolean>;
 }
 
-/** Which results, against which input, and the answer. */
+/** The choice of results and of the input, and the answer. */
 export function CostsAsking(props: SideAskingProps): JSX.Element {
   const ones = createMemo(() => chosenOnes(props.all, props.choice.get(sideBySideSetting)));
   const groups = createMemo(() => {
@@ -34,7 +35,7 @@ export function CostsAsking(props: SideAskingProps): JSX.Element {
   const ask = createMemo(() => {
     const [model, values] = [props.store.model(), props.store.values()[props.planIndex]];
     const wanted = { model, values, plan: model.plans[props.planIndex], ones: ones(), input: input()?.id };
-    // What nobody looks at is not even made ready.
+    // While out of sight, the question is not even prepared.
     return () => askOf(wanted);
   });
   const worked = createProgressive(
@@ -70,7 +71,7 @@ export function CostsAsking(props: SideAskingProps): JSX.Element {
         when={worked()?.found}
         fallback={
           <p class="quiet wait" role="status">
-            {costsTexts.working}
+            {commonTexts.workingLines}
           </p>
         }>
         {(known) => <CostsView ask={known().side} found={known().lines} plan={several()} goTo={props.goTo} />}
@@ -99,7 +100,7 @@ function askOf({ model, plan, values, ones, input }: Wanted): CostsRequest | und
   return { lever: moved, results };
 }
 
-/** Lines with what was asked for. */
+/** Lines with the question that they answer. */
 interface Answer {
   readonly side: CostsRequest;
   readonly lines: CostsLines;

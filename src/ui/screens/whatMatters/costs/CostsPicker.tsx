@@ -9,7 +9,7 @@ interface WhichProps {
   readonly choose: (chosen: readonly Cell[]) => void;
 }
 
-/** Which results stand side by side: at least one, at most as many as can be told apart. */
+/** The choice of the results side by side: at least one, at most as many as can be told apart. */
 export function CostsPicker(props: WhichProps): JSX.Element {
   const has = (cell: Cell): boolean => props.chosen.some(({ id }) => id === cell.id);
   const isFixed = (cell: Cell): boolean => (has(cell) ? props.chosen.length === 1 : props.chosen.length >= most);

@@ -6,7 +6,10 @@ import { whatMattersTexts } from '../../../../present/whatMatters/texts';
 
 const SideAsking = lazy(async () => ({ default: (await import('./CostsAsking')).CostsAsking }));
 
-/** Several results of one unit against any input, such as the cost of a plant by plug; nothing without two of them. */
+/**
+ * Several results of one unit against one input, such as the cost of a plant by kind of plug; nothing where there are
+ * fewer than two.
+ */
 export function CostsSideBySide(props: ScreenProps): JSX.Element {
   const planIndex = (): number => (props.choice.whose() === 'against' ? (props.against ?? props.plan) : props.plan);
   const all = createMemo(() => {

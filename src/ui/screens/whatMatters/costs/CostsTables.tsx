@@ -2,6 +2,7 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import { exportTable } from '../../../../files/exportTable';
 import type { Cell } from '../../../../model/cell';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
+import { HeadedTable } from '../../../kit/tables/HeadedTable';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { download } from '../../../app/files/saving';
 import type { CostsLines } from '../../../../present/whatMatters/costs/lines';
@@ -9,6 +10,7 @@ import { changeRows, costsEntries, costsRows } from '../../../../present/whatMat
 import { withUnit } from '../../../../present/text/withUnit';
 import { lowestWord } from '../../../../present/whatMatters/costs/sentences';
 import { changesCaption, costsTexts } from '../../../../present/whatMatters/costs/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 interface SideTablesProps {
   readonly found: CostsLines;
@@ -16,7 +18,7 @@ interface SideTablesProps {
   readonly input: Cell;
 }
 
-/** The lines as numbers, and where another one becomes the lowest. */
+/** The lines as numbers, and where another result becomes the lowest. */
 export function CostsTables(props: SideTablesProps): JSX.Element {
   const save = (): void =>
     download(
@@ -29,7 +31,7 @@ export function CostsTables(props: SideTablesProps): JSX.Element {
       <Rows {...props} />
       <p>
         <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
-          {costsTexts.save}
+          {commonTexts.saveTable}
         </button>
       </p>
     </NumbersBehind>
@@ -39,64 +41,43 @@ export function CostsTables(props: SideTablesProps): JSX.Element {
 function Changes(props: SideTablesProps): JSX.Element {
   const rows = createMemo(() => changeRows(props.found.stretches, props.cells, props.input, localFormat));
   return (
-    <div class="table-room" role="region" aria-label={costsTexts.changesRegion} tabindex="0">
-      <table>
-        <caption>{changesCaption(lowestWord(props.cells), props.input.label, props.found.exact)}</caption>
-        <thead>
+    <HeadedTable
+      label={costsTexts.changesRegion}
+      caption={changesCaption(lowestWord(props.cells), props.input.label, props.found.exact)}
+      heads={[commonTexts.fromTo, { words: lowestWord(props.cells) }]}>
+      <For each={rows()}>
+        {(row) => (
           <tr>
-            <th scope="col">{costsTexts.fromTo}</th>
-            <th scope="col" class="words">
-              {lowestWord(props.cells)}
-            </th>
+            <th scope="row">{row.at}</th>
+            <td class="words">{row.lowest}</td>
           </tr>
-        </thead>
-        <tbody>
-          <For each={rows()}>
-            {(row) => (
-              <tr>
-                <th scope="row">{row.at}</th>
-                <td class="words">{row.lowest}</td>
-              </tr>
-            )}
-          </For>
-        </tbody>
-      </table>
-    </div>
+        )}
+      </For>
+    </HeadedTable>
   );
 }
 
 function Rows(props: SideTablesProps): JSX.Element {
   const rows = createMemo(() => costsRows(props.found.rows, props.cells, localFormat));
   return (
-    <div class="table-room" role="region" aria-label={costsTexts.rowsRegion} tabindex="0">
-      <table>
-        <thead>
+    <HeadedTable
+      label={costsTexts.rowsRegion}
+      heads={[...[props.input, ...props.cells].map(withUnit), { words: lowestWord(props.cells) }]}>
+      <For each={rows()}>
+        {(row) => (
           <tr>
-            <th scope="col">{withUnit(props.input)}</th>
-            <For each={props.cells}>{(cell) => <th scope="col">{withUnit(cell)}</th>}</For>
-            <th scope="col" class="words">
-              {lowestWord(props.cells)}
+            <th scope="row">
+              {row.input}
+              <Show when={row.today}>
+                {' '}
+                <span class="unit">{commonTexts.today}</span>
+              </Show>
             </th>
+            <For each={row.values}>{(value) => <td>{value ?? commonTexts.cannotCompute}</td>}</For>
+            <td class="words">{row.lowest}</td>
           </tr>
-        </thead>
-        <tbody>
-          <For each={rows()}>
-            {(row) => (
-              <tr>
-                <th scope="row">
-                  {row.input}
-                  <Show when={row.today}>
-                    {' '}
-                    <span class="unit">{costsTexts.today}</span>
-                  </Show>
-                </th>
-                <For each={row.values}>{(value) => <td>{value ?? costsTexts.cannotCompute}</td>}</For>
-                <td class="words">{row.lowest}</td>
-              </tr>
-            )}
-          </For>
-        </tbody>
-      </table>
-    </div>
+        )}
+      </For>
+    </HeadedTable>
   );
 }

@@ -15,7 +15,8 @@ import type { CostsRequest, CostsLines } from '../../../../present/whatMatters/c
 import { CostsTables } from './CostsTables';
 import { withUnit } from '../../../../present/text/withUnit';
 import { costsSentence } from '../../../../present/whatMatters/costs/sentences';
-import { costsCaption, costsFigures, costsTexts } from '../../../../present/whatMatters/costs/texts';
+import { costsCaption, costsFigures } from '../../../../present/whatMatters/costs/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 interface SideViewProps {
   readonly ask: CostsRequest;
@@ -29,7 +30,7 @@ function finite(value: Decimal): Decimal {
   return value.isFinite() ? value : decimal(NaN);
 }
 
-/** Results side by side: what they say, their lines, and the same numbers as tables. */
+/** Results side by side: sentences, lines and tables. */
 export function CostsView(props: SideViewProps): JSX.Element {
   const cells = createMemo((): Cell[] => props.ask.results.map(({ cell }) => cell));
   const today = createMemo(() => props.ask.results.map(({ response }) => finite(response.base)));
@@ -62,7 +63,7 @@ export function CostsView(props: SideViewProps): JSX.Element {
           lines={cells().map((cell, place) => ({
             label: cell.label,
             leading: place === lowestOf(today()),
-            figure: today()[place]!.isNaN() ? costsTexts.unknown : localFormat.value(today()[place]!, cell.unit),
+            figure: today()[place]!.isNaN() ? commonTexts.unknown : localFormat.value(today()[place]!, cell.unit),
             goTo: () => props.goTo(cell.id),
           }))}
         />
@@ -72,7 +73,7 @@ export function CostsView(props: SideViewProps): JSX.Element {
   );
 }
 
-/** Where another one becomes the lowest, with how low it is there. */
+/** Marks where another result becomes the lowest, at its height there. */
 function ringsOf({ found }: SideViewProps): { x: number; y: number }[] {
   return found.stretches.slice(1).flatMap(({ from, curve }) => {
     const x = from.toNumber();
@@ -99,7 +100,7 @@ function drawingOf(props: SideViewProps, today: readonly Decimal[]): LinesDrawin
       inside,
       today.map((value) => value.toNumber()).filter((y) => !Number.isNaN(y)),
     ),
-    today: { x: lever.base.toNumber(), text: costsTexts.todayAt(localFormat.value(lever.base, lever.cell.unit)) },
+    today: { x: lever.base.toNumber(), text: commonTexts.todayAt(localFormat.value(lever.base, lever.cell.unit)) },
     levels: [],
     rings: ringsOf(props),
   };

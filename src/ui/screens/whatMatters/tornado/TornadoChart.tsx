@@ -10,18 +10,19 @@ import type { TornadoSubject } from '../../../../present/whatMatters/tornado/sen
 import { unchangedRows, tornadoUnit, rowsOf, type TornadoRow } from '../../../../present/whatMatters/tornado/rows';
 import { tornadoPicture } from '../../../../present/whatMatters/tornado/picture';
 import { tornadoTexts } from '../../../../present/whatMatters/tornado/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 interface TornadoChartProps {
   readonly bars: readonly ShownBar[];
   readonly subject: TornadoSubject;
-  /** Of the results. */
+  /** Decimals of the results. */
   readonly decimals: number;
   readonly letter: 'A' | 'B' | undefined;
   readonly label: string;
   readonly goTo: (cell: number) => void;
 }
 
-/** The bars, each under a line that names its entry and leads to it. */
+/** The bars, each below a line with the name of its entry, which links to the entry. */
 export function TornadoChart(props: TornadoChartProps): JSX.Element {
   const chartArea = createChartArea();
   const today = (): number => props.subject.base.toNumber();
@@ -62,7 +63,7 @@ export function TornadoChart(props: TornadoChartProps): JSX.Element {
   );
 }
 
-/** What the two halves of a bar are, and in which unit. */
+/** The key: what the two sides of a bar are, and the unit. */
 function Key(props: { percentiles: boolean; flips: boolean; unit: string }): JSX.Element {
   return (
     <figcaption class="key">
@@ -87,7 +88,10 @@ function Key(props: { percentiles: boolean; flips: boolean; unit: string }): JSX
   );
 }
 
-/** Its marks are blank where they do not hold: a keystroke writes texts, and makes and drops no elements. */
+/**
+ * The line of one bar. Marks that do not apply are blank and not left out, so that a keystroke changes texts only and
+ * makes no elements.
+ */
 function BarLine(props: { row: TornadoRow; goTo: (cell: number) => void }): JSX.Element {
   return (
     <button type="button" class="bar" onClick={() => props.goTo(props.row.cell.id)}>
@@ -98,7 +102,7 @@ function BarLine(props: { row: TornadoRow; goTo: (cell: number) => void }): JSX.
       <span class="flips">{props.row.flips ? tornadoTexts.flips : ''}</span>
       <span class="leader" aria-hidden="true" />
       <span class="heard">{tornadoTexts.heardSwing}</span>
-      <span class="bar-swing">{props.row.swing ?? tornadoTexts.unknown}</span>
+      <span class="bar-swing">{props.row.swing ?? commonTexts.unknown}</span>
       <span class="heard">{tornadoTexts.heardLink}</span>
     </button>
   );

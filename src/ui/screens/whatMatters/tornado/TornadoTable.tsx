@@ -1,7 +1,9 @@
 import { For, Show, type JSX } from 'solid-js';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
+import { HeadedTable } from '../../../kit/tables/HeadedTable';
 import type { TornadoRow } from '../../../../present/whatMatters/tornado/rows';
 import { tornadoHeads, tornadoTexts } from '../../../../present/whatMatters/tornado/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
 
 /** The bars' numbers as a table. */
 export function TornadoTable(props: {
@@ -10,19 +12,10 @@ export function TornadoTable(props: {
   goTo: (cell: number) => void;
 }): JSX.Element {
   return (
-    <NumbersBehind summary={tornadoTexts.table}>
-      <div class="table-room" role="region" aria-label={tornadoTexts.tableRegion} tabindex="0">
-        <table>
-          <thead>
-            <tr>
-              <For each={tornadoHeads(props.unit)}>{(head) => <th scope="col">{head}</th>}</For>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={props.rows}>{(row) => <TableRow row={row} goTo={props.goTo} />}</For>
-          </tbody>
-        </table>
-      </div>
+    <NumbersBehind summary={commonTexts.numbersAsTable}>
+      <HeadedTable label={tornadoTexts.tableRegion} heads={tornadoHeads(props.unit)}>
+        <For each={props.rows}>{(row) => <TableRow row={row} goTo={props.goTo} />}</For>
+      </HeadedTable>
     </NumbersBehind>
   );
 }
@@ -41,9 +34,9 @@ function TableRow(props: { row: TornadoRow; goTo: (cell: number) => void }): JSX
       </th>
       <td>{props.row.low.input}</td>
       <td>{props.row.high.input}</td>
-      <td>{props.row.low.result ?? tornadoTexts.cannotCompute}</td>
-      <td>{props.row.high.result ?? tornadoTexts.cannotCompute}</td>
-      <td>{props.row.swing ?? tornadoTexts.unknown}</td>
+      <td>{props.row.low.result ?? commonTexts.cannotCompute}</td>
+      <td>{props.row.high.result ?? commonTexts.cannotCompute}</td>
+      <td>{props.row.swing ?? commonTexts.unknown}</td>
       <td>{props.row.flips ? tornadoTexts.flips : ''}</td>
     </tr>
   );

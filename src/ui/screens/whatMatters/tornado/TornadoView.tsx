@@ -20,7 +20,7 @@ interface TornadoViewProps {
   readonly goTo: (cell: number) => void;
 }
 
-/** A tornado: its finding, the bars, and the same numbers as a table. */
+/** A tornado: sentences, bars and table. */
 export function TornadoView(props: TornadoViewProps): JSX.Element {
   const [all, setAll] = createSignal(false);
   const bars = (): ShownTornado['bars'] => props.tornado.bars;

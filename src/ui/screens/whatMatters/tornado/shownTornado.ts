@@ -10,11 +10,11 @@ import {
   type ShownBar,
 } from '../../../../present/whatMatters/tornado/bars';
 
-/** A tornado as far as it has come. */
+/** The part of a tornado computed so far. */
 export interface ShownTornado {
-  /** In order. */
+  /** Largest swing first. */
   readonly bars: readonly ShownBar[];
-  /** Share of the entries looked at. */
+  /** Share of the entries that have been computed. */
   readonly share: number;
   /** Whether its numbers are exact rather than float64. */
   readonly exact: boolean;
@@ -32,7 +32,7 @@ function shownOf({ found, share }: TornadoProgress, exact: boolean): ShownTornad
   return { bars: barsInOrder(found), share, exact };
 }
 
-/** The float64 bars as far as one slice of work goes, and the rest of that work. */
+/** The float64 bars computed in one slice of time, and the work that remains. */
 function begin(question: Question): { tornado: ShownTornado; rest: Iterator<TornadoProgress, void>; done: boolean } {
   const rest = quickBars(question);
   let tornado = nothing;
@@ -44,7 +44,7 @@ function begin(question: Question): { tornado: ShownTornado; rest: Iterator<Torn
   return { tornado, rest, done: ended || tornado.share === 1 };
 }
 
-/** Whether two questions ask for the same result of the same plans: the numbers it is made from may differ. */
+/** Whether two questions are about the same result of the same plans; their numbers may differ. */
 function asksForSame({ view: a }: Question, { view: b }: Question): boolean {
   return (
     a.model.cells[a.result] === b.model.cells[b.result] &&
@@ -54,9 +54,10 @@ function asksForSame({ view: a }: Question, { view: b }: Question): boolean {
 }
 
 /**
- * The tornado of a question: in float64 in the turn in which the question changes, as far as one slice goes; the rest
- * follows at once, and the exact numbers in the background. While the rest is missing, the last whole tornado of the
- * same result stands: a machine that is busy for a moment would have bars vanish and come back.
+ * The tornado of a question as it is shown. When the question changes, as many float64 bars as fit into one slice of
+ * time are computed at once, the others right after, and the exact ones in the background. Until all float64 bars are
+ * there, the last complete tornado of the same result stays, so that bars do not vanish and come back while the machine
+ * is busy.
  */
 export function createTornado(ask: Accessor<Question | undefined>): Accessor<ShownTornado> {
   const first = createMemo(() => {

@@ -7,13 +7,24 @@ import * as breakeven from '../../../../../src/ui/app/preferences/settings/break
 import * as howSure from '../../../../../src/ui/app/preferences/settings/howSure';
 import * as page from '../../../../../src/ui/app/preferences/settings/page';
 import type { Setting } from '../../../../../src/ui/app/preferences/settings/setting';
+import * as plans from '../../../../../src/ui/app/preferences/settings/plans';
 import * as theCase from '../../../../../src/ui/app/preferences/settings/theCase';
 import * as timing from '../../../../../src/ui/app/preferences/settings/timing';
 import * as whatMatters from '../../../../../src/ui/app/preferences/settings/whatMatters';
 import { createModelStore } from '../../../../../src/ui/app/store/modelStore';
 import { nursery } from '../../../../present/nursery';
 
-const all = { ...beds, ...bestWeeks, ...breakeven, ...howSure, ...page, ...theCase, ...timing, ...whatMatters };
+const all = {
+  ...beds,
+  ...bestWeeks,
+  ...breakeven,
+  ...howSure,
+  ...page,
+  ...plans,
+  ...theCase,
+  ...timing,
+  ...whatMatters,
+};
 
 function keptChoice(): KeptChoice {
   const { model, origin } = nursery();
@@ -41,6 +52,15 @@ const cases: Case[] = [
   ['againstSetting', page.againstSetting, 'against', 'Today', 'Today', ''],
   ['methodFromSetting', page.methodFromSetting, 'method from', 'beds', 'beds', 'numbers'],
   ['methodEntrySetting', page.methodEntrySetting, 'method entry', 'whole boards', 'whole boards', ''],
+
+  [
+    'planFormSetting',
+    plans.planFormSetting,
+    'plans form',
+    '["copy","Today","With a hire",""]',
+    { does: 'copy', plan: 'Today', name: 'With a hire', first: '' },
+    undefined,
+  ],
 
   ['drawsSetting', howSure.drawsSetting, 'how sure draws', '20000', 20_000, 100_000],
   ['seedSetting', howSure.seedSetting, 'how sure seed', '0', 0, 1],

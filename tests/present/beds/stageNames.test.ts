@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { cropParts } from '../../src/model/cropParts';
-import { boardsOf, countOf, stageNames } from '../../src/trade/stageNames';
-import { modelOf } from '../model/table';
+import { cropParts } from '../../../src/model/cropParts';
+import { boardsOf, stageNames } from '../../../src/present/beds/stageNames';
+import { modelOf } from '../../model/table';
 
 const board = { one: 'board', many: 'boards' };
 
@@ -45,8 +45,8 @@ describe('stages are called', () => {
   });
 });
 
-it('boards are named by their stage and counted', () => {
+it('boards are named by their stage, one without a name by its number', () => {
   const names = { plant: { one: 'pot', many: 'pots' }, board: { one: 'bench', many: 'benches' }, stages: ['tight'] };
-  expect(countOf(1, boardsOf(names, 0))).toBe('1 tight bench');
-  expect(countOf(3, boardsOf(names, 0))).toBe('3 tight benches');
+  expect(boardsOf(names, 0)).toEqual({ one: 'tight bench', many: 'tight benches' });
+  expect(boardsOf(names, 1).many).toBe('stage 2 benches');
 });

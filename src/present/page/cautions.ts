@@ -6,7 +6,7 @@ export interface Caution {
   readonly topic: CautionTopic;
   readonly title: string;
   readonly text: string;
-  /** Where it is said; blank: common practice, no source. */
+  /** Where the caution is from; blank: common practice, no source. */
   readonly source: string;
 }
 

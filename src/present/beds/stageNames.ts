@@ -1,11 +1,6 @@
-import type { Cell } from '../model/cell';
-import type { CropParts } from '../model/cropParts';
-
-/** A word for one thing and for several. */
-export interface Noun {
-  readonly one: string;
-  readonly many: string;
-}
+import type { Cell } from '../../model/cell';
+import type { CropParts } from '../../model/cropParts';
+import type { Noun } from '../text/noun';
 
 /** What a crop's plants, boards and stages are called. */
 export interface CropNames {
@@ -15,10 +10,13 @@ export interface CropNames {
   readonly stages: readonly string[];
 }
 
-/** Longer ones do not fit a column of a table. */
+/** A longer name does not fit a column of a table. */
 const longestName = 24;
 
-/** The name in labels such as `Time on nursery boards`, `Days crowded`, `Nursery time`. */
+/**
+ * Labels of stage times from which the stage's name is taken, such as `Time on nursery boards`, `Days crowded`,
+ * `Nursery time`.
+ */
 const forms: readonly RegExp[] = [
   /^(?:time|weeks|days)(?: (?:on|in|at))?(?: the)? (?<name>[\p{L} -]+)$/iu,
   /^(?<name>[\p{L} -]+?) (?:time|weeks|days)$/iu,
@@ -30,7 +28,7 @@ function nameIn(label: string, { one, many }: Noun): string | undefined {
   return bare === undefined || bare.length > longestName ? undefined : bare;
 }
 
-/** What the trade calls so many stages: `nursery` the first, `finishing` the last. */
+/** The trade's names for a number of stages: `nursery` for the first, `finishing` for the last. */
 function usualNames(count: number): string[] {
   return Array.from({ length: count }, (_, i) => {
     if (i === count - 1) return 'finishing';
@@ -40,8 +38,8 @@ function usualNames(count: number): string[] {
 }
 
 /**
- * The stages' names from the labels of their times, where each has one of its own there; else those of the trade, by
- * place. A skipped stage has its name too.
+ * The names of the stages, from the labels of their times where every label holds a name of its own, else those of the
+ * trade. A skipped stage has a name too.
  */
 export function stageNames(parts: CropParts, count: number, board: Noun): string[] {
   const labelled = Array.from({ length: count }, (_, i): string | undefined => {
@@ -50,11 +48,6 @@ export function stageNames(parts: CropParts, count: number, board: Noun): string
   });
   const names = labelled.filter((name) => name !== undefined);
   return names.length === count && new Set(names).size === count ? names : usualNames(count);
-}
-
-/** `1 plant`, `20 plants`, the number as it is. */
-export function countOf(n: number, noun: Noun): string {
-  return `${n} ${n === 1 ? noun.one : noun.many}`;
 }
 
 /** The word for the boards of a stage, by its index: `nursery boards`. */

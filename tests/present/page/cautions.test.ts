@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cautions, cautionsFor } from '../../src/trade/cautions';
+import { cautions, cautionsFor } from '../../../src/present/page/cautions';
 
 describe('cautions', () => {
   it('are one a topic, and only the one on money is without a source', () => {

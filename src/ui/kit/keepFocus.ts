@@ -1,4 +1,4 @@
-/** Takes the focus where what had it is gone from the page. */
+/** Focuses a button where the element that had the focus was removed from the page. */
 export function keepFocus(button: HTMLButtonElement): void {
   queueMicrotask(() => {
     if (document.activeElement === document.body) button.focus();

@@ -1,0 +1,81 @@
+import { decimal, type Decimal } from '../../core/number';
+import type { Cell } from '../../model/cell';
+import { link, sayLinked, type LinkedPhrase } from '../text/linkedPhrase';
+import type { Format } from '../text/numberFormat';
+import { plainly, say, type Phrase } from '../text/phrase';
+import { days } from '../text/quantities';
+import { spoken } from '../text/spokenNumber';
+import type { Effect } from './effect';
+
+/** What is said of what may flatter an answer. */
+export const hiddenMoneyTexts = {
+  heading: 'What this answer may hide',
+  /** Above a folded list. */
+  count: (count: number) => `${count} things to know before you trust this answer`,
+} as const;
+
+/** `Were it 3 % a day, the difference in Margin would be 120 EUR a year instead of 3,007.` */
+export function effectPhrase(
+  were: Phrase,
+  result: Cell,
+  isDifference: boolean,
+  effect: Effect,
+  format: Format,
+): Phrase {
+  const subject = isDifference ? say`the difference in ${plainly(result.label)}` : plainly(result.label);
+  const now = format.value(effect.now, result.unit);
+  return say`${were}, ${subject} would be ${spoken(effect.then, result.unit, format)} instead of ${plainly(now)}.`;
+}
+
+/** Two plans whose crops take a different time. */
+export function timesDifferPhrase(
+  names: readonly [plan: string, against: string],
+  times: readonly [plan: Decimal, against: Decimal],
+  last: Cell | undefined,
+  format: Format,
+): LinkedPhrase {
+  const [own, other] = times.map((time) => plainly(days(time, format))) as [Phrase, Phrase];
+  const head = say`From set-out to harvest the crop takes ${other} in ${names[1]} and ${own} in ${names[0]}`;
+  if (last === undefined) return [...head, ...plainly('.')];
+  return sayLinked`${head}: see ${link(last.label)}.`;
+}
+
+/** A crop that the last change has made shorter or longer. */
+export function timeChangedPhrase(
+  plan: string,
+  before: Decimal,
+  now: Decimal,
+  last: Cell | undefined,
+  format: Format,
+): LinkedPhrase {
+  const way = now.lt(before) ? plainly('shorter') : plainly('longer');
+  const [by, from, to] = [now.minus(before).abs(), before, now].map((time) => plainly(days(time, format))) as [
+    Phrase,
+    Phrase,
+    Phrase,
+  ];
+  const head = say`The last change made the crop of ${plan} ${by} ${way} from set-out to harvest (${from} before, ${to} now)`;
+  if (last === undefined) return [...head, ...plainly('.')];
+  return sayLinked`${head}: should ${link(last.label)} make up for it?`;
+}
+
+/** A guess that stands at nothing although it may be more. */
+export function freePhrase(cell: Cell, of: { cell: Cell; value: Decimal } | undefined, format: Format): LinkedPhrase {
+  const high = spoken(cell.range?.high ?? decimal(0), cell.unit, format);
+  const stands = sayLinked`${link(cell.label)} stands at 0, and may be as much as ${high}`;
+  if (of === undefined) return [...stands, ...plainly('.')];
+  return [...stands, ...say`, while ${plainly(of.cell.label)} is ${spoken(of.value, of.cell.unit, format)}.`];
+}
+
+/** A check that does not hold unless an entry is 0. */
+export function unlessPhrase(check: Cell, cell: Cell): LinkedPhrase {
+  return sayLinked`${plainly(check.label)} See ${link(cell.label)}.`;
+}
+
+export const were = {
+  asLong: (time: Decimal, format: Format): Phrase => say`With ${plainly(days(time, format))} in both`,
+  asBefore: (time: Decimal, format: Format): Phrase => say`Were it ${plainly(days(time, format))} again`,
+  atHigh: ({ range, unit }: Cell, format: Format): Phrase =>
+    say`At ${plainly(spoken(range?.high ?? decimal(0), unit, format))}`,
+  atNothing: ({ label }: Cell): Phrase => say`Were ${plainly(label)} 0`,
+};

@@ -1,0 +1,5 @@
+/** A word for one thing and for several. */
+export interface Noun {
+  readonly one: string;
+  readonly many: string;
+}

@@ -1,0 +1,63 @@
+import type { Cell } from '../../model/cell';
+import { ofHundred } from '../howSure/rounding';
+import type { DrawsFound } from '../howSure/drawsFound';
+import { plainly, say, sentences, type Phrase } from '../text/phrase';
+import { spoken } from '../text/spokenNumber';
+import type { Format } from '../text/numberFormat';
+import type { CaseBudget } from './caseOf';
+import type { Closest } from './closest';
+
+/**
+ * Shares of the draws in which it pays, up to which and from which an answer is given; between them nobody can tell.
+ * Common practice, no source.
+ */
+const told = { no: 0.2, yes: 0.8 };
+
+/** What the draws and the search for turning points have found of a case. */
+export interface Studied {
+  readonly odds: DrawsFound;
+  readonly closest: Closest;
+}
+
+/** Whether it pays and how sure that is. */
+function answer({ odds }: Studied, { netChange }: CaseBudget): Phrase {
+  const above = odds.spread?.main.above;
+  if (odds.certain || above === undefined) {
+    return netChange.gt(0)
+      ? say`${'It pays'}, on the numbers as they stand.`
+      : say`${'It does not pay'}, on the numbers as they stand.`;
+  }
+  const often = ofHundred(above);
+  if (above >= told.yes) return say`${'It pays'}: in ${often} from all ranges at once.`;
+  if (above <= told.no) return say`${'It does not pay'}: it would in ${often} from all ranges at once.`;
+  return say`${'It cannot be told yet'} whether it pays: it does in ${often} from all ranges at once.`;
+}
+
+function isOpen({ odds: { spread, certain } }: Studied): boolean {
+  const above = spread?.main.above;
+  return !certain && above !== undefined && above > told.no && above < told.yes;
+}
+
+/** What would change the answer, or what to find out before there is one. */
+function changes(studied: Studied, { netChange }: CaseBudget, nameOf: (cell: Cell) => string, format: Format): Phrase {
+  const [first] = studied.closest.hinges;
+  if (first === undefined) return isOpen(studied) ? [] : say`No entry by itself would change that.`;
+  const at = spoken(first.value, first.cell.unit, format);
+  const name = nameOf(first.cell);
+  const way = plainly(first.value.gte(first.base) ? 'above' : 'below');
+  if (isOpen(studied)) {
+    const then = plainly(netChange.gt(0) ? 'it no longer pays' : 'it pays');
+    return say`Find out first: ${name}. ${plainly('With it')} ${way} ${at}, ${then}.`;
+  }
+  return say`It would change with ${name} ${way} ${at}.`;
+}
+
+/** The answer in two sentences: whether it pays and how sure that is, and what would change it. */
+export function verdictPhrase(
+  studied: Studied,
+  made: CaseBudget,
+  nameOf: (cell: Cell) => string,
+  format: Format,
+): Phrase {
+  return sentences(answer(studied, made), changes(studied, made, nameOf, format));
+}

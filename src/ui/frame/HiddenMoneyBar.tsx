@@ -1,0 +1,18 @@
+import type { JSX } from 'solid-js';
+import { usePage } from '../app/pageContext';
+import { HiddenMoneyList } from '../kit/hiddenMoney/HiddenMoneyList';
+
+/** What may hide behind the answer of the plans that stand side by side, above the headlines. */
+export function HiddenMoneyBar(): JSX.Element {
+  const { store, compared, navigation, settled, printing } = usePage();
+  return (
+    <HiddenMoneyList
+      store={store}
+      plan={compared.plan()}
+      against={compared.against()}
+      goTo={navigation.goTo}
+      settled={settled}
+      open={printing()}
+    />
+  );
+}

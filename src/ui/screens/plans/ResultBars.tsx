@@ -1,0 +1,57 @@
+import { createMemo, Index, Show, type JSX } from 'solid-js';
+import { floatOf, type Decimal } from '../../../core/number';
+import { barsPicture, type PlanBars } from '../../../present/plans/barsPicture';
+import { rowSaid, type ResultRow } from '../../../present/plans/sideBySide';
+import { letterOf } from '../../../present/text/planLetter';
+import { usePage } from '../../app/pageContext';
+import { localFormat } from '../../app/preferences/localFormat';
+import { ChartCanvas } from '../../kit/charts/ChartCanvas';
+import { createChartArea } from '../../kit/charts/chartArea';
+import { openRows } from '../../kit/charts/rows';
+
+interface ResultBarsProps {
+  readonly rows: readonly ResultRow[];
+  /** Of the plans. */
+  readonly names: readonly string[];
+}
+
+/** A small picture for each result that is a number: a bar for each plan. */
+export function ResultBars(props: ResultBarsProps): JSX.Element {
+  const drawn = createMemo(() => props.rows.filter(({ numbers }) => numbers !== undefined));
+  return (
+    <div class="plan-bars">
+      <Index each={drawn()}>{(row) => <Bars row={row()} names={props.names} />}</Index>
+    </div>
+  );
+}
+
+function Bars(props: { row: ResultRow; names: readonly string[] }): JSX.Element {
+  const { compared } = usePage();
+  const chartArea = createChartArea();
+  const bars = createMemo((): PlanBars => {
+    const columns = compared.columns();
+    const letters = props.names.map((_name, p) => (columns.includes(p) ? letterOf(columns.indexOf(p), 2) : ''));
+    const numbers: readonly Decimal[] = props.row.numbers ?? [];
+    return {
+      names: props.names,
+      letters,
+      values: numbers.map(floatOf),
+      texts: props.row.values.map(({ text }) => text),
+    };
+  });
+  const picture = createMemo(() => {
+    const ink = chartArea.ink();
+    return ink && barsPicture(bars(), ink, chartArea.width(), localFormat);
+  });
+  return (
+    <figure class="curve">
+      <figcaption>
+        <span class="key-what">{props.row.name}</span>{' '}
+        <Show when={props.row.unit}>
+          <span class="unit">{props.row.unit}</span>
+        </Show>
+      </figcaption>
+      <ChartCanvas chartArea={chartArea} label={rowSaid(props.row, props.names)} open={openRows} picture={picture()} />
+    </figure>
+  );
+}
