@@ -1,7 +1,8 @@
 import type { Decimal } from '../../core/number';
 import { betterWay, type Better } from '../../trade/betterWay';
-import { numberWithUnit, type Format } from '../text/numberFormat';
+import type { Format } from '../text/numberFormat';
 import { listed, plainly, say, type Phrase } from '../text/phrase';
+import { spokenWithUnit } from '../text/spokenNumber';
 import { bestAmong, type ResultRow } from './sideBySide';
 
 /** Plans that are named where several are the best. */
@@ -27,7 +28,7 @@ class Told {
   }
 
   value(plan: number): string {
-    return numberWithUnit(this.row.values[plan]?.text ?? '', this.row.cell.unitText);
+    return spokenWithUnit(this.row.values[plan]?.text ?? '', this.row.cell.unitText);
   }
 
   name(plan: number): string {
@@ -38,7 +39,7 @@ class Told {
   between(from: number, to: number): string {
     const { unit, unitText } = this.row.cell;
     const text = this.format.difference(this.numbers[from]!, this.numbers[to]!, unit);
-    return numberWithUnit(text.replace(/^[+\u2212]/, ''), unitText);
+    return spokenWithUnit(text.replace(/^[+\u2212]/, ''), unitText);
   }
 }
 

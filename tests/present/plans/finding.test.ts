@@ -28,25 +28,25 @@ test.each([
   [
     'Margin',
     ['2000', '5000', '3000'],
-    'Margin is highest in P2: 5,000 EUR/year, 3,000 EUR/year more than in P1, the reference.',
+    'Margin is highest in P2: 5,000 EUR a year, 3,000 EUR a year more than in P1, the reference.',
   ],
   [
     'Cost of hands',
     ['2000', '5000', '500'],
-    'Cost of hands is lowest in P3: 500.00 EUR/year, 1,500 EUR/year less than in P1, the reference.',
+    'Cost of hands is lowest in P3: 500.00 EUR a year, 1,500 EUR a year less than in P1, the reference.',
   ],
-  ['Margin', ['9000', '5000'], 'Margin is highest in P1, the reference: 9,000 EUR/year.'],
-  ['Margin', ['1', '5', '5'], 'Margin is highest in P2 and P3 alike: 5.00 EUR/year.'],
-  ['Margin', ['1', '5', '5', '5', '5', '5'], 'Margin is highest in P2, P3, P4 and 2 more alike: 5.00 EUR/year.'],
-  ['Margin', ['7', '7'], 'Margin is the same in every plan that has a value: 7.00 EUR/year.'],
-  ['Turnover', ['7000', '9000', '2000'], 'Turnover goes from 2,000 EUR/year in P3 to 9,000 EUR/year in P2.'],
+  ['Margin', ['9000', '5000'], 'Margin is highest in P1, the reference: 9,000 EUR a year.'],
+  ['Margin', ['1', '5', '5'], 'Margin is highest in P2 and P3 alike: 5.00 EUR a year.'],
+  ['Margin', ['1', '5', '5', '5', '5', '5'], 'Margin is highest in P2, P3, P4 and 2 more alike: 5.00 EUR a year.'],
+  ['Margin', ['7', '7'], 'Margin is the same in every plan that has a value: 7.00 EUR a year.'],
+  ['Turnover', ['7000', '9000', '2000'], 'Turnover goes from 2,000 EUR a year in P3 to 9,000 EUR a year in P2.'],
 ])('%s of %j', (label, numbers, said) => {
   expect(finding(model(label, numbers))).toBe(said);
 });
 
 test('a reference without a value is not measured against', () => {
   expect(finding(model('Margin', ['0', '1', '2'], 'one * one / number'))).toBe(
-    'Margin is highest in P2: 1.00 EUR/year.',
+    'Margin is highest in P2: 1.00 EUR a year.',
   );
   expect(finding(model('Margin', ['0', '0'], 'one * one / number'))).toBe(
     'Margin cannot be computed in any plan today.',
