@@ -38,7 +38,7 @@ async function savedText(page: Page): Promise<string> {
 test('a plan is added, renamed, changed alone, compared, removed and brought back', async ({ page }) => {
   await openPlans(page);
   await expect(screen(page).locator('.finding')).toHaveText(
-    `Margin is highest in Nursery first: ${margins.nursery} EUR/year, 25,660 EUR/year more than in Straight, the reference.`,
+    `Margin is highest in Nursery first: ${margins.nursery} EUR a year, 25,660 EUR a year more than in Straight, the reference.`,
   );
   await press(page, 'Copy Nursery first');
   const name = screen(page).getByLabel('Name of the copy');
