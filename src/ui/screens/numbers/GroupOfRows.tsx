@@ -1,4 +1,4 @@
-import { createMemo, For, Show, type JSX } from 'solid-js';
+import { createMemo, For, Index, Show, type Accessor, type JSX } from 'solid-js';
 import type { Problem } from '../../../core/problem';
 import type { Line } from '../../../model/model';
 import { createSight } from '../../kit/sections/sight';
@@ -36,13 +36,15 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
   const inSight = createSight(() => group);
   const forced = (): boolean => navigation.words() !== '' || printing();
   const entries = (): number => props.group.lines.filter((line) => line.kind !== 'text').length;
-  const rows = (lines: readonly Line[]): JSX.Element => (
-    <For each={lines}>
-      {(line) => (
+  const byRow = createMemo(() => new Map(props.group.lines.map((line) => [line.row, line])));
+  // A row stays on the page while its entry does, wherever that stands: what is open in it or in hand stays so.
+  const rows = (lines: Accessor<readonly Line[]>): JSX.Element => (
+    <For each={lines().map(({ row }) => row)}>
+      {(row) => (
         <Row
-          line={line}
+          line={byRow().get(row)}
           varied={props.varied}
-          faults={props.faults(line.row) ?? none}
+          faults={props.faults(row) ?? none}
           near={props.group.name === '' || inSight()}
         />
       )}
@@ -50,14 +52,14 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
   );
   const list = (
     <ul class="entries">
-      <Show when={props.lazy} fallback={rows(props.group.lines)}>
-        <For each={pieces(props.group.lines)}>
+      <Show when={props.lazy} fallback={rows(() => props.group.lines)}>
+        <Index each={pieces(props.group.lines)}>
           {(lines) => (
-            <LazyRows first={lines[0]?.row ?? 0} last={lines.at(-1)?.row ?? 0} count={lines.length}>
+            <LazyRows first={lines()[0]?.row ?? 0} last={lines().at(-1)?.row ?? 0} count={lines().length}>
               {rows(lines)}
             </LazyRows>
           )}
-        </For>
+        </Index>
       </Show>
     </ul>
   );
@@ -88,7 +90,8 @@ function sameFaults(a: readonly Problem[], b: readonly Problem[]): boolean {
 }
 
 interface RowProps {
-  readonly line: Line;
+  /** Undefined in the moment in which the row goes. */
+  readonly line: Line | undefined;
   readonly varied: ReadonlySet<number>;
   readonly faults: readonly Problem[];
   readonly near: boolean;
@@ -97,9 +100,15 @@ interface RowProps {
 function Row(props: RowProps): JSX.Element {
   const { store, compared } = usePage();
   const faults = createMemo(() => props.faults, none, { equals: sameFaults });
-  const cell = createMemo(() => (props.line.kind === 'cell' ? store.shape().cells[props.line.cell] : undefined));
+  const line = createMemo<Line | undefined>((before) => props.line ?? before);
+  const cell = createMemo(() => {
+    const shown = line();
+    return shown?.kind === 'cell' ? store.shape().cells[shown.cell] : undefined;
+  });
   return (
-    <Show when={cell()} fallback={<OtherRow line={props.line} faults={faults()} />}>
+    <Show
+      when={cell()}
+      fallback={<Show when={line()}>{(other) => <OtherRow line={other()} faults={faults()} />}</Show>}>
       {(one) => (
         <EntryRow
           cell={one()}

@@ -66,9 +66,11 @@ export function Numbers(): JSX.Element {
       <PlanHeads />
       <Show when={lines().some((line) => line.kind !== 'text')} fallback={<NoEntries />}>
         <Show when={shown().length > 0} fallback={<NothingFound />}>
-          <For each={shown()}>
-            {(group) => <GroupOfRows group={group} varied={varied()} faults={faults} lazy={isLong()} />}
-          </For>
+          <Show when={store.origin()} keyed>
+            <For each={shown().map(({ name }) => name)}>
+              {(name) => <NamedGroup name={name} among={shown()} varied={varied()} faults={faults} lazy={isLong()} />}
+            </For>
+          </Show>
         </Show>
       </Show>
       <WordsHere question="numbers" />
@@ -78,6 +80,23 @@ export function Numbers(): JSX.Element {
       <SaidLine />
     </section>
   );
+}
+
+interface NamedGroupProps {
+  readonly name: string;
+  readonly among: readonly OutlineGroup[];
+  readonly varied: ReadonlySet<number>;
+  readonly faults: FaultsByRow;
+  readonly lazy: boolean;
+}
+
+/** A group by its heading: it stays on the page while entries come to it, leave it or change places. */
+function NamedGroup(props: NamedGroupProps): JSX.Element {
+  const group = createMemo<OutlineGroup>((before) => props.among.find(({ name }) => name === props.name) ?? before, {
+    name: '',
+    lines: [],
+  });
+  return <GroupOfRows group={group()} varied={props.varied} faults={props.faults} lazy={props.lazy} />;
 }
 
 /** Whose the figures are; of a sample that nobody has changed there is nothing to list. */

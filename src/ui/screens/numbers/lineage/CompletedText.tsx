@@ -6,7 +6,7 @@ import type { Field } from '../../../app/store/modelField';
 import { usePage } from '../../../app/pageContext';
 import { createCompleting, type Completing } from './completing';
 
-/** How long the list stays once the field is left: what is pressed below must not move under the finger. */
+/** How long, in ms, what stands below a field stays once it is left: what is pressed must not move away. */
 const afterPress = 200;
 
 interface CompletedTextProps {
@@ -31,6 +31,11 @@ export function CompletedText(props: CompletedTextProps): JSX.Element {
   const list = createCompleting((text, caret) =>
     props.completes ? completionsAt(text, caret, store.shape(), props.cell) : undefined,
   );
+  const leave = (): void => {
+    if (document.activeElement === area) return;
+    list.close();
+    props.onFocused(false);
+  };
   const optionId = (at: number): string => `${listId}-${at}`;
   return (
     <>
@@ -58,9 +63,8 @@ export function CompletedText(props: CompletedTextProps): JSX.Element {
           props.field.onFocus();
         }}
         onBlur={() => {
-          setTimeout(() => list.close(), afterPress);
+          setTimeout(leave, afterPress);
           props.field.onBlur();
-          props.onFocused(false);
         }}
         onClick={() => list.close()}
         onKeyDown={(event) => {
@@ -69,11 +73,7 @@ export function CompletedText(props: CompletedTextProps): JSX.Element {
           props.field.onKeyDown(event);
         }}
       />
-      <Show when={props.completes}>
-        <span class="heard" role="status">
-          {list.found() === undefined ? '' : formulaTexts.offered(list.found()?.options.length ?? 0)}
-        </span>
-      </Show>
+      <Offered count={list.found()?.options.length ?? 0} />
       <CompletionList
         list={list}
         id={listId}
@@ -81,6 +81,15 @@ export function CompletedText(props: CompletedTextProps): JSX.Element {
         onTake={(option) => area && list.take(area, option)}
       />
     </>
+  );
+}
+
+/** Says to those who hear the page that a list has come: its field cannot say so itself. */
+function Offered(props: { count: number }): JSX.Element {
+  return (
+    <span class="heard" role="status">
+      {props.count === 0 ? '' : formulaTexts.offered(props.count)}
+    </span>
   );
 }
 
