@@ -73,9 +73,7 @@ export function CompletedText(props: CompletedTextProps): JSX.Element {
           props.field.onKeyDown(event);
         }}
       />
-      <Show when={props.completes}>
-        <Offered count={list.found()?.options.length ?? 0} />
-      </Show>
+      <Offered count={list.found()?.options.length ?? 0} />
       <CompletionList
         list={list}
         id={listId}
