@@ -68,7 +68,7 @@ export type Inputs = ReturnType<typeof readInputs>;
 export const computed: readonly string[] = [
   ...['stage1_time', 'stage1_survival', 'finishing_time', 'finishing_survival', 'boards', 'touch_spread'],
   ...['crowded_days', 'price_kept', 'hour_cost', 'reusable_uses', 'one_use_cost', 'reusable_cost'],
-  ...['board_weeks_per_plant', 'balanced_week', 'balanced_year', 'whole_batch_plants', 'whole_week', 'whole_year'],
+  ...['board_weeks_per_plant', 'balanced_week', 'whole_batch_plants', 'whole_week', 'whole_year'],
   ...['batch', 'into_water', 'into_finishing', 'finished_week', 'finished_year'],
   ...['nursery_boards_batch', 'finishing_boards_batch', 'nursery_boards_needed', 'finishing_boards_needed'],
   ...['boards_in_use', 'transplant_hours', 'harvest_hours', 'setting_washing_hours', 'hours_needed'],
@@ -77,7 +77,7 @@ export const computed: readonly string[] = [
   ...['staff_wages', 'hire_wages', 'nursery_boards_year', 'revenue', 'costs', 'margin', 'margin_per_board_week'],
   ...['young_plant_cost', 'hands_cost', 'place_cost', 'cost_per_plant'],
   ...['seedlings_enough', 'packing_enough', 'cold_store_enough'],
-  ...['boards_fit', 'nursery_boards_enough', 'one_hire_enough', 'price_above_cost'],
+  ...['boards_fit', 'nursery_boards_enough', 'hire_needed', 'one_hire_enough', 'price_above_cost'],
 ];
 
 /** Noise of the last digits that must not round up to another board. */
@@ -154,68 +154,69 @@ export function transplantHire(given: Inputs, out: Float64Array): void {
   const inNursery = stage1Time / given.nurseryDensity / (moved * kept);
   const boardWeeks = (out[12] = (inNursery + finishingTime / given.finishingDensity / kept) / 7);
   const balancedWeek = (out[13] = boards / boardWeeks);
-  out[14] = balancedWeek * weeks;
   const balancedBatch = ((balancedWeek / 7) * given.interval) / (moved * kept);
-  const wholeBatchPlants = (out[15] = wholeBatch(given, boards, moved, balancedBatch));
-  const wholeWeek = (out[16] = ((wholeBatchPlants * moved * kept) / given.interval) * 7);
-  out[17] = wholeWeek * weeks;
+  const wholeBatchPlants = (out[14] = wholeBatch(given, boards, moved, balancedBatch));
+  const wholeWeek = (out[15] = ((wholeBatchPlants * moved * kept) / given.interval) * 7);
+  out[16] = wholeWeek * weeks;
   const whole = given.countWholeBoards === 1;
-  const batch = (out[18] = given.batchByHand > 0 ? given.batchByHand : whole ? wholeBatchPlants : balancedBatch);
-  const intoWater = (out[19] = (batch / given.interval) * 7);
-  const intoFinishing = (out[20] = intoWater * moved);
-  const finishedWeek = (out[21] = intoFinishing * kept);
-  const finishedYear = (out[22] = finishedWeek * weeks);
+  const batch = (out[17] = given.batchByHand > 0 ? given.batchByHand : whole ? wholeBatchPlants : balancedBatch);
+  const intoWater = (out[18] = (batch / given.interval) * 7);
+  const intoFinishing = (out[19] = intoWater * moved);
+  const finishedWeek = (out[20] = intoFinishing * kept);
+  const finishedYear = (out[21] = finishedWeek * weeks);
 
   const nurseryShare = batch / given.nurseryDensity;
-  const nurseryBoards = (out[23] = stage1Time > 0 ? (whole ? up(nurseryShare) : nurseryShare) : 0);
+  const nurseryBoards = (out[22] = stage1Time > 0 ? (whole ? up(nurseryShare) : nurseryShare) : 0);
   const entering = batch * moved;
   const finishingShare = (whole ? up(entering) : entering) / given.finishingDensity;
-  const finishingBoards = (out[24] = whole ? up(finishingShare) : finishingShare);
+  const finishingBoards = (out[23] = whole ? up(finishingShare) : finishingShare);
   const nurseryBatches = stage1Time / given.interval;
   const finishingBatches = finishingTime / given.interval;
-  const nurseryNeeded = (out[25] = nurseryBoards * (whole ? up(nurseryBatches) : nurseryBatches));
-  out[26] = finishingBoards * (whole ? up(finishingBatches) : finishingBatches);
-  const inUse = (out[27] = (nurseryBoards * stage1Time + finishingBoards * finishingTime) / given.interval);
+  const nurseryNeeded = (out[24] = nurseryBoards * (whole ? up(nurseryBatches) : nurseryBatches));
+  out[25] = finishingBoards * (whole ? up(finishingBatches) : finishingBatches);
+  const inUse = (out[26] = (nurseryBoards * stage1Time + finishingBoards * finishingTime) / given.interval);
 
   const paid = (1 + given.allowance / 100) / 3600;
-  const transplantHours = (out[28] = stage1Time > 0 ? given.transplantTime * intoFinishing * paid : 0);
-  const harvestHours = (out[29] = given.harvestTime * finishedWeek * paid);
+  const transplantHours = (out[27] = stage1Time > 0 ? given.transplantTime * intoFinishing * paid : 0);
+  const harvestHours = (out[28] = given.harvestTime * finishedWeek * paid);
   const washed = ((nurseryBoards + finishingBoards) / given.interval) * 7;
-  const otherHours = (out[30] = (given.settingTime * intoWater + given.washingTime * washed) * paid);
-  const hoursNeeded = (out[31] = transplantHours + harvestHours + otherHours);
-  const beyond = (out[32] = Math.max(0, hoursNeeded - given.staffHours));
-  const hireHours = (out[33] = Math.max(beyond, given.guaranteedHours));
-  const overtime = (out[34] = Math.max(0, beyond - given.personHours));
-  const idle = (out[35] = hireHours - beyond);
+  const otherHours = (out[29] = (given.settingTime * intoWater + given.washingTime * washed) * paid);
+  const hoursNeeded = (out[30] = transplantHours + harvestHours + otherHours);
+  const beyond = (out[31] = Math.max(0, hoursNeeded - given.staffHours));
+  const hireHours = (out[32] = Math.max(beyond, given.guaranteedHours));
+  const overtime = (out[33] = Math.max(0, beyond - given.personHours));
+  const idle = (out[34] = hireHours - beyond);
 
-  const atFullPrice = Math.min(finishedWeek, given.marketLimit);
-  const atLowerPrice = Math.max(0, finishedWeek - given.marketLimit);
-  const fullPrice = (out[36] = atFullPrice * given.price * priceKept * weeks);
-  const lowerPrice = (out[37] = atLowerPrice * given.lowerPrice * priceKept * weeks);
-  const idleWork = (out[38] = idle * given.idleHourValue * weeks);
+  const most = given.marketLimit === 0 ? Infinity : given.marketLimit;
+  const atFullPrice = Math.min(finishedWeek, most);
+  const atLowerPrice = Math.max(0, finishedWeek - most);
+  const fullPrice = (out[35] = atFullPrice * given.price * priceKept * weeks);
+  const lowerPrice = (out[36] = atLowerPrice * given.lowerPrice * priceKept * weeks);
+  const idleWork = (out[37] = idle * given.idleHourValue * weeks);
   const sown = (intoWater / (given.benchSurvival / 100)) * given.plugsPerPlant;
-  const seed = (out[39] = sown * given.seedPrice * weeks);
-  const plugs = (out[40] = sown * (given.plugChoice === 2 ? reusableCost : oneUseCost) * weeks);
-  const packing = (out[41] = finishedYear * given.packingPrice);
-  const staffWages = (out[42] = given.staffHours * hourCost * weeks);
-  const hireWages = (out[43] = (hireHours + (overtime * given.overtimePremium) / 100) * hourCost * weeks);
+  const seed = (out[38] = sown * given.seedPrice * weeks);
+  const plugs = (out[39] = sown * (given.plugChoice === 2 ? reusableCost : oneUseCost) * weeks);
+  const packing = (out[40] = finishedYear * given.packingPrice);
+  const staffWages = (out[41] = given.staffHours * hourCost * weeks);
+  const hireWages = (out[42] = (hireHours + (overtime * given.overtimePremium) / 100) * hourCost * weeks);
   const rate = given.interestRate / 100;
   const repaid = rate === 0 ? 1 / given.boardLife : rate / (1 - (1 + rate) ** -given.boardLife);
-  const boardsYear = (out[44] = given.nurseryBoardsBought * given.nurseryBoardPrice * repaid);
-  const revenue = (out[45] = fullPrice + lowerPrice + idleWork);
-  const costs = (out[46] = seed + plugs + packing + staffWages + hireWages + boardsYear + given.houseCost);
-  const margin = (out[47] = revenue - costs);
-  out[48] = margin / (boards * weeks);
-  out[49] = (seed + plugs) / finishedYear;
-  out[50] = (staffWages + hireWages) / finishedYear;
-  out[51] = (given.houseCost + boardsYear) / finishedYear;
-  const costPerPlant = (out[52] = costs / finishedYear);
+  const boardsYear = (out[43] = given.nurseryBoardsBought * given.nurseryBoardPrice * repaid);
+  const revenue = (out[44] = fullPrice + lowerPrice + idleWork);
+  const costs = (out[45] = seed + plugs + packing + staffWages + hireWages + boardsYear + given.houseCost);
+  const margin = (out[46] = revenue - costs);
+  out[47] = margin / (boards * weeks);
+  out[48] = (seed + plugs) / finishedYear;
+  out[49] = (staffWages + hireWages) / finishedYear;
+  out[50] = (given.houseCost + boardsYear) / finishedYear;
+  const costPerPlant = (out[51] = costs / finishedYear);
 
-  out[53] = Number(given.seedlingsMost === 0 || sown <= given.seedlingsMost);
-  out[54] = Number(given.packingHoursMost === 0 || harvestHours <= given.packingHoursMost);
-  out[55] = Number(given.coldPlaces === 0 || (finishedWeek / 7) * given.coldTime <= given.coldPlaces);
-  out[56] = Number(whole ? batch <= wholeBatchPlants : inUse <= boards);
-  out[57] = Number(nurseryNeeded <= given.nurseryBoardsBought);
+  out[52] = Number(given.seedlingsMost === 0 || sown <= given.seedlingsMost);
+  out[53] = Number(given.packingHoursMost === 0 || harvestHours <= given.packingHoursMost);
+  out[54] = Number(given.coldPlaces === 0 || (finishedWeek / 7) * given.coldTime <= given.coldPlaces);
+  out[55] = Number(whole ? batch <= wholeBatchPlants : inUse <= boards);
+  out[56] = Number(nurseryNeeded <= given.nurseryBoardsBought);
+  out[57] = Number(given.guaranteedHours === 0 || beyond > 0);
   out[58] = Number(beyond <= given.personHours);
   out[59] = Number((fullPrice + lowerPrice) / finishedYear > costPerPlant);
 }

@@ -104,7 +104,6 @@ class TransplantHire {
       cells: {
         board_weeks_per_plant: boardsPerStart.div(keptOfOne).div(daysPerWeek),
         balanced_week: week,
-        balanced_year: week.mul(this.given('weeks_per_year')),
       },
     };
   }
@@ -301,6 +300,7 @@ class TransplantHire {
       cost_per_plant: aPlant(costs),
       boards_fit: whole ? flow.batch.lte(flow.whole_batch_plants) : boards.boards_in_use.lte(crop.boards),
       nursery_boards_enough: boards.nursery_boards_needed.lte(this.given('nursery_boards_bought')),
+      hire_needed: this.given('guaranteed_hours').equals(0) || hours.hours_beyond_staff.gt(0),
       one_hire_enough: hours.hours_beyond_staff.lte(this.given('person_hours')),
       price_above_cost: aPlant(sold).gt(aPlant(costs)),
     };

@@ -179,6 +179,7 @@ describe('checks', () => {
     ['boards_fit', { batch_by_hand: '1401' }],
     ['nursery_boards_enough', { nursery_time: '12' }],
     ['one_hire_enough', { harvest_time: '36' }],
+    ['hire_needed', { staff_hours: '62', harvest_time: '24', transplant_time: '9', setting_time: '3' }],
     ['price_above_cost', { price: '0.68' }],
     ['price_above_cost', { crowding_loss: '3', spread_rate: '35' }],
     ['seedlings_enough', { bench_survival: '75' }],

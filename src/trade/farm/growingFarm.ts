@@ -70,6 +70,7 @@ const noHire = {
     'overtime_hours',
     'idle_hours',
     'idle_work_value',
+    'hire_needed',
     'one_hire_enough',
   ],
   labels: ['Which hours of the hire are paid?'],

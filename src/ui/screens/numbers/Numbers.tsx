@@ -82,23 +82,6 @@ export function Numbers(): JSX.Element {
   );
 }
 
-interface NamedGroupProps {
-  readonly name: string;
-  readonly among: readonly OutlineGroup[];
-  readonly varied: ReadonlySet<number>;
-  readonly faults: FaultsByRow;
-  readonly lazy: boolean;
-}
-
-/** A group by its heading: it stays on the page while entries come to it, leave it or change places. */
-function NamedGroup(props: NamedGroupProps): JSX.Element {
-  const group = createMemo<OutlineGroup>((before) => props.among.find(({ name }) => name === props.name) ?? before, {
-    name: '',
-    lines: [],
-  });
-  return <GroupOfRows group={group()} varied={props.varied} faults={props.faults} lazy={props.lazy} />;
-}
-
 /** Whose the figures are; of a sample that nobody has changed there is nothing to list. */
 function Whose(): JSX.Element {
   const { store, choice } = usePage();
