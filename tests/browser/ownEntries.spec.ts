@@ -258,6 +258,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await row.getByRole('button', { name: 'Delete it' }).click();
       await page.getByRole('button', { name: 'Currency and units' }).click();
       await page.getByRole('button', { name: 'Add an entry under Plants' }).click();
+      await expect(page.getByLabel('Number or formula')).toBeVisible();
       const formula = await formulaOf(page, 'Cost of a plant');
       await formula.fill('');
       await formula.pressSequentially('1 + he');

@@ -11,7 +11,7 @@ import { usePage } from '../../../app/pageContext';
 import type { ModelStore } from '../../../app/store/modelStore';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { Buttons } from './formParts';
-import type { FormProps } from './OwnWork';
+import type { FormProps } from './formKinds';
 import { WordField } from './WordField';
 
 interface Asked {

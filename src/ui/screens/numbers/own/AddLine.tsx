@@ -17,7 +17,7 @@ import { usePage, type PageState } from '../../../app/pageContext';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { RadioRow } from '../../../kit/choosers/RadioRow';
 import { Buttons, Chooser } from './formParts';
-import type { FormProps } from './OwnWork';
+import type { FormProps } from './formKinds';
 import { WordField } from './WordField';
 import '../../../kit/sections/answers.css';
 

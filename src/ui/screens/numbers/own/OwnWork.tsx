@@ -3,17 +3,8 @@ import { Dynamic } from 'solid-js/web';
 import { addTexts } from '../../../../present/numbers/own/addWords';
 import { commonTexts } from '../../../../present/text/commonTexts';
 import { usePage } from '../../../app/pageContext';
+import type { FormKind } from './formKinds';
 import './own.css';
-
-/** A form that stands in place once it is asked for. */
-export interface FormProps {
-  /** The heading that a new entry stands under; undefined where none is meant. */
-  readonly group: string | undefined;
-  readonly close: () => void;
-  readonly askFor: (form: FormKind) => void;
-}
-
-export type FormKind = 'line' | 'entry' | 'whole';
 
 const forms = {
   line: lazy(async () => ({ default: (await import('./AddLine')).AddLine })),

@@ -17,7 +17,7 @@ import type { Option } from '../../../../present/text/option';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { RadioRow } from '../../../kit/choosers/RadioRow';
 import { Chooser } from './formParts';
-import type { FormProps } from './OwnWork';
+import type { FormProps } from './formKinds';
 import { WordField } from './WordField';
 import '../../../kit/sections/answers.css';
 
