@@ -15,7 +15,10 @@ export interface Edit {
   readonly row: number;
   readonly column: string;
   readonly text: string;
-  /** Where the text comes from, for the record's column `source`; what stands there stays where this is undefined. */
+  /**
+   * Where the text comes from, for the column `source` where the file has one; what stands there stays where this is
+   * undefined.
+   */
   readonly source?: string;
 }
 
@@ -83,8 +86,10 @@ export function edit(model: Model, { row: rowNumber, column, text, source }: Edi
   const before = model.sheet.rows.find((candidate) => candidate.row === rowNumber);
   if (before === undefined) throw new Error(`no record ${rowNumber} to edit`);
   const filled = withField(before, column, text);
-  const row = source === undefined ? filled : withField(filled, 'source', source);
-  const sheet = withColumn(withRow(model.sheet, row), source === undefined ? column : 'source');
+  // A file without sources stays one: a column more would write every record anew.
+  const hasSources = model.sheet.columns.includes('source');
+  const row = source === undefined || !hasSources ? filled : withField(filled, 'source', source);
+  const sheet = withColumn(withRow(model.sheet, row), column);
   if (column === 'source') return { model: { ...model, sheet }, changed: [] };
   const id = model.cells.find((cell) => cell.row === rowNumber)?.id;
   const plans = id === undefined ? undefined : withNumber(model, id, column, text.trim());

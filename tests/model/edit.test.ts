@@ -219,3 +219,37 @@ describe('in any model', () => {
     30_000,
   );
 });
+
+describe('a source given with a number', () => {
+  it('is written where the file has the column, and the checked formulas stay', () => {
+    const from = modelOf('x: 2 | source: invented\nr: x * 3');
+    const { model, changed: ids } = edit(from, { row: 2, column: 'formula', text: '4', source: 'entered 3 May 2026' });
+    expect(model.sheet.rows[0]!.fields.get('source')).toBe('entered 3 May 2026');
+    expect(model.cells).toBe(from.cells);
+    expect(ids).toEqual([0]);
+  });
+
+  it('adds no column to a file without sources', () => {
+    const sheet = {
+      columns: ['name', 'formula'],
+      rows: [
+        {
+          row: 2,
+          fields: new Map([
+            ['name', 'x'],
+            ['formula', '2'],
+          ]),
+        },
+      ],
+    };
+    const { model } = edit(buildModel(sheet), { row: 2, column: 'formula', text: '4', source: 'entered 3 May 2026' });
+    expect(model.sheet.columns).toEqual(['name', 'formula']);
+    expect([...model.sheet.rows[0]!.fields.keys()]).toEqual(['name', 'formula']);
+  });
+
+  it('alone changes nothing that is computed', () => {
+    const from = modelOf('x: 2\nr: x * 3');
+    const { model, changed: ids } = edit(from, { row: 2, column: 'source', text: 'confirmed 3 May 2026' });
+    expect([model.cells === from.cells, model.plans === from.plans, ids]).toEqual([true, true, []]);
+  });
+});
