@@ -20,7 +20,6 @@ import { MethodLink } from '../kit/method/MethodLink';
 import { Numbers } from '../screens/numbers/Numbers';
 import { createEntryNavigation } from '../app/store/entryNavigation';
 import { fileTexts } from '../../present/page/fileTexts';
-import { shelfTexts } from '../../present/page/shelfTexts';
 import { frameTexts } from '../../present/page/frameTexts';
 import { screenQuestions, questionsFor, usualSide, type ScreenQuestion } from '../../present/page/questions';
 import { createScheme } from '../app/preferences/scheme';
@@ -121,7 +120,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
     ...props.shelf,
     // eslint-disable-next-line solid/reactivity
     beginning: props.beginning,
-    onCopied: () => fileActions.say(shelfTexts.copied),
+    say: fileActions.say,
   });
   const { scheme, choose } = createScheme();
   const wide = createScreenMedia(roomForBoth);

@@ -6,8 +6,11 @@ export interface ShelfDatabase {
   /** All work by id, also work that this version cannot read. */
   list(): Promise<Map<string, unknown>>;
   read(id: string): Promise<{ readonly file: unknown; readonly work: unknown }>;
-  /** Writes work, and its file unless that is stored already: both or neither. Resolves once they are on the disk. */
-  write(work: ShelfWork, file: ShelfFile | undefined): Promise<void>;
+  /**
+   * Writes work, and its file unless that is stored already: both or neither. Resolves once they are on the disk, to
+   * whether the file is there: another page may have deleted it.
+   */
+  write(work: ShelfWork, file: ShelfFile | undefined): Promise<boolean>;
   /** Stores a value under an id, unless that id is taken. */
   setAside(id: string, value: unknown): Promise<void>;
   remove(id: string): Promise<void>;
@@ -60,11 +63,15 @@ export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
     },
     write: async (work, file) => {
       const transaction = (await database()).transaction(['files', 'works'], 'readwrite');
-      const puts = [transaction.objectStore('works').put(work, work.id)];
-      if (file !== undefined) puts.push(transaction.objectStore('files').put(file, file.id));
+      const files = transaction.objectStore('files');
+      const deeds = [
+        file === undefined ? files.getKey(work.id) : files.put(file, file.id),
+        transaction.objectStore('works').put(work, work.id),
+      ];
       // Committed explicitly, the transaction ends even if the page closes before it would end by itself.
       transaction.commit();
-      await Promise.all([...puts, transaction.done]);
+      const [key] = await Promise.all([...deeds, transaction.done]);
+      return key !== undefined;
     },
     setAside: async (id, value) => {
       const transaction = (await database()).transaction('works', 'readwrite');

@@ -14,6 +14,13 @@ describe('the shelf’s database', () => {
     await shelf.write(workOf([[3, 'formula', '16']]), undefined);
     expect((await shelf.read('one')).file).toEqual(fileOf());
   });
+  it('tells where there is no file to the work', async () => {
+    const shelf = database();
+    expect(await shelf.write(workOf(), fileOf())).toBe(true);
+    expect(await shelf.write(workOf(), undefined)).toBe(true);
+    await shelf.remove('one');
+    expect(await shelf.write(workOf(), undefined)).toBe(false);
+  });
   it('lists all work by its id, also what it cannot understand', async () => {
     const shelf = database();
     await shelf.write(workOf(), fileOf());
