@@ -17,7 +17,7 @@ interface TopBarProps {
   readonly shelf: JSX.Element;
   readonly scheme: Scheme;
   readonly onScheme: (scheme: Scheme) => void;
-  readonly onFile: (file: File) => void;
+  readonly onFiles: (files: readonly File[]) => void;
   readonly onShipped: (model: ShippedModel) => void;
   readonly onSave: () => void;
   readonly onLink: () => void;
@@ -52,7 +52,7 @@ export function TopBar(props: TopBarProps): JSX.Element {
 function FileCommands(props: TopBarProps): JSX.Element {
   return (
     <div class="file-commands">
-      <FilePicker label={commandTexts.open} onFile={props.onFile} />
+      <FilePicker label={commandTexts.open} several onFiles={props.onFiles} />
       <Dropdown class="models" summary={commandTexts.models}>
         <p class="quiet">{commandTexts.aboutModels}</p>
         <For each={shippedModels}>

@@ -1,6 +1,6 @@
 import { createSignal, untrack, type Accessor } from 'solid-js';
 import { shelfTexts } from '../../../present/page/shelfTexts';
-import { reasonText } from '../reasonText';
+import { storageFault } from './storageFault';
 import type { Origin } from '../store/snapshot';
 import type { Announcement } from './announcements';
 import type { Beginning } from './beginning';
@@ -95,7 +95,7 @@ export function createFollowing(parts: KeptParts, options: FollowingOptions): Fo
       if (isShelfWork(work)) show(carriedOn(work, memory.lastMoment(id)));
       if (wasFree) setFollowed(undefined);
     } catch (reason) {
-      say(shelfTexts.notRead(reasonText(reason)));
+      say(shelfTexts.notRead(storageFault(reason)));
     }
   };
   const end = (): Promise<void> => {

@@ -6,8 +6,11 @@ import { createEntries } from './entries';
 import { createFollowing, type Following } from './following';
 import type { PageMemory } from './pageMemory';
 import { isSampleId } from './record';
+import { createSavings } from './savings';
+import { storageFault } from './storageFault';
+import { shelfTexts } from '../../../present/page/shelfTexts';
 import type { SaveState } from '../../../present/page/saveState';
-import type { KeptParts } from './workNow';
+import { workNow, type KeptParts } from './workNow';
 import { createWriter, type Writer } from './writer';
 
 /** The storage for the work, and a way to say something. */
@@ -28,6 +31,10 @@ export interface Keeper {
   readonly has: (id: string) => boolean;
   /** Leaves this page for another model of the shelf. */
   readonly open: (id: string) => void;
+  /** Makes a version of the model now open. */
+  readonly saveVersion: () => Promise<void>;
+  /** Says why none could be made. */
+  readonly sayNoVersion: (reason: unknown) => void;
   /** Writes nothing any more, until what it gives back is called. */
   readonly stop: () => () => void;
   /** Notes that a model was deleted, and tells other pages. */
@@ -52,16 +59,17 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
     onWritten: (work) => {
       if (work.id === untrack(gone)) setGone('');
       announcements.tell({ kind: 'written', work });
+      savings.written(work);
     },
   });
+  const sayNoVersion = (reason: unknown): void => options.say(shelfTexts.noVersion(storageFault(reason)));
+  const savings = createSavings(
+    database,
+    () => (untrack(following.now) ? undefined : workNow(parts, entries)),
+    sayNoVersion,
+  );
   listenForChanges(parts, following, writer);
-  if (beginning.isFollowing) {
-    // Another page may have written after this one read the model and before it listened for announcements.
-    void following.catchUp();
-    void beginning.lock?.later.then(following.end).then(() => {
-      if (!untrack(following.now)) writer.settle();
-    });
-  } else writer.settle();
+  void settle(beginning, following, writer);
   const leaveFor = (id: string): void => {
     writer.leave();
     writer.stop();
@@ -70,16 +78,11 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
   };
   const leave = (): void => {
     writer.leave();
+    savings.leave();
     announcements.tell({ kind: 'left', id: entries.now().id });
   };
-  addEventListener('pagehide', leave);
-  document.addEventListener('visibilitychange', writer.flush);
-  onCleanup(() => {
-    writer.flush();
-    announcements.close();
-    removeEventListener('pagehide', leave);
-    document.removeEventListener('visibilitychange', writer.flush);
-  });
+  listenForLeaving(leave, writer.flush);
+  onCleanup(announcements.close);
   return {
     state: () => {
       if (gone() !== '' && gone() === entries.now().id) return { state: 'gone' };
@@ -88,6 +91,8 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
     id: () => entries.now().id,
     has: entries.has,
     open: leaveFor,
+    saveVersion: savings.save,
+    sayNoVersion,
     stop: writer.stop,
     removed: (id) => {
       memory.setLastMoment(id, undefined);
@@ -95,6 +100,28 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
       announcements.tell({ kind: 'removed', id });
     },
   };
+}
+
+/** Writes what waits in the page's memory, as soon as this page is the one that writes the model. */
+async function settle({ isFollowing, lock }: Beginning, following: Following, writer: Writer): Promise<void> {
+  if (isFollowing) {
+    // Another page may have written after this one read the model and before it listened for announcements.
+    void following.catchUp();
+    await lock?.later;
+    await following.end();
+  }
+  if (!untrack(following.now)) writer.settle();
+}
+
+/** Calls back as the page is left, or out of sight, where the browser may end it without a word. */
+function listenForLeaving(leave: () => void, hide: () => void): void {
+  addEventListener('pagehide', leave);
+  document.addEventListener('visibilitychange', hide);
+  onCleanup(() => {
+    hide();
+    removeEventListener('pagehide', leave);
+    document.removeEventListener('visibilitychange', hide);
+  });
 }
 
 /** Tells the writer of each change that a person makes here; with the first one a followed model becomes a copy. */

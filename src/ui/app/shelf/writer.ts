@@ -8,7 +8,7 @@ import { isSampleId, type ShelfWork } from './record';
 import { createSaveTally } from './saveTally';
 import { newFile, workNow, type KeptParts } from './workNow';
 import type { SaveState } from '../../../present/page/saveState';
-import { reasonText } from '../reasonText';
+import { storageFault } from './storageFault';
 
 /** Milliseconds that a change waits at most to be written, even while others follow. */
 const soon = 30;
@@ -69,7 +69,7 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
       },
       (reason: unknown) => {
         if (file !== undefined) entry.isOnShelf = false;
-        tally.fail(reasonText(reason));
+        tally.fail(storageFault(reason));
       },
     );
   });
