@@ -5,6 +5,7 @@ import { fieldOf } from '../browser/page';
 import { startBrowser } from './browserProcess';
 import { chanceOf } from './chance';
 import { plays, type TypedPage } from './rounds';
+import { watchStalls } from './stalls';
 import { readShelf, type ShelfOnDisk } from './shelfOnDisk';
 
 /** Milliseconds before the kill: what was typed earlier must be on the disk. */
@@ -17,11 +18,18 @@ export interface RoundResult {
   readonly typed: number;
   /** Milliseconds between the oldest thing lost and the kill; 0 where nothing was lost. */
   readonly lost: number;
+  /** How long the machine kept this program waiting around the kill; what is promised is late by as much. */
+  readonly stalled: number;
   readonly faults: readonly string[];
 }
 
 /** What is wrong with what one page had typed, and how old the oldest lost part of it is. */
-function compared({ name, typed }: TypedPage, { models }: ShelfOnDisk, killed: number): [lost: number, fault: string] {
+function compared(
+  { name, typed }: TypedPage,
+  { models }: ShelfOnDisk,
+  killed: number,
+  stalled: number,
+): [lost: number, fault: string] {
   const [last] = typed.slice(-1);
   if (last === undefined) return [0, ''];
   const found = models.get(name);
@@ -33,7 +41,7 @@ function compared({ name, typed }: TypedPage, { models }: ShelfOnDisk, killed: n
     return firstLost === undefined || (kind === 'title' && found === undefined) ? 0 : killed - firstLost.at;
   });
   const lost = Math.max(...lostOf);
-  const fault = lost > promised ? `${name}: typed ${lost} ms before the kill and lost` : '';
+  const fault = lost > promised + stalled ? `${name}: typed ${lost} ms before the kill and lost` : '';
   return [lost, fault];
 }
 
@@ -60,24 +68,27 @@ export async function killRounds(
   const profile = mkdtempSync(join(tmpdir(), 'kill-'));
   const results: RoundResult[] = [];
   const chance = chanceOf(seed);
+  const stalls = watchStalls();
   try {
     for (let round = 1; round <= rounds; round += 1) {
       const [play, run] = plays[(round - 1) % plays.length]!;
       const { context, kill } = await startBrowser(profile);
       const pages = await run({ context, address, chance, name: `farm ${round}` });
+      const stalled = stalls.longest(300);
       const killed = await kill();
       const again = await startBrowser(profile);
       const onDisk = await readShelf(again.context, address);
       const faults = [...onDisk.faults, ...(await appShows(again.context, address))];
       await again.kill();
-      const each = pages.map((page) => compared(page, onDisk, killed));
+      const each = pages.map((page) => compared(page, onDisk, killed, stalled));
       faults.push(...each.flatMap(([, fault]) => (fault === '' ? [] : fault)));
       const typed = pages.reduce((sum, page) => sum + page.typed.length, 0);
-      const result = { play, typed, lost: Math.max(0, ...each.map(([lost]) => lost)), faults };
+      const result = { play, typed, lost: Math.max(0, ...each.map(([lost]) => lost)), stalled, faults };
       results.push(result);
       told(result);
     }
   } finally {
+    stalls.stop();
     rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
   }
   return results;
@@ -93,7 +104,9 @@ export function killTable(results: readonly RoundResult[]): string {
     const sum = those.reduce((total, { typed }) => total + typed, 0);
     const bad = those.reduce((total, { faults }) => total + faults.length, 0);
     const middle = lost[Math.floor(lost.length / 2)] ?? 0;
-    return row([name, ...[those.length, sum, middle, lost.at(-1) ?? 0, bad].map(String)]);
+    const late = lost.filter((ms) => ms > promised).length;
+    const stalled = Math.max(0, ...those.map((one) => one.stalled));
+    return row([name, ...[those.length, sum, middle, lost.at(-1) ?? 0, late, stalled, bad].map(String)]);
   });
-  return [row(['', 'rounds', 'typed', 'median', 'oldest', 'faults']), ...lines].join('\n');
+  return [row(['', 'rounds', 'typed', 'median', 'oldest', 'late', 'stalled', 'faults']), ...lines].join('\n');
 }

@@ -10,11 +10,14 @@ const { values } = parseArgs({
 const server = await preview({ preview: { host: '127.0.0.1', port: 0 }, logLevel: 'error' });
 const address = server.resolvedUrls?.local[0]?.replace(/\/$/, '') ?? '';
 const given = { rounds: Number(values.rounds), seed: Number(values.seed) };
-const results = await killRounds(given, address, ({ play, typed, lost, faults }) => {
-  const parts = [play, `${typed} typed`, `oldest lost ${lost} ms before the kill`, ...faults];
+const results = await killRounds(given, address, ({ play, typed, lost, stalled, faults }) => {
+  const parts = [play, `${typed} typed`, `oldest lost ${lost} ms before the kill`, `stalled ${stalled} ms`, ...faults];
   console.log(parts.join(', '));
 });
 await server.close();
 console.log(`\n${killTable(results)}`);
-console.log('\ntyped: keys and titles; median and oldest: how long before the kill the oldest lost one was typed, ms');
+console.log(`
+typed: keys and titles; median and oldest: ms before the kill at which the oldest lost one was typed; late: rounds in
+which that was more than 100 ms; stalled: ms for which the machine kept this program waiting; faults: torn or
+unreadable records, and losses older than 100 ms and the stall of their round`);
 if (results.some(({ faults }) => faults.length > 0)) process.exitCode = 1;

@@ -2,11 +2,13 @@ import type { BrowserContext } from '@playwright/test';
 import { writeTable } from '../../src/files/writeTable';
 import { reopen } from '../../src/ui/app/shelf/changes';
 import { isShelfFile, isShelfWork, type ShelfWork } from '../../src/ui/app/shelf/record';
+import { isShelfVersion } from '../../src/ui/app/shelf/versions';
 
 /** The stores of the database as the page gives them, a file's bytes as a list of numbers. */
 interface Stores {
   readonly files: readonly (readonly [string, Record<string, unknown>])[];
   readonly works: readonly (readonly [string, unknown])[];
+  readonly versions: readonly unknown[];
 }
 
 /** Runs in a page of the site that does not start the app. */
@@ -16,7 +18,7 @@ function readStores(): Promise<Stores> {
     opening.onerror = () => fail(opening.error ?? new Error('not opened'));
     opening.onupgradeneeded = () => opening.transaction?.abort();
     opening.onsuccess = () => {
-      const names = ['files', 'works'];
+      const names = ['files', 'works', 'versions'];
       const transaction = opening.result.transaction(names);
       const asked = names.map((name) => {
         const store = transaction.objectStore(name);
@@ -24,13 +26,13 @@ function readStores(): Promise<Stores> {
       });
       transaction.oncomplete = () => {
         opening.result.close();
-        const [files = [], works = []] = asked.map(({ keys, values }) =>
+        const [files = [], works = [], versions = []] = asked.map(({ keys, values }) =>
           keys.result.map((key, i) => [key as string, values.result[i] as Record<string, unknown>] as const),
         );
         const listed = files.map(
           ([key, file]) => [key, { ...file, bytes: [...(file['bytes'] as Uint8Array)] }] as const,
         );
-        give({ files: listed, works });
+        give({ files: listed, works, versions: versions.map(([, value]) => value) });
       };
     };
   });
@@ -67,7 +69,7 @@ export async function readShelf(context: BrowserContext, address: string): Promi
   const page = await context.newPage();
   await page.route('**/nothing', (route) => route.fulfill({ contentType: 'text/html', body: 'nothing' }));
   await page.goto(`${address}/nothing`);
-  const { files, works } = await page.evaluate(readStores);
+  const { files, works, versions } = await page.evaluate(readStores);
   await page.close();
   const byId = new Map(files);
   const faults: string[] = [];
@@ -79,5 +81,9 @@ export async function readShelf(context: BrowserContext, address: string): Promi
   }
   const known = new Set(works.map(([id]) => id));
   faults.push(...files.filter(([id]) => !known.has(id)).map(([id]) => `${id}: a file without its work`));
+  for (const version of versions) {
+    if (!isShelfVersion(version)) faults.push('a version that cannot be read');
+    else if (!byId.has(version.id)) faults.push(`${version.id}: a version without its model`);
+  }
   return { models, faults };
 }

@@ -30,8 +30,10 @@ export const shelfTexts = {
   notRead: (reason: string) => `The shelf cannot be read: ${reason}`,
 } as const;
 
-/** `transplant-hire.csv, changed 9 March 2031, 16:30, 23 kB`. */
-export function entryText(name: string, at: Date, size: number, format: Pick<Format, 'locale' | 'written'>): string {
-  const when = at.toLocaleString(format.locale, { dateStyle: 'medium', timeStyle: 'short' });
-  return `${name}, changed ${when}, ${format.written(String(Math.max(1, Math.round(size / 1000))))} kB`;
+/**
+ * `transplant-hire.csv, changed 9 March 2031, 16:30, 23 kB`.
+ * @param when the moment of the last change, as it is written
+ */
+export function entryText(name: string, when: string, size: number, { written }: Pick<Format, 'written'>): string {
+  return `${name}, changed ${when}, ${written(String(Math.max(1, Math.round(size / 1000))))} kB`;
 }

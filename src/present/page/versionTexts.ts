@@ -1,5 +1,4 @@
 import { field, planOfColumn, type Sheet, type SheetRow } from '../../model/sheet';
-import type { Format } from '../text/numberFormat';
 
 /** Texts about the versions of a model on the shelf. */
 export const versionTexts = {
@@ -14,11 +13,6 @@ export const versionTexts = {
   onlyThere: 'It is open in another window: go back to a version there.',
   wentBack: (when: string) => `The model is as it was on ${when}. What it was just before stands among its versions.`,
 } as const;
-
-/** `9 Mar 2031, 16:30`. */
-export function versionTime(at: number, { locale }: Pick<Format, 'locale'>): string {
-  return new Date(at).toLocaleString(locale, { dateStyle: 'medium', timeStyle: 'short' });
-}
 
 /** Names told one by one; of more, the number is said. */
 const most = 6;

@@ -1,8 +1,8 @@
 import { createResource, createSignal, For, Show, type JSX } from 'solid-js';
 import { shelfTexts } from '../../present/page/shelfTexts';
-import { versionTexts, versionTime } from '../../present/page/versionTexts';
+import { versionTexts } from '../../present/page/versionTexts';
 import { usePage } from '../app/pageContext';
-import { localFormat } from '../app/preferences/localFormat';
+import { localMoment } from '../app/preferences/localMoment';
 import { withChanges } from '../app/shelf/changes';
 import type { ShelfDatabase } from '../app/shelf/database';
 import { deleteModel } from '../app/shelf/deleteModel';
@@ -57,7 +57,7 @@ export function ShelfEntries(props: ShelfProps): JSX.Element {
       await props.keeper.saveVersion();
       store.replace(withChanges(store.origin().file.sheet, state));
     } else await goBackOnShelf(props.database, id, state);
-    props.say(versionTexts.wentBack(versionTime(state.at, localFormat)));
+    props.say(versionTexts.wentBack(localMoment(state.at)));
   };
   return (
     <>

@@ -3,6 +3,7 @@ import { entryText, shelfTexts } from '../../present/page/shelfTexts';
 import { versionTexts } from '../../present/page/versionTexts';
 import { commonTexts } from '../../present/text/commonTexts';
 import { localFormat } from '../app/preferences/localFormat';
+import { localMoment } from '../app/preferences/localMoment';
 import type { ShelfWork } from '../app/shelf/record';
 
 interface EntryProps {
@@ -32,7 +33,7 @@ export function ShelfEntry(props: EntryProps): JSX.Element {
       <span class="shelf-title" dir="auto">
         {title()}
       </span>
-      <span class="quiet">{entryText(props.work.name, new Date(props.work.at), props.work.size, localFormat)}</span>
+      <span class="quiet">{entryText(props.work.name, localMoment(props.work.at), props.work.size, localFormat)}</span>
       <span class="shelf-deeds" role="group" aria-label={shelfTexts.each(title())}>
         <Show when={props.where !== 'here'} fallback={<span class="quiet">{shelfTexts.openHere}</span>}>
           <button type="button" class="word" onClick={() => props.onOpen()}>

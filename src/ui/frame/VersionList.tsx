@@ -1,7 +1,7 @@
 import { createResource, For, Show, type JSX } from 'solid-js';
-import { versionTexts, versionTime } from '../../present/page/versionTexts';
+import { versionTexts } from '../../present/page/versionTexts';
 import { shelfTexts } from '../../present/page/shelfTexts';
-import { localFormat } from '../app/preferences/localFormat';
+import { localMoment } from '../app/preferences/localMoment';
 import { storageFault } from '../app/shelf/storageFault';
 import type { ShelfDatabase } from '../app/shelf/database';
 import { listVersions, type ListedVersion, type State } from '../app/shelf/versionList';
@@ -22,7 +22,7 @@ export function VersionList(props: VersionListProps): JSX.Element {
     () => ({ database: props.database, id: props.id }),
     ({ database, id }) => listVersions(database, id),
   );
-  const when = ({ state }: ListedVersion): string => versionTime(state.at, localFormat);
+  const when = ({ state }: ListedVersion): string => localMoment(state.at);
   return (
     <section class="versions" aria-label={versionTexts.each(props.title)}>
       <p class="quiet">{props.isElsewhere ? versionTexts.onlyThere : versionTexts.about}</p>
