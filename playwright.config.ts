@@ -17,6 +17,7 @@ const address = `http://127.0.0.1:${port}`;
 const executablePath = findBrowser();
 
 const speed = '**/speed.spec.ts';
+const kill = '**/kill.spec.ts';
 
 export default defineConfig({
   testDir: 'tests/browser',
@@ -24,9 +25,10 @@ export default defineConfig({
   forbidOnly: true,
   workers: 2,
   projects: [
-    { name: 'screens', testIgnore: speed },
+    { name: 'screens', testIgnore: [speed, kill] },
     // What is timed has the machine to itself.
     { name: 'speed', testMatch: speed, dependencies: ['screens'] },
+    { name: 'kill', testMatch: kill, dependencies: ['speed'] },
   ],
   reporter: [['list'], ['json', { outputFile: '.cache/reports/browser.json' }]],
   use: {

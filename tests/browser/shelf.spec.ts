@@ -74,7 +74,7 @@ test('opening another model takes no other’s place: both stand on the shelf, a
   await fieldOf(page, 'Wage').fill('19');
   await expect(kept(page)).toBeVisible();
   await openShelf(page);
-  const entries = page.locator('.shelf-entries li');
+  const entries = page.locator('.shelf-entries > li');
   await expect(entries).toHaveCount(2);
   await entries.filter({ hasText: 'Does a nursery pay?' }).getByRole('button', { name: 'Open', exact: true }).click();
   await expect(fieldOf(page, 'Wage')).toHaveValue('16');
@@ -85,7 +85,7 @@ test('a model is deleted only after a question', async ({ page }) => {
   await fieldOf(page, 'Wage').fill('16');
   await expect(kept(page)).toBeVisible();
   await openShelf(page);
-  const entries = page.locator('.shelf-entries li');
+  const entries = page.locator('.shelf-entries > li');
   await entries.first().getByRole('button', { name: 'Duplicate' }).click();
   await expect(entries).toHaveCount(2);
   const copy = entries.filter({ hasText: '(copy)' });
@@ -95,6 +95,70 @@ test('a model is deleted only after a question', async ({ page }) => {
   await copy.getByRole('button', { name: 'Delete', exact: true }).click();
   await copy.getByRole('button', { name: 'Yes, delete it' }).click();
   await expect(entries).toHaveCount(1);
+});
+
+test('a version is kept with a saved file, and going back to it is one step', async ({ page }) => {
+  await openNursery(page);
+  await fieldOf(page, 'Wage').fill('16');
+  await expect(kept(page)).toBeVisible();
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save a file' }).first().click();
+  await saving;
+  await fieldOf(page, 'Wage').fill('17');
+  await fieldOf(page, 'Price').fill('0.9');
+  await expect(kept(page)).toBeVisible();
+  await openShelf(page);
+  await page.locator('.shelf-entries').getByRole('button', { name: 'Versions' }).click();
+  const versions = page.locator('.versions li');
+  await expect(versions.filter({ hasText: 'As the file was opened' })).toHaveCount(1);
+  await versions
+    .filter({ hasText: /Wage$|Wage / })
+    .last()
+    .getByRole('button', { name: /^Go back/ })
+    .click();
+  await expect(page.getByText(/^The model is as it was on/)).toBeVisible();
+  await expect(fieldOf(page, 'Wage')).toHaveValue('16');
+  await expect(fieldOf(page, 'Price')).toHaveValue('0.78');
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect(fieldOf(page, 'Wage')).toHaveValue('17');
+  await expect(fieldOf(page, 'Price')).toHaveValue('0.9');
+});
+
+test('the model that is open is deleted after a question, and another one opens', async ({ page }) => {
+  await openNursery(page);
+  await fieldOf(page, 'Wage').fill('16');
+  await expect(kept(page)).toBeVisible();
+  await chooseFile(page, csvFile('second.csv', nursery.replace('Does a nursery pay?', 'Another farm')));
+  await fieldOf(page, 'Wage').fill('19');
+  await expect(kept(page)).toBeVisible();
+  await openShelf(page);
+  const entries = page.locator('.shelf-entries > li');
+  const second = entries.filter({ hasText: 'second.csv' });
+  await second.getByRole('button', { name: 'Delete', exact: true }).click();
+  await expect(second.getByText(/Another model is opened here then/)).toBeVisible();
+  await second.getByRole('button', { name: 'Yes, delete it' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).not.toContainText('Another farm');
+  await openShelf(page);
+  await expect(entries).toHaveCount(1);
+  await expect(entries).toContainText('nursery.csv');
+});
+
+test('several files at once: each has its place on the shelf, the last is open, and what is wrong is told by file', async ({
+  page,
+}) => {
+  await openNursery(page);
+  const named = (name: string) => csvFile(`${name}.csv`, nursery.replace('Does a nursery pay?', `Farm ${name}`));
+  const broken = { name: 'book.xlsx', mimeType: 'text/csv', buffer: Buffer.from([0x50, 0x4b, 3, 4, 0, 0]) };
+  await page
+    .locator('input[type=file]')
+    .first()
+    .setInputFiles([named('a'), broken, named('b'), named('c')]);
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Farm c');
+  const told = page.getByRole('alert').filter({ hasText: '1 of 4 files were not opened' });
+  await expect(told).toContainText('book.xlsx: ');
+  await expect(told).toContainText('c.csv is open; 2 others are kept under Your models.');
+  await openShelf(page);
+  await expect(page.locator('.shelf-entries > li')).toHaveCount(4);
 });
 
 test('a record that this version cannot read stays, and can be saved', async ({ page }) => {

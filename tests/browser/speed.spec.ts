@@ -98,3 +98,49 @@ test('a keystroke moves headlines, rows and the chart; how soon they are drawn i
   console.log(report);
   expect(await page.locator('.headlines').innerText()).not.toBe(before);
 });
+
+/** Runs in the page: puts a number of models on the shelf, each with a file of its own of 20 kB. */
+function fillShelf(count: number): Promise<void> {
+  return new Promise((done, fail) => {
+    const opening = indexedDB.open('raftmargin shelf');
+    opening.onerror = () => fail(opening.error ?? new Error('not opened'));
+    opening.onsuccess = () => {
+      const transaction = opening.result.transaction(['files', 'works'], 'readwrite');
+      for (let i = 0; i < count; i += 1) {
+        const head = { version: 2, id: `farm ${i}`, name: `farm ${i}.csv`, shipped: '' };
+        const changes = Array.from({ length: 40 }, (_, row) => [row + 2, 'formula', String(i)]);
+        const work = { title: `Farm ${i}`, size: 20_000, isCopy: false, changes, drafts: [], choice: {}, at: i };
+        transaction.objectStore('works').put({ ...head, ...work }, head.id);
+        transaction.objectStore('files').put({ ...head, opened: i, bytes: new Uint8Array(20_000) }, head.id);
+      }
+      transaction.oncomplete = () => {
+        opening.result.close();
+        done();
+      };
+    };
+  });
+}
+
+test('a shelf of 200 models is listed; how soon is told', async ({ page }, info) => {
+  await openApp(page);
+  await page.evaluate(fillShelf, 200);
+  const times: number[] = [];
+  for (let i = 0; i < 6; i += 1) {
+    const time = await page.evaluate(async () => {
+      const start = performance.now();
+      document.querySelector<HTMLElement>('.shelf > summary')?.click();
+      while (document.querySelectorAll('.shelf-entries > li').length < 200) {
+        await new Promise((go) => requestAnimationFrame(go));
+      }
+      await new Promise((go) => requestAnimationFrame(() => setTimeout(go)));
+      return performance.now() - start;
+    });
+    times.push(time);
+    await page.locator('.shelf > summary').click();
+    await expect(page.locator('.shelf-entries > li')).toHaveCount(0);
+  }
+  const [first = NaN, ...later] = times;
+  const report = `200 models: first ${first.toFixed(0)} ms with the part loaded, later ${quantile(later, 0.5).toFixed(0)} ms`;
+  info.annotations.push({ type: 'speed', description: report });
+  console.log(report);
+});

@@ -16,12 +16,23 @@ export const fileTexts = {
   close: 'Close',
   reading: (name: string) => `Reading ${name}`,
   checking: (name: string) => `Checking ${name}`,
+  /** Several files at once: the last is open, the others stand on the shelf. */
+  severalOpen: (name: string, others: number) => severalOpen(name, others),
+  someNotOpened: (count: number, of: number) => `${count} of ${of} files were not opened`,
+  noneOpened: 'None of the files was opened',
+  refusedOf: (name: string, reason: string) => `${name}: ${reason}`,
   notOpened: (name: string) => `${name} was not opened`,
   linkNotOpened: 'The link was not opened',
   othersUntouched: 'The model that was open is untouched.',
   unreadable: (reason: string) => `file cannot be read: ${reason}. Try once more.`,
-  dropHere: 'Drop the file to open it',
+  dropHere: 'Drop files to open them',
 } as const;
+
+function severalOpen(name: string, others: number): string {
+  if (others === 0) return `${name} is open.`;
+  const rest = others === 1 ? 'one other is' : `${others} others are`;
+  return `${name} is open; ${rest} kept under Your models.`;
+}
 
 function leftOut(texts: number): string {
   if (texts === 0) return '.';

@@ -8,7 +8,9 @@ export type SaveState =
   | { readonly state: 'kept'; readonly at: Date }
   | { readonly state: 'failed'; readonly reason: string }
   /** Another page writes this model; this page shows what it writes. */
-  | { readonly state: 'following' };
+  | { readonly state: 'following' }
+  /** Another page has deleted this model. */
+  | { readonly state: 'gone' };
 
 const texts = {
   nothing: 'Nothing changed yet',
@@ -16,6 +18,7 @@ const texts = {
   kept: (time: string) => `Kept on this machine at ${time}`,
   failed: (reason: string) => `Not kept on this machine: ${reason}. Save a file before you leave.`,
   following: 'Also open elsewhere: what is changed there shows here. A change here makes a copy.',
+  gone: 'Deleted in another window. Your next change here keeps it again.',
 } as const;
 
 /**

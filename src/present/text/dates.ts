@@ -24,6 +24,12 @@ export function createDates(locale: string): Dates {
   };
 }
 
+/** Writes moments as a locale does, by the time zone of the browser: `9 Mar 2031, 16:30`. */
+export function momentWriter(locale: string): (at: number) => string {
+  const format = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
+  return (at) => format.format(at);
+}
+
 /** The Monday of the week of a date, in the time zone of the browser. */
 export function mondayOf(now: Date): number {
   const day = dayNumber({ year: now.getFullYear(), month: now.getMonth() + 1, day: now.getDate() });

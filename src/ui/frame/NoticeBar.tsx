@@ -1,4 +1,4 @@
-import { Show, type JSX } from 'solid-js';
+import { For, Show, type JSX } from 'solid-js';
 import { fileTexts, progressText } from '../../present/page/fileTexts';
 import type { FileActions } from '../app/files/fileActions';
 import { Link } from '../kit/Link';
@@ -49,9 +49,9 @@ export function NoticeBar(props: { fileActions: FileActions; onUndo: () => void 
           {(refusal) => (
             <div class="refusal">
               <h2>{refusal().heading}</h2>
-              <p class="message fault">{refusal().problem.message}</p>
+              <For each={refusal().messages}>{(message) => <p class="message fault">{message}</p>}</For>
               <p>
-                {fileTexts.othersUntouched} <Link onPress={() => props.fileActions.dismiss()}>{fileTexts.close}</Link>
+                {refusal().open} <Link onPress={() => props.fileActions.dismiss()}>{fileTexts.close}</Link>
               </p>
             </div>
           )}

@@ -1,12 +1,12 @@
 import { createEffect, createMemo, createSignal, For, on, Show, type Accessor, type JSX } from 'solid-js';
 import type { Beginning, Kept } from '../app/shelf/beginning';
-import { createKeeper } from '../app/shelf/keeper';
+import { createKeeper, type Keeper } from '../app/shelf/keeper';
 import { createBusy, createSettled } from '../app/store/settling';
 import { createChangeSaid } from '../app/store/changeSaid';
 import { createChoice, type KeptChoice } from '../app/preferences/choice';
 import { createComparedPlans, type ComparedPlans } from '../app/store/comparedPlans';
 import { createStickyHeight } from '../app/layout/stickyHeight';
-import { createFileActions } from '../app/files/fileActions';
+import { createFileActions, type FileActions } from '../app/files/fileActions';
 import { createDrafts, type Drafts } from '../app/store/drafts';
 import { listenForDrop } from '../app/files/fileDrop';
 import { Headlines } from './Headlines';
@@ -21,7 +21,6 @@ import { MethodLink } from '../kit/method/MethodLink';
 import { Numbers } from '../screens/numbers/Numbers';
 import { createEntryNavigation } from '../app/store/entryNavigation';
 import { fileTexts } from '../../present/page/fileTexts';
-import { shelfTexts } from '../../present/page/shelfTexts';
 import { frameTexts } from '../../present/page/frameTexts';
 import { screenQuestions, questionsFor, usualSide, type ScreenQuestion } from '../../present/page/questions';
 import { createScheme } from '../app/preferences/scheme';
@@ -131,19 +130,28 @@ function followTitle({ store }: PageState): void {
   });
 }
 
+/** Opening and saving of files, and the shelf on which the work is kept: each has to do with the other. */
+function createKeeping(
+  page: PageState,
+  beginning: Beginning,
+  shelf: Kept,
+): { fileActions: FileActions; keeper: Keeper } {
+  const fileActions = createFileActions(page.store, page.drafts, {
+    database: shelf.database,
+    isKept: () => keeper.state().state !== 'failed',
+    onSaved: () => void keeper.saveVersion().catch(keeper.sayNoVersion),
+  });
+  const keeper = createKeeper(page, { ...shelf, beginning, say: fileActions.say });
+  return { fileActions, keeper };
+}
+
 /** The page of a model: title, headlines, numbers and the question beside them. */
 export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element {
   // A page begins once.
   // eslint-disable-next-line solid/reactivity
   const { page, question, setQuestion } = createParts(props.beginning);
-  const fileActions = createFileActions(page.store, page.drafts, () => keeper.state().state !== 'failed');
-  const keeper = createKeeper(page, {
-    // eslint-disable-next-line solid/reactivity
-    ...props.shelf,
-    // eslint-disable-next-line solid/reactivity
-    beginning: props.beginning,
-    onCopied: () => fileActions.say(shelfTexts.copied),
-  });
+  // eslint-disable-next-line solid/reactivity
+  const { fileActions, keeper } = createKeeping(page, props.beginning, props.shelf);
   const { scheme, choose } = createScheme();
   const wide = createScreenMedia(roomForBoth);
   const hovering = listenForDrop(fileActions.open);
@@ -159,11 +167,11 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       <Skips lead={question() !== 'set up'} />
       <TopBar
         kept={keeper.state()}
-        shelf={<Shelf database={props.shelf.database} here={keeper.id()} onOpen={keeper.open} />}
+        shelf={<Shelf database={props.shelf.database} keeper={keeper} say={fileActions.say} />}
         scheme={scheme()}
         onScheme={choose}
         onSetUp={setUp}
-        onFile={fileActions.open}
+        onFiles={fileActions.open}
         onShipped={fileActions.openShipped}
         onSave={fileActions.save}
         onLink={fileActions.copyLink}
@@ -171,7 +179,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       />
       <NoticeBar fileActions={fileActions} onUndo={() => page.store.undo()} />
       <main>
-        <Show when={question() !== 'set up'} fallback={<SetUpPane onFile={fileActions.open} />}>
+        <Show when={question() !== 'set up'} fallback={<SetUpPane onFile={(file) => fileActions.open([file])} />}>
           <Title />
           <HiddenMoneyBar />
           <Headlines />

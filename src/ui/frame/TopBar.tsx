@@ -18,7 +18,7 @@ interface TopBarProps {
   readonly scheme: Scheme;
   readonly onScheme: (scheme: Scheme) => void;
   readonly onSetUp: () => void;
-  readonly onFile: (file: File) => void;
+  readonly onFiles: (files: readonly File[]) => void;
   readonly onShipped: (model: ShippedModel) => void;
   readonly onSave: () => void;
   readonly onLink: () => void;
@@ -56,7 +56,7 @@ function FileCommands(props: TopBarProps): JSX.Element {
       <button type="button" class="word" onClick={() => props.onSetUp()}>
         {commandTexts.setUp}
       </button>
-      <FilePicker label={commandTexts.open} onFile={props.onFile} />
+      <FilePicker label={commandTexts.open} several onFiles={props.onFiles} />
       <Dropdown class="models" summary={commandTexts.models}>
         <p class="quiet">{commandTexts.aboutModels}</p>
         <For each={shippedModels}>

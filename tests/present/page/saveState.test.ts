@@ -11,6 +11,11 @@ test.each<[string, SaveState, string]>([
     { state: 'failed', reason: 'no room' },
     'Not kept on this machine: no room. Save a file before you leave.',
   ],
+  [
+    'deleted elsewhere says how it is kept again',
+    { state: 'gone' },
+    'Deleted in another window. Your next change here keeps it again.',
+  ],
 ])('work that is %s', (_claim, state, said) => expect(saveStateText(state, 'en-GB')).toBe(said));
 
 test('the time is written as the locale does', () =>

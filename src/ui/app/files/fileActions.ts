@@ -1,5 +1,5 @@
 import { createSignal, type Accessor } from 'solid-js';
-import { problem, type Problem } from '../../../core/problem';
+import type { Problem } from '../../../core/problem';
 import type { SharedFile } from '../../../files/share';
 import { fileTexts } from '../../../present/page/fileTexts';
 import { shippedModelTexts } from '../../../present/page/shippedModelTexts';
@@ -9,9 +9,11 @@ import type { Drafts } from '../store/drafts';
 import type { ModelStore } from '../store/modelStore';
 import { snapshotOf, type Snapshot } from '../store/snapshot';
 import { createNotices, type Notices, type CurrentNotice } from './notices';
-import { openFile, openShipped } from './opening';
+import { openFile, openShipped, type Opened } from './opening';
 import { download, fileText } from './saving';
 import { changesOf, layoutOf } from '../shelf/changes';
+import type { ShelfDatabase } from '../shelf/database';
+import type { Imported } from '../shelf/importFiles';
 import { handOver, linkTo } from './modelLink';
 import { shippedModels, type ShippedModel } from './shippedModels';
 
@@ -19,8 +21,11 @@ import { shippedModels, type ShippedModel } from './shippedModels';
 export interface FileActions extends CurrentNotice {
   /** The file being read and the share read so far, 0 to 1. */
   readonly reading: Accessor<{ readonly name: string; readonly share: number } | undefined>;
-  /** Asks first where the opened file would replace changes that are not kept. */
-  readonly open: (file: File) => void;
+  /**
+   * Opens a file; of several each gets its place on the shelf and the last is open then. Asks first where the opened
+   * file would replace changes that are not kept.
+   */
+  readonly open: (files: readonly File[]) => void;
   readonly openShipped: (model: ShippedModel) => void;
   readonly save: () => void;
   /** Copies a link that holds the model. */
@@ -49,9 +54,13 @@ async function linked(store: ModelStore, drafts: Drafts): Promise<string> {
   return told(drafts.all().length);
 }
 
-function unreadable(reason: unknown): Problem {
-  const text = reasonText(reason);
-  return problem('unreadable', fileTexts.unreadable(text), { text });
+function refuseOne(news: Notices, heading: string, message: string): void {
+  news.refuse({ heading, messages: [message], open: fileTexts.othersUntouched });
+}
+
+/** Says that a file cannot be read. */
+function refuseUnread(news: Notices, name: string, reason: unknown): void {
+  refuseOne(news, fileTexts.notOpened(name), fileTexts.unreadable(reasonText(reason)));
 }
 
 /** The question whether something may replace the open file, whose name is given. */
@@ -81,7 +90,7 @@ function createCare(store: ModelStore, drafts: Drafts, news: Notices, isKept: ()
 type Put = (opened: Snapshot) => void;
 
 /** Reads files and shipped models; a notice says why one cannot be opened. */
-function createOpening(news: Notices) {
+function createOpening(news: Notices, database: ShelfDatabase) {
   const [reading, setReading] = createSignal<{ name: string; share: number }>();
   let stopping = new AbortController();
 
@@ -90,37 +99,66 @@ function createOpening(news: Notices) {
       const opened = await openShipped(model);
       put(snapshotOf(opened.model, opened.origin));
     } catch (reason) {
-      news.refuse(fileTexts.notOpened(model.key), unreadable(reason));
+      refuseUnread(news, model.key, reason);
     }
   };
-  const file = async (given: File, put: Put): Promise<void> => {
+  /** Reads files in place of what is being read, and passes on what came of it. */
+  const reads = async <T>(
+    name: string,
+    work: (read: (file: File) => Promise<Opened>) => Promise<T>,
+    put: (found: T) => void,
+  ): Promise<void> => {
     stopping.abort();
     stopping = new AbortController();
     const { signal } = stopping;
-    setReading({ name: given.name, share: 0 });
+    const read = (file: File): Promise<Opened> => {
+      setReading({ name: file.name, share: 0 });
+      return openFile(file, (share) => setReading({ name: file.name, share }), signal);
+    };
     try {
-      const opened = await openFile(given, (share) => setReading({ name: given.name, share }), signal);
-      if (signal.aborted) return;
-      if ('refusal' in opened) news.refuse(fileTexts.notOpened(opened.name), opened.refusal);
-      else put(opened);
+      const found = await work(read);
+      if (!signal.aborted) put(found);
     } catch (reason) {
-      if (!signal.aborted) news.refuse(fileTexts.notOpened(given.name), unreadable(reason));
+      if (!signal.aborted) refuseUnread(news, name, reason);
     } finally {
       if (!signal.aborted) setReading(undefined);
     }
   };
+  const file = (given: File, put: Put): Promise<void> =>
+    reads(
+      given.name,
+      (read) => read(given),
+      (opened) => {
+        if ('refusal' in opened) refuseOne(news, fileTexts.notOpened(opened.name), opened.refusal.message);
+        else put(opened);
+      },
+    );
+  const several = (given: readonly File[], put: (found: Imported) => void): Promise<void> =>
+    reads(
+      given[0]?.name ?? '',
+      async (read) => (await import('../shelf/importFiles')).importFiles(database, given, read),
+      put,
+    );
   const stop = (): void => {
     stopping.abort();
     setReading(undefined);
   };
-  return { reading, shipped, file, stop };
+  return { reading, shipped, file, several, stop };
 }
 
-/** @param isKept whether the work is kept on this machine, in which case opening replaces nothing */
-export function createFileActions(store: ModelStore, drafts: Drafts, isKept: () => boolean): FileActions {
+/** The shelf, as far as files have to do with it. */
+interface Shelf {
+  readonly database: ShelfDatabase;
+  /** Whether the work is kept on this machine, in which case opening replaces nothing. */
+  readonly isKept: () => boolean;
+  /** Called when the model was saved as a file. */
+  readonly onSaved: () => void;
+}
+
+export function createFileActions(store: ModelStore, drafts: Drafts, shelf: Shelf): FileActions {
   const news = createNotices();
-  const care = createCare(store, drafts, news, isKept);
-  const opening = createOpening(news);
+  const care = createCare(store, drafts, news, shelf.isKept);
+  const opening = createOpening(news, shelf.database);
   const put = (snapshot: Snapshot, text: string): void => {
     store.open(snapshot);
     const since = store.version();
@@ -129,6 +167,18 @@ export function createFileActions(store: ModelStore, drafts: Drafts, isKept: () 
   };
   const putFile = (file: File, asking: Asking): Promise<void> =>
     opening.file(file, (snapshot) => care.replace(asking, () => put(snapshot, fileTexts.isOpen(file.name))));
+  const putSeveral =
+    (of: number) =>
+    ({ last, others, refused }: Imported): void => {
+      const messages = refused;
+      if (last === undefined) {
+        return news.refuse({ heading: fileTexts.noneOpened, messages, open: fileTexts.othersUntouched });
+      }
+      const open = fileTexts.severalOpen(last.origin.name, others);
+      const asking: Asking = (instead) => fileTexts.fileReplaces(last.origin.name, instead);
+      care.replace(asking, () => put(last, open));
+      if (refused.length > 0) news.refuse({ heading: fileTexts.someNotOpened(refused.length, of), messages, open });
+    };
   const startOver = (): void => {
     const { name, shipped, bytes } = store.origin();
     const known = shippedModels.find(({ key }) => key === shipped);
@@ -139,7 +189,11 @@ export function createFileActions(store: ModelStore, drafts: Drafts, isKept: () 
     ...news,
     say: (text) => news.say(text, () => false),
     reading: opening.reading,
-    open: (file) => void putFile(file, (instead) => fileTexts.fileReplaces(file.name, instead)),
+    open: ([file, ...more]) => {
+      if (file === undefined) return;
+      if (more.length > 0) void opening.several([file, ...more], putSeveral(more.length + 1));
+      else void putFile(file, (instead) => fileTexts.fileReplaces(file.name, instead));
+    },
     openShipped: (shipped) => {
       const { question } = shippedModelTexts[shipped.key];
       const asking: Asking = (instead) => fileTexts.modelReplaces(question, instead);
@@ -147,12 +201,13 @@ export function createFileActions(store: ModelStore, drafts: Drafts, isKept: () 
       void opening.shipped(shipped, place);
     },
     openLink: (found) => {
-      if ('problem' in found) news.refuse(fileTexts.linkNotOpened, found.problem);
+      if ('problem' in found) refuseOne(news, fileTexts.linkNotOpened, found.problem.message);
       else void putFile(new File([found.bytes], found.name), (instead) => fileTexts.linkReplaces(found.name, instead));
     },
     save: () => {
       news.say(saved(store, drafts), () => false);
       care.noteSaved();
+      shelf.onSaved();
     },
     copyLink: () => void linked(store, drafts).then((text) => news.say(text, () => false)),
     startOver,

@@ -4,8 +4,8 @@ function carriesFiles(event: DragEvent): boolean {
   return event.dataTransfer?.types.includes('Files') === true;
 }
 
-/** Calls back with a file that is dropped anywhere on the page; returns whether one hovers over it. */
-export function listenForDrop(onFile: (file: File) => void): Accessor<boolean> {
+/** Calls back with files that are dropped anywhere on the page; returns whether some hover over it. */
+export function listenForDrop(onFiles: (files: readonly File[]) => void): Accessor<boolean> {
   const [hovering, setHovering] = createSignal(false);
   const onOver = (event: DragEvent): void => {
     if (!carriesFiles(event)) return;
@@ -19,8 +19,7 @@ export function listenForDrop(onFile: (file: File) => void): Accessor<boolean> {
     if (!carriesFiles(event)) return;
     event.preventDefault();
     setHovering(false);
-    const file = event.dataTransfer?.files[0];
-    if (file !== undefined) onFile(file);
+    onFiles([...(event.dataTransfer?.files ?? [])]);
   };
   onMount(() => {
     const ending = new AbortController();

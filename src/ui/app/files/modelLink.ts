@@ -2,6 +2,9 @@ import { onCleanup, onMount } from 'solid-js';
 import type { Problem } from '../../../core/problem';
 import type { SharedFile } from '../../../files/share';
 
+/** The part that packs a model into a link and takes it out, which few visits need. */
+const sharing = () => import('../../../files/share');
+
 /** Start of a link's fragment, the part of an address that browsers do not send to a server. */
 const start = '#model=';
 
@@ -12,8 +15,7 @@ function ownAddress(): string {
 
 /** The address that opens a model file in this program, or why there is none. */
 export async function linkTo(file: SharedFile): Promise<string | { readonly problem: Problem }> {
-  const { packShared } = await import('../../../files/share');
-  const packed = await packShared(file);
+  const packed = await (await sharing()).packShared(file);
   return typeof packed === 'string' ? `${ownAddress()}${start}${packed}` : packed;
 }
 
@@ -35,7 +37,9 @@ export function listenForLinks(open: (found: SharedFile | { readonly problem: Pr
     if (!hash.startsWith(start)) return;
     // The model is now like any other one: a reload opens the kept work and not the link.
     history.replaceState(null, '', ownAddress());
-    void import('../../../files/share').then(({ unpackShared }) => unpackShared(hash.slice(start.length))).then(open);
+    void sharing()
+      .then(({ unpackShared }) => unpackShared(hash.slice(start.length)))
+      .then(open);
   };
   onMount(follow);
   addEventListener('hashchange', follow);

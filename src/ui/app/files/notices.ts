@@ -1,5 +1,4 @@
 import { createSignal, type Accessor } from 'solid-js';
-import type { Problem } from '../../../core/problem';
 
 /** A message about the last thing done with a file. */
 interface Message {
@@ -8,10 +7,13 @@ interface Message {
   readonly undoable: Accessor<boolean>;
 }
 
-/** A file that could not be opened. */
+/** Files that could not be opened. */
 interface Refusal {
   readonly heading: string;
-  readonly problem: Problem;
+  /** What is wrong, a sentence for each file. */
+  readonly messages: readonly string[];
+  /** What is open now. */
+  readonly open: string;
 }
 
 /** A file that waits to be opened, as it would replace work that is saved nowhere. */
@@ -32,7 +34,7 @@ export interface CurrentNotice {
 /** The notice that is shown, and ways to replace it. */
 export interface Notices extends CurrentNotice {
   say(text: string, undoable: Accessor<boolean>): void;
-  refuse(heading: string, problem: Problem): void;
+  readonly refuse: (refused: Refusal) => void;
   ask(offer: OpeningOffer): void;
 }
 
@@ -50,7 +52,7 @@ export function createNotices(): Notices {
     refusal,
     offer,
     say: (text, undoable) => set({ text, undoable }),
-    refuse: (heading, problem) => set(undefined, { heading, problem }),
+    refuse: (refused) => set(undefined, refused),
     ask: (offered) => set(undefined, undefined, offered),
     dismiss: () => set(),
   };

@@ -5,6 +5,7 @@ import { shippedModels } from '../files/shippedModels';
 import type { Origin } from '../store/snapshot';
 import { reopen } from './changes';
 import type { ShelfDatabase } from './database';
+import { carriedOn } from './lastMoment';
 import { lockModel, type ModelLock } from './modelLock';
 import type { PageMemory } from './pageMemory';
 import { isSampleId, isShelfFile, isShelfWork, type ShelfWork } from './record';
@@ -38,19 +39,6 @@ const patience = 3000;
 async function sample(failure: string, key?: string, work?: ShelfWork): Promise<Beginning> {
   const shipped = shippedModels.find((one) => one.key === key) ?? shippedModels[0];
   return { ...(await openShipped(shipped)), work, lock: undefined, isFollowing: false, failure };
-}
-
-/**
- * The work that was put into the page's memory when the page was left, where that is newer than the work in the
- * database.
- */
-function carriedOn(work: ShelfWork, lastText: string | undefined): ShelfWork {
-  try {
-    const last: unknown = JSON.parse(lastText ?? 'null');
-    return isShelfWork(last) && last.id === work.id && last.at > work.at ? last : work;
-  } catch {
-    return work;
-  }
 }
 
 /** The newest work that this version can read. */

@@ -1,47 +1,90 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import type { ShelfFile, ShelfWork } from './record';
+import { shelfTexts } from '../../../present/page/shelfTexts';
+import type { ShelfFile, ShelfVersion, ShelfWork } from './record';
 
 /** The browser's storage of models, each under its id. Every method rejects where the browser refuses storage. */
 export interface ShelfDatabase {
   /** All work by id, also work that this version cannot read. */
   list(): Promise<Map<string, unknown>>;
   read(id: string): Promise<{ readonly file: unknown; readonly work: unknown }>;
-  /** Writes work, and its file unless that is stored already: both or neither. Resolves once they are on the disk. */
-  write(work: ShelfWork, file: ShelfFile | undefined): Promise<void>;
+  /**
+   * Writes work, and its file unless that is stored already: both or neither. Resolves once they are on the disk, to
+   * whether the file is there: another page may have deleted it.
+   */
+  write(work: ShelfWork, file: ShelfFile | undefined): Promise<boolean>;
   /** Stores a value under an id, unless that id is taken. */
   setAside(id: string, value: unknown): Promise<void>;
+  /** Removes a model with its file and its versions. */
   remove(id: string): Promise<void>;
+  /** The versions of a model, the newest first, at most as many as asked for; also those that cannot be read. */
+  readonly versions: (id: string, most?: number) => Promise<unknown[]>;
+  /** Adds a version of a model and removes its versions before the number `first`. */
+  readonly addVersion: (version: ShelfVersion, first: number) => Promise<void>;
 }
 
 interface Schema extends DBSchema {
   files: { key: string; value: unknown };
   works: { key: string; value: unknown };
+  versions: { key: [id: string, number: number]; value: unknown };
 }
 
-const version = 1;
+const version = 2;
 
-async function opened(name: string): Promise<IDBPDatabase<Schema>> {
+/** Keys of all versions of a model up to a number. */
+const versionsOf = (id: string, last = Infinity): IDBKeyRange => IDBKeyRange.bound([id, -Infinity], [id, last]);
+
+async function opened(name: string, onClosed: () => void): Promise<IDBPDatabase<Schema>> {
   return openDB<Schema>(name, version, {
-    upgrade: (database) => {
-      database.createObjectStore('files');
-      database.createObjectStore('works');
+    upgrade: (database, from) => {
+      if (from < 1) {
+        database.createObjectStore('files');
+        database.createObjectStore('works');
+      }
+      database.createObjectStore('versions');
     },
     // A tab with a newer version wants to change the database and must not wait for this one.
-    blocking: (_current, _blocked, event) => (event.target as IDBDatabase).close(),
+    blocking: (_current, _blocked, event) => {
+      (event.target as IDBDatabase).close();
+      onClosed();
+    },
+    terminated: onClosed,
   });
+}
+
+function versionsIn(database: () => Promise<IDBPDatabase<Schema>>): Pick<ShelfDatabase, 'versions' | 'addVersion'> {
+  return {
+    versions: async (id, most = Infinity) => {
+      const found: unknown[] = [];
+      const { store } = (await database()).transaction('versions');
+      let at = await store.openCursor(versionsOf(id), 'prev');
+      for (; at !== null && found.length < most; at = await at.continue()) found.push(at.value);
+      return found;
+    },
+    addVersion: async (made, first) => {
+      const transaction = (await database()).transaction('versions', 'readwrite');
+      const deeds = [
+        transaction.store.put(made, [made.id, made.number]),
+        transaction.store.delete(versionsOf(made.id, first - 1)),
+      ];
+      transaction.commit();
+      await Promise.all([...deeds, transaction.done]);
+    },
+  };
 }
 
 /** The one door to the database library. */
 export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
   let once: Promise<IDBPDatabase<Schema>> | undefined;
   const database = async (): Promise<IDBPDatabase<Schema>> => {
-    once ??= opened(name);
+    once ??= opened(name, () => {
+      once = undefined;
+    });
     try {
       return await once;
     } catch (reason) {
       // Try again next time, as the browser may then allow it.
       once = undefined;
-      throw reason;
+      throw reason instanceof DOMException && reason.name === 'VersionError' ? new Error(shelfTexts.newer) : reason;
     }
   };
   return {
@@ -60,11 +103,15 @@ export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
     },
     write: async (work, file) => {
       const transaction = (await database()).transaction(['files', 'works'], 'readwrite');
-      const puts = [transaction.objectStore('works').put(work, work.id)];
-      if (file !== undefined) puts.push(transaction.objectStore('files').put(file, file.id));
+      const files = transaction.objectStore('files');
+      const deeds = [
+        file === undefined ? files.getKey(work.id) : files.put(file, file.id),
+        transaction.objectStore('works').put(work, work.id),
+      ];
       // Committed explicitly, the transaction ends even if the page closes before it would end by itself.
       transaction.commit();
-      await Promise.all([...puts, transaction.done]);
+      const [key] = await Promise.all([...deeds, transaction.done]);
+      return key !== undefined;
     },
     setAside: async (id, value) => {
       const transaction = (await database()).transaction('works', 'readwrite');
@@ -72,13 +119,15 @@ export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
       await transaction.done;
     },
     remove: async (id) => {
-      const transaction = (await database()).transaction(['files', 'works'], 'readwrite');
+      const transaction = (await database()).transaction(['files', 'works', 'versions'], 'readwrite');
       await Promise.all([
         transaction.objectStore('files').delete(id),
         transaction.objectStore('works').delete(id),
+        transaction.objectStore('versions').delete(versionsOf(id)),
         transaction.done,
       ]);
     },
+    ...versionsIn(database),
   };
 }
 

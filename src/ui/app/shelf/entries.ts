@@ -20,9 +20,13 @@ interface Entry {
  */
 export interface Entries {
   /** The entry of the model now open. */
-  now(): Entry;
+  readonly now: () => Entry;
+  /** Whether an entry is one of this page's. */
+  readonly has: (id: string) => boolean;
   /** Gives the model now open a new entry. */
-  copy(): void;
+  readonly copy: () => void;
+  /** Notes that an entry is no longer in the database: the next change writes it whole. */
+  readonly forget: (id: string) => void;
 }
 
 function newEntry(isCopy: boolean): Entry {
@@ -35,13 +39,28 @@ function entryOf({ work, lock }: Beginning): Entry {
 }
 
 export function createEntries(store: ModelStore, beginning: Beginning): Entries {
-  const entries = new WeakMap<Origin, Entry>([[store.origin(), entryOf(beginning)]]);
+  const byOrigin = new WeakMap<Origin, Entry>();
+  const byId = new Map<string, Entry>();
+  const put = (entry: Entry): Entry => {
+    byOrigin.set(store.origin(), entry);
+    byId.set(entry.id, entry);
+    return entry;
+  };
+  put(entryOf(beginning));
+  const now = (): Entry => byOrigin.get(store.origin()) ?? put(newEntry(false));
   return {
-    now: () => {
-      const known = entries.get(store.origin()) ?? newEntry(false);
-      entries.set(store.origin(), known);
-      return known;
+    now,
+    has: (id) => byId.has(id),
+    copy: () => {
+      const { id, lock } = now();
+      // Else the model would seem to be written here once the other page is closed.
+      lock?.drop();
+      byId.delete(id);
+      put(newEntry(true));
     },
-    copy: () => void entries.set(store.origin(), newEntry(true)),
+    forget: (id) => {
+      const entry = byId.get(id);
+      if (entry !== undefined) entry.isOnShelf = false;
+    },
   };
 }

@@ -1,21 +1,25 @@
-import { createEffect, createSignal, on, onCleanup, untrack, type Accessor } from 'solid-js';
+import { createEffect, on, onCleanup, untrack, type Accessor } from 'solid-js';
 import { openAnnouncements } from './announcements';
 import type { Beginning } from './beginning';
-import { changesOf, layoutOf, withChanges } from './changes';
 import type { ShelfDatabase } from './database';
 import { createEntries } from './entries';
+import { createFollowing, type Following } from './following';
 import type { PageMemory } from './pageMemory';
-import { isSampleId, isShelfWork, type ShelfWork } from './record';
+import { isSampleId } from './record';
+import { createSavings } from './savings';
+import { storageFault } from './storageFault';
+import { shelfTexts } from '../../../present/page/shelfTexts';
 import type { SaveState } from '../../../present/page/saveState';
-import { createWriter, type KeptParts } from './writer';
+import { workNow, type KeptParts } from './workNow';
+import { createWriter, type Writer } from './writer';
 
-/** The storage for the work, and a callback. */
+/** The storage for the work, and a way to say something. */
 export interface KeeperOptions {
   readonly database: ShelfDatabase;
   readonly memory: PageMemory;
   readonly beginning: Beginning;
-  /** Called when the model becomes a copy, by a change while another page writes the model. */
-  readonly onCopied: () => void;
+  /** Says something about the keeping, as that the model becomes a copy. */
+  readonly say: (text: string) => void;
 }
 
 /** Keeps this page's work on the shelf. */
@@ -23,8 +27,18 @@ export interface Keeper {
   readonly state: Accessor<SaveState>;
   /** Id of the model now open. */
   readonly id: () => string;
+  /** Whether this page has a model open, or can return to it by undo. */
+  readonly has: (id: string) => boolean;
   /** Leaves this page for another model of the shelf. */
   readonly open: (id: string) => void;
+  /** Makes a version of the model now open. */
+  readonly saveVersion: () => Promise<void>;
+  /** Says why none could be made. */
+  readonly sayNoVersion: (reason: unknown) => void;
+  /** Writes nothing any more, until what it gives back is called. */
+  readonly stop: () => () => void;
+  /** Notes that a model was deleted, and tells other pages. */
+  readonly removed: (id: string) => void;
 }
 
 /**
@@ -33,71 +47,115 @@ export interface Keeper {
  */
 export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
   const { database, memory, beginning } = options;
-  const [following, setFollowing] = createSignal(beginning.isFollowing);
   const entries = createEntries(parts.store, beginning);
-  let isShowing = false;
-  const show = (work: ShelfWork): void => {
-    if (!untrack(following) || work.id !== entries.now().id) return;
-    isShowing = true;
-    showWork(parts, work);
-    isShowing = false;
+  const following = createFollowing(parts, { ...options, entries, isBehind: () => writer.isBehind() });
+  const { hear, setGone, gone } = following;
+  const announcements = openAnnouncements(hear);
+  const writer = createWriter(parts, {
+    database,
+    memory,
+    entries,
+    first: firstState(beginning),
+    onWritten: (work) => {
+      if (work.id === untrack(gone)) setGone('');
+      announcements.tell({ kind: 'written', work });
+      savings.written(work);
+    },
+  });
+  const sayNoVersion = (reason: unknown): void => options.say(shelfTexts.noVersion(storageFault(reason)));
+  const savings = createSavings(
+    database,
+    () => (untrack(following.now) ? undefined : workNow(parts, entries)),
+    sayNoVersion,
+  );
+  listenForChanges(parts, following, writer);
+  void settle(beginning, following, writer);
+  const leaveFor = (id: string): void => {
+    writer.leave();
+    writer.stop();
+    memory.setModel(id);
+    location.reload();
   };
-  const announcements = openAnnouncements(show);
-  const first = firstState(beginning);
-  const writer = createWriter(parts, { database, memory, entries, first, onWritten: announcements.tell });
+  const leave = (): void => {
+    writer.leave();
+    savings.leave();
+    announcements.tell({ kind: 'left', id: entries.now().id });
+  };
+  listenForLeaving(leave, writer.flush);
+  onCleanup(announcements.close);
+  return {
+    state: () => {
+      if (gone() !== '' && gone() === entries.now().id) return { state: 'gone' };
+      return following.now() ? { state: 'following' } : writer.state();
+    },
+    id: () => entries.now().id,
+    has: entries.has,
+    open: leaveFor,
+    saveVersion: savings.save,
+    sayNoVersion,
+    stop: writer.stop,
+    removed: (id) => {
+      memory.setLastMoment(id, undefined);
+      entries.forget(id);
+      announcements.tell({ kind: 'removed', id });
+    },
+  };
+}
+
+/** Writes what waits in the page's memory, as soon as this page is the one that writes the model. */
+async function settle({ isFollowing, lock }: Beginning, following: Following, writer: Writer): Promise<void> {
+  if (isFollowing) {
+    // Another page may have written after this one read the model and before it listened for announcements.
+    void following.catchUp();
+    await lock?.later;
+    await following.end();
+  }
+  if (!untrack(following.now)) writer.settle();
+}
+
+/** Calls back as the page is left, or out of sight, where the browser may end it without a word. */
+function listenForLeaving(leave: () => void, hide: () => void): void {
+  addEventListener('pagehide', leave);
+  document.addEventListener('visibilitychange', hide);
+  onCleanup(() => {
+    hide();
+    removeEventListener('pagehide', leave);
+    document.removeEventListener('visibilitychange', hide);
+  });
+}
+
+/** Tells the writer of each change that a person makes here; with the first one a followed model becomes a copy. */
+function listenForChanges({ store, drafts, choice }: KeptParts, following: Following, writer: Writer): void {
+  let last = untrack(store.origin);
   const changed = (isWork: boolean): void => {
-    if (isShowing || (untrack(following) && !isWork)) return;
-    if (untrack(following)) {
-      entries.copy();
-      setFollowing(false);
-      options.onCopied();
+    const isOpening = untrack(store.origin) !== last;
+    last = untrack(store.origin);
+    if (following.isShowing()) return;
+    if (untrack(following.now)) {
+      if (isOpening) {
+        writer.rest();
+        void following.catchUp();
+        return;
+      }
+      if (!isWork) return;
+      following.part();
     }
     writer.change();
   };
   createEffect(
     on(
-      () => [parts.store.version(), parts.drafts.all()],
+      () => [store.version(), drafts.all()],
       () => changed(true),
       { defer: true },
     ),
   );
   createEffect(
     on(
-      () => parts.choice.kept(),
+      () => choice.kept(),
       () => changed(false),
       { defer: true },
     ),
   );
-  if (beginning.isFollowing) {
-    void beginning.lock?.later.then(() => setFollowing(false));
-    // Another page may have written after this one read the model and before it listened for announcements.
-    void database.read(entries.now().id).then(({ work }) => {
-      if (isShelfWork(work)) show(work);
-    });
-  }
-  addEventListener('pagehide', writer.leave);
-  document.addEventListener('visibilitychange', writer.flush);
-  onCleanup(() => {
-    writer.flush();
-    announcements.close();
-    removeEventListener('pagehide', writer.leave);
-    document.removeEventListener('visibilitychange', writer.flush);
-  });
-  return {
-    state: () => (following() ? { state: 'following' } : writer.state()),
-    id: () => entries.now().id,
-    open: writer.leaveFor,
-  };
-}
-
-/** Applies the work that another page has written to the model now open. */
-function showWork({ store, drafts }: KeptParts, work: ShelfWork): void {
-  const [now, next] = [store.model().sheet, withChanges(store.origin().file.sheet, work)];
-  if (layoutOf(now, next) !== undefined) store.replace(next);
-  else for (const [row, column, text] of changesOf(now, next)) store.edit({ row, column, text });
-  store.finish();
-  for (const [row, column] of drafts.all()) drafts.set({ row, column }, undefined);
-  for (const [row, column, text] of work.drafts) drafts.set({ row, column }, text);
 }
 
 function firstState({ failure, work }: Beginning): SaveState {

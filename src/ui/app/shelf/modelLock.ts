@@ -4,23 +4,35 @@ export interface ModelLock {
   readonly held: Promise<boolean>;
   /** Resolves when this page gets the lock, however late. */
   readonly later: Promise<void>;
+  /** Gives the lock back, or waits for it no longer. */
+  readonly drop: () => void;
 }
 
 /** Milliseconds to wait for the lock: after a reload the page as it was before may still hold it. */
 const wait = 1000;
+
+/** Whether the browser has Web Locks. */
+export function hasLocks(): boolean {
+  return 'locks' in navigator;
+}
 
 /**
  * Asks the browser for the lock of a model and holds it while the page is open. Where the browser has no Web Locks,
  * every page may write.
  */
 export function lockModel(id: string): ModelLock {
-  if (!('locks' in navigator)) return { held: Promise.resolve(true), later: Promise.resolve() };
+  const nothing = (): void => undefined;
+  if (!hasLocks()) return { held: Promise.resolve(true), later: Promise.resolve(), drop: nothing };
+  let drop = nothing;
+  const dropped = new Promise<void>((done) => {
+    drop = done;
+  });
   const later = new Promise<void>((held) => {
     void navigator.locks.request(`raftmargin model ${id}`, () => {
       held();
-      return new Promise<never>(() => undefined);
+      return dropped;
     });
   });
   const tooLate = new Promise<false>((give) => setTimeout(() => give(false), wait));
-  return { held: Promise.race([later.then(() => true), tooLate]), later };
+  return { held: Promise.race([later.then(() => true), tooLate]), later, drop };
 }

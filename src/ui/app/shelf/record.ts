@@ -40,6 +40,21 @@ export interface ShelfWork {
   readonly at: number;
 }
 
+/** A model as it was at one of its savings. */
+export interface ShelfVersion {
+  readonly version: 1;
+  /** Of the model. */
+  readonly id: string;
+  /** 1 for the model's first version, then counting up. */
+  readonly number: number;
+  /** Milliseconds since 1970. */
+  readonly at: number;
+  readonly title: string;
+  /** What was done since the file was opened, as in the model's work. */
+  readonly changes: readonly FieldText[];
+  readonly layout?: Layout | undefined;
+}
+
 type Unknown<T> = Partial<Record<keyof T, unknown>>;
 
 function isFieldText(value: unknown): value is FieldText {
@@ -51,7 +66,7 @@ export function isFieldTexts(value: unknown): value is FieldText[] {
   return Array.isArray(value) && value.every(isFieldText);
 }
 
-function isLayout(value: unknown): value is Layout {
+export function isLayout(value: unknown): value is Layout {
   if (typeof value !== 'object' || value === null) return false;
   const { columns, rows } = value as Unknown<Layout>;
   const isEach = (list: unknown, kind: string): boolean =>

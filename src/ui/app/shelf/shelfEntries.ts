@@ -3,7 +3,8 @@ import { download } from '../files/saving';
 import { reopen } from './changes';
 import type { ShelfDatabase } from './database';
 import { heldModels } from './heldModels';
-import { isSampleId, isShelfFile, isShelfWork, type ShelfWork } from './record';
+import { shippedModels } from '../files/shippedModels';
+import { isSampleId, isShelfFile, isShelfWork, sampleId, type ShelfWork } from './record';
 
 /** The contents of the shelf. */
 export interface ShelfList {
@@ -24,6 +25,12 @@ export async function listShelf(database: ShelfDatabase): Promise<ShelfList> {
     aside: entries.filter(([, value]) => !isShelfWork(value)).map(([id, value]) => ({ id, value })),
     held,
   };
+}
+
+/** Id of the model opened once one is deleted: the newest other that no page has open, else the first sample. */
+export function nextAfter(list: ShelfList | undefined, id: string): string {
+  const next = list?.works.find((work) => work.id !== id && !list.held.has(work.id));
+  return next?.id ?? sampleId(shippedModels[0].key);
 }
 
 /** Adds a copy of a model to the shelf. */

@@ -1,26 +1,17 @@
 import type { Accessor } from 'solid-js';
-import type { ModelStore } from '../store/modelStore';
-import type { KeptChoice } from '../preferences/choice';
-import type { Drafts } from '../store/drafts';
-import { changesOf, layoutOf } from './changes';
 import type { ShelfDatabase } from './database';
+import { createDelay } from './delay';
 import type { Entries } from './entries';
-import { lockModel } from './modelLock';
+import { createLastMoments } from './lastMoment';
 import type { PageMemory } from './pageMemory';
-import { isOwnWork, isSampleId, sampleId, type ShelfFile, type ShelfWork } from './record';
+import { isSampleId, type ShelfWork } from './record';
 import { createSaveTally } from './saveTally';
+import { newFile, workNow, type KeptParts } from './workNow';
 import type { SaveState } from '../../../present/page/saveState';
-import { reasonText } from '../reasonText';
+import { storageFault } from './storageFault';
 
 /** Milliseconds that a change waits at most to be written, even while others follow. */
 const soon = 30;
-
-/** The parts of the page that are kept. */
-export interface KeptParts {
-  readonly store: ModelStore;
-  readonly drafts: Drafts;
-  readonly choice: KeptChoice;
-}
 
 interface WriterOptions {
   readonly database: ShelfDatabase;
@@ -36,86 +27,78 @@ export interface Writer {
   readonly state: Accessor<SaveState>;
   /** Notes a change, which is written soon. */
   readonly change: () => void;
-  /** Writes what waits, stops writing, and opens another model of the shelf in this page's place. */
-  readonly leaveFor: (id: string) => void;
+  /** Whether changes wait to be written. */
+  readonly isBehind: () => boolean;
+  /** Writes anew where something waits in the page's memory. */
+  readonly settle: () => void;
+  /** Lets go of what waits: another page writes the model that is open now. */
+  readonly rest: () => void;
+  /** Writes nothing any more, until what it gives back is called. */
+  readonly stop: () => () => void;
   /** Writes what waits at once. */
   readonly flush: () => void;
   /** For a page that is left: unconfirmed work is also put into the page's memory, which is written synchronously. */
   readonly leave: () => void;
 }
 
-/** The current work under its id on the shelf; an unchanged shipped model has a fixed id and no entry. */
-function workNow({ store, drafts, choice }: KeptParts, entries: Entries): ShelfWork {
-  const { name, shipped, bytes, file } = store.origin();
-  const { sheet, title } = store.model();
-  const { id, isCopy, isOnShelf } = entries.now();
-  const layout = layoutOf(file.sheet, sheet);
-  const kept = { changes: changesOf(file.sheet, sheet), layout, drafts: drafts.all(), choice: choice.kept() };
-  const isLoose = shipped !== '' && !isOnShelf && !isOwnWork(kept);
-  const version = layout === undefined ? 2 : 3;
-  const head = { version, id: isLoose ? sampleId(shipped) : id, name, title, shipped } as const;
-  return { ...head, size: bytes.length, isCopy, ...kept, at: Date.now() };
-}
-
-/** The file of the model now open where the database lacks it; it is then marked as stored. */
-function newFile({ store }: KeptParts, entries: Entries, id: string): ShelfFile | undefined {
-  const entry = entries.now();
-  if (isSampleId(id) || entry.isOnShelf) return undefined;
-  entry.lock ??= lockModel(id);
-  entry.isOnShelf = true;
-  const { name, shipped, opened, bytes } = store.origin();
-  return { version: 2, id, name, shipped, opened, bytes };
-}
-
 export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
   const { database, memory, entries } = options;
   const tally = createSaveTally(options.first);
-  let timer: ReturnType<typeof setTimeout> | undefined;
+  const lastMoments = createLastMoments(memory);
   let isLeft = false;
 
+  const change = (): void => {
+    if (isLeft) return;
+    tally.change();
+    writing.ask();
+  };
   const confirm = (work: ShelfWork, until: number): void => {
-    memory.setLastMoment(work.id, undefined);
     options.onWritten(work);
     tally.confirm(until, isSampleId(work.id) ? { state: 'nothing' } : { state: 'kept', at: new Date(work.at) });
+    if (!tally.isBehind()) lastMoments.takeOut(work.id);
   };
-  const write = (): void => {
-    clearTimeout(timer);
-    timer = undefined;
+  const writing = createDelay(soon, () => {
     const [work, until, entry] = [workNow(parts, entries), tally.count(), entries.now()];
     const file = newFile(parts, entries, work.id);
     memory.setModel(work.id);
     database.write(work, file).then(
-      () => confirm(work, until),
+      (hasFile) => {
+        if (hasFile || isSampleId(work.id)) return confirm(work, until);
+        entry.isOnShelf = false;
+        change();
+      },
       (reason: unknown) => {
         if (file !== undefined) entry.isOnShelf = false;
-        tally.fail(reasonText(reason));
+        tally.fail(storageFault(reason));
       },
     );
-  };
-  const flush = (): void => {
-    if (timer !== undefined) write();
-  };
+  });
   const leave = (): void => {
-    if (tally.isBehind() && !isLeft) {
-      const work = workNow(parts, entries);
-      memory.setLastMoment(work.id, JSON.stringify(work));
-    }
-    flush();
+    if (tally.isBehind() && !isLeft) lastMoments.put(workNow(parts, entries));
+    writing.hurry();
+  };
+  const stop = (): (() => void) => {
+    writing.cancel();
+    isLeft = true;
+    return () => {
+      isLeft = false;
+      if (tally.isBehind()) change();
+    };
   };
   return {
     state: tally.state,
-    change: () => {
-      if (isLeft) return;
-      tally.change();
-      timer ??= setTimeout(write, soon);
+    isBehind: tally.isBehind,
+    change,
+    settle: () => {
+      if (lastMoments.has(entries.now().id)) change();
     },
-    flush,
-    leaveFor: (id) => {
-      leave();
-      isLeft = true;
-      memory.setModel(id);
-      location.reload();
+    rest: () => {
+      writing.cancel();
+      memory.setModel(entries.now().id);
+      tally.confirm(tally.count(), { state: 'nothing' });
     },
+    stop,
+    flush: writing.hurry,
     leave,
   };
 }

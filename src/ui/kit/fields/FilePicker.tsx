@@ -3,15 +3,16 @@ import type { JSX } from 'solid-js';
 interface FilePickerProps {
   /** The text of the button. */
   readonly label: string;
-  readonly onFile: (file: File) => void;
+  /** Whether several files can be picked at once. */
+  readonly several?: boolean;
+  readonly onFiles: (files: readonly File[]) => void;
 }
 
-/** A button with which a person picks a CSV file; the same file can be picked again. */
+/** A button with which a person picks CSV files; the same file can be picked again. */
 export function FilePicker(props: FilePickerProps): JSX.Element {
   let picker: HTMLInputElement | undefined;
   const pick = (): void => {
-    const file = picker?.files?.[0];
-    if (file !== undefined) props.onFile(file);
+    props.onFiles([...(picker?.files ?? [])]);
     if (picker !== undefined) picker.value = '';
   };
   return (
@@ -24,6 +25,7 @@ export function FilePicker(props: FilePickerProps): JSX.Element {
         class="heard"
         tabindex="-1"
         aria-hidden="true"
+        multiple={props.several === true}
         accept=".csv,text/csv,text/plain"
         ref={picker}
         onChange={pick}

@@ -21,7 +21,7 @@ export function TrialsButtons(props: TrialsProps): JSX.Element {
   };
   return (
     <div class="timing-buttons">
-      <FilePicker label={trialsTexts.open} onFile={(file) => void props.kept.open(file)} />
+      <FilePicker label={trialsTexts.open} onFiles={([file]) => void (file && props.kept.open(file))} />
       <button type="button" class="word" onClick={() => void loadInvented()}>
         {trialsTexts.loadInvented}
       </button>

@@ -20,16 +20,19 @@ class Given {
   readonly database = {
     write: (work: ShelfWork, file: ShelfFile | undefined) => {
       this.written.push([work, file]);
+      if (file !== undefined) this.hasFile = true;
       if (this.answer === 'no') return Promise.reject(new Error('the disk is full'));
-      return this.answer === 'never' ? new Promise<void>(() => undefined) : Promise.resolve();
+      return this.answer === 'never' ? new Promise<boolean>(() => undefined) : Promise.resolve(this.hasFile);
     },
   } as unknown as ShelfDatabase;
+  hasFile = false;
   readonly last = new Map<string, string | undefined>();
   model = '';
   readonly memory = {
     setModel: (id: string) => {
       this.model = id;
     },
+    lastMoment: (id: string) => this.last.get(id),
     setLastMoment: (id: string, text: string | undefined) => {
       this.last.set(id, text);
       return true;
@@ -145,6 +148,36 @@ describe('the writer', () => {
     writer.change();
     await vi.advanceTimersByTimeAsync(50);
     writer.leave();
+    expect([...given.last.values()]).toEqual([]);
+  });
+  it('takes out of it what is on the disk now, once', async () => {
+    const { given, store, writer } = start();
+    given.answer = 'never';
+    store.edit(wage('16'));
+    writer.change();
+    writer.leave();
+    given.answer = 'yes';
+    for (const text of ['17', '18']) {
+      store.edit(wage(text));
+      writer.change();
+      await vi.advanceTimersByTimeAsync(50);
+    }
     expect([...given.last.values()]).toEqual([undefined]);
+    given.last.clear();
+    store.edit(wage('19'));
+    writer.change();
+    await vi.advanceTimersByTimeAsync(50);
+    expect(given.last.size).toBe(0);
+  });
+  it('writes the file again where another page has deleted it', async () => {
+    const { given, store, writer } = start();
+    for (const text of ['15', '16']) {
+      store.edit(wage(text));
+      writer.change();
+      given.hasFile = false;
+      await vi.advanceTimersByTimeAsync(100);
+    }
+    expect(given.written.map(([, file]) => file?.name)).toEqual(['nursery.csv', undefined, 'nursery.csv']);
+    expect(writer.state()).toMatchObject({ state: 'kept' });
   });
 });
