@@ -5,11 +5,9 @@ export const versionTexts = {
   heading: 'Versions',
   each: (title: string) => `Versions of ${title}`,
   about: 'The last 50 savings: about one a minute of work, and one with each saved file or visit.',
-  none: 'None yet: the first comes a moment after the first change.',
   opened: 'As the file was opened',
   goBack: 'Go back to this',
   goBackFrom: (when: string) => `Go back to the version of ${when}`,
-  isNow: 'as it is now',
   onlyThere: 'It is open in another window: go back to a version there.',
   wentBack: (when: string) => `The model is as it was on ${when}. What it was just before stands among its versions.`,
 } as const;
