@@ -150,7 +150,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
         onLink={fileActions.copyLink}
         onStartOver={fileActions.startOver}
       />
-      <NoticeBar fileActions={fileActions} onUndo={() => page.store.undo()} />
+      <NoticeBar fileActions={fileActions} keeper={keeper} onUndo={() => page.store.undo()} />
       <main>
         <Title />
         <HiddenMoneyBar />

@@ -25,6 +25,8 @@ export interface Keeper {
   readonly id: () => string;
   /** Leaves this page for another model of the shelf. */
   readonly open: (id: string) => void;
+  /** Writes what waits at once, before this page is loaded again. */
+  readonly flush: () => void;
 }
 
 /**
@@ -87,6 +89,7 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
     state: () => (following() ? { state: 'following' } : writer.state()),
     id: () => entries.now().id,
     open: writer.leaveFor,
+    flush: writer.flush,
   };
 }
 
