@@ -76,7 +76,9 @@ const hash = /(?<=-)[\w-]{8}(?=\.\w+$)/;
 export function buildLater(from: string, to: string): void {
   cpSync(from, to, { recursive: true });
   const parts = readdirSync(join(to, 'assets'));
-  const renamed = parts.map((name) => [name, name.replace(hash, (text) => `${text.slice(4)}${text.slice(0, 4)}`)] as const);
+  const renamed = parts.map(
+    (name) => [name, name.replace(hash, (text) => `${text.slice(4)}${text.slice(0, 4)}`)] as const,
+  );
   for (const [name, later] of renamed) renameSync(join(to, 'assets', name), join(to, 'assets', later));
   const texts = [...renamed.map(([, later]) => join('assets', later)), 'index.html', 'offline.js'];
   for (const file of texts.filter((name) => /\.(?:js|css|html)$/.test(name))) {

@@ -6,5 +6,7 @@ test('whoever is asked to load the page again is told what becomes of the work',
     'A new version of Raftmargin is ready; without you it waits for the next start. ' +
       'Your work is kept and opens as you left it.',
   );
-  expect(versionTexts.said('part is gone', false)).toMatch(/no network.*not kept on this machine: save a file first\.$/);
+  expect(versionTexts.said('part is gone', false)).toMatch(
+    /no network.*not kept on this machine: save a file first\.$/,
+  );
 });
