@@ -36,6 +36,8 @@ export default defineConfig({
     viewport: { width: 1440, height: 900 },
     locale: 'en-GB',
     screenshot: 'only-on-failure',
+    // A worker would answer for the server; offline.spec.ts alone lets it.
+    serviceWorkers: 'block',
     launchOptions: {
       ...(executablePath !== undefined && { executablePath }),
       // Quiet where the machine has no network.

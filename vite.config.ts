@@ -1,4 +1,5 @@
 import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
 
@@ -15,6 +16,9 @@ const POLICY = [
   "base-uri 'none'",
   "form-action 'none'",
 ].join('; ');
+
+/** What a page cannot say of itself: no other page may show it in a frame. */
+const SERVED_POLICY = `${POLICY}; frame-ancestors 'none'`;
 
 /** The development server puts styles into the page as text, which the built site never does. */
 const DEVELOPMENT_POLICY = POLICY.replace("style-src 'self'", "style-src 'self' 'unsafe-inline'");
@@ -65,10 +69,60 @@ const ENGINE = [
   /node_modules[\\/](?:mathjs|decimal\.js|papaparse)[\\/]/,
 ];
 
+/** Everything that the build writes; addresses of other hosts are not in it, as the page asks for none. */
+const WHOLE_SITE = '**/*.{js,css,html,woff2,csv,svg,png}';
+
+/**
+ * Makes the built site installable, and writes the service worker that keeps all of it after the first visit. All
+ * addresses are relative. A new worker waits until the page lets it take over or no page is open: see
+ * `src/ui/app/offline/versions.ts`, which registers it.
+ */
+function offline(): Plugin[] {
+  return VitePWA({
+    registerType: 'prompt',
+    injectRegister: false,
+    filename: 'offline.js',
+    // They are in the whole site already.
+    includeManifestIcons: false,
+    manifest: {
+      name: 'Raftmargin',
+      short_name: 'Raftmargin',
+      description: 'What a plant costs, what the beds can carry, and where the answer flips.',
+      lang: 'en',
+      start_url: './',
+      scope: './',
+      display: 'standalone',
+      theme_color: '#faf6ec',
+      background_color: '#faf6ec',
+      icons: [
+        { src: './icon.svg', sizes: 'any', type: 'image/svg+xml' },
+        { src: './icon-192.png', sizes: '192x192', type: 'image/png' },
+        { src: './icon-512.png', sizes: '512x512', type: 'image/png' },
+        { src: './icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+      ],
+    },
+    workbox: {
+      globPatterns: [WHOLE_SITE],
+      // A new version brings only the files whose names changed; those whose names hold no hash are compared.
+      dontCacheBustURLsMatching: /^assets\/.*-[\w-]{8}\.\w+$/,
+      // Another page of the same host is none of ours, even below our folder.
+      navigateFallback: null,
+      ignoreURLParametersMatching: [/./],
+      cacheId: 'raftmargin',
+      // By its name it would also clear the copy of the program in a folder below this one.
+      cleanupOutdatedCaches: false,
+      // The page of the first visit has the whole site at once, not only from its next start.
+      clientsClaim: true,
+      inlineWorkboxRuntime: true,
+      sourcemap: false,
+    },
+  });
+}
+
 export default defineConfig({
   // Relative addresses: the built site works from any folder of any server.
   base: './',
-  plugins: [solid(), contentSecurityPolicy(), earlyFonts()],
+  plugins: [solid(), contentSecurityPolicy(), earlyFonts(), offline()],
   build: {
     // A small file written into a style as data: would be refused by the policy.
     assetsInlineLimit: 0,
@@ -82,7 +136,7 @@ export default defineConfig({
   },
   preview: {
     // A policy in the page does not cover a worker's script: that needs the header.
-    headers: { 'Content-Security-Policy': POLICY },
+    headers: { 'Content-Security-Policy': SERVED_POLICY },
   },
   test: {
     // Node unless a file's first line says: // @vitest-environment jsdom

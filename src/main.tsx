@@ -16,4 +16,6 @@ import './ui/style/print.css';
 
 const page = document.getElementById('app');
 if (page === null) throw new Error('The page has no element "app" to draw in.');
+// The name stands in the page until there is something to draw.
+page.textContent = '';
 render(() => <App shelf={shelfStorage} />, page);

@@ -1,9 +1,13 @@
 import { expect, test as base, type Page } from '@playwright/test';
 
+/** What Playwright writes where it keeps a page from registering its service worker. */
+const blockedWorker = 'Service Worker registration blocked by Playwright';
+
 function listen(page: Page, origin: string): Set<string> {
   const complaints = new Set<string>();
   page.on('pageerror', (error) => complaints.add(`uncaught: ${error.message}`));
   page.on('console', (message) => {
+    if (message.text() === blockedWorker) return;
     if (message.type() === 'error' || message.type() === 'warning') complaints.add(`console: ${message.text()}`);
   });
   page.on('request', (request) => {

@@ -19,8 +19,13 @@ import { usePage } from '../app/pageContext';
 
 /** The results shown large, always in sight, and the checks that do not hold. */
 export function Headlines(): JSX.Element {
-  const { store, compared, stickyHeight } = usePage();
-  const headlines = createMemo(() => store.shape().cells.filter((cell) => cell.role === 'headline'));
+  const { store, compared, choice, stickyHeight } = usePage();
+  const isNarrow = createMedia('(max-width: 699.98px)');
+  const headlines = createMemo(() => {
+    const all = store.shape().cells.filter((cell) => cell.role === 'headline');
+    // Where only the first are in sight, the result that is asked about is among them.
+    return isNarrow() ? all.sort((a, b) => +(b.name === choice.result()) - +(a.name === choice.result())) : all;
+  });
   let element: HTMLElement | undefined;
   onMount(() => {
     if (element !== undefined) stickyHeight.follow(element);
@@ -139,22 +144,21 @@ function sameFailing(a: readonly Failing[], b: readonly Failing[]): boolean {
   return a.length === b.length && a.every(({ cell, letters }, i) => cell === b[i]?.cell && letters === b[i].letters);
 }
 
-/** In little room at most this many warnings are shown; of more, the first and how many follow. */
+/** At most this many warnings are shown; of more, the first and how many follow. */
 const mostWarnings = 2;
 
 function FailingChecks(): JSX.Element {
   const { store, compared, navigation, printing } = usePage();
-  const isNarrow = createMedia('(max-width: 699.98px)');
   const [unfolded, setUnfolded] = createSignal(false);
   const failing = createMemo<readonly Failing[]>(
     () => failingChecks(store.shape().cells, compared.columns(), (plan, { id }) => store.shown(plan, id).number),
     [],
     { equals: sameFailing },
   );
-  const isFolded = (): boolean => isNarrow() && !printing() && failing().length > mostWarnings;
+  const isFolded = (): boolean => !printing() && failing().length > mostWarnings;
   const shown = (): readonly Failing[] => (isFolded() && !unfolded() ? failing().slice(0, 1) : failing());
   return (
-    <div class="failing" role="status">
+    <div class="failing" classList={{ unfolded: isFolded() && unfolded() }} role="status">
       <For each={shown()}>
         {({ cell, letters }) => (
           <p>

@@ -3,12 +3,21 @@ import { fileTexts, progressText } from '../../present/page/fileTexts';
 import type { FileActions } from '../app/files/fileActions';
 import { Link } from '../kit/Link';
 import { commonTexts } from '../../present/text/commonTexts';
+import type { Keeper } from '../app/shelf/keeper';
+import { VersionNotice } from './VersionNotice';
 
-/** Notices about files: one that is being read, was opened or saved, or could not be opened. */
-export function NoticeBar(props: { fileActions: FileActions; onUndo: () => void }): JSX.Element {
+interface NoticeBarProps {
+  readonly fileActions: FileActions;
+  readonly keeper: Keeper;
+  readonly onUndo: () => void;
+}
+
+/** Notices about versions of the program, and about a file that is being read, was opened or saved, or was refused. */
+export function NoticeBar(props: NoticeBarProps): JSX.Element {
   return (
     <div class="news">
       <div role="status">
+        <VersionNotice keeper={props.keeper} />
         <Show when={props.fileActions.message()}>
           {(message) => (
             <p class="news-line">

@@ -177,7 +177,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
         onLink={fileActions.copyLink}
         onStartOver={fileActions.startOver}
       />
-      <NoticeBar fileActions={fileActions} onUndo={() => page.store.undo()} />
+      <NoticeBar fileActions={fileActions} keeper={keeper} onUndo={() => page.store.undo()} />
       <main>
         <Show when={question() !== 'set up'} fallback={<SetUpPane onFile={(file) => fileActions.open([file])} />}>
           <Title />

@@ -39,6 +39,8 @@ export interface Keeper {
   readonly stop: () => () => void;
   /** Notes that a model was deleted, and tells other pages. */
   readonly removed: (id: string) => void;
+  /** Writes what waits at once, before this page is loaded again. */
+  readonly flush: () => void;
 }
 
 /**
@@ -91,6 +93,7 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
     id: () => entries.now().id,
     has: entries.has,
     open: leaveFor,
+    flush: writer.flush,
     saveVersion: savings.save,
     sayNoVersion,
     stop: writer.stop,

@@ -68,6 +68,7 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
       <details
         class="group"
         ref={group}
+        style={{ '--rows': entries() }}
         open={navigation.isOpen(props.group.name) || forced()}
         onToggle={(event) => {
           if (!forced()) navigation.setOpen(props.group.name, event.currentTarget.open);
