@@ -12,7 +12,7 @@ export interface TypedPage {
   readonly typed: readonly Typed[];
 }
 
-export interface Round {
+interface Round {
   readonly context: BrowserContext;
   readonly address: string;
   readonly chance: Chance;

@@ -39,7 +39,7 @@ function readStores(): Promise<Stores> {
 }
 
 /** A model as it stands on the disk. */
-export interface OnDisk {
+interface OnDisk {
   readonly work: ShelfWork;
   readonly wage: string;
   readonly title: string;
@@ -61,7 +61,8 @@ function opened(file: Record<string, unknown> | undefined, work: unknown): OnDis
   if (wage === undefined) return 'a model without its entries';
   const draft = work.drafts.find(([row, column]) => row === wage.row && column === 'formula');
   const row = model.sheet.rows.find((one) => one.row === wage.row);
-  return { work, title: model.title, wage: draft?.[2] ?? row?.fields.get('formula') ?? '' };
+  // A model without a title is shown under the name of its file.
+  return { work, title: model.title || work.name, wage: draft?.[2] ?? row?.fields.get('formula') ?? '' };
 }
 
 /** Reads what is on the disk without the app. */
