@@ -76,7 +76,8 @@ test('after the first visit everything works without a network, also after a rel
   context,
   site,
 }) => {
-  test.slow();
+  // Every screen is computed once; a busy machine takes several times as long.
+  test.setTimeout(180_000);
   await visit(page);
   site.turnOff();
   await context.setOffline(true);

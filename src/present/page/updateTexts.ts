@@ -8,7 +8,7 @@ export type VersionNews =
   | 'part is gone';
 
 const news: Readonly<Record<VersionNews, string>> = {
-  ready: 'A new version of Raftmargin is ready; without you it waits for the next start.',
+  ready: 'A new version of Raftmargin is ready: it comes at the next start, or now.',
   'used elsewhere': 'Another window has gone over to a new version of Raftmargin.',
   'part is gone':
     'A part of the program could not be loaded: there is no network, or a new version has taken its place.',
