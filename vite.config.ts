@@ -122,6 +122,7 @@ function offline(): Plugin[] {
 export default defineConfig({
   // Relative addresses: the built site works from any folder of any server.
   base: './',
+  publicDir: 'src/ui/site',
   plugins: [solid(), contentSecurityPolicy(), earlyFonts(), offline()],
   build: {
     // A small file written into a style as data: would be refused by the policy.
