@@ -34,7 +34,7 @@ export const glossary: readonly Explained[] = [
   {
     word: 'plan A, plan B',
     means: 'The two ways of growing that stand side by side. B − A is what B brings more than A, or less with a minus.',
-    on: ['numbers', 'what matters', 'breakeven', 'how sure', 'the case'],
+    on: ['numbers', 'plans', 'what matters', 'breakeven', 'how sure', 'the case'],
   },
   {
     word: 'range',
