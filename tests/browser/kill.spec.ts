@@ -1,12 +1,15 @@
+import { spawnSync } from 'node:child_process';
 import { expect, test } from '@playwright/test';
-import { killRounds, killTable } from '../kill/killRounds';
 
-test('a browser that is killed loses nothing typed more than 100 ms before, and tears no record', async ({
-  baseURL,
-}) => {
-  test.setTimeout(120_000);
-  const results = await killRounds({ rounds: 6, seed: 1 }, baseURL ?? '');
-  console.log(killTable(results));
-  expect(results.flatMap(({ faults }) => faults)).toEqual([]);
-  expect(results.reduce((sum, { typed }) => sum + typed, 0)).toBeGreaterThan(20);
+test('a browser that is killed loses nothing typed more than 100 ms before, and tears no record', () => {
+  test.setTimeout(180_000);
+  // The rounds read the disk with the app's own code, which this runner's loader cannot take in.
+  const args = ['tsx', 'tests/kill/run.ts', '--rounds', '6', '--seed', '1'];
+  const { status, stdout, stderr } = spawnSync('npx', args, { encoding: 'utf8' });
+  console.log(stdout);
+  expect(stderr).toBe('');
+  expect(status, stdout).toBe(0);
+  const typed = [...stdout.matchAll(/, (\d+) typed,/g)].map(([, count]) => Number(count));
+  expect(typed).toHaveLength(6);
+  expect(typed.reduce((sum, count) => sum + count, 0)).toBeGreaterThan(20);
 });
