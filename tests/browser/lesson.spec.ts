@@ -49,6 +49,8 @@ test('the answer sheet has the answers, and the results of the numbers on the sc
 test('once it is printed the sheet is gone', async ({ page }) => {
   await openLesson(page);
   await sheetButton(page, 'Print the sheet without answers').click();
+  // The sheet loads when it is asked for; paper comes only after it.
+  await expect(sheet(page)).toHaveCount(1);
   await page.evaluate(() => dispatchEvent(new Event('afterprint')));
   await expect(sheet(page)).toHaveCount(0);
   await page.emulateMedia({ media: 'print' });
