@@ -136,6 +136,8 @@ test('the lesson’s sheet is three pages at the most, in A4 and in Letter', asy
   for (const format of ['A4', 'Letter'] as const) {
     for (const sheet of ['Print the sheet without answers', 'Print the answer sheet']) {
       await button(page, sheet).click();
+      // The sheet loads when it is asked for; paper comes only after it.
+      await expect(page.locator('.lesson-sheet')).toHaveCount(1);
       const count = await pagesOf(page, format);
       expect(count).toBeGreaterThanOrEqual(2);
       expect(count).toBeLessThanOrEqual(3);
