@@ -1,5 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
 import { headlineOf, openApp } from './page';
+import { own } from './ownAnswers';
 import { expect, test } from './quietPage';
 
 /** The most that a grower should have to do between opening the app and the paper. */
@@ -30,21 +31,6 @@ function counted(page: Page): {
   };
 }
 
-const answers: readonly (readonly [label: string, text: string])[] = [
-  ['Name of the farm', 'Willow Reach'],
-  ['Currency', 'USD'],
-  ['Places for boards', '288'],
-  ['On a finishing board', '24'],
-  ['On a nursery board', '128'],
-  ['Today, without a nursery', '6'],
-  ['With one: in the nursery, up to the move', '2'],
-  ['With one: from the move to harvest', '4'],
-  ['From one sowing to the next', '7'],
-  ['Without a nursery: from set-out to harvest', '0'],
-  ['In the nursery and at the move', '0'],
-  ['From the move to harvest', '0'],
-];
-
 test('a grower’s own farm, from ten questions to the paper on the boss’s desk', async ({ page }) => {
   test.slow();
   await page.addInitScript(() => {
@@ -56,7 +42,7 @@ test('a grower’s own farm, from ten questions to the paper on the boss’s des
 
   await does.press(page.getByRole('banner').getByRole('button', { name: 'Set up my farm' }));
   await does.tick(page.getByRole('radio', { name: 'weeks' }), true);
-  for (const [label, text] of answers) await does.fill(label, text);
+  for (const [label, text] of own) await does.fill(label, text);
   await does.tick(page.getByRole('checkbox', { name: 'no limit' }), true);
   await does.press(button('Make this my model'));
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Willow Reach');

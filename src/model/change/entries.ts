@@ -1,6 +1,7 @@
 import { field, type Sheet, type SheetRow } from '../sheet';
 import { columnsWithNames, freeName } from './rename';
 import { groupOfRow, newRow, nextRow, withFields, withoutRows, withRowsAfter } from './rows';
+import { hasName } from './standingName';
 import { withoutTerm } from './totals';
 
 /** A sheet with an entry added, and the row that it has. */
@@ -57,11 +58,10 @@ function withoutCorrelation(text: string, name: string): string {
 /** Every place that names an entry, in the order of the sheet. */
 export function usesOf(sheet: Sheet, name: string): Use[] {
   const columns = columnsWithNames(sheet);
-  const named = new RegExp(`(?<![A-Za-z0-9_.])${name}(?![A-Za-z0-9_])`);
   return sheet.rows.flatMap((row) =>
     columns.flatMap((column): Use[] => {
       const text = field(row, column);
-      if (!text.includes(name) || !named.test(text)) return [];
+      if (!hasName(text, name)) return [];
       const without = column === 'correlation' ? withoutCorrelation(text, name) : withoutTerm(text, name);
       return [{ row: row.row, column, without }];
     }),

@@ -1,4 +1,4 @@
-import { divide, isOne, multiply, one, parts, ratioPower, type Ratio } from '../../core/ratio';
+import { divide, multiply, one, parts, ratioPower, type Ratio } from '../../core/ratio';
 import { parseUnit } from '../../core/unit';
 import { field, type Sheet } from '../sheet';
 import { numberColumns, withNumbers } from './money';
@@ -51,7 +51,7 @@ export function inSystem(sheet: Sheet, to: System): Sheet {
     const unit = field(row, 'unit');
     const { text, factor } = converted(unit, to);
     if (text === unit) return row;
-    const { over, under } = parts(isOne(factor) ? one : factor);
+    const { over, under } = parts(factor);
     return withNumbers(row, columns, text, (value) => value.times(over).div(under));
   });
   return { ...sheet, rows };

@@ -61,7 +61,7 @@ export function rangeAround(value: Decimal, percent: number, unitText: string): 
 }
 
 /** The shared number of an entry that stands outside its range; undefined where it stands inside or has none. */
-export function numberOutside({ sheet }: Pick<Model, 'sheet'>, cell: Cell): Decimal | undefined {
+function numberOutside({ sheet }: Pick<Model, 'sheet'>, cell: Cell): Decimal | undefined {
   const row = sheet.rows[indexOfRow(sheet, cell.row)];
   const number = row === undefined ? undefined : readNumber(field(row, 'formula'));
   if (cell.range === undefined || cell.choices.length > 0 || number === undefined || !isNumber(number))

@@ -1,11 +1,7 @@
 import { problem, type Problem } from '../../core/problem';
 import { nameFault } from '../readCell';
 import { field, planOfColumn, withField, type Sheet, type SheetRow } from '../sheet';
-
-/** A name as it stands in a formula: not a part of another, nor the letter of an exponent. */
-function standing(name: string): RegExp {
-  return new RegExp(`(?<![A-Za-z0-9_.])${name}(?![A-Za-z0-9_])`, 'g');
-}
+import { standingName } from './standingName';
 
 /** Columns in which names of entries stand. */
 export function columnsWithNames({ columns }: Sheet): string[] {
@@ -51,7 +47,7 @@ export function renamed(sheet: Sheet, row: number, name: string): Sheet | Proble
   const old = field(sheet.rows.find((one) => one.row === row) ?? { row, fields: new Map() }, 'name');
   if (old === '' || old === name) return sheet;
   const columns = columnsWithNames(sheet);
-  const pattern = standing(old);
+  const pattern = standingName(old);
   const rows = sheet.rows.map((one) => {
     const changed = replacedIn(one, columns, old, pattern, name);
     return one.row === row ? withField(changed, 'name', name) : changed;

@@ -2,12 +2,11 @@ import { field, withField, type Sheet, type SheetRow } from '../sheet';
 
 /** A number for a new record that no record of the sheet has, nor one of the file it was read from. */
 export function nextRow({ rows }: Sheet, from?: Sheet): number {
-  return Math.max(1, ...numbersOf(rows), ...numbersOf(from?.rows ?? [])) + 1;
+  return Math.max(1, highest(rows), highest(from?.rows ?? [])) + 1;
 }
 
-function numbersOf(rows: readonly SheetRow[]): readonly number[] {
-  const highest = rows.reduce((most, { row }) => Math.max(most, row), 0);
-  return [highest];
+function highest(rows: readonly SheetRow[]): number {
+  return rows.reduce((most, { row }) => Math.max(most, row), 0);
 }
 
 /** A new record with some of its fields filled. */

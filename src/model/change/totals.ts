@@ -3,6 +3,7 @@ import type { Budget } from '../cell';
 import { understand } from '../formulaReader';
 import { field, planOfColumn, type Sheet, type SheetRow } from '../sheet';
 import { withFields } from './rows';
+import { hasName } from './standingName';
 
 type Sign = 1 | -1;
 type Side = Exclude<Budget, ''>;
@@ -87,7 +88,7 @@ export function withoutTerm(text: string, name: string): string | undefined {
   const rest = `${text.slice(0, index)}${text.slice(index + whole.length)}`.trim().replace(/^\+\s*/, '') || '0';
   const left = understand(rest);
   const isGone = left.kind === 'input' || (left.kind === 'expression' && !termsOf(left.expression).has(name));
-  return isGone && !new RegExp(`(?<![A-Za-z0-9_.])${name}(?![A-Za-z0-9_])`).test(rest) ? rest : undefined;
+  return isGone && !hasName(rest, name) ? rest : undefined;
 }
 
 /** Whether a place in a formula is inside no bracket, condition or product. */

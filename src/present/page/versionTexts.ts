@@ -1,4 +1,5 @@
 import { field, planOfColumn, type Sheet, type SheetRow } from '../../model/sheet';
+import { namesText } from '../text/namesText';
 
 /** Texts about the versions of a model on the shelf. */
 export const versionTexts = {
@@ -14,11 +15,6 @@ export const versionTexts = {
 
 /** Names told one by one; of more, the number is said. */
 const most = 6;
-
-function listed(names: readonly string[]): string {
-  const [first, rest] = [names.slice(0, most), names.length - most];
-  return rest > 0 ? `${first.join(', ')} and ${rest} more` : first.join(', ');
-}
 
 function nameOf(row: SheetRow): string {
   return field(row, 'label') || field(row, 'name') || `row ${row.row}`;
@@ -51,6 +47,6 @@ export function whatChanged(before: Sheet, after: Sheet): string {
     ['new plan: ', plansAfter.filter((plan) => !plansBefore.includes(plan))],
     ['plan taken away: ', plansBefore.filter((plan) => !plansAfter.includes(plan))],
   ];
-  const told = parts.filter(([, names]) => names.length > 0).map(([lead, names]) => lead + listed(names));
+  const told = parts.filter(([, names]) => names.length > 0).map(([lead, names]) => lead + namesText(names, most));
   return told.join('; ') || 'the order of its rows or columns';
 }

@@ -1,14 +1,9 @@
 import type { Model } from '../../model/model';
 import { figuresThatMatter } from '../numbers/standings';
+import { namesText } from '../text/namesText';
 
 /** Names listed at most. */
 const mostNamed = 5;
-
-function listed(labels: readonly string[]): string {
-  const named = labels.slice(0, mostNamed).join(', ');
-  const left = labels.length - mostNamed;
-  return left > 0 ? `${named} and ${left} more` : named;
-}
 
 /**
  * How many of the figures that the headlines are made from are invented, by their sources; blank where none is.
@@ -24,7 +19,7 @@ export function inventedNotice(model: Model, plans: readonly number[]): string {
     return `All ${figures.length} figures that the headlines rest on are invented. ${rest}`;
   const labels = invented.map(({ cell }) => cell.label);
   const count = `${invented.length} of the ${figures.length} figures that the headlines rest on`;
-  return `${count} ${invented.length === 1 ? 'is' : 'are'} invented: ${listed(labels)}. ${
+  return `${count} ${invented.length === 1 ? 'is' : 'are'} invented: ${namesText(labels, mostNamed)}. ${
     invented.length === 1 ? 'It decides nothing: put your own in its place.' : rest
   }`;
 }

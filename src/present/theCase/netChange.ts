@@ -1,3 +1,5 @@
+import { freeName } from '../../model/change/rename';
+import { newRow, nextRow } from '../../model/change/rows';
 import type { Model } from '../../model/model';
 import type { Sheet } from '../../model/sheet';
 import { marked } from './caseOf';
@@ -19,20 +21,13 @@ function added(terms: readonly string[]): string {
   return `(${added(terms.slice(0, middle))} + ${added(terms.slice(middle))})`;
 }
 
-function freeName(taken: ReadonlyMap<string, number>): string {
-  for (let n = 1; ; n += 1) {
-    const name = n === 1 ? 'net_change' : `net_change_${n}`;
-    if (!taken.has(name)) return name;
-  }
-}
-
 /**
  * The model's text with an added entry for the budget's returns less its costs, so that studies can use it as any
  * result: its difference between two plans is the net change of their partial budget. Undefined where a formula cannot
  * name so many lines.
  */
 export function withNetChange(model: Model): WithNetChange | undefined {
-  const { sheet, cells, ids } = model;
+  const { sheet, cells } = model;
   const names = (budget: string): string[] =>
     marked(model)
       .filter((cell) => cell.budget === budget)
@@ -40,8 +35,7 @@ export function withNetChange(model: Model): WithNetChange | undefined {
   const formula = `${added(names('return'))} - ${added(names('cost'))}`;
   if (formula.length > longestFormula) return undefined;
   const unit = marked(model)[0]?.unitText ?? '';
-  const texts = { name: freeName(ids), label: budgetTexts.netChange, unit, formula };
-  const fields = new Map(Object.entries(texts));
-  const row = Math.max(1, ...sheet.rows.map((each) => each.row)) + 1;
-  return { sheet: { ...sheet, rows: [...sheet.rows, { row, fields }] }, result: cells.length };
+  const texts = { name: freeName(sheet, 'net change'), label: budgetTexts.netChange, unit, formula };
+  const row = newRow(nextRow(sheet), texts);
+  return { sheet: { ...sheet, rows: [...sheet.rows, row] }, result: cells.length };
 }

@@ -26,7 +26,7 @@ export function FaultList(): JSX.Element {
             <Index each={notices().slice(0, longest)}>{(notice) => <FaultItem fault={notice()} quiet={true} />}</Index>
           </ul>
           <Show when={outside().length > 0}>
-            <FitAll outside={outside()} />
+            <FitAll />
           </Show>
         </Dropdown>
       </Show>

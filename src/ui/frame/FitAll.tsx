@@ -1,16 +1,16 @@
-import { createMemo, Index, type JSX } from 'solid-js';
-import type { Problem } from '../../core/problem';
+import { createMemo, Index, untrack, type JSX } from 'solid-js';
+import { outsideRange } from '../../model/change/ranges';
 import { rangeTexts } from '../../present/numbers/rangeTexts';
 import { usePage } from '../app/pageContext';
 import { fitRanges } from '../app/store/fitRanges';
 import { Link } from '../kit/Link';
 
 /** Numbers outside their ranges, and one press that moves all these ranges. */
-export function FitAll(props: { outside: readonly Problem[] }): JSX.Element {
+export function FitAll(): JSX.Element {
   const { store, navigation } = usePage();
   const cells = createMemo(() => {
-    const rows = new Set(props.outside.map(({ where }) => where.row));
-    return store.shape().cells.filter(({ row }) => rows.has(row));
+    store.outside();
+    return outsideRange(untrack(store.model));
   });
   return (
     <div class="fit-all">

@@ -4,7 +4,7 @@ import { HiddenMoneyList } from '../kit/hiddenMoney/HiddenMoneyList';
 
 /** What may hide behind the answer of the plans that stand side by side, above the headlines. */
 export function HiddenMoneyBar(): JSX.Element {
-  const { store, compared, navigation, settled, printing } = usePage();
+  const { store, compared, navigation, settled } = usePage();
   return (
     <HiddenMoneyList
       store={store}
@@ -12,7 +12,7 @@ export function HiddenMoneyBar(): JSX.Element {
       against={compared.against()}
       goTo={navigation.goTo}
       settled={settled}
-      open={printing()}
+      open={false}
     />
   );
 }

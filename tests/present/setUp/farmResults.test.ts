@@ -5,22 +5,8 @@ import { greyFigures } from '../../../src/present/setUp/greyFigures';
 import { asksOf } from '../../../src/present/setUp/farmFields';
 import { askedFigures } from '../../../src/trade/farm/askedFigures';
 import { farmQuestions, type FarmAnswers } from '../../../src/trade/farm/answers';
-import { answersOf, farmOf } from '../../trade/farm/farm';
+import { answersOf, farmOf, own } from '../../trade/farm/farm';
 import { british } from './typed';
-
-const own = {
-  boards: 288,
-  finishingHoles: 24,
-  nurseryHoles: 128,
-  interval: 7,
-  timeToday: 6,
-  nurseryTime: 2,
-  finishingTime: 4,
-  lostToday: 0,
-  lostAtMove: 0,
-  lostAfter: 0,
-  marketLimit: 0,
-};
 
 function resultsOf(answers: FarmAnswers) {
   const model = farmOf(answers);

@@ -5,22 +5,7 @@ import { field, sourceOf } from '../../../src/model/sheet';
 import { evaluatePlan } from '../../../src/model/values';
 import { farmQuestions, type FigureKey } from '../../../src/trade/farm/answers';
 import { askedFigures } from '../../../src/trade/farm/askedFigures';
-import { answersOf, farmFile, farmModel, farmOf, rowOf, templateOf, valueIn } from './farm';
-
-/** 288 boards, 24 and 128 holes, sown every week, 6 weeks today and 2 + 4 with a nursery; nothing is lost. */
-const own = {
-  boards: 288,
-  finishingHoles: 24,
-  nurseryHoles: 128,
-  interval: 7,
-  timeToday: 6,
-  nurseryTime: 2,
-  finishingTime: 4,
-  lostToday: 0,
-  lostAtMove: 0,
-  lostAfter: 0,
-  marketLimit: 0,
-} as const;
+import { answersOf, farmFile, farmModel, farmOf, own, rowOf, templateOf, valueIn } from './farm';
 
 describe.each(farmQuestions)('a farm of which nothing is said, asking %s', (question) => {
   const model = farmModel(answersOf({}, { question }));

@@ -23,6 +23,21 @@ export function templateOf(question: FarmQuestion) {
 
 const setUpDay = new Date(2026, 10, 29);
 
+/** 288 boards, 24 and 128 holes, sown every week, 6 weeks today and 2 + 4 with a nursery; nothing is lost. */
+export const own = {
+  boards: 288,
+  finishingHoles: 24,
+  nurseryHoles: 128,
+  interval: 7,
+  timeToday: 6,
+  nurseryTime: 2,
+  finishingTime: 4,
+  lostToday: 0,
+  lostAtMove: 0,
+  lostAfter: 0,
+  marketLimit: 0,
+} as const;
+
 export type Given = Partial<Record<FigureKey, number>>;
 
 export function answersOf(figures: Given, others: Partial<FarmAnswers> = {}): FarmAnswers {

@@ -1,4 +1,4 @@
-import { createMemo, For, Show, type JSX } from 'solid-js';
+import { For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import { LinkedSentence } from '../../kit/sections/LinkedSentence';
 import { Sentence } from '../../kit/sections/Sentence';
@@ -9,7 +9,7 @@ import type { ScreenProps } from '../../app/screenProps';
 import { Link } from '../../kit/Link';
 import { Aligned } from './Aligned';
 import type { CaseBudget } from '../../../present/theCase/caseOf';
-import { closest, type TurningInput } from '../../../present/theCase/closest';
+import type { TurningInput } from '../../../present/theCase/closest';
 import { besideLabel, turningSentence, turningTexts, oddsSentence, rangeText } from '../../../present/theCase/hangsOn';
 import type { Studies } from './studies';
 import { hangsOnTexts } from '../../../present/theCase/hangsOnTexts';
@@ -23,15 +23,11 @@ interface HangsOnProps extends ScreenProps {
 
 /** Which inputs change the answer soonest, and how sure it is with all ranges at once. */
 export function HangsOn(props: HangsOnProps): JSX.Element {
-  const hinges = createMemo(() => {
-    const found = props.studies.switches();
-    return found && closest(found, props.store.model(), props.plan);
-  });
   const openHowSure = (): void => props.choice.set(questionSetting, 'how sure');
   return (
     <>
       <Show
-        when={hinges()}
+        when={props.studies.closest()}
         fallback={
           <p class="quiet waiting" role="status">
             {props.studies.broken() || hangsOnTexts.looking}

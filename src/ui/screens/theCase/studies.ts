@@ -7,12 +7,15 @@ import { createRiskSettings } from '../../kit/risk/settings';
 import { readSwitches } from '../../../jobs/switchingSearch';
 import type { ScreenProps } from '../../app/screenProps';
 import type { WithNetChange } from '../../../present/theCase/netChange';
+import { closest, type Closest } from '../../../present/theCase/closest';
 import { hangsOnTexts } from '../../../present/theCase/hangsOnTexts';
 
 /** What studies of the net change have found for today's numbers. */
 export interface Studies {
   /** The switching values, thinnest margin first. */
   readonly switches: Accessor<readonly Switch[] | undefined>;
+  /** The inputs among them that change the answer soonest. */
+  readonly closest: Accessor<Closest | undefined>;
   readonly odds: Accessor<DrawsFound | undefined>;
   /** Why a study failed; blank where none did. */
   readonly broken: Accessor<string>;
@@ -65,6 +68,10 @@ export function createStudies(of: Of, asked: Accessor<WithNetChange | undefined>
     const { found, of: question } = search.state();
     return found !== undefined && question === sought() ? readSwitches(found, of.store.model().cells) : undefined;
   });
+  const soonest = createMemo(() => {
+    const found = switches();
+    return found && closest(found, of.store.model(), of.plan);
+  });
   const odds = createMemo(() => {
     const { state, found, of: question } = draws.state();
     return state !== 'busy' && question === drawn() ? found : undefined;
@@ -72,6 +79,7 @@ export function createStudies(of: Of, asked: Accessor<WithNetChange | undefined>
   const isBroken = (): boolean => search.state().state === 'failed';
   return {
     switches,
+    closest: soonest,
     odds,
     broken: () => (isBroken() ? hangsOnTexts.searchEnded : draws.state().reason),
     settled: () =>
