@@ -1,7 +1,9 @@
 import { field, type Sheet, type SheetRow } from '../sheet';
+import { textParts } from '../inText/textParts';
 import { columnsWithNames, freeName } from './rename';
 import { groupOfRow, newRow, nextRow, withFields, withoutRows, withRowsAfter } from './rows';
 import { hasName } from './standingName';
+import { isTextRow, textColumns } from './textColumns';
 import { withoutTerm } from './totals';
 
 /** A sheet with an entry added, and the row that it has. */
@@ -55,17 +57,26 @@ function withoutCorrelation(text: string, name: string): string {
   return claims.filter((claim) => claim.split(/\s+/)[0] !== name).join('; ');
 }
 
-/** Every place that names an entry, in the order of the sheet. */
+/** Whether a text has a figure that is made from an entry. */
+function tellsOf(text: string, name: string): boolean {
+  return text.includes(name) && textParts(text).some((part) => part.kind === 'figure' && hasName(part.formula, name));
+}
+
+/** Every place that names an entry, in the order of the sheet: formulas, correlations, figures of texts. */
 export function usesOf(sheet: Sheet, name: string): Use[] {
   const columns = columnsWithNames(sheet);
-  return sheet.rows.flatMap((row) =>
-    columns.flatMap((column): Use[] => {
+  return sheet.rows.flatMap((row) => {
+    if (isTextRow(row)) {
+      const told = textColumns.filter((column) => tellsOf(field(row, column), name));
+      return told.map((column) => ({ row: row.row, column, without: undefined }));
+    }
+    return columns.flatMap((column): Use[] => {
       const text = field(row, column);
       if (!hasName(text, name)) return [];
       const without = column === 'correlation' ? withoutCorrelation(text, name) : withoutTerm(text, name);
       return [{ row: row.row, column, without }];
-    }),
-  );
+    });
+  });
 }
 
 /** A sheet without an entry, and without its name where it is a plain term of a sum. Other formulas keep the name. */

@@ -1,5 +1,7 @@
 import { problem, type Problem } from '../../core/problem';
+import { withPlanNamed } from '../inText/textParts';
 import { planOfColumn, type Sheet, type SheetRow } from '../sheet';
+import { isTextRow, withWords } from './textColumns';
 
 const columnOf = (name: string): string => `plan: ${name}`;
 
@@ -46,7 +48,7 @@ export function withPlan(given: Sheet, from: string, name: string): Sheet | Prob
   return { columns: sheet.columns.toSpliced(at + 1, 0, added), rows };
 }
 
-/** A sheet in which a plan has another name; or what is wrong with the name. */
+/** A sheet in which a plan has another name, also in figures of texts that tell of it; or what is wrong with the name. */
 export function withPlanRenamed(given: Sheet, from: string, name: string): Sheet | Problem {
   const sheet = withNamedPlans(given, from);
   const column = planColumnsOf(sheet).find((one) => planOfColumn(one) === from);
@@ -54,7 +56,8 @@ export function withPlanRenamed(given: Sheet, from: string, name: string): Sheet
   if (fault !== undefined) return fault;
   const renamed = columnOf(name.trim());
   if (column === undefined || column === renamed) return given;
-  const rows = sheet.rows.map((row) => {
+  const rows = sheet.rows.map((given) => {
+    const row = isTextRow(given) ? withWords(given, (text) => withPlanNamed(text, from, name.trim())) : given;
     if (!row.fields.has(column)) return row;
     const entries = [...row.fields].map(([key, text]) => [key === column ? renamed : key, text] as const);
     return { ...row, fields: new Map(entries) };

@@ -1,6 +1,8 @@
 import { problem, type Problem } from '../../core/problem';
 import { nameFault } from '../readCell';
 import { field, planOfColumn, withField, type Sheet, type SheetRow } from '../sheet';
+import { isTextRow, withWords } from './textColumns';
+import { withFormulas } from '../inText/textParts';
 import { standingName } from './standingName';
 
 /** Columns in which names of entries stand. */
@@ -38,8 +40,8 @@ function replacedIn(
 }
 
 /**
- * A sheet in which an entry has another name, also in every formula and correlation that has it; or what is wrong with
- * the name. Entries that do not have it stay the same objects.
+ * A sheet in which an entry has another name, also in every formula, correlation and figure of a text that has it; or
+ * what is wrong with the name. Entries that do not have it stay the same objects.
  */
 export function renamed(sheet: Sheet, row: number, name: string): Sheet | Problem {
   const fault = newNameFault(sheet, name, row);
@@ -48,7 +50,9 @@ export function renamed(sheet: Sheet, row: number, name: string): Sheet | Proble
   if (old === '' || old === name) return sheet;
   const columns = columnsWithNames(sheet);
   const pattern = standingName(old);
+  const inFormula = (formula: string): string => formula.replaceAll(pattern, name);
   const rows = sheet.rows.map((one) => {
+    if (isTextRow(one)) return withWords(one, (text) => withFormulas(text, inFormula));
     const changed = replacedIn(one, columns, old, pattern, name);
     return one.row === row ? withField(changed, 'name', name) : changed;
   });

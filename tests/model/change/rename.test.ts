@@ -26,6 +26,16 @@ wage2: 4`);
     expect(after.rows[3]).toBe(sheet.rows[3]);
   });
 
+  it('changes it in figures of texts, and not in their words', () => {
+    const told = sheetOf(`
+- A wage of {wage; unit} | note: The wage: {wage * wage2; A; unit}, wage {b; wage}
+wage: 10 | note: A wage of {wage}`);
+    const after = renamed(told, 3, 'pay') as Sheet;
+    expect(field(after.rows[0]!, 'label')).toBe('A wage of {pay; unit}');
+    expect(field(after.rows[0]!, 'note')).toBe('The wage: {pay * wage2; A; unit}, wage {b; wage}');
+    expect(field(after.rows[1]!, 'note')).toBe('A wage of {wage}');
+  });
+
   it.each([
     ['wage2', 'name used twice: wage2. “wage2” has it already; choose another.'],
     ['Wage', /^name not allowed: Wage/],

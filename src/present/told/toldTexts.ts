@@ -1,0 +1,5 @@
+/** What is said of figures in a file’s texts. */
+export const toldTexts = {
+  /** @param fault a sentence of its own, with its full stop */
+  notAFigure: (written: string, fault: string) => `${written} stands as it is written: ${fault}`,
+} as const;
