@@ -65,7 +65,7 @@ function earlyFonts(): Plugin {
 const ENGINE = [
   /src[\\/](?:core|formula)[\\/]/,
   /src[\\/]model[\\/]\w+\.ts$/,
-  /src[\\/]files[\\/](?:csv|table|read|decode|write)\w*\.ts$/,
+  /src[\\/]files[\\/](?:csv|table|read(?!Trials)|decode|write)\w*\.ts$/,
   /node_modules[\\/](?:mathjs|decimal\.js|papaparse)[\\/]/,
 ];
 

@@ -2,6 +2,9 @@ import type { Line, Model } from '../../model/model';
 
 /** A question of a lesson, and its answer. */
 export interface LessonStep {
+  /** The record that it is. */
+  readonly row: number;
+  /** May have figures in braces, as the answer may (see `readTold`). */
   readonly question: string;
   readonly answer: string;
 }
@@ -30,7 +33,7 @@ export function lessonOf({ lines, title }: Pick<Model, 'lines' | 'title'>): Less
   const [first, ...rows] = textRows(lines);
   const noted = rows
     .filter(({ note }) => note !== '')
-    .map(({ label, note }): LessonStep => ({ question: label, answer: note }));
+    .map(({ row, label, note }): LessonStep => ({ row, question: label, answer: note }));
   const steps = noted.filter(({ question }) => numbered.test(question));
   if (first === undefined || steps.length === 0) return undefined;
   const asides = noted.filter(({ question }) => !numbered.test(question));

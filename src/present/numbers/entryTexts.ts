@@ -4,6 +4,8 @@ import { commonTexts } from '../text/commonTexts';
 /** Fixed texts of an entry's row, some of them for screen readers. */
 export const entryTexts = {
   noValue: commonTexts.noValue,
+  /** In the place of a result that a class is to guess first. */
+  hidden: 'hidden',
   /** A difference of nothing. */
   same: 'same',
   /** For screen readers, before a difference. */

@@ -1,5 +1,5 @@
 import { entryTexts } from './entryTexts';
-import type { ShownValue } from './shownValue';
+import { isHiddenError, type ShownValue } from './shownValue';
 import type { LinkedPhrase } from '../text/linkedPhrase';
 import { plainly } from '../text/phrase';
 import { letterOf } from '../text/planLetter';
@@ -28,6 +28,7 @@ export function referenceOf(model: Model, content: Content | undefined): Cell | 
 
 function remarkOf(model: Model, cell: Cell, plan: number, letter: string, shown: ShownValue): Remark | undefined {
   const { content, error } = shown;
+  if (isHiddenError(error)) return undefined;
   if (error !== undefined) {
     const cause = error.cause === cell.id ? undefined : model.cells[error.cause];
     const phrase = cause === undefined ? plainly(error.message) : entryTexts.cannotWithout(cause.label);

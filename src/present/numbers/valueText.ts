@@ -1,13 +1,19 @@
 import type { Cell } from '../../model/cell';
+import type { CellError } from '../../model/values';
 import { wordsOf } from '../../model/choices';
 import type { Format } from '../text/numberFormat';
 import { truthWord } from '../text/truthWord';
 import { entryTexts } from './entryTexts';
-import type { ShownValue } from './shownValue';
+import { isHiddenError, type ShownValue } from './shownValue';
+
+/** What stands where a result has no number. */
+export function withoutValue(error: CellError | undefined): string {
+  return isHiddenError(error) ? entryTexts.hidden : entryTexts.noValue;
+}
 
 /** A value without its unit: a number, the words of a choice, yes or no, or a sign that there is none. */
 export function valueText({ number, error, content }: ShownValue, cell: Cell, full: boolean, format: Format): string {
-  if (error !== undefined) return entryTexts.noValue;
+  if (error !== undefined) return withoutValue(error);
   if (content?.kind === 'calculated' && content.gives === 'truth') return truthWord(cell, !number.isZero());
   const words = wordsOf(cell, number);
   if (words !== undefined) return words;

@@ -13,10 +13,20 @@ export const screenQuestions = [
 ] as const;
 
 /**
- * A question; or the page on how figures are worked out, which stands in its place; or the one on which a model of
- * one's own is set up, which stands in the place of the whole model.
+ * A question; or the page on how figures are worked out, which stands in its place; or what stands in the place of the
+ * whole model: the page on which one of one's own is set up, and a lesson step by step before a class.
  */
-export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method' | 'set up';
+export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method' | 'set up' | 'teach';
+
+/** Whether a page stands in the place of the whole model. */
+export function standsAlone(question: ScreenQuestion): boolean {
+  return question === 'set up' || question === 'teach';
+}
+
+/** Whether a page shows results, which are not to be seen before a class has guessed them. */
+export function showsResults(question: ScreenQuestion): boolean {
+  return !standsAlone(question) && !['numbers', 'timing', 'method'].includes(question);
+}
 
 /** What a screen is called, where it is chosen and above it. */
 export function questionLabel(question: Exclude<ScreenQuestion, 'method'>): string {
@@ -32,4 +42,9 @@ export function questionsFor({ cells }: Pick<Model, 'cells'>): ScreenQuestion[] 
 /** What stands beside the numbers until someone chooses. */
 export const usualSide: ScreenQuestion = 'what matters';
 
-export const screens: readonly ScreenQuestion[] = [...screenQuestions.map(({ key }) => key), 'method', 'set up'];
+export const screens: readonly ScreenQuestion[] = [
+  ...screenQuestions.map(({ key }) => key),
+  'method',
+  'set up',
+  'teach',
+];

@@ -4,11 +4,13 @@ import type { ComparedPlans } from './store/comparedPlans';
 import type { StickyHeight } from './layout/stickyHeight';
 import type { ChangeSaid } from './store/changeSaid';
 import type { Drafts } from './store/drafts';
+import type { LessonState } from './store/lessonState';
 import type { ModelStore } from './store/modelStore';
 import type { EntryNavigation } from './store/entryNavigation';
 
 /** What the parts of the page share. */
 export interface PageState {
+  /** The model, in which results that a class is to guess first have no number. */
   readonly store: ModelStore;
   readonly drafts: Drafts;
   readonly compared: ComparedPlans;
@@ -16,6 +18,8 @@ export interface PageState {
   readonly navigation: EntryNavigation;
   /** What is said of the last change of an entry or of the whole model. */
   readonly changes: ChangeSaid;
+  /** What a class has been told, where the model is a lesson. */
+  readonly lesson: LessonState;
   readonly stickyHeight: StickyHeight;
   /** Counts up each time that nothing has changed for a moment; rows out of sight are updated then. */
   readonly settled: Accessor<number>;

@@ -1,14 +1,9 @@
-import { createMemo, Index, Show, type JSX } from 'solid-js';
-import type { Problem } from '../../core/problem';
-import { faultSummary, faultTexts } from '../../present/page/faultTexts';
-import { commonTexts } from '../../present/text/commonTexts';
-import { Link } from '../kit/Link';
+import { lazy, Show, Suspense, type JSX } from 'solid-js';
+import { faultSummary } from '../../present/page/faultTexts';
 import { usePage } from '../app/pageContext';
 import { Dropdown } from '../kit/sections/Dropdown';
-import { FitAll } from './FitAll';
 
-/** At most this many faults are listed. */
-const longest = 200;
+const FaultItems = lazy(async () => ({ default: (await import('./FaultItems')).FaultItems }));
 
 /** The number of faults and notices; unfolded, a list in which each leads to its entry. */
 export function FaultList(): JSX.Element {
@@ -18,37 +13,11 @@ export function FaultList(): JSX.Element {
     <div role="status">
       <Show when={summary()}>
         <Dropdown class="fault-list" summary={<span classList={{ faulty: faults().length > 0 }}>{summary()}</span>}>
-          <ul>
-            <Index each={faults().slice(0, longest)}>{(fault) => <FaultItem fault={fault()} quiet={false} />}</Index>
-            <Show when={faults().length > longest}>
-              <li class="quiet">{faultTexts.more(faults().length - longest)}</li>
-            </Show>
-            <Index each={notices().slice(0, longest)}>{(notice) => <FaultItem fault={notice()} quiet={true} />}</Index>
-          </ul>
-          <Show when={outside().length > 0}>
-            <FitAll />
-          </Show>
+          <Suspense>
+            <FaultItems />
+          </Suspense>
         </Dropdown>
       </Show>
     </div>
-  );
-}
-
-function FaultItem(props: { fault: Problem; quiet: boolean }): JSX.Element {
-  const { store, navigation } = usePage();
-  const row = (): number => props.fault.where.row;
-  const label = createMemo(() => {
-    const line = store.shape().lines.find((one) => one.row === row());
-    if (line === undefined) return undefined;
-    const said = line.kind === 'cell' ? store.shape().cells[line.cell]?.label : line.label;
-    return said || faultTexts.line(row());
-  });
-  return (
-    <li classList={{ quiet: props.quiet }}>
-      <span class="fault-message">{props.fault.message}</span>{' '}
-      <Show when={label()} fallback={<span class="quiet">{faultTexts.inTheFile}</span>}>
-        {(entry) => <Link onPress={() => navigation.goToRow(row())}>{commonTexts.goTo(entry())}</Link>}
-      </Show>
-    </li>
   );
 }

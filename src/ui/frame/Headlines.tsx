@@ -8,6 +8,7 @@ import { decimalsFor } from '../../present/text/digits';
 import { failingChecks, type Failing } from '../../present/page/failingChecks';
 import { headlineTexts } from '../../present/page/headlineTexts';
 import { entryTexts } from '../../present/numbers/entryTexts';
+import { withoutValue } from '../../present/numbers/valueText';
 import { listTexts } from '../../present/numbers/listTexts';
 import { localFormat } from '../app/preferences/localFormat';
 import { createMedia } from '../app/preferences/media';
@@ -78,7 +79,7 @@ function HeadlineValue(props: { cell: Cell; plan: number; letter: string }): JSX
     const { number, error } = shown();
     return error === undefined
       ? (wordsOf(props.cell, number) ?? localFormat.value(number, props.cell.unit))
-      : entryTexts.noValue;
+      : withoutValue(error);
   });
   const planName = (): string => store.shape().plans[props.plan]?.name ?? '';
   return (

@@ -9,11 +9,14 @@ import { createStickyHeight } from '../app/layout/stickyHeight';
 import { createFileActions, type FileActions } from '../app/files/fileActions';
 import { createDrafts, type Drafts } from '../app/store/drafts';
 import { listenForDrop } from '../app/files/fileDrop';
+import { AlonePane } from './AlonePane';
 import { Headlines } from './Headlines';
 import { HiddenMoneyBar } from './HiddenMoneyBar';
 import { NoticeBar } from './NoticeBar';
 import { Title } from '../kit/sections/Title';
 import { TopBar } from './TopBar';
+import { createHiding } from '../app/store/hiding';
+import { createLessonState } from '../app/store/lessonState';
 import { createModelStore, type ModelStore } from '../app/store/modelStore';
 import { createMedia, createScreenMedia, roomForBoth } from '../app/preferences/media';
 import { againstSetting, planSetting, questionSetting, sideSetting } from '../app/preferences/settings/page';
@@ -22,11 +25,16 @@ import { Numbers } from '../screens/numbers/Numbers';
 import { createEntryNavigation } from '../app/store/entryNavigation';
 import { fileTexts } from '../../present/page/fileTexts';
 import { frameTexts } from '../../present/page/frameTexts';
-import { screenQuestions, questionsFor, usualSide, type ScreenQuestion } from '../../present/page/questions';
+import {
+  screenQuestions,
+  questionsFor,
+  standsAlone,
+  usualSide,
+  type ScreenQuestion,
+} from '../../present/page/questions';
 import { createScheme } from '../app/preferences/scheme';
 import { listenForLinks } from '../app/files/modelLink';
 import { QuestionPane } from './QuestionPane';
-import { SetUpPane } from './SetUpPane';
 import { Shelf } from './Shelf';
 import { listenForSteps } from '../app/store/undoKeys';
 import { usePage, PageContext, type PageState } from '../app/pageContext';
@@ -72,6 +80,8 @@ function createParts(beginning: Beginning): Parts {
   restore(beginning, drafts, choice);
   keepCompared(compared, choice, store);
   const question = createMemo(() => choice.get(questionSetting));
+  const lesson = createLessonState(store, choice);
+  const shown = createHiding(store, lesson);
   const setQuestion = (chosen: ScreenQuestion): void => choice.set(questionSetting, chosen);
   const navigation = createEntryNavigation(
     store,
@@ -80,12 +90,13 @@ function createParts(beginning: Beginning): Parts {
   );
   const printing = createMedia('print');
   const page = {
-    store,
+    store: shown,
+    lesson,
     drafts,
     compared,
     choice,
     navigation,
-    changes: createChangeSaid(store),
+    changes: createChangeSaid(shown),
     stickyHeight: createStickyHeight(),
     settled: createSettled(store.version),
     busy: createBusy(store.version),
@@ -96,7 +107,7 @@ function createParts(beginning: Beginning): Parts {
 
 /** Whether a question has its place beside the numbers. */
 function isBeside(question: ScreenQuestion): boolean {
-  return question !== 'numbers' && question !== 'set up';
+  return question !== 'numbers' && !standsAlone(question);
 }
 
 /** The question beside the numbers where there is room: the last one other than the numbers. */
@@ -111,10 +122,10 @@ function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): 
   return side;
 }
 
-/** What is opened while a farm is set up, the new farm above all, takes the place of the questions. */
-function leaveSetUp({ store }: PageState, question: Accessor<ScreenQuestion>, ask: Parts['setQuestion']): void {
+/** What is opened while a page stands alone takes its place: a new farm above all. */
+function leaveAlone({ store }: PageState, question: Accessor<ScreenQuestion>, ask: Parts['setQuestion']): void {
   const leave = (): void => {
-    if (question() !== 'set up') return;
+    if (!standsAlone(question())) return;
     ask('numbers');
     requestAnimationFrame(() => {
       scrollTo({ top: 0 });
@@ -160,11 +171,11 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   const setUp = (): void => setQuestion('set up');
   const asked = createMemo(() => questionsFor(page.store.shape()));
   listenForSteps(page.store);
-  leaveSetUp(page, question, setQuestion);
+  leaveAlone(page, question, setQuestion);
   followTitle(page);
   return (
     <PageContext.Provider value={page}>
-      <Skips lead={question() !== 'set up'} />
+      <Skips lead={!standsAlone(question())} />
       <TopBar
         kept={keeper.state()}
         shelf={<Shelf database={props.shelf.database} keeper={keeper} say={fileActions.say} />}
@@ -179,9 +190,13 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       />
       <NoticeBar fileActions={fileActions} keeper={keeper} onUndo={() => page.store.undo()} />
       <main>
-        <Show when={question() !== 'set up'} fallback={<SetUpPane onFile={(file) => fileActions.open([file])} />}>
+        <Show
+          when={!standsAlone(question())}
+          fallback={<AlonePane question={question()} onFile={(file) => fileActions.open([file])} />}>
           <Title />
-          <HiddenMoneyBar />
+          <Show when={!page.lesson.isHiding()}>
+            <HiddenMoneyBar />
+          </Show>
           <Headlines />
           <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
         </Show>
@@ -191,7 +206,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
           </MethodLink>
         </footer>
       </main>
-      <Show when={!wide()}>
+      <Show when={!wide() && question() !== 'teach'}>
         <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
       </Show>
       <WayBack />

@@ -1,6 +1,6 @@
 import { createEffect, ErrorBoundary, lazy, Match, on, Suspense, Switch, type JSX } from 'solid-js';
 import { frameTexts } from '../../present/page/frameTexts';
-import type { ScreenQuestion } from '../../present/page/questions';
+import { showsResults, type ScreenQuestion } from '../../present/page/questions';
 import type { ScreenProps } from '../app/screenProps';
 import { Link } from '../kit/Link';
 import { usePage } from '../app/pageContext';
@@ -15,9 +15,11 @@ const Timing = lazy(async () => ({ default: (await import('../screens/timing/Tim
 const TheCase = lazy(async () => ({ default: (await import('../screens/theCase/TheCase')).TheCase }));
 const HowSure = lazy(async () => ({ default: (await import('../screens/howSure/HowSure')).HowSure }));
 
+const NotYet = lazy(async () => ({ default: (await import('./NotYet')).NotYet }));
+
 /** The question beside the numbers. */
 export function QuestionPane(props: { question: ScreenQuestion }): JSX.Element {
-  const { store, compared, choice, navigation } = usePage();
+  const { store, compared, choice, navigation, lesson } = usePage();
   const given: ScreenProps = {
     store,
     choice,
@@ -41,6 +43,9 @@ export function QuestionPane(props: { question: ScreenQuestion }): JSX.Element {
           </p>
         }>
         <Switch>
+          <Match when={lesson.isHiding() && showsResults(props.question)}>
+            <NotYet />
+          </Match>
           <Match when={props.question === 'plans'}>
             <Plans {...given} />
           </Match>

@@ -20,12 +20,12 @@ describe('a lesson', () => {
       title: 'What is a tray worth?',
       about: 'A made-up lesson.',
       steps: [
-        { question: 'Step 1. How many trays?', answer: 'Seven.' },
-        { question: '2) And by hand?', answer: 'Eight.' },
+        { row: 4, question: 'Step 1. How many trays?', answer: 'Seven.' },
+        { row: 6, question: '2) And by hand?', answer: 'Eight.' },
       ],
       asides: [
-        { question: 'Before you begin', answer: 'Hand out the sheet.' },
-        { question: 'Stage 2 of the house', answer: 'Not a step.' },
+        { row: 3, question: 'Before you begin', answer: 'Hand out the sheet.' },
+        { row: 8, question: 'Stage 2 of the house', answer: 'Not a step.' },
       ],
     });
   });

@@ -1,5 +1,6 @@
 import { createMemo, createSignal, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { usePage } from '../../app/pageContext';
+import { ToldText } from './ToldText';
 import { titleTexts } from '../../../present/page/titleTexts';
 
 const TitleForm = lazy(async () => ({ default: (await import('./TitleForm')).TitleForm }));
@@ -47,7 +48,9 @@ export function Title(): JSX.Element {
         {(text) => (
           <details class="about" open={isRoomy}>
             <summary>{titleTexts.about}</summary>
-            <p dir="auto">{text()}</p>
+            <p dir="auto">
+              <ToldText text={text()} />
+            </p>
           </details>
         )}
       </Show>

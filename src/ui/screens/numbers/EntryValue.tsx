@@ -1,5 +1,4 @@
-import { entryTexts } from '../../../present/numbers/entryTexts';
-import type { ShownValue } from '../../../present/numbers/shownValue';
+import { isHiddenError, type ShownValue } from '../../../present/numbers/shownValue';
 import { createMemo, Match, Switch, type JSX } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import type { Cell } from '../../../model/cell';
@@ -9,6 +8,7 @@ import { usePage } from '../../app/pageContext';
 import { ChoiceValue } from './ChoiceValue';
 import { InputValue } from './InputValue';
 import { NumberText } from '../../kit/numbers/NumberText';
+import { withoutValue } from '../../../present/numbers/valueText';
 import { truthWord } from '../../../present/text/truthWord';
 
 interface EntryValueProps {
@@ -56,7 +56,9 @@ export function EntryValue(props: EntryValueProps): JSX.Element {
         </span>
       </Match>
       <Match when={kind() === 'none'}>
-        <span class="no-value">{entryTexts.noValue}</span>
+        <span classList={{ 'no-value': !isHiddenError(shown().error), quiet: isHiddenError(shown().error) }}>
+          {withoutValue(shown().error)}
+        </span>
       </Match>
     </Switch>
   );

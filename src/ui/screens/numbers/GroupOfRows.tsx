@@ -2,6 +2,7 @@ import { createMemo, For, Index, Show, type Accessor, type JSX } from 'solid-js'
 import type { Problem } from '../../../core/problem';
 import type { Line } from '../../../model/model';
 import { createSight } from '../../kit/sections/sight';
+import { ToldText } from '../../kit/sections/ToldText';
 import { usePage } from '../../app/pageContext';
 import { EntryRow } from './EntryRow';
 import { OwnWork } from './own/OwnWork';
@@ -124,20 +125,37 @@ function Row(props: RowProps): JSX.Element {
 }
 
 function OtherRow(props: { line: Line; faults: readonly Problem[] }): JSX.Element {
+  const { lesson } = usePage();
   const messages = (): JSX.Element => (
     <For each={props.faults}>{(fault) => <p class="message fault">{fault.message}</p>}</For>
   );
   const note = (): string => (props.line.kind === 'text' ? props.line.note : '');
   const label = (): string => (props.line.kind === 'cell' ? '' : props.line.label);
+  // A step of a lesson stays open, and its results are no secret any more.
+  const step = createMemo(() => lesson.lesson()?.steps.findIndex(({ row }) => row === props.line.row) ?? -1);
+  const isOpened = (): boolean => lesson.isOpened(step());
+  const setOpened = (open: boolean): void => {
+    if (step() >= 0) lesson.setOpened(step(), open);
+  };
   return (
     <Show
       when={props.line.kind === 'refused' ? props.line : undefined}
       fallback={
         <li class="text-row" id={rowId(props.line.row)} tabindex="-1">
-          <Show when={note()} fallback={<p>{label()}</p>}>
-            <details>
-              <summary>{label()}</summary>
-              <p>{note()}</p>
+          <Show
+            when={note()}
+            fallback={
+              <p>
+                <ToldText text={label()} />
+              </p>
+            }>
+            <details open={isOpened()} onToggle={(event) => setOpened(event.currentTarget.open)}>
+              <summary>
+                <ToldText text={label()} />
+              </summary>
+              <p>
+                <ToldText text={note()} />
+              </p>
             </details>
           </Show>
           {messages()}

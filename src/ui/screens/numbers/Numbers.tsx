@@ -1,7 +1,6 @@
 import { createMemo, createSelector, For, lazy, Show, Suspense, type JSX } from 'solid-js';
 import type { Problem } from '../../../core/problem';
-import { Cautions } from '../../kit/sections/Cautions';
-import { LessonPrint } from './lesson/LessonPrint';
+import { CautionsInSight } from './CautionsInSight';
 import { Link } from '../../kit/Link';
 import { usePage } from '../../app/pageContext';
 import { questionSetting } from '../../app/preferences/settings/page';
@@ -17,6 +16,7 @@ import { PlanHeads } from './PlanHeads';
 import { WordsHere } from '../../kit/sections/WordsHere';
 import { varying } from '../../../present/numbers/varying';
 
+const LessonWork = lazy(async () => ({ default: (await import('./lesson/LessonWork')).LessonWork }));
 const FiguresList = lazy(async () => ({ default: (await import('./figures/FiguresList')).FiguresList }));
 
 /** From this number of rows on, only those near the screen are put on the page. */
@@ -30,7 +30,7 @@ function byRow(faults: readonly Problem[]): ReadonlyMap<number, readonly Problem
 
 /** Every entry of the model under its heading. */
 export function Numbers(): JSX.Element {
-  const { store, compared, navigation } = usePage();
+  const { store, compared, navigation, lesson } = usePage();
   const lines = createMemo(() => store.shape().lines);
   const cells = createMemo(() => store.shape().cells);
   const groups = createMemo<readonly OutlineGroup[]>((before) => keptLines(outline(lines(), cells()), before), []);
@@ -61,7 +61,11 @@ export function Numbers(): JSX.Element {
         <p class="hint quiet">{listTexts.pressALabel}</p>
         <OwnWork kinds={['line', 'entry', 'whole']} />
       </div>
-      <LessonPrint />
+      <Show when={lesson.lesson()}>
+        <Suspense>
+          <LessonWork />
+        </Suspense>
+      </Show>
       <Whose />
       <PlanHeads />
       <Show when={lines().some((line) => line.kind !== 'text')} fallback={<NoEntries />}>
@@ -75,7 +79,7 @@ export function Numbers(): JSX.Element {
       </Show>
       <WordsHere question="numbers" />
       <Show when={topics().length > 0}>
-        <Cautions topics={topics()} />
+        <CautionsInSight topics={topics()} />
       </Show>
       <SaidLine />
     </section>

@@ -7,6 +7,7 @@ import { FigureTable } from './FigureTable';
 import { givenFigures, resultFigures } from '../../../../present/lesson/figures';
 import type { Lesson, LessonStep } from '../../../../present/lesson/steps';
 import { lessonTexts } from '../../../../present/lesson/texts';
+import { toldAtOnce } from '../../../../present/told/toldText';
 import './styles.css';
 
 export type SheetKind = 'questions' | 'answers';
@@ -25,6 +26,8 @@ interface LessonSheetProps {
 export function LessonSheet(props: LessonSheetProps): JSX.Element {
   const parts = (): readonly [string, string] => titleParts(props.lesson.title);
   const plans = (): string[] => props.model.plans.map(({ name }) => name);
+  const told = (text: string): string => toldAtOnce(props.model, props.values, text, localFormat);
+  const hasFigures = (): boolean => props.lesson.steps.some(({ answer }) => told(answer) !== answer);
   const isAnswers = (): boolean => props.kind === 'answers';
   return (
     <article class="lesson-sheet">
@@ -37,7 +40,7 @@ export function LessonSheet(props: LessonSheetProps): JSX.Element {
           </p>
         </Show>
       </header>
-      <p>{props.lesson.about}</p>
+      <p>{told(props.lesson.about)}</p>
       <FigureTable
         heading={lessonTexts.given}
         figures={givenFigures(props.model, props.values, localFormat)}
@@ -48,9 +51,9 @@ export function LessonSheet(props: LessonSheetProps): JSX.Element {
         <For each={props.lesson.steps}>
           {(step) => (
             <li>
-              <p class="sheet-question">{step.question}</p>
+              <p class="sheet-question">{told(step.question)}</p>
               <Show when={isAnswers()} fallback={<Ruled />}>
-                <p>{step.answer}</p>
+                <p>{told(step.answer)}</p>
               </Show>
             </li>
           )}
@@ -62,8 +65,12 @@ export function LessonSheet(props: LessonSheetProps): JSX.Element {
           figures={resultFigures(props.model, props.values, localFormat)}
           plans={plans()}
         />
-        <p class="sheet-note">{lessonTexts.whichNumbers}</p>
-        <For each={props.lesson.asides}>{(aside) => <Aside {...aside} />}</For>
+        <Show when={!hasFigures()}>
+          <p class="sheet-note">{lessonTexts.whichNumbers}</p>
+        </Show>
+        <For each={props.lesson.asides}>
+          {({ question, answer }) => <Aside question={told(question)} answer={told(answer)} />}
+        </For>
       </Show>
     </article>
   );
@@ -77,7 +84,7 @@ function Ruled(): JSX.Element {
   );
 }
 
-function Aside(props: LessonStep): JSX.Element {
+function Aside(props: Omit<LessonStep, 'row'>): JSX.Element {
   return (
     <section>
       <h2>{props.question}</h2>

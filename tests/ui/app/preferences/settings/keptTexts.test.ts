@@ -5,6 +5,7 @@ import * as beds from '../../../../../src/ui/app/preferences/settings/beds';
 import * as bestWeeks from '../../../../../src/ui/app/preferences/settings/bestWeeks';
 import * as breakeven from '../../../../../src/ui/app/preferences/settings/breakeven';
 import * as howSure from '../../../../../src/ui/app/preferences/settings/howSure';
+import * as lesson from '../../../../../src/ui/app/preferences/settings/lesson';
 import * as page from '../../../../../src/ui/app/preferences/settings/page';
 import * as setUp from '../../../../../src/ui/app/preferences/settings/setUp';
 import type { Setting } from '../../../../../src/ui/app/preferences/settings/setting';
@@ -20,6 +21,7 @@ const all = {
   ...bestWeeks,
   ...breakeven,
   ...howSure,
+  ...lesson,
   ...page,
   ...plans,
   ...setUp,
@@ -102,6 +104,11 @@ const cases: Case[] = [
   ['secondInputSetting', breakeven.secondInputSetting, 'breakeven second', 'price', 'price', ''],
 
   ['sideBySideSetting', whatMatters.sideBySideSetting, 'side by side', 'cost bought', ['cost', 'bought'], []],
+
+  ['resultsHiddenSetting', lesson.resultsHiddenSetting, 'results hidden', 'yes', true, false],
+  ['openedStepsSetting', lesson.openedStepsSetting, 'opened steps', '3 0', [3, 0], []],
+  ['classStepSetting', lesson.classStepSetting, 'class step', '4', 4, 0],
+  ['guessesSetting', lesson.guessesSetting(2), 'guesses 2', '30 45; x', '30 45; x', ''],
 
   ['trialsSetting', timing.trialsSetting, 'trials', 'step,plants,seconds\n', 'step,plants,seconds\n', ''],
   ['trialsNameSetting', timing.trialsNameSetting, 'trials name', 'mine.csv', 'mine.csv', ''],

@@ -1,17 +1,17 @@
-import { createMemo, createSignal, lazy, Show, type JSX } from 'solid-js';
+import { createSignal, lazy, Show, type JSX } from 'solid-js';
 import { Portal } from 'solid-js/web';
 import { printOnly } from '../../../app/layout/printOnly';
 import { usePage } from '../../../app/pageContext';
-import { lessonOf } from '../../../../present/lesson/steps';
+import { resultsHiddenSetting } from '../../../app/preferences/settings/lesson';
+import { questionSetting } from '../../../app/preferences/settings/page';
 import { lessonTexts } from '../../../../present/lesson/texts';
 import type { SheetKind } from './LessonSheet';
 
 const LessonSheet = lazy(async () => ({ default: (await import('./LessonSheet')).LessonSheet }));
 
-/** Buttons that print the two sheets of a lesson; a sheet is on the page only while it is printed. */
-export function LessonPrint(): JSX.Element {
-  const { store } = usePage();
-  const lesson = createMemo(() => lessonOf(store.shape()));
+/** What a lesson can be used for: taught, kept secret, printed. A sheet is on the page only while it is printed. */
+export function LessonWork(): JSX.Element {
+  const { store, lesson, choice } = usePage();
   const [sheet, setSheet] = createSignal<SheetKind>();
   const print = (kind: SheetKind): void => {
     void LessonSheet.preload().then(() => {
@@ -20,9 +20,18 @@ export function LessonPrint(): JSX.Element {
     });
   };
   return (
-    <Show when={lesson()}>
+    <Show when={lesson.lesson()}>
       {(found) => (
         <p class="lesson-print">
+          <button type="button" class="word" onClick={() => choice.set(questionSetting, 'teach')}>
+            {lessonTexts.teach}
+          </button>
+          <button
+            type="button"
+            class="word"
+            onClick={() => choice.set(resultsHiddenSetting, !choice.get(resultsHiddenSetting))}>
+            {choice.get(resultsHiddenSetting) ? lessonTexts.showResults : lessonTexts.hideResults}
+          </button>
           <button type="button" class="word" onClick={() => print('questions')}>
             {lessonTexts.printQuestions}
           </button>
@@ -32,7 +41,7 @@ export function LessonPrint(): JSX.Element {
           <Show when={sheet()}>
             {(kind) => (
               <Portal>
-                <LessonSheet kind={kind()} lesson={found()} model={store.model()} values={store.values()} />
+                <LessonSheet kind={kind()} lesson={found()} model={store.model()} values={lesson.values()} />
               </Portal>
             )}
           </Show>

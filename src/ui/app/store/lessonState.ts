@@ -1,0 +1,59 @@
+import { createMemo, createSignal, type Accessor } from 'solid-js';
+import type { Values } from '../../../model/values';
+import { hiddenKey } from '../../../present/lesson/hiddenKey';
+import { lessonOf, type Lesson } from '../../../present/lesson/steps';
+import { openedStepsSetting, resultsHiddenSetting } from '../preferences/settings/lesson';
+import type { Choice } from '../screenProps';
+import type { ModelStore } from './modelStore';
+
+/** What a class has been told of the model that is open, where it is a lesson. */
+export interface LessonState {
+  readonly lesson: Accessor<Lesson | undefined>;
+  /** Whether some results are hidden now. */
+  readonly isHiding: Accessor<boolean>;
+  /** Whether a result is hidden in a plan. */
+  readonly isHidden: (plan: number, cell: number) => boolean;
+  /** Changes with what is hidden. */
+  readonly hidden: Accessor<unknown>;
+  readonly isOpened: (step: number) => boolean;
+  readonly setOpened: (step: number, opened: boolean) => void;
+  /** All values, of hidden results too: the answers of opened steps are made from them. */
+  readonly values: Accessor<readonly Values[]>;
+}
+
+type Hidden = typeof import('../../../present/lesson/hiddenResults').hiddenResults;
+
+/** What is hidden is worked out by a part that loads with the first lesson that hides something. */
+function createHidden(): Accessor<Hidden | undefined> {
+  const [hidden, setHidden] = createSignal<Hidden>();
+  void import('../../../present/lesson/hiddenResults').then(({ hiddenResults }) => setHidden(() => hiddenResults));
+  return hidden;
+}
+
+export function createLessonState(store: ModelStore, choice: Choice): LessonState {
+  const lesson = createMemo(() => lessonOf(store.shape()));
+  const opened = createMemo(() => new Set(choice.get(openedStepsSetting)));
+  const wantsHidden = createMemo(() => lesson() !== undefined && choice.get(resultsHiddenSetting));
+  const work = createMemo(() => (wantsHidden() ? createHidden() : undefined));
+  const hidden = createMemo<ReadonlySet<string> | undefined>(() => {
+    const found = lesson();
+    return wantsHidden() && found !== undefined ? work()?.()?.(store.shape(), found, opened()) : undefined;
+  });
+  return {
+    lesson,
+    isHiding: createMemo(() => wantsHidden() && hidden()?.size !== 0),
+    isHidden: (plan, cell) => {
+      if (!wantsHidden()) return false;
+      // Until it is known what may be seen, no result is.
+      return hidden()?.has(hiddenKey(plan, cell)) ?? store.shape().plans[plan]?.contents[cell]?.kind === 'calculated';
+    },
+    hidden,
+    isOpened: (step) => opened().has(step),
+    setOpened: (step, isOpen) => {
+      if (opened().has(step) === isOpen) return;
+      const others = [...opened()].filter((one) => one !== step);
+      choice.set(openedStepsSetting, isOpen ? [...others, step] : others);
+    },
+    values: store.values,
+  };
+}
