@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, For, on, Show, type Accessor, type JSX } from 'solid-js';
+import { createEffect, createMemo, createSignal, on, Show, type Accessor, type JSX } from 'solid-js';
 import type { Beginning, Kept } from '../app/shelf/beginning';
 import { createKeeper, type Keeper } from '../app/shelf/keeper';
 import { createBusy, createSettled } from '../app/store/settling';
@@ -25,16 +25,11 @@ import { Numbers } from '../screens/numbers/Numbers';
 import { createEntryNavigation } from '../app/store/entryNavigation';
 import { fileTexts } from '../../present/page/fileTexts';
 import { frameTexts } from '../../present/page/frameTexts';
-import {
-  screenQuestions,
-  questionsFor,
-  standsAlone,
-  usualSide,
-  type ScreenQuestion,
-} from '../../present/page/questions';
+import { questionsFor, standsAlone, usualSide, type ScreenQuestion } from '../../present/page/questions';
 import { createScheme } from '../app/preferences/scheme';
 import { listenForLinks } from '../app/files/modelLink';
 import { QuestionPane } from './QuestionPane';
+import { Questions } from './Questions';
 import { Shelf } from './Shelf';
 import { listenForSteps } from '../app/store/undoKeys';
 import { usePage, PageContext, type PageState } from '../app/pageContext';
@@ -274,28 +269,5 @@ function WayBack(): JSX.Element {
         </button>
       )}
     </Show>
-  );
-}
-
-interface QuestionsProps {
-  readonly chosen: ScreenQuestion;
-  readonly among: readonly ScreenQuestion[];
-  readonly onChoose: (question: ScreenQuestion) => void;
-}
-
-function Questions(props: QuestionsProps): JSX.Element {
-  return (
-    <nav id="questions" class="questions" aria-label={frameTexts.questions} tabIndex={-1}>
-      <For each={screenQuestions.filter(({ key }) => props.among.includes(key))}>
-        {({ key, label }) => (
-          <button
-            type="button"
-            aria-current={props.chosen === key ? 'page' : undefined}
-            onClick={() => props.onChoose(key)}>
-            {label}
-          </button>
-        )}
-      </For>
-    </nav>
   );
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { decimal } from '../../../src/core/number';
+import { decimal, type Decimal } from '../../../src/core/number';
 import { parseUnit, type Unit } from '../../../src/core/unit';
 import { evaluatePlan } from '../../../src/model/values';
 import { askedFigure, guessesSentence, guessStrip, readGuesses } from '../../../src/present/lesson/guesses';
@@ -31,12 +31,12 @@ describe('guesses as they are typed', () => {
 });
 
 describe('what the guesses come to', () => {
-  const sentence = (typed: string, answer?: number): string =>
+  const sentence = (typed: string, answer?: number | Decimal): string =>
     textOf(
       guessesSentence(
         readGuesses(typed, english),
         board,
-        answer === undefined ? undefined : { number: decimal(answer), unit: board },
+        answer === undefined ? undefined : { number: decimal(String(answer)), unit: board },
         english,
       ),
     );
@@ -56,7 +56,11 @@ describe('what the guesses come to', () => {
       10,
       '2 guesses, from 10 to 30; the middle one is 20. The answer is 10\u00a0boards, and somebody said so.',
     ],
-    ['540', 90 / (3 / 18 + 1e-15), '1 guess: 540. The answer is 540\u00a0boards, and somebody said so.'],
+    [
+      '540',
+      decimal(90).dividedBy(decimal(3).dividedBy(18)),
+      '1 guess: 540. The answer is 540\u00a0boards, and somebody said so.',
+    ],
     ['30 x', NaN, '1 guess: 30. Not read as a number: x.'],
     ['', 10, ''],
   ])('%j beside %s', (typed, answer, said) => {

@@ -1,4 +1,5 @@
-import { createMemo, createSignal, type Accessor } from 'solid-js';
+import { createEffect, createMemo, createSignal, untrack, type Accessor } from 'solid-js';
+import type { Model } from '../../../model/model';
 import type { Values } from '../../../model/values';
 import { hiddenKey } from '../../../present/lesson/hiddenKey';
 import { lessonOf, type Lesson } from '../../../present/lesson/steps';
@@ -21,27 +22,31 @@ export interface LessonState {
   readonly values: Accessor<readonly Values[]>;
 }
 
-type Hidden = typeof import('../../../present/lesson/hiddenResults').hiddenResults;
+type HiddenResults = (model: Model, lesson: Lesson, opened: ReadonlySet<number>) => ReadonlySet<string>;
 
 /** What is hidden is worked out by a part that loads with the first lesson that hides something. */
-function createHidden(): Accessor<Hidden | undefined> {
-  const [hidden, setHidden] = createSignal<Hidden>();
-  void import('../../../present/lesson/hiddenResults').then(({ hiddenResults }) => setHidden(() => hiddenResults));
-  return hidden;
+function createHiddenResults(wanted: Accessor<boolean>): Accessor<HiddenResults | undefined> {
+  const [found, setFound] = createSignal<HiddenResults>();
+  createEffect(() => {
+    if (!wanted() || untrack(found) !== undefined) return;
+    void import('../../../present/lesson/hiddenResults').then(({ hiddenResults }) => setFound(() => hiddenResults));
+  });
+  return found;
 }
 
 export function createLessonState(store: ModelStore, choice: Choice): LessonState {
   const lesson = createMemo(() => lessonOf(store.shape()));
   const opened = createMemo(() => new Set(choice.get(openedStepsSetting)));
   const wantsHidden = createMemo(() => lesson() !== undefined && choice.get(resultsHiddenSetting));
-  const work = createMemo(() => (wantsHidden() ? createHidden() : undefined));
+  const work = createHiddenResults(() => wantsHidden());
   const hidden = createMemo<ReadonlySet<string> | undefined>(() => {
     const found = lesson();
-    return wantsHidden() && found !== undefined ? work()?.()?.(store.shape(), found, opened()) : undefined;
+    return wantsHidden() && found !== undefined ? work()?.(store.shape(), found, opened()) : undefined;
   });
+  const isHiding = createMemo(() => wantsHidden() && hidden()?.size !== 0);
   return {
     lesson,
-    isHiding: createMemo(() => wantsHidden() && hidden()?.size !== 0),
+    isHiding,
     isHidden: (plan, cell) => {
       if (!wantsHidden()) return false;
       // Until it is known what may be seen, no result is.

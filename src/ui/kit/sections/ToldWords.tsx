@@ -1,4 +1,4 @@
-import { createMemo, type JSX } from 'solid-js';
+import { createMemo, For, type JSX } from 'solid-js';
 import { readTold, toldText } from '../../../present/told/toldText';
 import { localFormat } from '../../app/preferences/localFormat';
 import { usePage } from '../../app/pageContext';
@@ -10,9 +10,7 @@ export function ToldWords(props: { text: string }): JSX.Element {
   return (
     <>
       {toldText(told(), store.model(), lesson.values(), localFormat)}
-      {told().faults.map((fault) => (
-        <span class="message fault"> {fault}</span>
-      ))}
+      <For each={told().faults}>{(fault) => <span class="message fault"> {fault}</span>}</For>
     </>
   );
 }

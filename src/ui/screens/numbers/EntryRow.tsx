@@ -40,11 +40,8 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
     () => props.near,
   );
   const [inHand, setInHand] = createSignal(false);
-  const store = createFollowing(
-    work.store,
-    () => inSight() || inHand() || work.printing(),
-    () => [work.settled(), work.lesson.hidden()],
-  );
+  const atOnce = (): boolean => inSight() || inHand() || work.printing();
+  const store = createFollowing(work.store, atOnce, () => [work.settled(), work.lesson.hidden()]);
   const shownColumns = createMemo(() => (props.varies ? props.columns : props.columns.slice(0, 1)));
   const isAsked = (): boolean => navigation.isAsked(props.cell.row);
   const panel = (): string => `${rowId(props.cell.row)}-asked`;
