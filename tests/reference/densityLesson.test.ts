@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
+import { edit, editIn } from '../../src/model/edit';
+import { cellNamed } from '../../src/model/model';
+import { evaluatePlan } from '../../src/model/values';
+import { createFormat, space } from '../../src/present/text/numberFormat';
+import { toldAtOnce } from '../../src/present/told/toldText';
 import {
   agree,
   expectedOf,
@@ -110,47 +115,92 @@ test('a lesson of 12 to 20 entries', () => {
   expect(lesson.model.cells.length).toBeLessThanOrEqual(20);
 });
 
-describe('the answers are what the model says', () => {
-  const notes = new Map(lesson.model.lines.flatMap((line) => (line.kind === 'text' ? [[line.label, line.note]] : [])));
-  const answer = (step: number): string => [...notes].find(([label]) => label.startsWith(`Step ${step}.`))?.[1] ?? '';
-  const figure = (plan: string, name: string, changes: Changes = {}): string => {
-    const value = lesson.values(plan, changes).get(name);
-    return typeof value === 'object' ? value.valueOf().toLocaleString('en-US') : String(value);
-  };
+/** Plain numbers as the lesson writes them: with four digits, or all that stand before the point. */
+function plainly(value: Fraction): string {
+  const before = Math.floor(Math.log10(value.valueOf())) + 1;
+  return Number(rounded(value, Math.max(0, 4 - before))).toLocaleString('en-US', { maximumFractionDigits: 4 });
+}
 
-  test.each<[step: number, plan: string, cell: string, around: string]>([
-    [1, two, 'nursery_density', '= # plants'],
-    [1, two, 'final_density', ': # plants'],
-    [2, one, 'heads_week', '÷ 3 = # leave'],
-    [3, two, 'nursery_boards', '#. Most people say'],
-    [3, two, 'by_weeks_boards', 'Most people say #,'],
-    [4, two, 'heads_week', '÷ 1/8 = # heads a week'],
-    [5, two, 'by_weeks_boards', 'so # nursery boards'],
-    [5, two, 'promised_week', '= # heads a week'],
-    [6, two, 'real_week', '÷ 2 = #.'],
-    [8, two, 'moving_cost', 'an hour $#.'],
-  ])('step %i: %s, %s', (step, plan, cell, around) => {
-    expect(answer(step)).toContain(around.replace('#', figure(plan, cell)));
+function toldModel(changes: Changes): string[] {
+  let { model } = lesson;
+  for (const [name, text] of Object.entries(changes)) {
+    const plan = model.plans[1]!;
+    model = edit(model, editIn(model, plan, cellNamed(model, name)!.id, text)).model;
+  }
+  const values = model.plans.map((plan) => evaluatePlan(plan));
+  const texts = model.lines.flatMap((line) => (line.kind === 'text' ? [`${line.label} ${line.note}`] : []));
+  return texts.map((text) => toldAtOnce(model, values, text, createFormat('en-US')).replaceAll(space, ' '));
+}
+
+/** Every answer on paper, from what is given in the two plans: the shares in exact fractions, written out. */
+function answersOnPaper(changes: Changes): [step: number, says: string][] {
+  const given = (name: string): Fraction => lesson.inputs(two, changes).get(name)!;
+  const running = stages(given);
+  const [nursery, wide] = running.map(({ density }) => density) as [Fraction, Fraction];
+  const [boards, tight, late] = ['boards', 'nursery_time', 'final_time'].map(given) as [Fraction, Fraction, Fraction];
+  const pace = keepingPace(boards, running);
+  const shortcut = byWeeks(boards, running);
+  const alone = boards.mul(wide).div(tight.add(late));
+  const more = pace.week.sub(alone);
+  const moving = pace.week.mul(given('move_time')).div(3600).mul(given('hour_cost'));
+  const worth = more.mul(given('head_worth'));
+  const money = (value: Fraction): string => `${rounded(value, 2)} USD`;
+  const shared = new Fraction(2).div(nursery).add(new Fraction(2).div(wide));
+  const n = plainly;
+  return [
+    [1, `room for ${n(nursery)} plants on a board, at ${n(given('final_space'))} in² per plant for ${n(wide)}.`],
+    [3, `${n(pace.nursery)}. Most people go by the weeks and say ${n(shortcut.nursery)}.`],
+    [3, `${n(pace.nursery)} nursery boards and ${n(boards.sub(pace.nursery))} wide ones.`],
+    [4, `= ${n(pace.week)} heads a week; one spacing for as many weeks gives ${n(alone)}.`],
+    [4, `× ${n(wide)} ÷ ${n(late)} = ${n(pace.week)} leave the wide boards.`],
+    [5, `that is ${n(shortcut.promised)} heads a week, where one spacing gives ${n(alone)}.`],
+    [6, `sets the pace: ${n(shortcut.real)} heads a week, and one spacing gives ${n(alone)}.`],
+    [8, `${n(more)} heads more × ${n(given('head_worth'))} = ${money(worth)} a week.`],
+    [8, `Left: ${money(worth.sub(moving))} a week.`],
+    [9, `that buys ${n(worth.div(pace.week).div(given('hour_cost')).mul(3600))} s per plant.`],
+    [
+      10,
+      `= ${n(boards.div(shared))} heads a week; × 2 ÷ ${n(nursery)} = ${n(boards.div(shared).mul(2).div(nursery))} nursery`,
+    ],
+    [10, `: ${n(boards)} × ${n(wide)} ÷ 4 = ${n(boards.mul(wide).div(4))}.`],
+    [10, `${n(boards.div(4).floor())} boards a week make ${n(boards.div(4).floor().mul(wide))} heads.`],
+    [11, `somebody must want ${n(more)} heads more each week.`],
+  ];
+}
+
+describe('the answers are worked out from the numbers of the model', () => {
+  const answer = (step: number, changes: Changes = {}): string =>
+    toldModel(changes).find((text) => text.startsWith(`Step ${step}.`)) ?? '';
+
+  describe.each<[string, Changes]>([
+    ['as the lesson comes', {}],
+    ['with a larger bed and a wider board', { boards: '120', board_area: '16', move_time: '8' }],
+    [
+      'with longer weeks and dearer hours',
+      { nursery_time: '1.5', final_time: '2.5', hour_cost: '20', head_worth: '0.5' },
+    ],
+  ])('%s', (_claim, changes) => {
+    test.each(answersOnPaper(changes))('step %i: %s', (step, says) => {
+      expect(answer(step, changes)).toContain(says);
+    });
   });
 
-  test('step 8: what is left is the difference between the plans', () => {
-    const [before, after] = [one, two].map((plan) => lesson.values(plan).get('left_week') as Fraction);
-    expect(answer(8)).toContain(`Left: $${rounded(after!.sub(before!), 2).replace('.00', '')} a week`);
+  test('with one spacing: plants standing, and heads a week by Little’s law', () => {
+    expect(answer(2)).toContain(
+      '90 boards × 18 = 1,620 plants stand on the bed. Each stays 3 weeks, so 1,620 ÷ 3 = 540',
+    );
   });
 
   test('step 9: at the seconds it names, and at no others, both plans leave the same', () => {
-    expect(answer(9)).toContain('30 seconds');
+    expect(answer(9)).toContain('that buys 30 s per plant');
     const [before, after] = [one, two].map((plan) => lesson.values(plan, { move_time: '30' }).get('left_week')!);
     expect(agree(before, after!)).toBe(true);
     expect(lesson.values(two, { move_time: '30.1' }).get('left_week')).not.toEqual(before);
   });
 
-  test('step 10: four weeks', () => {
-    const after = { nursery_time: '2', final_time: '2' };
-    const before = { final_time: '4' };
-    expect(answer(10)).toContain(`= ${figure(two, 'heads_week', after)} heads a week`);
-    expect(answer(10)).toContain(`= ${figure(two, 'nursery_boards', after)} nursery boards`);
-    expect(answer(10)).toContain(`÷ 4 = ${figure(one, 'heads_week', before)}.`);
+  test('step 10: the check fails for one spacing where the lesson says that whole boards lose heads', () => {
+    const [after, before] = [{ nursery_time: '2', final_time: '2' }, { final_time: '4' }];
+    expect(agree(lesson.values(two, after).get('heads_week'), new Fraction(648))).toBe(true);
     expect(lesson.failing(two, after)).toEqual([]);
     expect(lesson.failing(one, before)).toEqual(['whole_boards']);
   });

@@ -2,6 +2,7 @@ import { divide, multiply, one, parts, ratioPower, type Ratio } from '../../core
 import { parseUnit } from '../../core/unit';
 import { field, type Sheet } from '../sheet';
 import { numberColumns, withNumbers } from './money';
+import { isTextRow, unitsInText } from './textColumns';
 
 /** Systems of measures in which a model can be written. */
 export const systems = ['metric', 'us'] as const;
@@ -47,7 +48,9 @@ function converted(text: string, to: System): { text: string; factor: Ratio } {
 /** A sheet in another system of measures, by the exact factors of the international yard and pound. */
 export function inSystem(sheet: Sheet, to: System): Sheet {
   const columns = numberColumns(sheet);
+  const inText = unitsInText(sheet, (unit) => converted(unit, to).text);
   const rows = sheet.rows.map((row) => {
+    if (isTextRow(row)) return inText(row);
     const unit = field(row, 'unit');
     const { text, factor } = converted(unit, to);
     if (text === unit) return row;

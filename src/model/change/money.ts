@@ -2,6 +2,7 @@ import { type Decimal, isNumberText, numberToText } from '../../core/number';
 import { isCurrency } from '../../core/unit';
 import { isNumber, readNumber } from '../readNumber';
 import { field, planOfColumn, withField, type Sheet, type SheetRow } from '../sheet';
+import { isTextRow, unitsInText } from './textColumns';
 
 /** Columns that hold numbers in the unit of their entry. */
 export function numberColumns({ columns }: Sheet): string[] {
@@ -46,11 +47,14 @@ function powerOf(unit: string, code: string): number {
  */
 export function inCurrency(sheet: Sheet, from: string, to: string, rate?: Decimal): Sheet {
   const columns = numberColumns(sheet);
+  const code = new RegExp(`\\b${from}\\b`, 'g');
+  const inText = unitsInText(sheet, (unit) => unit.replaceAll(code, to));
   const rows = sheet.rows.map((row) => {
+    if (isTextRow(row)) return inText(row);
     const unit = field(row, 'unit');
     const power = powerOf(unit, from);
     if (power === 0) return row;
-    const renamed = unit.replaceAll(new RegExp(`\\b${from}\\b`, 'g'), to);
+    const renamed = unit.replaceAll(code, to);
     if (rate === undefined) return withField(row, 'unit', renamed);
     return withNumbers(row, columns, renamed, (value) => value.times(rate.pow(power)));
   });

@@ -48,7 +48,9 @@ export function withPlan(given: Sheet, from: string, name: string): Sheet | Prob
   return { columns: sheet.columns.toSpliced(at + 1, 0, added), rows };
 }
 
-/** A sheet in which a plan has another name, also in figures of texts that tell of it; or what is wrong with the name. */
+/**
+ * A sheet in which a plan has another name, also in figures of texts that tell of it; or what is wrong with the name.
+ */
 export function withPlanRenamed(given: Sheet, from: string, name: string): Sheet | Problem {
   const sheet = withNamedPlans(given, from);
   const column = planColumnsOf(sheet).find((one) => planOfColumn(one) === from);

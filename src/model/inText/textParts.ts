@@ -44,7 +44,12 @@ export function withFormulas(text: string, change: (formula: string) => string):
   return withParts(text, (part, i) => (i === 0 ? change(part) : part));
 }
 
+/** A text in which what stands behind the formulas of its figures is changed. */
+export function withWays(text: string, change: (way: string) => string): string {
+  return withParts(text, (part, i) => (i === 0 ? part : change(part)));
+}
+
 /** A text whose figures tell of a plan by another name. */
 export function withPlanNamed(text: string, from: string, name: string): string {
-  return withParts(text, (part, i) => (i > 0 && part === from ? name : part));
+  return withWays(text, (way) => (way === from ? name : way));
 }

@@ -49,6 +49,15 @@ describe('entries', () => {
     expect(usesOf(sheet, 'c').map(({ without }) => without)).toEqual(['a + b', undefined]);
   });
 
+  it('a text that tells of one uses it, and keeps the figure', () => {
+    const told = sheetOf('- Of {a; unit} a | note: a is {b + a}\na: 1\nb: 2');
+    expect(usesOf(told, 'a')).toEqual([
+      { row: 2, column: 'label', without: undefined },
+      { row: 2, column: 'note', without: undefined },
+    ]);
+    expect(withoutEntry(told, 3).rows[0]).toBe(told.rows[0]);
+  });
+
   it('one that is gone leaves the sums it was a term of, and its heading to those behind it', () => {
     const after = withoutEntry(sheet, 2);
     expect(names(after)).toEqual(['b', 'c', 'd']);

@@ -30,6 +30,13 @@ describe('plans', () => {
     expect(withPlanRenamed(two, 'A', 'A')).toBe(two);
   });
 
+  it('has its other name in figures of texts too', () => {
+    const told = sheetOf('- Of {a; Wide} | note: Wide is {a + 1; Wide; unit}\na: 1 | in Wide: 2');
+    const after = withPlanRenamed(told, 'Wide', 'Far apart') as Sheet;
+    expect(after.rows[0]?.fields.get('label')).toBe('Of {a; Far apart}');
+    expect(after.rows[0]?.fields.get('note')).toBe('Wide is {a + 1; Far apart; unit}');
+  });
+
   it('is taken away, but for the last', () => {
     const left = withoutPlan(two, 'A');
     expect(results(left)).toEqual({ B: '40' });
