@@ -165,10 +165,12 @@ test('where a plan names another entry, that entry is said and one press away', 
 test('an entry answers where it comes from, and its links lead to the entries', async ({ page }) => {
   await labelOf(page, 'Cost of a plant').click();
   const panel = page.getByRole('group', { name: /Where Cost of a plant comes from/ });
-  await expect(panel).toContainText('hands ÷ heads');
+  await expect(panel).toContainText('Hands ÷ Heads a year');
   await expect(panel).toContainText(/13,340 EUR\/year ÷ 230,000 plant\/year = 0\.058/);
   await expect(panel).toContainText('Made from 6 inputs');
   await expect(panel).toContainText('Lift and set. Source: timed by hand.');
+  await panel.getByRole('button', { name: 'Show it in names' }).click();
+  await expect(panel).toContainText('hands ÷ heads');
   await panel.getByRole('button', { name: 'Show it in labels' }).click();
   await panel.getByRole('button', { name: 'Hands', exact: true }).click();
   await expect(labelOf(page, 'Hands')).toBeFocused();

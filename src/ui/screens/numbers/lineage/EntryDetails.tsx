@@ -53,7 +53,7 @@ function Words(props: { cell: Cell }): JSX.Element {
 
 function Fillings(props: { cell: Cell; columns: readonly number[] }): JSX.Element {
   const { store } = usePage();
-  const [as, setAs] = createSignal<'names' | 'labels'>('names');
+  const [as, setAs] = createSignal<'names' | 'labels'>('labels');
   const fillings = createMemo<readonly Filling[]>(
     () => {
       const found: Filling[] = [];

@@ -2,7 +2,7 @@ import { createSignal, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import { buildModel } from '../../../../model/buildModel';
 import { usesOf } from '../../../../model/change/entries';
-import { renamed } from '../../../../model/change/rename';
+import { renamedModel } from '../../../../model/change/renamedModel';
 import { withFields } from '../../../../model/change/rows';
 import type { Phrase } from '../../../../present/text/phrase';
 import { changeSaid, changeTexts as texts, newlyFaulty } from '../../../../present/numbers/own/entryChanges';
@@ -67,11 +67,13 @@ function NameField(props: { cell: Cell }): JSX.Element {
   const setName = (text: string): void => {
     const { row, name, label } = props.cell;
     const { sheet } = store.model();
-    const after = renamed(sheet, row, text);
+    const after = renamedModel(store.model(), row, text);
     setNameFault('code' in after ? after.message : '');
     if ('code' in after) return;
     const uses = usesOf(sheet, name).filter((use) => use.row !== row).length;
-    store.replace(after);
+    store.finish();
+    store.put(after);
+    store.finish();
     changes.say(changeSaid.name(label, text, uses), row);
   };
   return (
