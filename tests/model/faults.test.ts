@@ -164,3 +164,15 @@ describe('faults elsewhere leave its value', () => {
     expect(told(modelOf('- Text | formula: 1').faults)).toEqual(['text-formula | 2 | formula |  | 1']);
   });
 });
+
+describe('very many unknown names', () => {
+  const count = 400;
+  const lines = Array.from({ length: count }, (_, i) => `entry_${i}: entri_${i} + 1`);
+  const messages = modelOf(lines.join('\n')).faults.map(({ message }) => message);
+
+  it('are all told, the first with the nearest name', () => {
+    expect(messages).toHaveLength(count);
+    expect(messages[0]).toMatch(/^name not known: entri_0\. Did you mean entry_0\?/);
+    expect(messages.at(-1)).toBe('name not known: entri_399. Add a cell of that name, or correct it.');
+  });
+});
