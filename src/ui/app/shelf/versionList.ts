@@ -40,5 +40,6 @@ export async function goBackOnShelf(database: ShelfDatabase, id: string, state: 
   await addVersionOf(database, work);
   const { changes, layout, title } = state;
   const version = layout === undefined ? 2 : 3;
-  await database.write({ ...work, version, changes, layout, title, at: Date.now() }, undefined);
+  // The kept steps lead to what the model was.
+  await database.write({ ...work, version, changes, layout, title, steps: undefined, at: Date.now() }, undefined);
 }

@@ -6,6 +6,8 @@ import { createLastMoments } from './lastMoment';
 import type { PageMemory } from './pageMemory';
 import { isSampleId, type ShelfWork } from './record';
 import { createSaveTally } from './saveTally';
+import type { KeptSteps } from './steps/keptSteps';
+import type { StepsWriting } from './steps/stepRecord';
 import { newFile, workNow, type KeptParts } from './workNow';
 import type { SaveState } from '../../../present/page/saveState';
 import { storageFault } from './storageFault';
@@ -20,6 +22,8 @@ interface WriterOptions {
   readonly first: SaveState;
   /** Called with work that is on the disk. */
   readonly onWritten: (work: ShelfWork) => void;
+  /** The steps of undo that are written beside work. */
+  readonly steps?: Pick<KeptSteps, 'writing' | 'failed'>;
 }
 
 /** Writes the current work to the shelf. */
@@ -57,24 +61,31 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
     tally.confirm(until, isSampleId(work.id) ? { state: 'nothing' } : { state: 'kept', at: new Date(work.at) });
     if (!tally.isBehind()) lastMoments.takeOut(work.id);
   };
+  const withSteps = (isLeaving?: boolean): [ShelfWork, StepsWriting | undefined] => {
+    const work = workNow(parts, entries);
+    const steps = isSampleId(work.id) ? undefined : options.steps?.writing(work, isLeaving);
+    return [{ ...work, steps: steps?.mark }, steps];
+  };
   const writing = createDelay(soon, () => {
-    const [work, until, entry] = [workNow(parts, entries), tally.count(), entries.now()];
+    const [[work, steps], until, entry] = [withSteps(), tally.count(), entries.now()];
     const file = newFile(parts, entries, work.id);
     memory.setModel(work.id);
-    database.write(work, file).then(
+    database.write(work, file, steps).then(
       (hasFile) => {
         if (hasFile || isSampleId(work.id)) return confirm(work, until);
         entry.isOnShelf = false;
+        options.steps?.failed();
         change();
       },
       (reason: unknown) => {
         if (file !== undefined) entry.isOnShelf = false;
+        options.steps?.failed();
         tally.fail(storageFault(reason));
       },
     );
   });
   const leave = (): void => {
-    if (tally.isBehind() && !isLeft) lastMoments.put(workNow(parts, entries));
+    if (tally.isBehind() && !isLeft) lastMoments.put(withSteps(true)[0]);
     writing.hurry();
   };
   const stop = (): (() => void) => {
