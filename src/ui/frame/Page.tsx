@@ -1,4 +1,17 @@
-import { createEffect, createMemo, createSignal, on, Show, type Accessor, type JSX } from 'solid-js';
+import {
+  createEffect,
+  createMemo,
+  createSignal,
+  lazy,
+  on,
+  onCleanup,
+  Show,
+  Suspense,
+  untrack,
+  type Accessor,
+  type JSX,
+  type Signal,
+} from 'solid-js';
 import type { Beginning, Kept } from '../app/shelf/beginning';
 import { createKeeper, type Keeper } from '../app/shelf/keeper';
 import { createBusy, createSettled } from '../app/store/settling';
@@ -106,7 +119,7 @@ function isBeside(question: ScreenQuestion): boolean {
 }
 
 /** The question beside the numbers where there is room: the last one other than the numbers. */
-function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): Accessor<ScreenQuestion> {
+function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): Signal<ScreenQuestion> {
   const [side, setSide] = createSignal<ScreenQuestion>(isBeside(question()) ? question() : usualSide);
   createEffect(() => {
     const shown = question();
@@ -114,7 +127,7 @@ function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): 
     setSide(shown);
     if (shown !== 'method') choice.set(sideSetting, shown);
   });
-  return side;
+  return [side, setSide];
 }
 
 /** What is opened while a page stands alone takes its place: a new farm above all. */
@@ -151,6 +164,21 @@ function createKeeping(
   return { fileActions, keeper };
 }
 
+/** Loads with the first step from one place to another. */
+const BackAndForth = lazy(async () => ({ default: (await import('./BackAndForth')).BackAndForth }));
+
+/** Whether the browser's history has to do with places of the program yet. */
+function createMoved({ store, navigation }: PageState, more: readonly Accessor<unknown>[]): Accessor<boolean> {
+  const [moved, setMoved] = createSignal(location.hash !== '' || history.state !== null);
+  const move = (): void => {
+    setMoved(true);
+  };
+  createEffect(on([store.origin, navigation.jumped, ...more], move, { defer: true }));
+  addEventListener('popstate', move);
+  onCleanup(() => removeEventListener('popstate', move));
+  return moved;
+}
+
 /** The page of a model: title, headlines, numbers and the question beside them. */
 export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element {
   // A page begins once.
@@ -162,7 +190,10 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   const wide = createScreenMedia(roomForBoth);
   const hovering = listenForDrop(fileActions.open);
   listenForLinks(fileActions.openLink);
-  const side = createSide(page, question);
+  const [side, setSide] = createSide(page, question);
+  const [shelfOpen, setShelfOpen] = createSignal(false);
+  const moved = createMoved(page, [question, shelfOpen]);
+  const first = untrack(() => [question(), side(), keeper.id()] as const);
   const setUp = (): void => setQuestion('set up');
   const asked = createMemo(() => questionsFor(page.store.shape()));
   listenForSteps(page.store);
@@ -173,7 +204,16 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       <Skips lead={!standsAlone(question())} />
       <TopBar
         kept={keeper.state()}
-        shelf={<Shelf database={props.shelf.database} keeper={keeper} say={fileActions.say} />}
+        shelf={
+          <Shelf
+            database={props.shelf.database}
+            keeper={keeper}
+            say={fileActions.say}
+            isOpen={shelfOpen()}
+            onToggle={setShelfOpen}
+          />
+        }
+        isShelfOpen={shelfOpen()}
         scheme={scheme()}
         onScheme={choose}
         onSetUp={setUp}
@@ -204,7 +244,20 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       <Show when={!wide() && question() !== 'teach'}>
         <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
       </Show>
-      <WayBack />
+      <Show when={moved()}>
+        <Suspense>
+          <BackAndForth
+            keeper={keeper}
+            kept={props.shelf}
+            beginning={props.beginning}
+            first={first}
+            side={side()}
+            onSide={setSide}
+            shelfOpen={shelfOpen()}
+            onShelf={setShelfOpen}
+          />
+        </Suspense>
+      </Show>
       <Show when={hovering()}>
         <div class="drop-here" aria-hidden="true">
           <p>{fileTexts.dropHere}</p>
@@ -255,19 +308,5 @@ function Halves(props: HalvesProps): JSX.Element {
         </div>
       </Show>
     </div>
-  );
-}
-
-/** A button that leads back to where a link was followed. */
-function WayBack(): JSX.Element {
-  const { wayBack } = usePage().navigation;
-  return (
-    <Show when={wayBack.to()} keyed>
-      {(text) => (
-        <button type="button" class="word way-back" onClick={() => wayBack.go()}>
-          {text}
-        </button>
-      )}
-    </Show>
   );
 }

@@ -2,6 +2,7 @@ import { createResource, createSignal, For, Show, type JSX } from 'solid-js';
 import { shelfTexts } from '../../present/page/shelfTexts';
 import { versionTexts } from '../../present/page/versionTexts';
 import { usePage } from '../app/pageContext';
+import { leaveForModel } from '../app/places/visits';
 import { localMoment } from '../app/preferences/localMoment';
 import { withChanges } from '../app/shelf/changes';
 import type { ShelfDatabase } from '../app/shelf/database';
@@ -78,7 +79,10 @@ export function ShelfEntries(props: ShelfProps): JSX.Element {
             <ShelfEntry
               work={work}
               where={whereIs(work.id)}
-              onOpen={() => props.keeper.open(work.id)}
+              onOpen={() => {
+                leaveForModel();
+                props.keeper.open(work.id);
+              }}
               onDuplicate={() => void act(duplicate(props.database, work.id))}
               onSave={() => void act(saveEntry(props.database, work.id))}
               onDelete={() => void act(deleteModel(props.database, props.keeper, work.id, nextAfter(list(), work.id)))}
