@@ -17,7 +17,8 @@ import { createKeeper, type Keeper } from '../app/shelf/keeper';
 import { createBusy, createSettled } from '../app/store/settling';
 import { createChangeSaid } from '../app/store/changeSaid';
 import { createChoice, type KeptChoice } from '../app/preferences/choice';
-import { createComparedPlans, type ComparedPlans } from '../app/store/comparedPlans';
+import { keepCompared } from '../app/preferences/keepCompared';
+import { createComparedPlans } from '../app/store/comparedPlans';
 import { createStickyHeight } from '../app/layout/stickyHeight';
 import { createFileActions, type FileActions } from '../app/files/fileActions';
 import { createDrafts, type Drafts } from '../app/store/drafts';
@@ -32,7 +33,7 @@ import { createHiding } from '../app/store/hiding';
 import { createLessonState } from '../app/store/lessonState';
 import { createModelStore, type ModelStore } from '../app/store/modelStore';
 import { createMedia, createScreenMedia, roomForBoth } from '../app/preferences/media';
-import { againstSetting, planSetting, questionSetting, sideSetting } from '../app/preferences/settings/page';
+import { questionSetting, sideSetting } from '../app/preferences/settings/page';
 import { MethodLink } from '../kit/method/MethodLink';
 import { Numbers } from '../screens/numbers/Numbers';
 import { createEntryNavigation } from '../app/store/entryNavigation';
@@ -60,18 +61,6 @@ function groupOfRow(store: ModelStore, row: number): string {
     if (line.row === row) break;
   }
   return heading;
-}
-
-/** Keeps the plan and the plan compared with among the choices. */
-function keepCompared(compared: ComparedPlans, choice: KeptChoice, store: ModelStore): void {
-  compared.setPlan(choice.get(planSetting));
-  compared.setAgainst(choice.get(againstSetting));
-  createEffect(() => {
-    const { plans } = store.shape();
-    if (plans.length < 3) return;
-    choice.set(planSetting, plans[compared.plan()]?.name ?? '');
-    choice.set(againstSetting, plans[compared.against() ?? -1]?.name ?? '');
-  });
 }
 
 interface Parts {

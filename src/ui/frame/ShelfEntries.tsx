@@ -12,6 +12,7 @@ import { isPersisted } from '../app/shelf/persistence';
 import { duplicate, listShelf, nextAfter, saveAside, saveEntry, type ShelfList } from '../app/shelf/shelfEntries';
 import { storageFault } from '../app/shelf/storageFault';
 import { goBackOnShelf, type State } from '../app/shelf/versionList';
+import { withOwnTexts } from '../app/shelf/versions';
 import { ShelfEntry } from './ShelfEntry';
 import { VersionList } from './VersionList';
 import './entries.css';
@@ -44,7 +45,7 @@ function createList(database: ShelfDatabase) {
 
 /** The models on the shelf, newest first, and below them values that cannot be read. */
 export function ShelfEntries(props: ShelfProps): JSX.Element {
-  const { store } = usePage();
+  const { store, choice } = usePage();
   // The page has one shelf.
   // eslint-disable-next-line solid/reactivity
   const { list, failure, act } = createList(props.database);
@@ -53,12 +54,13 @@ export function ShelfEntries(props: ShelfProps): JSX.Element {
     if (id === props.keeper.id()) return 'here';
     return list()?.held.has(id) === true && !props.keeper.has(id) ? 'elsewhere' : '';
   };
-  const goBack = async (id: string, state: State): Promise<void> => {
+  const goBack = async (id: string, state: State, withWords: boolean): Promise<void> => {
     if (whereIs(id) === 'here') {
       await props.keeper.saveVersion();
       store.replace(withChanges(store.origin().file.sheet, state));
-    } else await goBackOnShelf(props.database, id, state);
-    props.say(versionTexts.wentBack(localMoment(state.at)));
+      if (withWords) choice.restore(withOwnTexts(choice.kept(), state.own ?? {}));
+    } else await goBackOnShelf(props.database, id, state, withWords);
+    props.say((withWords ? versionTexts.wentBackWithWords : versionTexts.wentBack)(localMoment(state.at)));
   };
   return (
     <>
@@ -92,7 +94,8 @@ export function ShelfEntries(props: ShelfProps): JSX.Element {
                   id={work.id}
                   title={title}
                   isElsewhere={whereIs(work.id) === 'elsewhere'}
-                  onGoBack={(state) => void act(goBack(work.id, state))}
+                  choice={whereIs(work.id) === 'here' ? choice.kept() : work.choice}
+                  onGoBack={(state, withWords) => void act(goBack(work.id, state, withWords))}
                 />
               )}
             />

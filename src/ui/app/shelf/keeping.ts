@@ -7,9 +7,13 @@ import { createVersions, type Versions } from './versions';
 /** What is kept beside a model's work: its versions, and the steps of undo. */
 export type Keeping = Versions & KeptSteps;
 
+/** Milliseconds to the next try of a writing that failed: the first wait, and the longest. */
+const firstWait = 1000;
+const longestWait = 60_000;
+
 /**
  * @param failed is called where a version could not be stored
- * @param again is called where work was written without its steps, which can be written now
+ * @param again writes again: where work was written without its steps, and where a writing failed
  */
 export function createKeeping(
   database: ShelfDatabase,
@@ -18,11 +22,22 @@ export function createKeeping(
   again: () => void,
 ): Keeping {
   const versions = createVersions(database, failed);
+  const steps = createKeptSteps(database, store, again);
   let isAsked = false;
+  let wait = firstWait;
+  let timer: ReturnType<typeof setTimeout> | undefined;
   return {
-    ...createKeptSteps(database, store, again),
+    ...steps,
     ...versions,
+    failed: () => {
+      steps.failed();
+      clearTimeout(timer);
+      timer = setTimeout(again, wait);
+      wait = Math.min(2 * wait, longestWait);
+    },
     written: (work) => {
+      clearTimeout(timer);
+      wait = firstWait;
       if (!isAsked) void askToPersist();
       isAsked = true;
       versions.written(work);

@@ -57,6 +57,8 @@ export interface ShelfVersion {
   /** What was done since the file was opened, as in the model's work. */
   readonly changes: readonly FieldText[];
   readonly layout?: Layout | undefined;
+  /** The words of its case and its timed batches, by the key of their setting; versions of before have none. */
+  readonly own?: Readonly<Record<string, string>> | undefined;
 }
 
 type Unknown<T> = Partial<Record<keyof T, unknown>>;

@@ -80,7 +80,7 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
       (reason: unknown) => {
         if (file !== undefined) entry.isOnShelf = false;
         options.steps?.failed();
-        tally.fail(storageFault(reason));
+        tally.fail(storageFault(reason), true);
       },
     );
   });

@@ -26,7 +26,7 @@ export interface KeptSteps {
    * @param isLeft whether the page is left, so that nobody hears whether it was written
    */
   readonly writing: (work: ShelfWork, isLeft?: boolean) => StepsWriting | undefined;
-  /** Notes that a writing failed: the next one writes all. */
+  /** Notes that a writing failed: the next one, which comes by itself, writes all. */
   readonly failed: () => void;
 }
 
