@@ -87,7 +87,10 @@ export function ShelfEntries(props: ShelfProps): JSX.Element {
               }}
               onDuplicate={() => void act(duplicate(props.database, work.id))}
               onSave={() => void act(saveEntry(props.database, work.id))}
-              onDelete={() => void act(deleteModel(props.database, props.keeper, work.id, nextAfter(list(), work.id)))}
+              onDelete={() => {
+                if (whereIs(work.id) === 'here') leaveForModel(true);
+                void act(deleteModel(props.database, props.keeper, work.id, nextAfter(list(), work.id)));
+              }}
               versions={(title) => (
                 <VersionList
                   database={props.database}

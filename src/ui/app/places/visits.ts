@@ -62,9 +62,14 @@ function depthNow(): number {
   return typeof depth === 'number' ? depth : 0;
 }
 
-/** Adds a visit of a model that the page is about to leave for; it shows what was last looked at there. */
-export function leaveForModel(): void {
-  history.pushState({ depth: depthNow() + 1 }, '', location.pathname + location.search);
+/**
+ * Adds a visit of a model that the page is about to leave for; it shows what was last looked at there.
+ * @param isGone whether the present model is deleted, so that the visit takes the place of the one to it
+ */
+export function leaveForModel(isGone = false): void {
+  const address = location.pathname + location.search;
+  if (isGone) history.replaceState({ depth: depthNow() }, '', address);
+  else history.pushState({ depth: depthNow() + 1 }, '', address);
 }
 
 /** @param first the place where the page began */

@@ -102,6 +102,13 @@ describe('the program’s places in the browser’s history', () => {
   });
 });
 
+it('a model that is deleted leaves no place to go back to', () => {
+  new Given().go({ shelf: true });
+  const before = history.length;
+  leaveForModel(true);
+  expect([history.length, location.hash, history.state]).toEqual([before, '', { depth: 1 }]);
+});
+
 describe('a link to an entry', () => {
   it('is a place, and the way back leads to where it stood', async () => {
     const given = new Given();
