@@ -151,11 +151,12 @@ test('a version brings back the words of the case where that is asked', async ({
 
 test('a writing that fails is tried again until it works', async ({ page }) => {
   await page.addInitScript(() => {
-    const put = IDBObjectStore.prototype.put;
-    IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...given: Parameters<typeof put>) {
+    const { prototype } = IDBDatabase;
+    const begin = Reflect.get(prototype, 'transaction') as (...given: unknown[]) => IDBTransaction;
+    Reflect.set(prototype, 'transaction', function (this: IDBDatabase, ...given: unknown[]) {
       if (document.body.dataset['disk'] === 'full') throw new DOMException('no room', 'QuotaExceededError');
-      return put.apply(this, given);
-    };
+      return begin.apply(this, given);
+    });
   });
   await openNursery(page);
   await expect(kept(page)).toBeVisible();

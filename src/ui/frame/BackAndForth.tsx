@@ -1,4 +1,4 @@
-import { createEffect, on, onCleanup, onMount, Show, untrack, type JSX } from 'solid-js';
+import { createEffect, on, onCleanup, onMount, Show, untrack, type JSX, type Signal } from 'solid-js';
 import { usePage } from '../app/pageContext';
 import type { Place, Visit } from '../app/places/place';
 import { createVisits } from '../app/places/visits';
@@ -10,16 +10,15 @@ import type { Jump } from '../app/store/entryNavigation';
 import type { Origin } from '../app/store/snapshot';
 import type { ScreenQuestion } from '../../present/page/questions';
 
-interface BackAndForthProps {
+export interface BackAndForthProps {
   readonly keeper: Keeper;
   readonly kept: Kept;
   readonly beginning: Beginning;
   /** Where the page began: the question, the one beside the numbers, and the id of the model. */
   readonly first: readonly [question: ScreenQuestion, side: ScreenQuestion, model: string];
-  readonly side: ScreenQuestion;
-  readonly onSide: (side: ScreenQuestion) => void;
-  readonly shelfOpen: boolean;
-  readonly onShelf: (isOpen: boolean) => void;
+  /** The question beside the numbers, and whether the list of kept models is open. */
+  readonly side: Signal<ScreenQuestion>;
+  readonly shelf: Signal<boolean>;
 }
 
 /** The id under which a visit's model can be opened; undefined where it is not on the shelf and is no sample. */
@@ -41,6 +40,11 @@ function createOpenModel(props: BackAndForthProps, origin: () => Origin) {
   };
 }
 
+function placeAtStart({ first: [question, side, model], beginning }: BackAndForthProps): Place {
+  const { shipped } = beginning.origin;
+  return { question, side, entry: '', shelf: false, model, shipped, row: undefined };
+}
+
 /**
  * Makes each question, model and link that somebody goes to an entry of the browser's history, and goes where its Back
  * and Forward say. Draws the button that leads back to where a link was followed.
@@ -50,29 +54,26 @@ export function BackAndForth(props: BackAndForthProps): JSX.Element {
   const question = (): ScreenQuestion => choice.get(questionSetting);
   const here = (): Place => ({
     question: question(),
-    side: props.side,
+    side: props.side[0](),
     entry: question() === 'method' ? choice.get(methodEntrySetting) : '',
-    shelf: props.shelfOpen,
+    shelf: props.shelf[0](),
     model: (store.origin(), props.keeper.id()),
     shipped: store.origin().shipped,
     row: undefined,
   });
   let jump: Jump | undefined;
   const show = (place: Place): void => {
-    props.onSide(place.side);
+    props.side[1](place.side);
     if (place.entry !== '') choice.set(methodEntrySetting, place.entry);
     choice.set(questionSetting, place.question);
-    props.onShelf(place.shelf);
+    props.shelf[1](place.shelf);
     if (place.row !== undefined && place.question === 'numbers') navigation.goToRow(place.row);
     jump = navigation.jumped();
   };
-  const { first, beginning } = untrack(() => props);
-  const [began, side, model] = first;
-  const { shipped } = beginning.origin;
+  const start = untrack(() => placeAtStart(props));
   // A model can get another id while it is open, as a copy does.
-  const openAs = new Map<string, Origin>([[model, beginning.origin]]);
+  const openAs = new Map<string, Origin>([[start.model, untrack(() => props.beginning.origin)]]);
   const isOpen = (id: string): boolean => openAs.get(id) === untrack(store.origin);
-  const start: Place = { question: began, side, entry: '', shelf: false, model, shipped, row: undefined };
   const openModel = createOpenModel(props, store.origin);
   const visits = createVisits(start, { here: () => untrack(here), isOpen, openModel, show });
   // One step, whatever changes at once: the model and, with it, the question.

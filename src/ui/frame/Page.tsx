@@ -1,17 +1,4 @@
-import {
-  createEffect,
-  createMemo,
-  createSignal,
-  lazy,
-  on,
-  onCleanup,
-  Show,
-  Suspense,
-  untrack,
-  type Accessor,
-  type JSX,
-  type Signal,
-} from 'solid-js';
+import { createEffect, createMemo, createSignal, on, Show, type Accessor, type JSX, type Signal } from 'solid-js';
 import type { Beginning, Kept } from '../app/shelf/beginning';
 import { createKeeper, type Keeper } from '../app/shelf/keeper';
 import { createBusy, createSettled } from '../app/store/settling';
@@ -42,6 +29,7 @@ import { frameTexts } from '../../present/page/frameTexts';
 import { questionsFor, standsAlone, usualSide, type ScreenQuestion } from '../../present/page/questions';
 import { createScheme } from '../app/preferences/scheme';
 import { listenForLinks } from '../app/files/modelLink';
+import { Places } from './Places';
 import { QuestionPane } from './QuestionPane';
 import { Questions } from './Questions';
 import { Shelf } from './Shelf';
@@ -153,21 +141,6 @@ function createKeeping(
   return { fileActions, keeper };
 }
 
-/** Loads with the first step from one place to another. */
-const BackAndForth = lazy(async () => ({ default: (await import('./BackAndForth')).BackAndForth }));
-
-/** Whether the browser's history has to do with places of the program yet. */
-function createMoved({ store, navigation }: PageState, more: readonly Accessor<unknown>[]): Accessor<boolean> {
-  const [moved, setMoved] = createSignal(location.hash !== '' || history.state !== null);
-  const move = (): void => {
-    setMoved(true);
-  };
-  createEffect(on([store.origin, navigation.jumped, ...more], move, { defer: true }));
-  addEventListener('popstate', move);
-  onCleanup(() => removeEventListener('popstate', move));
-  return moved;
-}
-
 /** The page of a model: title, headlines, numbers and the question beside them. */
 export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element {
   // A page begins once.
@@ -179,11 +152,8 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   const wide = createScreenMedia(roomForBoth);
   const hovering = listenForDrop(fileActions.open);
   listenForLinks(fileActions.openLink);
-  const [side, setSide] = createSide(page, question);
-  const [shelfOpen, setShelfOpen] = createSignal(false);
-  const moved = createMoved(page, [question, shelfOpen]);
-  const first = untrack(() => [question(), side(), keeper.id()] as const);
-  const setUp = (): void => setQuestion('set up');
+  const side = createSide(page, question);
+  const shelfOpen = createSignal(false);
   const asked = createMemo(() => questionsFor(page.store.shape()));
   listenForSteps(page.store);
   leaveAlone(page, question, setQuestion);
@@ -193,19 +163,11 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       <Skips lead={!standsAlone(question())} />
       <TopBar
         kept={keeper.state()}
-        shelf={
-          <Shelf
-            database={props.shelf.database}
-            keeper={keeper}
-            say={fileActions.say}
-            isOpen={shelfOpen()}
-            onToggle={setShelfOpen}
-          />
-        }
-        isShelfOpen={shelfOpen()}
+        shelf={<Shelf database={props.shelf.database} keeper={keeper} say={fileActions.say} open={shelfOpen} />}
+        isShelfOpen={shelfOpen[0]()}
         scheme={scheme()}
         onScheme={choose}
-        onSetUp={setUp}
+        onSetUp={() => setQuestion('set up')}
         onFiles={fileActions.open}
         onShipped={fileActions.openShipped}
         onSave={fileActions.save}
@@ -222,7 +184,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
             <HiddenMoneyBar />
           </Show>
           <Headlines />
-          <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
+          <Halves wide={wide()} question={question()} side={side[0]()} among={asked()} onChoose={setQuestion} />
         </Show>
         <footer class="foot">
           <MethodLink choice={page.choice} entry="">
@@ -233,20 +195,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       <Show when={!wide() && question() !== 'teach'}>
         <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
       </Show>
-      <Show when={moved()}>
-        <Suspense>
-          <BackAndForth
-            keeper={keeper}
-            kept={props.shelf}
-            beginning={props.beginning}
-            first={first}
-            side={side()}
-            onSide={setSide}
-            shelfOpen={shelfOpen()}
-            onShelf={setShelfOpen}
-          />
-        </Suspense>
-      </Show>
+      <Places keeper={keeper} kept={props.shelf} beginning={props.beginning} side={side} shelf={shelfOpen} />
       <Show when={hovering()}>
         <div class="drop-here" aria-hidden="true">
           <p>{fileTexts.dropHere}</p>

@@ -1,4 +1,4 @@
-import { lazy, Show, Suspense, type JSX } from 'solid-js';
+import { lazy, Show, Suspense, type JSX, type Signal } from 'solid-js';
 import { shelfTexts } from '../../present/page/shelfTexts';
 import { Dropdown } from '../kit/sections/Dropdown';
 import type { ShelfProps } from './ShelfEntries';
@@ -6,8 +6,7 @@ import type { ShelfProps } from './ShelfEntries';
 const ShelfEntries = lazy(async () => ({ default: (await import('./ShelfEntries')).ShelfEntries }));
 
 interface OpenShelfProps extends ShelfProps {
-  readonly isOpen: boolean;
-  readonly onToggle: (isOpen: boolean) => void;
+  readonly open: Signal<boolean>;
 }
 
 /** The models kept on this machine, read each time that this list is opened. */
@@ -16,11 +15,11 @@ export function Shelf(props: OpenShelfProps): JSX.Element {
     <Dropdown
       class="models shelf"
       summary={shelfTexts.summary}
-      isOpen={props.isOpen}
-      onToggle={props.onToggle}
+      isOpen={props.open[0]()}
+      onToggle={props.open[1]}
       staysOpen>
       <p class="quiet">{shelfTexts.about}</p>
-      <Show when={props.isOpen}>
+      <Show when={props.open[0]()}>
         <Suspense fallback={<p role="status">{shelfTexts.reading}</p>}>
           <ShelfEntries {...props} />
         </Suspense>

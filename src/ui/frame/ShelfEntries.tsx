@@ -43,6 +43,16 @@ function createList(database: ShelfDatabase) {
   return { list, failure, act };
 }
 
+function openModel({ keeper }: ShelfProps, id: string): void {
+  leaveForModel();
+  keeper.open(id);
+}
+
+function remove({ database, keeper }: ShelfProps, id: string, list: ShelfList | undefined): Promise<void> {
+  if (id === keeper.id()) leaveForModel(true);
+  return deleteModel(database, keeper, id, nextAfter(list, id));
+}
+
 /** The models on the shelf, newest first, and below them values that cannot be read. */
 export function ShelfEntries(props: ShelfProps): JSX.Element {
   const { store, choice } = usePage();
@@ -81,16 +91,10 @@ export function ShelfEntries(props: ShelfProps): JSX.Element {
             <ShelfEntry
               work={work}
               where={whereIs(work.id)}
-              onOpen={() => {
-                leaveForModel();
-                props.keeper.open(work.id);
-              }}
+              onOpen={() => openModel(props, work.id)}
               onDuplicate={() => void act(duplicate(props.database, work.id))}
               onSave={() => void act(saveEntry(props.database, work.id))}
-              onDelete={() => {
-                if (whereIs(work.id) === 'here') leaveForModel(true);
-                void act(deleteModel(props.database, props.keeper, work.id, nextAfter(list(), work.id)));
-              }}
+              onDelete={() => void act(remove(props, work.id, list()))}
               versions={(title) => (
                 <VersionList
                   database={props.database}

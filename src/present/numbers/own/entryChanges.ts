@@ -26,7 +26,7 @@ export const changeTexts = {
   unties: 'These no longer move with it:',
   removeYes: 'Yes, delete it',
   /** Of a number that only the deleted entry uses. */
-  onlyHere: (amount: string): Phrase => say`Nothing else uses ${amount}.`,
+  onlyHere: (amount: string) => `Nothing else uses ${amount}.`,
   removeBoth: (amount: string) => `Yes, and ${amount} with it`,
   removeNo: 'Keep it',
   commands: (label: string) => `What can be done with ${label}`,

@@ -5,7 +5,7 @@ import type { KeptChoice } from './choice';
 import { againstSetting, planSetting } from './settings/page';
 import type { Setting } from './settings/setting';
 
-/** Keeps the plan and the plan compared with among the choices; of two plans, where they are not the usual way round. */
+/** Keeps the plan and the plan compared with among the choices; of two plans, where they are swapped. */
 export function keepCompared(compared: ComparedPlans, choice: KeptChoice, store: ModelStore): void {
   compared.setPlan(choice.get(planSetting));
   compared.setAgainst(choice.get(againstSetting));

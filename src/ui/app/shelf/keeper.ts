@@ -53,29 +53,24 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
   const following = createFollowing(parts, { ...options, entries, isBehind: () => writer.isBehind() });
   const { hear, setGone, gone } = following;
   const announcements = openAnnouncements(hear);
-  const writer = createWriter(parts, {
-    database,
-    memory,
-    entries,
-    first: firstState(beginning),
-    steps: {
-      writing: (work, isLeft) => savings.writing(work, isLeft),
-      failed: () => savings.failed(),
-    },
-    onWritten: (work) => {
-      if (work.id === untrack(gone)) setGone('');
-      announcements.tell({ kind: 'written', work });
-      savings.written(work);
-    },
-  });
   const sayNoVersion = (reason: unknown): void => options.say(shelfTexts.noVersion(storageFault(reason)));
   const savings = createSavings({
     database,
     store: parts.store,
     now: () => (untrack(following.now) ? undefined : workNow(parts, entries)),
     failed: sayNoVersion,
-    again: () => {
-      if (!untrack(following.now)) writer.change();
+    again: () => changeAgain(following, writer),
+  });
+  const writer = createWriter(parts, {
+    database,
+    memory,
+    entries,
+    first: firstState(beginning),
+    steps: savings,
+    onWritten: (work) => {
+      if (work.id === untrack(gone)) setGone('');
+      announcements.tell({ kind: 'written', work });
+      savings.written(work);
     },
   });
   listenForChanges(parts, following, writer);
@@ -111,6 +106,11 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
       announcements.tell({ kind: 'removed', id });
     },
   };
+}
+
+/** Writes again what could not be written, or not whole, unless another page writes the model by now. */
+function changeAgain(following: Following, writer: Writer): void {
+  if (!untrack(following.now)) writer.change();
 }
 
 /** Writes what waits in the page's memory, as soon as this page is the one that writes the model. */

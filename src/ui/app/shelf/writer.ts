@@ -45,6 +45,17 @@ export interface Writer {
   readonly leave: () => void;
 }
 
+/** The current work, and the steps of undo that are written beside it. @param isLeft whether the page is left */
+function workWithSteps(
+  parts: KeptParts,
+  { entries, steps }: WriterOptions,
+  isLeft?: boolean,
+): [ShelfWork, StepsWriting | undefined] {
+  const work = workNow(parts, entries);
+  const writing = isSampleId(work.id) ? undefined : steps?.writing(work, isLeft);
+  return [{ ...work, steps: writing?.mark }, writing];
+}
+
 export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
   const { database, memory, entries } = options;
   const tally = createSaveTally(options.first);
@@ -61,13 +72,8 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
     tally.confirm(until, isSampleId(work.id) ? { state: 'nothing' } : { state: 'kept', at: new Date(work.at) });
     if (!tally.isBehind()) lastMoments.takeOut(work.id);
   };
-  const withSteps = (isLeaving?: boolean): [ShelfWork, StepsWriting | undefined] => {
-    const work = workNow(parts, entries);
-    const steps = isSampleId(work.id) ? undefined : options.steps?.writing(work, isLeaving);
-    return [{ ...work, steps: steps?.mark }, steps];
-  };
   const writing = createDelay(soon, () => {
-    const [[work, steps], until, entry] = [withSteps(), tally.count(), entries.now()];
+    const [[work, steps], until, entry] = [workWithSteps(parts, options), tally.count(), entries.now()];
     const file = newFile(parts, entries, work.id);
     memory.setModel(work.id);
     database.write(work, file, steps).then(
@@ -78,23 +84,15 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
         change();
       },
       (reason: unknown) => {
-        if (file !== undefined) entry.isOnShelf = false;
+        entry.isOnShelf &&= file === undefined;
         options.steps?.failed();
         tally.fail(storageFault(reason), true);
       },
     );
   });
   const leave = (): void => {
-    if (tally.isBehind() && !isLeft) lastMoments.put(withSteps(true)[0]);
+    if (tally.isBehind() && !isLeft) lastMoments.put(workWithSteps(parts, options, true)[0]);
     writing.hurry();
-  };
-  const stop = (): (() => void) => {
-    writing.cancel();
-    isLeft = true;
-    return () => {
-      isLeft = false;
-      if (tally.isBehind()) change();
-    };
   };
   return {
     state: tally.state,
@@ -108,7 +106,14 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
       memory.setModel(entries.now().id);
       tally.confirm(tally.count(), { state: 'nothing' });
     },
-    stop,
+    stop: () => {
+      writing.cancel();
+      isLeft = true;
+      return () => {
+        isLeft = false;
+        if (tally.isBehind()) change();
+      };
+    },
     flush: writing.hurry,
     leave,
   };

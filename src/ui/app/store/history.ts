@@ -41,6 +41,13 @@ interface History {
   readonly bringBack: (from: Sheet, kept: Trail) => boolean;
 }
 
+/** The states of a model among the moments around it: up to where another was open. */
+function trailOf({ origin }: Snapshot, past: readonly Moment[], future: readonly Moment[]): Trail {
+  const own = (moments: readonly Moment[]): Sheet[] =>
+    moments.slice(moments.findLastIndex((moment) => moment.origin !== origin) + 1).map(sheetOf);
+  return { past: own(past), future: own(future).reverse() };
+}
+
 export function createHistory(first: Snapshot): History {
   const [snapshot, setSnapshot] = createSignal(first);
   const [before, setBefore] = createSignal(first);
@@ -86,18 +93,7 @@ export function createHistory(first: Snapshot): History {
       deed();
       isQuiet = false;
     },
-    trail: () => {
-      const { origin } = snapshot();
-      const isOther = (moment: Moment): boolean => moment.origin !== origin;
-      const all = future().toReversed();
-      const end = all.findIndex(isOther);
-      return {
-        past: past()
-          .slice(past().findLastIndex(isOther) + 1)
-          .map(sheetOf),
-        future: all.slice(0, end === -1 ? all.length : end).map(sheetOf),
-      };
-    },
+    trail: () => trailOf(snapshot(), past(), future()),
     bringBack: (from, kept) => {
       const { origin } = snapshot();
       const [first = snapshot()] = past();

@@ -6,8 +6,8 @@ import { farmSourceOf, setTimedFigure } from '../../../../src/ui/app/preferences
 test('a figure is called timed for as long as its field holds what was timed', () => {
   const texts = new Map<string, string>();
   const choice = {
-    get: <T>({ key, read }: Setting<T>): T => read(texts.get(key) ?? ''),
-    set: <T>({ key, write }: Setting<T>, value: T): void => void texts.set(key, write(value)),
+    get: <T>(setting: Setting<T>): T => setting.read(texts.get(setting.key) ?? ''),
+    set: <T>(setting: Setting<T>, value: T): void => void texts.set(setting.key, setting.write(value)),
   };
   expect(farmSourceOf(choice, 'moveSeconds')).toBe('');
   setTimedFigure(choice, 'moveSeconds', '12,03', 'timed: 2 batches, 9 March 2031');

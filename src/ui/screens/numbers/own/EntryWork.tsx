@@ -14,7 +14,6 @@ import {
 } from '../../../../present/numbers/own/entryChanges';
 import { usePage } from '../../../app/pageContext';
 import { rowId } from '../../../app/store/entryNavigation';
-import { Sentence } from '../../../kit/sections/Sentence';
 import { ChangeEntry } from '../lineage/ChangeEntry';
 import { Links } from '../lineage/Lineage';
 import { EntryWords } from './EntryWords';
@@ -117,13 +116,7 @@ function DeleteEntry(props: { cell: Cell; onKeep: () => void }): JSX.Element {
       <UsedBy said={texts.leaves} cells={deletion().leaves} />
       <UsedBy said={texts.unties} cells={deletion().unties} />
       <UsedBy said={texts.breaks} cells={deletion().breaks} faulty />
-      <Show when={amount()}>
-        {(also) => (
-          <p>
-            <Sentence phrase={texts.onlyHere(also().label)} />
-          </p>
-        )}
-      </Show>
+      <Show when={amount()}>{(also) => <p>{texts.onlyHere(also().label)}</p>}</Show>
       <p class="own-buttons">
         <button
           type="button"
