@@ -59,14 +59,14 @@ function earlyFonts(): Plugin {
 }
 
 /**
- * What every page needs to read and check a model, packed in one script: cut up by who else asks for which part of it,
- * it would be some 3 kB more.
+ * What every page needs to read, check and draw a model, packed in one script: cut up by who else asks for which part
+ * of it, it would be some 3 kB more.
  */
 const ENGINE = [
   /src[\\/](?:core|formula)[\\/]/,
   /src[\\/]model[\\/]\w+\.ts$/,
   /src[\\/]files[\\/](?:csv|table|read(?!Trials)|decode|write)\w*\.ts$/,
-  /node_modules[\\/](?:mathjs|decimal\.js|papaparse)[\\/]/,
+  /node_modules[\\/](?:mathjs|decimal\.js|papaparse|solid-js)[\\/]/,
 ];
 
 /** Everything that the build writes; addresses of other hosts are not in it, as the page asks for none. */

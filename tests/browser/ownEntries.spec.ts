@@ -54,6 +54,20 @@ test('a cost of 300 a month in one plan alone takes 3,600 from that margin, and 
   await expect(rowOf(page, 'Extra rent')).toHaveCount(0);
 });
 
+test('a cost that is deleted takes its amount with it where that is asked, in one step', async ({ page }) => {
+  await openApp(page);
+  await addRent(page);
+  const row = await ask(page, 'Extra rent');
+  await row.getByRole('button', { name: 'Delete it' }).click();
+  await expect(row).toContainText('Nothing else uses Extra rent, amount.');
+  await row.getByRole('button', { name: 'Yes, and Extra rent, amount with it' }).click();
+  await expect(said(page)).toContainText('Extra rent is deleted, and with it Extra rent, amount.');
+  await expect(labelOf(page, 'Extra rent, amount')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect(labelOf(page, 'Extra rent')).toBeVisible();
+  await expect(labelOf(page, 'Extra rent, amount')).toBeVisible();
+});
+
 test('what is not filled in is asked for under its field', async ({ page }) => {
   await openApp(page);
   await page.getByRole('button', { name: 'Add a cost or return' }).click();

@@ -35,6 +35,19 @@ async function savedText(page: Page): Promise<string> {
   return (await savedFile(page)).bytes.toString('utf8');
 }
 
+test('two plans that are swapped stay so when the page is loaded again', async ({ page }) => {
+  await openPlans(page);
+  const heads = page.locator('.plan-head .plan-name');
+  const swapped = ['Nursery first', 'Straight'];
+  await expect(heads).toContainText(['Straight', 'Nursery first']);
+  await screen(page).locator('.compare-two select').first().selectOption('Nursery first');
+  await expect(heads).toContainText(swapped);
+  await page.waitForTimeout(300);
+  await page.reload();
+  await expect(screen(page)).toBeVisible();
+  await expect(heads).toContainText(swapped);
+});
+
 test('a plan is added, renamed, changed alone, compared, removed and brought back', async ({ page }) => {
   await openPlans(page);
   await expect(screen(page).locator('.finding')).toHaveText(

@@ -62,6 +62,35 @@ test('the new model takes no other’s place: undo brings that back, and both st
   await expect(fieldOf(page, 'Wage')).toHaveValue('16');
 });
 
+test('a step that is timed for the set-up comes back as its answer, with where it comes from', async ({ page }) => {
+  await openApp(page);
+  await openSetUp(page);
+  await asked(page, 'Wage').fill('20');
+  await page.getByRole('button', { name: 'Time it' }).click();
+  const part = page.getByRole('region', { name: 'For “Set up my farm”' });
+  await expect(part).toContainText('Time a few batches of moving plants');
+  await part.getByRole('button', { name: 'Back to “Set up my farm”' }).click();
+  await page.getByRole('button', { name: 'Time it' }).click();
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Open trials (CSV)' }).first().click();
+  const trials = 'step,plants,seconds\ntransplanting,10,110\ntransplanting,10,131\n';
+  await (await chooser).setFiles({ name: 'mine.csv', mimeType: 'text/csv', buffer: Buffer.from(trials) });
+  await part.getByRole('button', { name: /^Use 12\.05.s: transplanting, 2.batches$/ }).click();
+  const seconds = asked(page, 'Seconds to move a plant');
+  await expect(seconds).toBeFocused();
+  await expect(seconds).toHaveValue('12.05');
+  await expect(page.getByText(/Its source will read “timed: 2 batches, /)).toBeVisible();
+  await expect(asked(page, 'Wage')).toHaveValue('20');
+  await page.goBack();
+  await expect(page.getByRole('heading', { name: 'Timing', exact: true })).toBeAttached();
+  await page.goForward();
+  await expect(page.locator('.outcome-table')).toBeVisible();
+  await page.getByRole('button', { name: 'Make this my model' }).click();
+  await expect(page.getByText('my-farm.csv is open.')).toBeVisible();
+  const file = (await savedFile(page)).bytes.toString('utf8');
+  expect(file).toMatch(/transplant_time,.*,12\.05,.*timed: 2 batches, /);
+});
+
 test('nothing that is typed is lost, and what cannot be used is told under its field', async ({ page }) => {
   await openApp(page);
   await openSetUp(page);

@@ -124,6 +124,51 @@ test('a version is kept with a saved file, and going back to it is one step', as
   await expect(fieldOf(page, 'Price')).toHaveValue('0.9');
 });
 
+test('a version brings back the words of the case where that is asked', async ({ page }) => {
+  await openApp(page);
+  await fieldOf(page, 'Wage').fill('16');
+  await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: 'The case' }).click();
+  const words = page.getByRole('textbox', { name: 'In your own words' });
+  await words.fill('First words');
+  await expect(kept(page)).toBeVisible();
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save a file' }).first().click();
+  await saving;
+  await words.fill('Second words');
+  await fieldOf(page, 'Wage').fill('17');
+  await expect(kept(page)).toBeVisible();
+  await openShelf(page);
+  await page.locator('.shelf-entries').getByRole('button', { name: 'Versions' }).click();
+  await page
+    .locator('.versions li')
+    .filter({ hasText: 'the words of the case' })
+    .getByRole('button', { name: /with the words of its case and its timed batches$/ })
+    .click();
+  await expect(page.getByText(/^The model, the words of its case/)).toBeVisible();
+  await expect(words).toHaveValue('First words', { timeout: 15_000 });
+  await expect(fieldOf(page, 'Wage')).toHaveValue('16');
+});
+
+test('a writing that fails is tried again until it works', async ({ page }) => {
+  await page.addInitScript(() => {
+    const { prototype } = IDBDatabase;
+    const begin = Reflect.get(prototype, 'transaction') as (...given: unknown[]) => IDBTransaction;
+    Reflect.set(prototype, 'transaction', function (this: IDBDatabase, ...given: unknown[]) {
+      if (document.body.dataset['disk'] === 'full') throw new DOMException('no room', 'QuotaExceededError');
+      return begin.apply(this, given);
+    });
+  });
+  await openNursery(page);
+  await expect(kept(page)).toBeVisible();
+  await page.evaluate(() => void (document.body.dataset['disk'] = 'full'));
+  await fieldOf(page, 'Wage').fill('16');
+  await expect(page.getByText(/^Not kept on this machine yet: .* It is tried again until it works/)).toBeVisible();
+  await page.evaluate(() => void (document.body.dataset['disk'] = ''));
+  await expect(kept(page)).toBeVisible({ timeout: 15_000 });
+  await page.reload();
+  await expect(fieldOf(page, 'Wage')).toHaveValue('16');
+});
+
 test('the model that is open is deleted after a question, and another one opens', async ({ page }) => {
   await openNursery(page);
   await fieldOf(page, 'Wage').fill('16');

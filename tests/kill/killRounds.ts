@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Page } from '@playwright/test';
 import { fieldOf } from '../browser/page';
 import { startBrowser } from './browserProcess';
 import { chanceOf } from './chance';
@@ -18,6 +19,8 @@ export interface RoundResult {
   readonly typed: number;
   /** Milliseconds between the oldest thing lost and the kill; 0 where nothing was lost. */
   readonly lost: number;
+  /** Whether the newest model had a step that undo took back after the kill. */
+  readonly undone: boolean;
   /** How long the machine kept this program waiting around the kill; what is promised is late by as much. */
   readonly stalled: number;
   readonly faults: readonly string[];
@@ -45,14 +48,31 @@ function compared(
   return [lost, fault];
 }
 
-async function appShows(context: Parameters<typeof readShelf>[0], address: string): Promise<string[]> {
+/** Takes back the last kept step in the app, and compares with what the disk says of it. */
+async function undone(page: Page, { before }: NonNullable<ShelfOnDisk['newest']>): Promise<string[]> {
+  if (before === undefined) return [];
+  const undo = page.getByRole('button', { name: 'Undo', exact: true });
+  await page.locator('.steps [aria-disabled="false"]', { hasText: 'Undo' }).waitFor();
+  await undo.click();
+  const wage = (await fieldOf(page, 'Wage').inputValue()).replaceAll(',', '');
+  const title = await page.getByRole('heading', { level: 1 }).textContent();
+  if (wage !== before.wage) return [`undo leads to the wage ${wage} and not ${before.wage}`];
+  return title?.includes(before.title.replace(/\.csv$/, '')) === true ? [] : [`undo leads to the title ${title}`];
+}
+
+async function appShows(
+  context: Parameters<typeof readShelf>[0],
+  address: string,
+  { newest }: ShelfOnDisk,
+): Promise<string[]> {
   const page = await context.newPage();
   await page.goto(address);
   await page.getByRole('heading', { name: 'Numbers', exact: true }).waitFor({ state: 'attached' });
-  const failed = await page.getByText(/^Not kept on this machine:/).count();
+  const failed = await page.getByText(/^Not kept on this machine( yet)?:/).count();
   const shown = await fieldOf(page, 'Wage').inputValue();
+  const wrong = newest === undefined ? [] : await undone(page, newest);
   await page.close();
-  return failed > 0 || shown === '' ? ['the app does not open what was kept'] : [];
+  return failed > 0 || shown === '' ? ['the app does not open what was kept', ...wrong] : wrong;
 }
 
 /**
@@ -78,12 +98,14 @@ export async function killRounds(
       const killed = await kill();
       const again = await startBrowser(profile);
       const onDisk = await readShelf(again.context, address);
-      const faults = [...onDisk.faults, ...(await appShows(again.context, address))];
+      const faults = [...onDisk.faults, ...(await appShows(again.context, address, onDisk))];
       await again.kill();
       const each = pages.map((page) => compared(page, onDisk, killed, stalled));
       faults.push(...each.flatMap(([, fault]) => (fault === '' ? [] : fault)));
       const typed = pages.reduce((sum, page) => sum + page.typed.length, 0);
-      const result = { play, typed, lost: Math.max(0, ...each.map(([lost]) => lost)), stalled, faults };
+      const hasStep = onDisk.newest?.before !== undefined;
+      const lost = Math.max(0, ...each.map(([one]) => one));
+      const result = { play, typed, lost, undone: hasStep, stalled, faults };
       results.push(result);
       told(result);
     }

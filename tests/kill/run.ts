@@ -10,8 +10,9 @@ const { values } = parseArgs({
 const server = await preview({ preview: { host: '127.0.0.1', port: 0 }, logLevel: 'error' });
 const address = server.resolvedUrls?.local[0]?.replace(/\/$/, '') ?? '';
 const given = { rounds: Number(values.rounds), seed: Number(values.seed) };
-const results = await killRounds(given, address, ({ play, typed, lost, stalled, faults }) => {
-  const parts = [play, `${typed} typed`, `oldest lost ${lost} ms before the kill`, `stalled ${stalled} ms`, ...faults];
+const results = await killRounds(given, address, ({ play, typed, lost, undone, stalled, faults }) => {
+  const times = [`oldest lost ${lost} ms before the kill`, `stalled ${stalled} ms`];
+  const parts = [play, `${typed} typed`, ...times, undone ? 'a step undone' : 'no step kept', ...faults];
   console.log(parts.join(', '));
 });
 await server.close();
@@ -19,5 +20,6 @@ console.log(`\n${killTable(results)}`);
 console.log(`
 typed: keys and titles; median and oldest: ms before the kill at which the oldest lost one was typed; late: rounds in
 which that was more than 100 ms; stalled: ms for which the machine kept this program waiting; faults: torn or
-unreadable records, and losses older than 100 ms and the stall of their round`);
+unreadable records, steps that undo does not take back as they were kept, and losses older than 100 ms and the stall of
+their round`);
 if (results.some(({ faults }) => faults.length > 0)) process.exitCode = 1;

@@ -4,6 +4,7 @@ import type { Budget, Cell } from '../cell';
 import { currencyOf } from '../budgetFaults';
 import type { Model } from '../model';
 import { field, planOfColumn, type Sheet } from '../sheet';
+import { usesOf } from './entries';
 import { planColumnsOf } from './plans';
 import { freeName } from './rename';
 import { groupOfRow, newRow, nextRow, withRowsAfter } from './rows';
@@ -144,4 +145,23 @@ export function withBudgetLine(model: Model, line: NewBudgetLine, from?: Sheet):
   });
   const added = withRowsAfter(sheet, last?.row, [amount, yearly]);
   return { sheet: inTotals(added, name, line.side), row };
+}
+
+/**
+ * The amount of a line of the budget, as `withBudgetLine` gives it one: a number with which the line's formula begins
+ * and that no other entry uses. Undefined where there is none.
+ */
+export function amountOfAlone(
+  model: Model,
+  { id, row, budget }: Pick<Cell, 'id' | 'row' | 'budget'>,
+): Cell | undefined {
+  if (budget === '') return undefined;
+  const line = model.sheet.rows.find((one) => one.row === row);
+  const [, name] = /^(\w+)(?: \*.*)?$/.exec(line === undefined ? '' : field(line, 'formula')) ?? [];
+  const amount = name === undefined ? undefined : model.cells[model.ids.get(name) ?? -1];
+  if (amount === undefined || amount.id === id) return undefined;
+  const isPlain = amount.role === '' && amount.budget === '' && amount.crop === '';
+  const isNumber = model.plans.every(({ contents }) => contents[amount.id]?.kind === 'input');
+  const isAlone = usesOf(model.sheet, amount.name).every((use) => use.row === row);
+  return isPlain && isNumber && isAlone ? amount : undefined;
 }

@@ -6,7 +6,8 @@ export type SaveState =
   | { readonly state: 'waiting' }
   /** Everything is saved, since the time given. */
   | { readonly state: 'kept'; readonly at: Date }
-  | { readonly state: 'failed'; readonly reason: string }
+  /** It is not saved; with `again` it is tried until it works. */
+  | { readonly state: 'failed'; readonly reason: string; readonly again?: boolean | undefined }
   /** Another page writes this model; this page shows what it writes. */
   | { readonly state: 'following' }
   /** Another page has deleted this model. */
@@ -17,6 +18,8 @@ const texts = {
   waiting: 'Not kept on this machine yet',
   kept: (time: string) => `Kept on this machine at ${time}`,
   failed: (reason: string) => `Not kept on this machine: ${reason}. Save a file before you leave.`,
+  tried: (reason: string) =>
+    `Not kept on this machine yet: ${reason}. It is tried again until it works; save a file before you leave.`,
   following: 'Also open elsewhere: what is changed there shows here. A change here makes a copy.',
   gone: 'Deleted in another window. Your next change here keeps it again.',
 } as const;
@@ -26,7 +29,7 @@ const texts = {
  * @param locale in which the time is written
  */
 export function saveStateText(kept: SaveState, locale: string): string {
-  if (kept.state === 'failed') return texts.failed(kept.reason);
+  if (kept.state === 'failed') return (kept.again === true ? texts.tried : texts.failed)(kept.reason);
   if (kept.state !== 'kept') return texts[kept.state];
   return texts.kept(kept.at.toLocaleTimeString(locale, { hour: '2-digit', minute: '2-digit' }));
 }

@@ -9,15 +9,44 @@ export const versionTexts = {
   opened: 'As the file was opened',
   goBack: 'Go back to this',
   goBackFrom: (when: string) => `Go back to the version of ${when}`,
+  withWords: 'Go back, with its words and batches',
+  withWordsFrom: (when: string) =>
+    `Go back to the version of ${when}, with the words of its case and its timed batches`,
   onlyThere: 'It is open in another window: go back to a version there.',
   wentBack: (when: string) => `The model is as it was on ${when}. What it was just before stands among its versions.`,
+  wentBackWithWords: (when: string) =>
+    `The model, the words of its case and its timed batches are as they were on ${when}. What they were just before stands among its versions.`,
 } as const;
 
 /** Names told one by one; of more, the number is said. */
 const most = 6;
 
+/** What a record is called: an entry by its label or its name in words; a line without either holds text. */
 function nameOf(row: SheetRow): string {
-  return field(row, 'label') || field(row, 'name') || `row ${row.row}`;
+  return field(row, 'label') || field(row, 'name').replaceAll('_', ' ');
+}
+
+/** What records are called, each once; lines of text are counted. */
+function namesOf(rows: readonly SheetRow[]): string[] {
+  const names = rows.map(nameOf);
+  const lines = names.filter((name) => name === '').length;
+  const counted = lines === 0 ? [] : [lines === 1 ? 'a line of text' : `${lines} lines of text`];
+  return [...new Set(names.filter((name) => name !== '')), ...counted];
+}
+
+/** Texts kept beside a sheet, by the key of their setting. */
+type OwnTexts = Readonly<Record<string, string>>;
+
+/** What differs between the texts that two versions keep beside their sheets. */
+function wordsChanged(before: OwnTexts, after: OwnTexts): string[] {
+  const keys = [...new Set([...Object.keys(before), ...Object.keys(after)])];
+  const changed = keys.filter((key) => (before[key] ?? '') !== (after[key] ?? ''));
+  const parts = [changed.some((key) => !isTrials(key)) ? 'the words of the case' : ''];
+  return [...parts, changed.some(isTrials) ? 'the timed batches' : ''].filter(Boolean);
+}
+
+function isTrials(key: string): boolean {
+  return key.startsWith('setting trials');
 }
 
 function plansOf({ columns }: Sheet): readonly string[] {
@@ -31,8 +60,11 @@ function isSame(a: SheetRow, b: SheetRow): boolean {
   );
 }
 
-/** What differs between two states of a model, by the labels of its entries: `Wage, Price; new: Rent`. */
-export function whatChanged(before: Sheet, after: Sheet): string {
+/**
+ * What differs between two states of a model, by the labels of its entries: `Wage, Price; new: Rent`; and then what of
+ * the texts beside them does.
+ */
+export function whatChanged(before: Sheet, after: Sheet, wordsBefore: OwnTexts = {}, words = wordsBefore): string {
   const old = new Map(before.rows.map((row) => [row.row, row]));
   const now = new Set(after.rows.map(({ row }) => row));
   const changed = after.rows.filter((row) => {
@@ -41,11 +73,12 @@ export function whatChanged(before: Sheet, after: Sheet): string {
   });
   const [plansBefore, plansAfter] = [plansOf(before), plansOf(after)];
   const parts: readonly (readonly [lead: string, names: readonly string[]])[] = [
-    ['', changed.map(nameOf)],
-    ['new: ', after.rows.filter(({ row }) => !old.has(row)).map(nameOf)],
-    ['taken away: ', before.rows.filter(({ row }) => !now.has(row)).map(nameOf)],
+    ['', namesOf(changed)],
+    ['new: ', namesOf(after.rows.filter(({ row }) => !old.has(row)))],
+    ['taken away: ', namesOf(before.rows.filter(({ row }) => !now.has(row)))],
     ['new plan: ', plansAfter.filter((plan) => !plansBefore.includes(plan))],
     ['plan taken away: ', plansBefore.filter((plan) => !plansAfter.includes(plan))],
+    ['', wordsChanged(wordsBefore, words)],
   ];
   const told = parts.filter(([, names]) => names.length > 0).map(([lead, names]) => lead + namesText(names, most));
   return told.join('; ') || 'the order of its rows or columns';

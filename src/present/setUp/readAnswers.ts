@@ -17,6 +17,8 @@ export interface TypedAnswers {
   readonly noLimit: boolean;
   /** The text of a figure's field; blank where it was skipped. */
   readonly textOf: (key: FigureKey) => string;
+  /** Where a figure comes from that was not typed; blank where it was. */
+  readonly sourceOf?: (key: FigureKey) => string;
 }
 
 /** What can be used of it, and what is wrong with the rest, by its field. */
@@ -34,11 +36,14 @@ function readCurrency(typed: string): { code: string | undefined; fault: string 
 /** Understands what was typed. A text that cannot be used counts as skipped, and is told. */
 export function readAnswers(typed: TypedAnswers, format: Format): ReadFarm {
   const figures = new Map<FigureKey, Decimal>();
+  const sources = new Map<FigureKey, string>();
   const faults = new Map<FigureKey | 'currency', string>();
   for (const { key } of asksOf(typed.question).flatMap(({ fields }) => fields)) {
     const text = typed.textOf(key);
     if (key === 'marketLimit' && typed.noLimit) figures.set(key, decimal(0));
     if (text.trim() === '' || figures.has(key)) continue;
+    const source = typed.sourceOf?.(key) ?? '';
+    if (source !== '') sources.set(key, source);
     const read = typedNumber(text, format);
     const fault = 'text' in read ? figureFault(key, decimal(read.text), format) : read.message;
     if (fault !== undefined) faults.set(key, fault);
@@ -54,5 +59,5 @@ export function readAnswers(typed: TypedAnswers, format: Format): ReadFarm {
   if (fault !== undefined) faults.set('currency', fault);
   const name = typed.name.trim().replace(/\s+/g, ' ') || undefined;
   const { question, system, timeUnit } = typed;
-  return { answers: { question, name, currency: code, system, timeUnit, figures }, faults };
+  return { answers: { question, name, currency: code, system, timeUnit, figures, sources }, faults };
 }

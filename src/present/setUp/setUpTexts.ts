@@ -23,6 +23,8 @@ export const setUpTexts = {
   noLimit: 'no limit',
   timeIt: 'Time it',
   timeItHint: 'with a watch and a few batches; what you typed here stays.',
+  /** @param source as the model will say it: `timed: 5 batches, 9 March 2031` */
+  timedAs: (source: string) => `From your batches. Its source will read “${source}”.`,
   boardsNeeded: 'Left blank: as many as the nursery needs on its fullest day.',
   hoursOpen: 'Left blank: 0, so every added hour is paid for.',
   promisedOpen: 'Left blank: nothing is promised.',

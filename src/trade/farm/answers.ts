@@ -56,4 +56,6 @@ export interface FarmAnswers {
    * plug, hours a week (free ones are those beside today's work), money in the currency. A market limit of 0 is none.
    */
   readonly figures: ReadonlyMap<FigureKey, Decimal>;
+  /** Where figures come from that were not entered by hand, as the column `source` says it. */
+  readonly sources?: ReadonlyMap<FigureKey, string>;
 }

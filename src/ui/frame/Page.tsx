@@ -1,10 +1,11 @@
-import { createEffect, createMemo, createSignal, on, Show, type Accessor, type JSX } from 'solid-js';
+import { createEffect, createMemo, createSignal, on, Show, type Accessor, type JSX, type Signal } from 'solid-js';
 import type { Beginning, Kept } from '../app/shelf/beginning';
 import { createKeeper, type Keeper } from '../app/shelf/keeper';
 import { createBusy, createSettled } from '../app/store/settling';
 import { createChangeSaid } from '../app/store/changeSaid';
 import { createChoice, type KeptChoice } from '../app/preferences/choice';
-import { createComparedPlans, type ComparedPlans } from '../app/store/comparedPlans';
+import { keepCompared } from '../app/preferences/keepCompared';
+import { createComparedPlans } from '../app/store/comparedPlans';
 import { createStickyHeight } from '../app/layout/stickyHeight';
 import { createFileActions, type FileActions } from '../app/files/fileActions';
 import { createDrafts, type Drafts } from '../app/store/drafts';
@@ -19,7 +20,7 @@ import { createHiding } from '../app/store/hiding';
 import { createLessonState } from '../app/store/lessonState';
 import { createModelStore, type ModelStore } from '../app/store/modelStore';
 import { createMedia, createScreenMedia, roomForBoth } from '../app/preferences/media';
-import { againstSetting, planSetting, questionSetting, sideSetting } from '../app/preferences/settings/page';
+import { questionSetting, sideSetting } from '../app/preferences/settings/page';
 import { MethodLink } from '../kit/method/MethodLink';
 import { Numbers } from '../screens/numbers/Numbers';
 import { createEntryNavigation } from '../app/store/entryNavigation';
@@ -28,6 +29,7 @@ import { frameTexts } from '../../present/page/frameTexts';
 import { questionsFor, standsAlone, usualSide, type ScreenQuestion } from '../../present/page/questions';
 import { createScheme } from '../app/preferences/scheme';
 import { listenForLinks } from '../app/files/modelLink';
+import { Places } from './Places';
 import { QuestionPane } from './QuestionPane';
 import { Questions } from './Questions';
 import { Shelf } from './Shelf';
@@ -47,18 +49,6 @@ function groupOfRow(store: ModelStore, row: number): string {
     if (line.row === row) break;
   }
   return heading;
-}
-
-/** Keeps the plan and the plan compared with among the choices. */
-function keepCompared(compared: ComparedPlans, choice: KeptChoice, store: ModelStore): void {
-  compared.setPlan(choice.get(planSetting));
-  compared.setAgainst(choice.get(againstSetting));
-  createEffect(() => {
-    const { plans } = store.shape();
-    if (plans.length < 3) return;
-    choice.set(planSetting, plans[compared.plan()]?.name ?? '');
-    choice.set(againstSetting, plans[compared.against() ?? -1]?.name ?? '');
-  });
 }
 
 interface Parts {
@@ -106,7 +96,7 @@ function isBeside(question: ScreenQuestion): boolean {
 }
 
 /** The question beside the numbers where there is room: the last one other than the numbers. */
-function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): Accessor<ScreenQuestion> {
+function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): Signal<ScreenQuestion> {
   const [side, setSide] = createSignal<ScreenQuestion>(isBeside(question()) ? question() : usualSide);
   createEffect(() => {
     const shown = question();
@@ -114,7 +104,7 @@ function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): 
     setSide(shown);
     if (shown !== 'method') choice.set(sideSetting, shown);
   });
-  return side;
+  return [side, setSide];
 }
 
 /** What is opened while a page stands alone takes its place: a new farm above all. */
@@ -163,7 +153,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   const hovering = listenForDrop(fileActions.open);
   listenForLinks(fileActions.openLink);
   const side = createSide(page, question);
-  const setUp = (): void => setQuestion('set up');
+  const shelfOpen = createSignal(false);
   const asked = createMemo(() => questionsFor(page.store.shape()));
   listenForSteps(page.store);
   leaveAlone(page, question, setQuestion);
@@ -173,10 +163,11 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       <Skips lead={!standsAlone(question())} />
       <TopBar
         kept={keeper.state()}
-        shelf={<Shelf database={props.shelf.database} keeper={keeper} say={fileActions.say} />}
+        shelf={<Shelf database={props.shelf.database} keeper={keeper} say={fileActions.say} open={shelfOpen} />}
+        isShelfOpen={shelfOpen[0]()}
         scheme={scheme()}
         onScheme={choose}
-        onSetUp={setUp}
+        onSetUp={() => setQuestion('set up')}
         onFiles={fileActions.open}
         onShipped={fileActions.openShipped}
         onSave={fileActions.save}
@@ -193,7 +184,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
             <HiddenMoneyBar />
           </Show>
           <Headlines />
-          <Halves wide={wide()} question={question()} side={side()} among={asked()} onChoose={setQuestion} />
+          <Halves wide={wide()} question={question()} side={side[0]()} among={asked()} onChoose={setQuestion} />
         </Show>
         <footer class="foot">
           <MethodLink choice={page.choice} entry="">
@@ -204,7 +195,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       <Show when={!wide() && question() !== 'teach'}>
         <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
       </Show>
-      <WayBack />
+      <Places keeper={keeper} kept={props.shelf} beginning={props.beginning} side={side} shelf={shelfOpen} />
       <Show when={hovering()}>
         <div class="drop-here" aria-hidden="true">
           <p>{fileTexts.dropHere}</p>
@@ -255,19 +246,5 @@ function Halves(props: HalvesProps): JSX.Element {
         </div>
       </Show>
     </div>
-  );
-}
-
-/** A button that leads back to where a link was followed. */
-function WayBack(): JSX.Element {
-  const { wayBack } = usePage().navigation;
-  return (
-    <Show when={wayBack.to()} keyed>
-      {(text) => (
-        <button type="button" class="word way-back" onClick={() => wayBack.go()}>
-          {text}
-        </button>
-      )}
-    </Show>
   );
 }

@@ -2,6 +2,7 @@ import { createResource, createSignal, For, Show, type JSX } from 'solid-js';
 import { shelfTexts } from '../../present/page/shelfTexts';
 import { versionTexts } from '../../present/page/versionTexts';
 import { usePage } from '../app/pageContext';
+import { leaveForModel } from '../app/places/visits';
 import { localMoment } from '../app/preferences/localMoment';
 import { withChanges } from '../app/shelf/changes';
 import type { ShelfDatabase } from '../app/shelf/database';
@@ -11,6 +12,7 @@ import { isPersisted } from '../app/shelf/persistence';
 import { duplicate, listShelf, nextAfter, saveAside, saveEntry, type ShelfList } from '../app/shelf/shelfEntries';
 import { storageFault } from '../app/shelf/storageFault';
 import { goBackOnShelf, type State } from '../app/shelf/versionList';
+import { withOwnTexts } from '../app/shelf/versions';
 import { ShelfEntry } from './ShelfEntry';
 import { VersionList } from './VersionList';
 import './entries.css';
@@ -41,9 +43,19 @@ function createList(database: ShelfDatabase) {
   return { list, failure, act };
 }
 
+function openModel({ keeper }: ShelfProps, id: string): void {
+  leaveForModel();
+  keeper.open(id);
+}
+
+function remove({ database, keeper }: ShelfProps, id: string, list: ShelfList | undefined): Promise<void> {
+  if (id === keeper.id()) leaveForModel(true);
+  return deleteModel(database, keeper, id, nextAfter(list, id));
+}
+
 /** The models on the shelf, newest first, and below them values that cannot be read. */
 export function ShelfEntries(props: ShelfProps): JSX.Element {
-  const { store } = usePage();
+  const { store, choice } = usePage();
   // The page has one shelf.
   // eslint-disable-next-line solid/reactivity
   const { list, failure, act } = createList(props.database);
@@ -52,12 +64,13 @@ export function ShelfEntries(props: ShelfProps): JSX.Element {
     if (id === props.keeper.id()) return 'here';
     return list()?.held.has(id) === true && !props.keeper.has(id) ? 'elsewhere' : '';
   };
-  const goBack = async (id: string, state: State): Promise<void> => {
+  const goBack = async (id: string, state: State, withWords: boolean): Promise<void> => {
     if (whereIs(id) === 'here') {
       await props.keeper.saveVersion();
       store.replace(withChanges(store.origin().file.sheet, state));
-    } else await goBackOnShelf(props.database, id, state);
-    props.say(versionTexts.wentBack(localMoment(state.at)));
+      if (withWords) choice.restore(withOwnTexts(choice.kept(), state.own ?? {}));
+    } else await goBackOnShelf(props.database, id, state, withWords);
+    props.say((withWords ? versionTexts.wentBackWithWords : versionTexts.wentBack)(localMoment(state.at)));
   };
   return (
     <>
@@ -78,17 +91,18 @@ export function ShelfEntries(props: ShelfProps): JSX.Element {
             <ShelfEntry
               work={work}
               where={whereIs(work.id)}
-              onOpen={() => props.keeper.open(work.id)}
+              onOpen={() => openModel(props, work.id)}
               onDuplicate={() => void act(duplicate(props.database, work.id))}
               onSave={() => void act(saveEntry(props.database, work.id))}
-              onDelete={() => void act(deleteModel(props.database, props.keeper, work.id, nextAfter(list(), work.id)))}
+              onDelete={() => void act(remove(props, work.id, list()))}
               versions={(title) => (
                 <VersionList
                   database={props.database}
                   id={work.id}
                   title={title}
                   isElsewhere={whereIs(work.id) === 'elsewhere'}
-                  onGoBack={(state) => void act(goBack(work.id, state))}
+                  choice={whereIs(work.id) === 'here' ? choice.kept() : work.choice}
+                  onGoBack={(state, withWords) => void act(goBack(work.id, state, withWords))}
                 />
               )}
             />

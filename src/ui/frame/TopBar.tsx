@@ -1,4 +1,4 @@
-import { createSignal, For, Show, type JSX } from 'solid-js';
+import { createEffect, createSignal, For, Show, type JSX } from 'solid-js';
 import { commandTexts } from '../../present/page/commandTexts';
 import { frameTexts } from '../../present/page/frameTexts';
 import { saveStateText, type SaveState } from '../../present/page/saveState';
@@ -15,6 +15,7 @@ interface TopBarProps {
   readonly kept: SaveState;
   /** The models that are kept on this machine. */
   readonly shelf: JSX.Element;
+  readonly isShelfOpen: boolean;
   readonly scheme: Scheme;
   readonly onScheme: (scheme: Scheme) => void;
   readonly onSetUp: () => void;
@@ -28,6 +29,10 @@ interface TopBarProps {
 /** The actions on the model as a whole. */
 export function TopBar(props: TopBarProps): JSX.Element {
   const [open, setOpen] = createSignal(false);
+  // The browser's Back may open the shelf.
+  createEffect(() => {
+    if (props.isShelfOpen) setOpen(true);
+  });
   return (
     <header class="top-bar">
       <p class="wordmark">{frameTexts.program}</p>

@@ -5,6 +5,7 @@ import { localMoment } from '../app/preferences/localMoment';
 import { storageFault } from '../app/shelf/storageFault';
 import type { ShelfDatabase } from '../app/shelf/database';
 import { listVersions, type ListedVersion, type State } from '../app/shelf/versionList';
+import { ownTexts } from '../app/shelf/versions';
 
 interface VersionListProps {
   readonly database: ShelfDatabase;
@@ -13,7 +14,13 @@ interface VersionListProps {
   readonly title: string;
   /** Whether another page has the model open, so that it cannot go back here. */
   readonly isElsewhere: boolean;
-  readonly onGoBack: (state: State) => void;
+  /** What is chosen of the model now, with the words of its case and its timed batches. */
+  readonly choice: Readonly<Record<string, string>>;
+  readonly onGoBack: (state: State, withWords: boolean) => void;
+}
+
+function sameTexts(a: Readonly<Record<string, string>>, b: Readonly<Record<string, string>>): boolean {
+  return [...Object.keys(a), ...Object.keys(b)].every((key) => a[key] === b[key]);
 }
 
 /** The versions of a model, each with what changed and a way back to it. */
@@ -23,6 +30,8 @@ export function VersionList(props: VersionListProps): JSX.Element {
     ({ database, id }) => listVersions(database, id),
   );
   const when = ({ state }: ListedVersion): string => localMoment(state.at);
+  const hasOtherWords = ({ state: { own } }: ListedVersion): boolean =>
+    own !== undefined && !sameTexts(own, ownTexts(props.choice));
   return (
     <section class="versions" aria-label={versionTexts.each(props.title)}>
       <p class="quiet">{props.isElsewhere ? versionTexts.onlyThere : versionTexts.about}</p>
@@ -44,9 +53,19 @@ export function VersionList(props: VersionListProps): JSX.Element {
                   type="button"
                   class="word"
                   aria-label={versionTexts.goBackFrom(when(version))}
-                  onClick={() => props.onGoBack(version.state)}>
+                  onClick={() => props.onGoBack(version.state, false)}>
                   {versionTexts.goBack}
                 </button>
+                <Show when={hasOtherWords(version)}>
+                  {' '}
+                  <button
+                    type="button"
+                    class="word"
+                    aria-label={versionTexts.withWordsFrom(when(version))}
+                    onClick={() => props.onGoBack(version.state, true)}>
+                    {versionTexts.withWords}
+                  </button>
+                </Show>
               </Show>
             </li>
           )}

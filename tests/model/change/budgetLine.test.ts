@@ -2,8 +2,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readModelText } from '../../../src/files/readModel';
 import { buildModel } from '../../../src/model/buildModel';
-import { basesOf, withBudgetLine, type Rhythm } from '../../../src/model/change/budgetLine';
+import { amountOfAlone, basesOf, withBudgetLine, type Rhythm } from '../../../src/model/change/budgetLine';
 import { withoutEntry } from '../../../src/model/change/entries';
+import { edit } from '../../../src/model/edit';
 import { cellNamed, type Model } from '../../../src/model/model';
 import { evaluatePlan } from '../../../src/model/values';
 
@@ -47,6 +48,25 @@ describe('a line of the budget', () => {
     const hours = basesOf(model, 'hour')[0]!;
     expect(hours.cell.name).toBe('hire_hours');
     expect(marginFalls('hour', '1', [nursery])[1]).toBeCloseTo(valueOf(model, nursery, 'hire_hours') * 50, 6);
+  });
+
+  it.each<[Rhythm]>([['month'], ['plant'], ['hour']])('a %s has an amount that goes with it', (rhythm) => {
+    const before = hire();
+    const line = { ...common, side: 'cost', amount: '300', rhythm, plans: [nursery] } as const;
+    const after = buildModel(withBudgetLine(before, { ...line, basis: basesOf(before, rhythm)[0] }).sheet);
+    const made = after.cells.find(({ label }) => label === 'Extra rent')!;
+    const amount = amountOfAlone(after, made);
+    expect(amount?.label).toBe('Extra rent, amount');
+    const without = withoutEntry(withoutEntry(after.sheet, made.row), amount!.row);
+    expect(without.rows.map(({ row }) => row)).toEqual(before.sheet.rows.map(({ row }) => row));
+    const used = edit(after, { row: cellNamed(after, 'wage')!.row, column: 'formula', text: '2 * extra_rent_amount' });
+    expect(amountOfAlone(used.model, made)).toBeUndefined();
+  });
+
+  it('whose formula begins with no number of its own has no amount that goes with it', () => {
+    const model = hire();
+    const alone = model.cells.filter(({ budget }) => budget !== '').flatMap((cell) => amountOfAlone(model, cell) ?? []);
+    expect(alone.map(({ label }) => label)).toEqual([]);
   });
 
   it('that is taken away again leaves the margin and its formulas as they were', () => {

@@ -12,6 +12,11 @@ test.each<[string, SaveState, string]>([
     'Not kept on this machine: no room. Save a file before you leave.',
   ],
   [
+    'tried again says so, why, and what to do meanwhile',
+    { state: 'failed', reason: 'no room', again: true },
+    'Not kept on this machine yet: no room. It is tried again until it works; save a file before you leave.',
+  ],
+  [
     'deleted elsewhere says how it is kept again',
     { state: 'gone' },
     'Deleted in another window. Your next change here keeps it again.',

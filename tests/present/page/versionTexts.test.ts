@@ -36,12 +36,12 @@ test.each<[string, Sheet, string]>([
   ],
   ['one that is gone', sheet([[2, 'Wage', '15']]), 'taken away: Price'],
   [
-    'an entry without a label by its row',
+    'a line without a label or a name as a line of text',
     sheet([
       [2, '', '15'],
       [3, 'Price', '0.8'],
     ]),
-    'row 2',
+    'a line of text',
   ],
   [
     'a plan',
@@ -63,6 +63,25 @@ test.each<[string, Sheet, string]>([
     'the order of its rows or columns',
   ],
 ])('%s is told', (_what, after, told) => expect(whatChanged(before, after)).toBe(told));
+
+test('an entry without a label is told by its name in words, and lines of text are counted', () => {
+  const row = (number: number, fields: Record<string, string>) => ({
+    row: number,
+    fields: new Map(Object.entries(fields)),
+  });
+  const rows = (text: string) => [
+    row(2, { name: 'market_limit', formula: text }),
+    row(3, { note: text }),
+    row(4, { note: text }),
+  ];
+  expect(whatChanged({ columns, rows: rows('1') }, { columns, rows: rows('2') })).toBe('market limit, 2 lines of text');
+});
+
+test('words of the case and timed batches are told as well', () => {
+  const words = (text: string, trials: string) => ({ 'setting case words A farm': text, 'setting trials': trials });
+  expect(whatChanged(before, before, words('a', 'x'), words('b', 'x'))).toBe('the words of the case');
+  expect(whatChanged(before, before, {}, words('', 'x'))).toBe('the timed batches');
+});
 
 test('of many entries six are named', () => {
   const many = (text: string): Sheet =>

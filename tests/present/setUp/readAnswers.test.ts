@@ -34,6 +34,12 @@ describe('what is typed on the page', () => {
     expect(answers.figures.has(key)).toBe(false);
   });
 
+  it('keeps where a figure comes from that was timed', () => {
+    const sourceOf = (key: FigureKey): string => (key === 'moveSeconds' ? 'timed: 4 batches, 9 March 2031' : '');
+    const { answers } = typedFarm({ moveSeconds: '12', wage: '20' }, { sourceOf });
+    expect([...answers.sources!]).toEqual([['moveSeconds', 'timed: 4 batches, 9 March 2031']]);
+  });
+
   it('has no nursery that takes as long as all of today’s time', () => {
     const { answers, faults } = typedFarm({ timeToday: '6', nurseryTime: '7' });
     expect(faults.get('nurseryTime')).toBe(

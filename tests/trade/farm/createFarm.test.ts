@@ -48,6 +48,16 @@ describe.each(farmQuestions)('a farm of which nothing is said, asking %s', (ques
   });
 });
 
+it('a figure that was timed says so in the model, and the others that they were entered', () => {
+  const sources = new Map<FigureKey, string>([['moveSeconds', 'timed: 4 batches, 9 March 2031']]);
+  const model = farmModel(answersOf({ moveSeconds: 12, wage: 20 }, { sources }));
+  const source = (name: string): string => rowOf(model, name)('source');
+  expect([source('transplant_time'), standingOf(source('wage'))]).toEqual([
+    'timed: 4 batches, 9 March 2031',
+    'entered',
+  ]);
+});
+
 describe('a farm with its own figures', () => {
   it.each(['hire', 'density'] as const)(
     'finishes 1,152 and 1,560 plants a week on whole boards, asking %s',

@@ -25,6 +25,9 @@ export const changeTexts = {
   breaks: 'These need it and are left with a fault until they are changed:',
   unties: 'These no longer move with it:',
   removeYes: 'Yes, delete it',
+  /** Of a number that only the deleted entry uses. */
+  onlyHere: (amount: string) => `Nothing else uses ${amount}.`,
+  removeBoth: (amount: string) => `Yes, and ${amount} with it`,
   removeNo: 'Keep it',
   commands: (label: string) => `What can be done with ${label}`,
 } as const;
@@ -101,9 +104,10 @@ export const changeSaid = {
   copied: (label: string, copy: string): Phrase => say`${copy} stands below ${label}. Nothing uses it yet.`,
   moved: (label: string, by: -1 | 1): Phrase =>
     say`${label} stands one place ${plainly(by === -1 ? 'higher' : 'lower')}.`,
-  removed: (label: string, { leaves }: Deletion, faulty: readonly Cell[]): Phrase =>
+  /** @param amount label of the amount that is deleted with it; undefined: none is */
+  removed: (label: string, { leaves }: Deletion, faulty: readonly Cell[], amount?: string): Phrase =>
     sentences(
-      say`${label} is deleted.`,
+      amount === undefined ? say`${label} is deleted.` : say`${label} is deleted, and with it ${amount}.`,
       leaves.length === 0
         ? []
         : say`It is taken out of ${listed(

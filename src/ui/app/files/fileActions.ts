@@ -14,7 +14,6 @@ import { download, fileText } from './saving';
 import { changesOf, layoutOf } from '../shelf/changes';
 import type { ShelfDatabase } from '../shelf/database';
 import type { Imported } from '../shelf/importFiles';
-import { handOver, linkTo } from './modelLink';
 import { shippedModels, type ShippedModel } from './shippedModels';
 
 /** Opening, saving, sharing and starting over, with the notices about them. */
@@ -44,14 +43,6 @@ function saved(store: ModelStore, drafts: Drafts): string {
   const { name } = store.origin();
   download(name, fileText(store));
   return fileTexts.saved(name, drafts.all().length);
-}
-
-/** Copies a link that holds the file. Returns the message about it, also where there can be no link. */
-async function linked(store: ModelStore, drafts: Drafts): Promise<string> {
-  const link = await linkTo({ name: store.origin().name, bytes: new TextEncoder().encode(fileText(store)) });
-  if (typeof link !== 'string') return fileTexts.noLink(link.problem.message);
-  const told = (await handOver(link)) === 'clipboard' ? fileTexts.linkCopied : fileTexts.linkInAddress;
-  return told(drafts.all().length);
 }
 
 function refuseOne(news: Notices, heading: string, message: string): void {
@@ -209,7 +200,10 @@ export function createFileActions(store: ModelStore, drafts: Drafts, shelf: Shel
       care.noteSaved();
       shelf.onSaved();
     },
-    copyLink: () => void linked(store, drafts).then((text) => news.say(text, () => false)),
+    copyLink: () =>
+      void import('./copyLink')
+        .then(({ copyLink }) => copyLink(store, drafts))
+        .then((text) => news.say(text, () => false)),
     startOver,
     stop: opening.stop,
   };

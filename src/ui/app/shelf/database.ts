@@ -1,6 +1,7 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { openDB, type DBSchema, type IDBPDatabase, type IDBPObjectStore, type StoreNames } from 'idb';
 import { shelfTexts } from '../../../present/page/shelfTexts';
 import type { ShelfFile, ShelfVersion, ShelfWork } from './record';
+import type { StepsWriting } from './steps/stepRecord';
 
 /** The browser's storage of models, each under its id. Every method rejects where the browser refuses storage. */
 export interface ShelfDatabase {
@@ -8,30 +9,34 @@ export interface ShelfDatabase {
   list(): Promise<Map<string, unknown>>;
   read(id: string): Promise<{ readonly file: unknown; readonly work: unknown }>;
   /**
-   * Writes work, and its file unless that is stored already: both or neither. Resolves once they are on the disk, to
-   * whether the file is there: another page may have deleted it.
+   * Writes work, its file unless that is stored already, and the steps of undo that lead to it: all or nothing.
+   * Resolves once they are on the disk, to whether the file is there: another page may have deleted it.
    */
-  write(work: ShelfWork, file: ShelfFile | undefined): Promise<boolean>;
+  write(work: ShelfWork, file: ShelfFile | undefined, steps?: StepsWriting): Promise<boolean>;
   /** Stores a value under an id, unless that id is taken. */
   setAside(id: string, value: unknown): Promise<void>;
-  /** Removes a model with its file and its versions. */
+  /** Removes a model with its file, its versions and its steps. */
   remove(id: string): Promise<void>;
   /** The versions of a model, the newest first, at most as many as asked for; also those that cannot be read. */
   readonly versions: (id: string, most?: number) => Promise<unknown[]>;
   /** Adds a version of a model and removes its versions before the number `first`. */
   readonly addVersion: (version: ShelfVersion, first: number) => Promise<void>;
+  /** The kept steps of a model, in their order; also those that cannot be read. */
+  readonly steps: (id: string) => Promise<unknown[]>;
 }
 
 interface Schema extends DBSchema {
   files: { key: string; value: unknown };
   works: { key: string; value: unknown };
   versions: { key: [id: string, number: number]; value: unknown };
+  steps: { key: [id: string, number: number]; value: unknown };
 }
 
-const version = 2;
+const version = 3;
 
-/** Keys of all versions of a model up to a number. */
-const versionsOf = (id: string, last = Infinity): IDBKeyRange => IDBKeyRange.bound([id, -Infinity], [id, last]);
+/** Keys of all versions, or steps, of a model from a number up to a number. */
+const keysOf = (id: string, last = Infinity, first = -Infinity): IDBKeyRange =>
+  IDBKeyRange.bound([id, first], [id, last]);
 
 async function opened(name: string, onClosed: () => void): Promise<IDBPDatabase<Schema>> {
   return openDB<Schema>(name, version, {
@@ -40,7 +45,8 @@ async function opened(name: string, onClosed: () => void): Promise<IDBPDatabase<
         database.createObjectStore('files');
         database.createObjectStore('works');
       }
-      database.createObjectStore('versions');
+      if (from < 2) database.createObjectStore('versions');
+      database.createObjectStore('steps');
     },
     // A tab with a newer version wants to change the database and must not wait for this one.
     blocking: (_current, _blocked, event) => {
@@ -56,7 +62,7 @@ function versionsIn(database: () => Promise<IDBPDatabase<Schema>>): Pick<ShelfDa
     versions: async (id, most = Infinity) => {
       const found: unknown[] = [];
       const { store } = (await database()).transaction('versions');
-      let at = await store.openCursor(versionsOf(id), 'prev');
+      let at = await store.openCursor(keysOf(id), 'prev');
       for (; at !== null && found.length < most; at = await at.continue()) found.push(at.value);
       return found;
     },
@@ -64,12 +70,23 @@ function versionsIn(database: () => Promise<IDBPDatabase<Schema>>): Pick<ShelfDa
       const transaction = (await database()).transaction('versions', 'readwrite');
       const deeds = [
         transaction.store.put(made, [made.id, made.number]),
-        transaction.store.delete(versionsOf(made.id, first - 1)),
+        transaction.store.delete(keysOf(made.id, first - 1)),
       ];
       transaction.commit();
       await Promise.all([...deeds, transaction.done]);
     },
   };
+}
+
+type StepStore = IDBPObjectStore<Schema, ArrayLike<StoreNames<Schema>>, 'steps', 'readwrite'>;
+
+/** Puts steps and lets all go that do not stay. */
+function stepDeeds(store: StepStore, id: string, { put, stay: [first, last] }: StepsWriting): Promise<unknown>[] {
+  return [
+    ...put.map((one) => store.put(one, [id, one.number])),
+    store.delete(keysOf(id, first - 1)),
+    store.delete(keysOf(id, Infinity, last + 1)),
+  ];
 }
 
 /** The one door to the database library. */
@@ -101,29 +118,32 @@ export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
       ]);
       return { file, work };
     },
-    write: async (work, file) => {
-      const transaction = (await database()).transaction(['files', 'works'], 'readwrite');
+    write: async (work, file, steps) => {
+      const transaction = (await database()).transaction(['files', 'works', 'steps'], 'readwrite');
       const files = transaction.objectStore('files');
-      const deeds = [
+      const deeds: Promise<unknown>[] = [
         file === undefined ? files.getKey(work.id) : files.put(file, file.id),
         transaction.objectStore('works').put(work, work.id),
       ];
+      if (steps !== undefined) deeds.push(...stepDeeds(transaction.objectStore('steps'), work.id, steps));
       // Committed explicitly, the transaction ends even if the page closes before it would end by itself.
       transaction.commit();
       const [key] = await Promise.all([...deeds, transaction.done]);
       return key !== undefined;
     },
+    steps: async (id) => (await database()).getAll('steps', keysOf(id)),
     setAside: async (id, value) => {
       const transaction = (await database()).transaction('works', 'readwrite');
       if ((await transaction.store.getKey(id)) === undefined) await transaction.store.put(value, id);
       await transaction.done;
     },
     remove: async (id) => {
-      const transaction = (await database()).transaction(['files', 'works', 'versions'], 'readwrite');
+      const transaction = (await database()).transaction(['files', 'works', 'versions', 'steps'], 'readwrite');
       await Promise.all([
         transaction.objectStore('files').delete(id),
         transaction.objectStore('works').delete(id),
-        transaction.objectStore('versions').delete(versionsOf(id)),
+        transaction.objectStore('versions').delete(keysOf(id)),
+        transaction.objectStore('steps').delete(keysOf(id)),
         transaction.done,
       ]);
     },

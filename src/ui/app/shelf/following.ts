@@ -33,12 +33,12 @@ export interface Following {
   /** Whether a change now is one that this page shows, not one that a person makes here. */
   readonly isShowing: () => boolean;
   readonly hear: (said: Announcement) => void;
-  /** Reads what another page has written meanwhile. */
-  readonly catchUp: () => Promise<void>;
+  /** Reads what another page has written meanwhile, and gives it. */
+  readonly catchUp: () => Promise<ShelfWork | undefined>;
   /** Gives the model now open an entry of its own, with which it is no longer followed. */
   readonly part: () => void;
   /** No other page writes the model any more: it is this page's once it is up to date. */
-  readonly end: () => Promise<void>;
+  readonly end: () => Promise<ShelfWork | undefined>;
   readonly setGone: (id: string) => void;
 }
 
@@ -67,7 +67,7 @@ export function createFollowing(parts: KeptParts, options: FollowingOptions): Fo
   const show = (work: ShelfWork): void => {
     if (!untrack(now) || work.id !== entries.now().id) return;
     isShowing = true;
-    showWork(parts, work);
+    store.quietly(() => showWork(parts, work));
     isShowing = false;
   };
   const part = (): void => {
@@ -85,20 +85,23 @@ export function createFollowing(parts: KeptParts, options: FollowingOptions): Fo
     isFree = false;
     show(work);
   };
-  const catchUp = async (): Promise<void> => {
-    if (!untrack(now)) return;
+  const catchUp = async (): Promise<ShelfWork | undefined> => {
+    if (!untrack(now)) return undefined;
     // What is read before the other page has left may not be the last that it wrote.
     const wasFree = isFree;
     const { id } = entries.now();
     try {
       const { work } = await database.read(id);
-      if (isShelfWork(work)) show(carriedOn(work, memory.lastMoment(id)));
+      const last = isShelfWork(work) ? carriedOn(work, memory.lastMoment(id)) : undefined;
+      if (last !== undefined) show(last);
       if (wasFree) setFollowed(undefined);
+      return last;
     } catch (reason) {
       say(shelfTexts.notRead(storageFault(reason)));
+      return undefined;
     }
   };
-  const end = (): Promise<void> => {
+  const end = (): Promise<ShelfWork | undefined> => {
     isFree = true;
     return catchUp();
   };

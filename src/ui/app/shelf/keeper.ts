@@ -5,7 +5,7 @@ import type { ShelfDatabase } from './database';
 import { createEntries } from './entries';
 import { createFollowing, type Following } from './following';
 import type { PageMemory } from './pageMemory';
-import { isSampleId } from './record';
+import { isSampleId, type ShelfWork } from './record';
 import { createSavings } from './savings';
 import { storageFault } from './storageFault';
 import { shelfTexts } from '../../../present/page/shelfTexts';
@@ -53,25 +53,28 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
   const following = createFollowing(parts, { ...options, entries, isBehind: () => writer.isBehind() });
   const { hear, setGone, gone } = following;
   const announcements = openAnnouncements(hear);
+  const sayNoVersion = (reason: unknown): void => options.say(shelfTexts.noVersion(storageFault(reason)));
+  const savings = createSavings({
+    database,
+    store: parts.store,
+    now: () => (untrack(following.now) ? undefined : workNow(parts, entries)),
+    failed: sayNoVersion,
+    again: () => changeAgain(following, writer),
+  });
   const writer = createWriter(parts, {
     database,
     memory,
     entries,
     first: firstState(beginning),
+    steps: savings,
     onWritten: (work) => {
       if (work.id === untrack(gone)) setGone('');
       announcements.tell({ kind: 'written', work });
       savings.written(work);
     },
   });
-  const sayNoVersion = (reason: unknown): void => options.say(shelfTexts.noVersion(storageFault(reason)));
-  const savings = createSavings(
-    database,
-    () => (untrack(following.now) ? undefined : workNow(parts, entries)),
-    sayNoVersion,
-  );
   listenForChanges(parts, following, writer);
-  void settle(beginning, following, writer);
+  void settle(beginning, following, writer, savings.bringBack);
   const leaveFor = (id: string): void => {
     writer.leave();
     writer.stop();
@@ -105,15 +108,29 @@ export function createKeeper(parts: KeptParts, options: KeeperOptions): Keeper {
   };
 }
 
+/** Writes again what could not be written, or not whole, unless another page writes the model by now. */
+function changeAgain(following: Following, writer: Writer): void {
+  if (!untrack(following.now)) writer.change();
+}
+
 /** Writes what waits in the page's memory, as soon as this page is the one that writes the model. */
-async function settle({ isFollowing, lock }: Beginning, following: Following, writer: Writer): Promise<void> {
+async function settle(
+  { isFollowing, lock, work }: Beginning,
+  following: Following,
+  writer: Writer,
+  bringBack: (work: ShelfWork) => Promise<void>,
+): Promise<void> {
+  let last = work;
   if (isFollowing) {
     // Another page may have written after this one read the model and before it listened for announcements.
     void following.catchUp();
     await lock?.later;
-    await following.end();
+    last = await following.end();
   }
-  if (!untrack(following.now)) writer.settle();
+  if (untrack(following.now)) return;
+  // Without the steps of the work before, undo begins with this page.
+  if (last?.steps !== undefined) await bringBack(last).catch(() => undefined);
+  writer.settle();
 }
 
 /** Calls back as the page is left, or out of sight, where the browser may end it without a word. */

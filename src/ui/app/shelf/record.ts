@@ -1,3 +1,5 @@
+import type { StepMark } from './steps/stepRecord';
+
 /** A field of a file's record that differs from the file, or a text typed into it that could not be accepted. */
 export type FieldText = readonly [row: number, column: string, text: string];
 
@@ -36,6 +38,8 @@ export interface ShelfWork {
   readonly layout?: Layout | undefined;
   readonly drafts: readonly FieldText[];
   readonly choice: Readonly<Record<string, string>>;
+  /** Where this work stands among the kept steps of undo; they are checked when they are read. */
+  readonly steps?: StepMark | undefined;
   /** Milliseconds since 1970. */
   readonly at: number;
 }
@@ -53,6 +57,8 @@ export interface ShelfVersion {
   /** What was done since the file was opened, as in the model's work. */
   readonly changes: readonly FieldText[];
   readonly layout?: Layout | undefined;
+  /** The words of its case and its timed batches, by the key of their setting; versions of before have none. */
+  readonly own?: Readonly<Record<string, string>> | undefined;
 }
 
 type Unknown<T> = Partial<Record<keyof T, unknown>>;

@@ -15,16 +15,17 @@ export interface SaveTally {
   readonly change: () => void;
   /** Notes that the first `until` changes are on the disk; where these are all, `now` becomes the state. */
   readonly confirm: (until: number, now: SaveState) => void;
-  readonly fail: (reason: string) => void;
+  /** @param again whether the writing is tried again */
+  readonly fail: (reason: string, again?: boolean) => void;
 }
 
 export function createSaveTally(first: SaveState): SaveTally {
   const [state, setState] = createSignal<SaveState>(first);
   let overdue: ReturnType<typeof setTimeout> | undefined;
   let [changes, confirmed] = [0, 0];
-  const fail = (reason: string): void => {
+  const fail = (reason: string, again?: boolean): void => {
     clearTimeout(overdue);
-    setState({ state: 'failed', reason });
+    setState({ state: 'failed', reason, again });
   };
   return {
     state,

@@ -1,9 +1,11 @@
+import type { ModelStore } from '../store/modelStore';
 import type { ShelfDatabase } from './database';
+import type { Keeping } from './keeping';
 import { isSampleId, type ShelfWork } from './record';
-import type { Versions } from './versions';
+import type { KeptSteps } from './steps/keptSteps';
 
-/** Makes versions of work that is written, with a part that loads with the first of it. */
-export interface Savings {
+/** Keeps versions, and the steps of undo, of work that is written, with a part that loads with the first of it. */
+export interface Savings extends Pick<KeptSteps, 'bringBack' | 'writing' | 'failed'> {
   readonly written: (work: ShelfWork) => void;
   /** Makes a version of the present work at once. */
   readonly save: () => Promise<void>;
@@ -11,30 +13,34 @@ export interface Savings {
   readonly leave: () => void;
 }
 
-/**
- * @param now the present work; undefined where this page does not write it
- * @param failed is called where no version could be made
- */
-export function createSavings(
-  database: ShelfDatabase,
-  now: () => ShelfWork | undefined,
-  failed: (reason: unknown) => void,
-): Savings {
-  let versions: Versions | undefined;
-  const load = async (): Promise<Versions> => {
-    const { createVersions, askToPersist } = { ...(await import('./versions')), ...(await import('./persistence')) };
-    if (versions === undefined) void askToPersist();
-    return (versions ??= createVersions(database, failed));
-  };
+interface SavingsOptions {
+  readonly database: ShelfDatabase;
+  readonly store: ModelStore;
+  /** The present work; undefined where this page does not write it. */
+  readonly now: () => ShelfWork | undefined;
+  /** Called where no version could be made. */
+  readonly failed: (reason: unknown) => void;
+  /** Called where work was written without its steps, which can be written now. */
+  readonly again: () => void;
+}
+
+export function createSavings({ database, store, now, failed, again }: SavingsOptions): Savings {
+  let loading: Promise<Keeping> | undefined;
+  let keeping: Keeping | undefined;
+  let isOwed = false;
+  const load = (): Promise<Keeping> =>
+    (loading ??= import('./keeping').then(({ createKeeping }) => {
+      keeping = createKeeping(database, store, failed, again);
+      if (isOwed) again();
+      return keeping;
+    }));
   const ownNow = (): ShelfWork | undefined => {
     const work = now();
     return work === undefined || isSampleId(work.id) ? undefined : work;
   };
   return {
     written: (work) => {
-      if (isSampleId(work.id)) return;
-      if (versions === undefined) load().then((made) => made.written(work), failed);
-      else versions.written(work);
+      if (!isSampleId(work.id)) load().then((made) => made.written(work), failed);
     },
     save: async () => {
       const work = ownNow();
@@ -42,7 +48,16 @@ export function createSavings(
     },
     leave: () => {
       const work = ownNow();
-      if (work !== undefined) versions?.save(work).catch(() => undefined);
+      if (work !== undefined) keeping?.save(work).catch(() => undefined);
     },
+    bringBack: async (work) => (await load()).bringBack(work),
+    writing: (work, isLeft) => {
+      if (keeping !== undefined) return keeping.writing(work, isLeft);
+      isOwed = true;
+      // That it cannot be loaded is said once work is written.
+      load().catch(() => undefined);
+      return undefined;
+    },
+    failed: () => keeping?.failed(),
   };
 }

@@ -38,7 +38,7 @@ export async function duplicate(database: ShelfDatabase, id: string): Promise<vo
   const { file, work } = await database.read(id);
   if (!isShelfFile(file) || !isShelfWork(work)) return;
   const copy = crypto.randomUUID();
-  await database.write({ ...work, id: copy, isCopy: true, at: Date.now() }, { ...file, id: copy });
+  await database.write({ ...work, id: copy, isCopy: true, steps: undefined, at: Date.now() }, { ...file, id: copy });
 }
 
 /** Saves the file of a model as it was left, through the browser. */

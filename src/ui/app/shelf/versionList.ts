@@ -4,10 +4,10 @@ import { whatChanged } from '../../../present/page/versionTexts';
 import { withChanges } from './changes';
 import type { ShelfDatabase } from './database';
 import { isShelfFile, isShelfWork, type ShelfVersion } from './record';
-import { addVersionOf, isShelfVersion } from './versions';
+import { addVersionOf, isShelfVersion, withOwnTexts } from './versions';
 
 /** A state to which a model can go back. */
-export type State = Pick<ShelfVersion, 'changes' | 'layout' | 'title' | 'at'>;
+export type State = Pick<ShelfVersion, 'changes' | 'layout' | 'own' | 'title' | 'at'>;
 
 /** A version with what changed since the one before; blank where that one is no longer kept. */
 export interface ListedVersion {
@@ -24,21 +24,39 @@ export async function listVersions(database: ShelfDatabase, id: string): Promise
   const { model } = readModel(file.bytes);
   const { sheet: from, title } = model;
   const states = found.filter(isShelfVersion).map((state) => ({ state, sheet: withChanges(from, state) }));
-  const before = (i: number): Sheet | undefined =>
-    states[i + 1]?.sheet ?? (states[i]?.state.number === 1 ? from : undefined);
+  const first = { sheet: from, state: { own: {} } };
+  const before = (i: number): { sheet: Sheet; state: Pick<State, 'own'> } | undefined =>
+    states[i + 1] ?? (states[i]?.state.number === 1 ? first : undefined);
   const listed = states.map(({ state, sheet }, i) => {
     const old = before(i);
-    return { number: state.number, state, changed: old === undefined ? '' : whatChanged(old, sheet) };
+    return {
+      number: state.number,
+      state,
+      changed: old === undefined ? '' : whatChanged(old.sheet, sheet, old.state.own, state.own),
+    };
   });
   return [...listed, { number: 0, state: { changes: [], title, at: file.opened }, changed: '' }];
 }
 
-/** Puts a state in the place of a model that no page has open; what the model is now becomes a version first. */
-export async function goBackOnShelf(database: ShelfDatabase, id: string, state: State): Promise<void> {
+/**
+ * Puts a state in the place of a model that no page has open; what the model is now becomes a version first.
+ * @param withWords whether the words of its case and its timed batches go back as well
+ */
+export async function goBackOnShelf(
+  database: ShelfDatabase,
+  id: string,
+  state: State,
+  withWords: boolean,
+): Promise<void> {
   const { work } = await database.read(id);
   if (!isShelfWork(work)) return;
   await addVersionOf(database, work);
-  const { changes, layout, title } = state;
+  const { changes, layout, title, own = {} } = state;
+  const choice = withWords ? withOwnTexts(work.choice, own) : work.choice;
   const version = layout === undefined ? 2 : 3;
-  await database.write({ ...work, version, changes, layout, title, at: Date.now() }, undefined);
+  // The kept steps lead to what the model was.
+  await database.write(
+    { ...work, version, changes, layout, title, choice, steps: undefined, at: Date.now() },
+    undefined,
+  );
 }

@@ -1,5 +1,5 @@
 import type { ShelfDatabase } from './database';
-import { isFieldTexts, isLayout, type ShelfVersion, type ShelfWork } from './record';
+import { isFieldTexts, isLayout, isTexts, type ShelfVersion, type ShelfWork } from './record';
 
 /** Versions of a model that are kept; with another one the oldest goes. */
 export const keptVersions = 50;
@@ -17,23 +17,46 @@ export interface Versions {
 }
 
 /** The newest version of a model; number 0 where there is none. */
-type Newest = Pick<ShelfVersion, 'number' | 'at' | 'changes' | 'layout'>;
+type Newest = Pick<ShelfVersion, 'number' | 'at' | 'changes' | 'layout' | 'own'>;
+
+/** The words of the case and the timed batches among what is chosen. */
+export function ownTexts(choice: ShelfWork['choice']): Record<string, string> {
+  const isOwn = ([key, text]: readonly [string, string]): boolean =>
+    /^setting (?:case|trials)/.test(key) && text !== '';
+  return Object.fromEntries(Object.entries(choice).filter(isOwn));
+}
+
+/** What is chosen, with other words of the case and timed batches. */
+export function withOwnTexts(
+  choice: ShelfWork['choice'],
+  own: Readonly<Record<string, string>>,
+): Record<string, string> {
+  const now = ownTexts(choice);
+  return { ...Object.fromEntries(Object.entries(choice).filter(([key]) => !(key in now))), ...own };
+}
 
 /** Whether what the storage gave is a version that this version of the program can read. */
 export function isShelfVersion(value: unknown): value is ShelfVersion {
   if (typeof value !== 'object' || value === null) return false;
-  const { version, id, number, at, title, changes, layout } = value as Partial<Record<keyof ShelfVersion, unknown>>;
+  const { version, id, number, at, title, changes, layout, own } = value as Partial<
+    Record<keyof ShelfVersion, unknown>
+  >;
   return (
     version === 1 &&
     (layout === undefined || isLayout(layout)) &&
+    (own === undefined || isTexts(own)) &&
     [id, title].every((text) => typeof text === 'string') &&
     [number, at].every((one) => typeof one === 'number') &&
     isFieldTexts(changes)
   );
 }
 
-function sameWork(a: Pick<ShelfWork, 'changes' | 'layout'>, b: Pick<ShelfWork, 'changes' | 'layout'>): boolean {
-  return JSON.stringify([a.changes, a.layout]) === JSON.stringify([b.changes, b.layout]);
+/** What is compared to tell whether work is that of the newest version. */
+type Told = Pick<ShelfVersion, 'changes' | 'layout' | 'own'>;
+
+function sameWork(a: Told, b: Told): boolean {
+  const sorted = ({ own = {} }: Told): unknown => Object.entries(own).sort(([x], [y]) => (x < y ? -1 : 1));
+  return JSON.stringify([a.changes, a.layout, sorted(a)]) === JSON.stringify([b.changes, b.layout, sorted(b)]);
 }
 
 const none: Newest = { number: 0, at: -Infinity, changes: [] };
@@ -45,10 +68,11 @@ function newestOf(found: readonly unknown[]): Newest {
 
 /** Adds a version of work to those of its model, unless the newest one is the same; gives the newest then. */
 async function addAfter(database: ShelfDatabase, newest: Newest, work: ShelfWork): Promise<Newest> {
-  if (sameWork(newest, work)) return newest;
+  const own = ownTexts(work.choice);
+  if (sameWork(newest, { ...work, own })) return newest;
   const { id, title, changes, layout } = work;
   const number = newest.number + 1;
-  const made = { version: 1, id, number, at: Date.now(), title, changes, layout } as const;
+  const made = { version: 1, id, number, at: Date.now(), title, changes, layout, own } as const;
   await database.addVersion(made, number - keptVersions + 1);
   return made;
 }
@@ -73,7 +97,8 @@ export function createVersions(database: ShelfDatabase, failed: (reason: unknown
     if (!newest.has(work.id)) await look(work.id);
     const known = newest.get(work.id) ?? none;
     // Noted before it is on the disk, so that a second saving at the same moment makes no second version.
-    if (!sameWork(known, work)) newest.set(work.id, { ...work, number: known.number + 1 });
+    const own = ownTexts(work.choice);
+    if (!sameWork(known, { ...work, own })) newest.set(work.id, { ...work, own, number: known.number + 1 });
     try {
       newest.set(work.id, await addAfter(database, known, work));
     } catch (reason) {

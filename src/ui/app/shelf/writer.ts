@@ -6,6 +6,8 @@ import { createLastMoments } from './lastMoment';
 import type { PageMemory } from './pageMemory';
 import { isSampleId, type ShelfWork } from './record';
 import { createSaveTally } from './saveTally';
+import type { KeptSteps } from './steps/keptSteps';
+import type { StepsWriting } from './steps/stepRecord';
 import { newFile, workNow, type KeptParts } from './workNow';
 import type { SaveState } from '../../../present/page/saveState';
 import { storageFault } from './storageFault';
@@ -20,6 +22,8 @@ interface WriterOptions {
   readonly first: SaveState;
   /** Called with work that is on the disk. */
   readonly onWritten: (work: ShelfWork) => void;
+  /** The steps of undo that are written beside work. */
+  readonly steps?: Pick<KeptSteps, 'writing' | 'failed'>;
 }
 
 /** Writes the current work to the shelf. */
@@ -41,6 +45,17 @@ export interface Writer {
   readonly leave: () => void;
 }
 
+/** The current work, and the steps of undo that are written beside it. @param isLeft whether the page is left */
+function workWithSteps(
+  parts: KeptParts,
+  { entries, steps }: WriterOptions,
+  isLeft?: boolean,
+): [ShelfWork, StepsWriting | undefined] {
+  const work = workNow(parts, entries);
+  const writing = isSampleId(work.id) ? undefined : steps?.writing(work, isLeft);
+  return [{ ...work, steps: writing?.mark }, writing];
+}
+
 export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
   const { database, memory, entries } = options;
   const tally = createSaveTally(options.first);
@@ -58,32 +73,26 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
     if (!tally.isBehind()) lastMoments.takeOut(work.id);
   };
   const writing = createDelay(soon, () => {
-    const [work, until, entry] = [workNow(parts, entries), tally.count(), entries.now()];
+    const [[work, steps], until, entry] = [workWithSteps(parts, options), tally.count(), entries.now()];
     const file = newFile(parts, entries, work.id);
     memory.setModel(work.id);
-    database.write(work, file).then(
+    database.write(work, file, steps).then(
       (hasFile) => {
         if (hasFile || isSampleId(work.id)) return confirm(work, until);
         entry.isOnShelf = false;
+        options.steps?.failed();
         change();
       },
       (reason: unknown) => {
-        if (file !== undefined) entry.isOnShelf = false;
-        tally.fail(storageFault(reason));
+        entry.isOnShelf &&= file === undefined;
+        options.steps?.failed();
+        tally.fail(storageFault(reason), true);
       },
     );
   });
   const leave = (): void => {
-    if (tally.isBehind() && !isLeft) lastMoments.put(workNow(parts, entries));
+    if (tally.isBehind() && !isLeft) lastMoments.put(workWithSteps(parts, options, true)[0]);
     writing.hurry();
-  };
-  const stop = (): (() => void) => {
-    writing.cancel();
-    isLeft = true;
-    return () => {
-      isLeft = false;
-      if (tally.isBehind()) change();
-    };
   };
   return {
     state: tally.state,
@@ -97,7 +106,14 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
       memory.setModel(entries.now().id);
       tally.confirm(tally.count(), { state: 'nothing' });
     },
-    stop,
+    stop: () => {
+      writing.cancel();
+      isLeft = true;
+      return () => {
+        isLeft = false;
+        if (tally.isBehind()) change();
+      };
+    },
     flush: writing.hurry,
     leave,
   };

@@ -1,6 +1,13 @@
-import { batch, createEffect, createSignal, on, type Accessor } from 'solid-js';
+import { batch, createSignal, type Accessor } from 'solid-js';
 import type { ModelStore } from './modelStore';
-import { createWayBack, type WayBack } from './wayBack';
+
+/** A link to an entry that somebody followed. */
+export interface Jump {
+  readonly row: number;
+  /** What had the focus, and how far the page was scrolled, in pixels. */
+  readonly focused: Element | null;
+  readonly scroll: number;
+}
 
 /** Which entries are shown and unfolded, and ways to jump to a row. */
 export interface EntryNavigation {
@@ -18,7 +25,8 @@ export interface EntryNavigation {
   /** Unfolds what hides a row, scrolls to it and focuses it; `ask` also opens its details. */
   goToRow(row: number, ask?: boolean): void;
   readonly goTo: (cell: number) => void;
-  readonly wayBack: WayBack;
+  /** The last link that was followed; the browser's Back leads to where it stood. */
+  readonly jumped: Accessor<Jump | undefined>;
 }
 
 export function rowId(row: number): string {
@@ -45,8 +53,7 @@ export function createEntryNavigation(
   const [asked, setAsked] = createSignal<ReadonlySet<number>>(new Set());
   const [wanted, setWanted] = createSignal<number>();
 
-  const wayBack = createWayBack();
-  createEffect(on(store.version, wayBack.forget, { defer: true }));
+  const [jumped, setJumped] = createSignal<Jump>();
 
   const change = <T>(set: ReadonlySet<T>, value: T, has: boolean): ReadonlySet<T> => {
     const changed = new Set(set);
@@ -61,8 +68,9 @@ export function createEntryNavigation(
     setAsked((rows) => change(rows, row, isAsked));
   };
   const goToRow = (row: number, askThere = false): void => {
-    wayBack.leave();
+    const [focused, scroll] = [document.activeElement, scrollY];
     batch(() => {
+      setJumped({ row, focused, scroll });
       show();
       setWords('');
       setOnlyInputs(false);
@@ -88,6 +96,6 @@ export function createEntryNavigation(
       const row = store.model().cells[cell]?.row;
       if (row !== undefined) goToRow(row);
     },
-    wayBack,
+    jumped,
   };
 }

@@ -1,8 +1,22 @@
 import { createSignal, type Accessor } from 'solid-js';
-import type { Snapshot } from './snapshot';
+import type { Sheet } from '../../../model/sheet';
+import { snapshotOfSheet, type Origin, type Snapshot } from './snapshot';
 
 /** Steps that undo can take back. */
 const longestPast = 1000;
+
+/** A moment to which undo or redo returns. One that was kept is only a sheet until then. */
+type Moment = Snapshot | { readonly origin: Origin; readonly sheet: Sheet };
+
+/** The states of the present model before and after the present one, the earliest first. */
+export interface Trail {
+  readonly past: readonly Sheet[];
+  readonly future: readonly Sheet[];
+}
+
+function sheetOf(moment: Moment): Sheet {
+  return 'model' in moment ? moment.model.sheet : moment.sheet;
+}
 
 /** The moments before and after the present one. */
 interface History {
@@ -17,14 +31,30 @@ interface History {
   /** Undo (back) or redo. */
   go(back: boolean): void;
   set(next: Snapshot): void;
+  /** Takes no steps while something is done. */
+  readonly quietly: (deed: () => void) => void;
+  readonly trail: () => Trail;
+  /**
+   * Puts states that were kept before and after a state of the present model, with which its moments here begin; false
+   * where they do not.
+   */
+  readonly bringBack: (from: Sheet, kept: Trail) => boolean;
+}
+
+/** The states of a model among the moments around it: up to where another was open. */
+function trailOf({ origin }: Snapshot, past: readonly Moment[], future: readonly Moment[]): Trail {
+  const own = (moments: readonly Moment[]): Sheet[] =>
+    moments.slice(moments.findLastIndex((moment) => moment.origin !== origin) + 1).map(sheetOf);
+  return { past: own(past), future: own(future).reverse() };
 }
 
 export function createHistory(first: Snapshot): History {
   const [snapshot, setSnapshot] = createSignal(first);
   const [before, setBefore] = createSignal(first);
-  const [past, setPast] = createSignal<readonly Snapshot[]>([]);
-  const [future, setFuture] = createSignal<readonly Snapshot[]>([]);
+  const [past, setPast] = createSignal<readonly Moment[]>([]);
+  const [future, setFuture] = createSignal<readonly Moment[]>([]);
   let editing = false;
+  let isQuiet = false;
   // Another model's values are nothing to compare with.
   const set = (next: Snapshot): void => {
     if (next.origin !== snapshot().origin) setBefore(next);
@@ -37,9 +67,10 @@ export function createHistory(first: Snapshot): History {
     canRedo: () => future().length > 0,
     begin: () => {
       if (editing) return;
+      setBefore(snapshot());
+      if (isQuiet) return;
       setPast((steps) => [...steps.slice(1 - longestPast), snapshot()]);
       setFuture([]);
-      setBefore(snapshot());
       editing = true;
     },
     finish: () => {
@@ -54,8 +85,23 @@ export function createHistory(first: Snapshot): History {
       setFrom((steps) => steps.slice(0, -1));
       setTo((steps) => [...steps, now]);
       setBefore(now);
-      set(target);
+      set('model' in target ? target : snapshotOfSheet(target.sheet, target.origin, now.model));
     },
     set,
+    quietly: (deed) => {
+      isQuiet = true;
+      deed();
+      isQuiet = false;
+    },
+    trail: () => trailOf(snapshot(), past(), future()),
+    bringBack: (from, kept) => {
+      const { origin } = snapshot();
+      const [first = snapshot()] = past();
+      if (first.origin !== origin || sheetOf(first) !== from) return false;
+      const moment = (sheet: Sheet): Moment => ({ origin, sheet });
+      if (past().length + future().length === 0) setFuture(kept.future.map(moment).reverse());
+      setPast((steps) => [...kept.past.map(moment), ...steps]);
+      return true;
+    },
   };
 }

@@ -1,6 +1,6 @@
 import type { ShownValue } from '../../../present/numbers/shownValue';
 import { batch, createSignal, untrack, type Accessor } from 'solid-js';
-import { createHistory } from './history';
+import { createHistory, type Trail } from './history';
 import type { Decimal } from '../../../core/number';
 import type { Problem } from '../../../core/problem';
 import { edit as edited, type Edit, type Edited } from '../../../model/edit';
@@ -55,6 +55,12 @@ export interface ModelStore {
   redo(): void;
   readonly canUndo: Accessor<boolean>;
   readonly canRedo: Accessor<boolean>;
+  /** Changes in it are another page's, of which undo takes back none. */
+  readonly quietly: (changes: () => void) => void;
+  /** The states of this model to which undo and redo return. */
+  readonly trail: () => Trail;
+  /** Puts kept states around the one with which this page began; false where it began with another. */
+  readonly bringBack: (from: Sheet, kept: Trail) => boolean;
   /** Puts another model in place; undo brings the one before back. */
   open(snapshot: Snapshot): void;
   /** Counts edits, openings, undo and redo; for whatever must follow each of them. */
@@ -160,6 +166,9 @@ export function createModelStore(initial: Model, first: Origin): ModelStore {
     redo: () => step(false),
     canUndo: history.canUndo,
     canRedo: history.canRedo,
+    quietly: history.quietly,
+    trail: () => untrack(history.trail),
+    bringBack: (from, kept) => untrack(() => history.bringBack(from, kept)),
     open: (snapshot) =>
       move(() => {
         history.finish();

@@ -1,7 +1,9 @@
 import { finish, type Steps } from '../../../core/steps';
 import type { TableFile } from '../../../files/tableFile';
+import { buildModel } from '../../../model/buildModel';
 import type { Edited } from '../../../model/edit';
 import type { Model } from '../../../model/model';
+import type { Sheet } from '../../../model/sheet';
 import { evaluateInSteps, evaluatePlan, evaluateAffected, affected, type Values } from '../../../model/values';
 
 /** Where a model came from. Each opening makes a new object, so that two openings of one file differ. */
@@ -35,6 +37,11 @@ export function* snapshotInSteps(model: Model, origin: Origin): Steps<Snapshot> 
 /** The same at once. */
 export function snapshotOf(model: Model, origin: Origin): Snapshot {
   return finish(snapshotInSteps(model, origin));
+}
+
+/** The same of a sheet, read as a model was. */
+export function snapshotOfSheet(sheet: Sheet, origin: Origin, { reading }: Pick<Model, 'reading'>): Snapshot {
+  return snapshotOf(buildModel(sheet, reading), origin);
 }
 
 /** The snapshot after an edit; only values that the edit affects are computed again. */

@@ -5,6 +5,8 @@ interface DropdownProps {
   readonly summary: JSX.Element;
   /** Whether the panel stays open after a press on a button in it. */
   readonly staysOpen?: boolean;
+  /** Opens or closes the panel from outside, where it is given. */
+  readonly isOpen?: boolean;
   readonly onToggle?: (isOpen: boolean) => void;
   readonly children: JSX.Element;
 }
@@ -38,6 +40,7 @@ export function Dropdown(props: DropdownProps): JSX.Element {
       ref={(element) => {
         details = element;
       }}
+      open={props.isOpen}
       onToggle={(event) => props.onToggle?.(event.currentTarget.open)}
       onKeyDown={onKeyDown}>
       <summary>{props.summary}</summary>

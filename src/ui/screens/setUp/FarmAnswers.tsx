@@ -5,7 +5,13 @@ import { timeSum } from '../../../present/setUp/timeSum';
 import type { FigureKey } from '../../../trade/farm/answers';
 import { localFormat } from '../../app/preferences/localFormat';
 import { questionSetting } from '../../app/preferences/settings/page';
-import { farmFigureSetting, farmNoLimitSetting, farmTimeUnitSetting } from '../../app/preferences/settings/setUp';
+import {
+  farmFigureSetting,
+  farmNoLimitSetting,
+  farmTimeUnitSetting,
+  farmTimingSetting,
+} from '../../app/preferences/settings/setUp';
+import { farmSourceOf } from '../../app/preferences/timedFigure';
 import type { Choice } from '../../app/screenProps';
 import { RadioRow } from '../../kit/choosers/RadioRow';
 import { Link } from '../../kit/Link';
@@ -57,10 +63,15 @@ function Figures(props: AskProps & { ask: FarmAsk }): JSX.Element {
   const text = ({ key }: FarmField): string => props.choice.get(farmFigureSetting(key));
   const isOff = ({ key }: FarmField): boolean =>
     (key === 'marketLimit' || key === 'lowerPrice') && props.choice.get(farmNoLimitSetting);
+  const timeIt = (): void => {
+    props.choice.set(farmTimingSetting, 'asked');
+    props.choice.set(questionSetting, 'timing');
+  };
   return (
     <For each={props.ask.fields}>
       {(field) => (
         <FigureField
+          figure={field.key}
           label={field.label}
           unit={field.unit(props.choice.get(farmTimeUnitSetting), money())}
           text={isOff(field) ? '' : text(field)}
@@ -82,9 +93,11 @@ function Figures(props: AskProps & { ask: FarmAsk }): JSX.Element {
             </Match>
             <Match when={field.key === 'moveSeconds'}>
               <p class="quiet">
-                <Link onPress={() => props.choice.set(questionSetting, 'timing')}>{setUpTexts.timeIt}</Link>{' '}
-                {setUpTexts.timeItHint}
+                <Link onPress={timeIt}>{setUpTexts.timeIt}</Link> {setUpTexts.timeItHint}
               </p>
+              <Show when={farmSourceOf(props.choice, 'moveSeconds')}>
+                {(source) => <p class="quiet">{setUpTexts.timedAs(source())}</p>}
+              </Show>
             </Match>
           </Switch>
         </FigureField>

@@ -1,6 +1,8 @@
 import { createUniqueId, Show, type JSX } from 'solid-js';
 
 interface FigureFieldProps {
+  /** What the field asks for, by which the page finds it. */
+  readonly figure: string;
   readonly label: string;
   readonly unit: string;
   /** As it was typed. */
@@ -30,6 +32,7 @@ export function FigureField(props: FigureFieldProps): JSX.Element {
       <span class="leader" aria-hidden="true" />
       <input
         id={id}
+        data-figure={props.figure}
         type="text"
         inputmode="decimal"
         autocomplete="off"

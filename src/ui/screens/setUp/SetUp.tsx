@@ -8,6 +8,7 @@ import {
   farmFigureSetting,
   farmNameSetting,
   farmNoLimitSetting,
+  farmTimingSetting,
   farmUnitsSetting,
 } from '../../app/preferences/settings/setUp';
 import { reasonText } from '../../app/reasonText';
@@ -36,6 +37,13 @@ function clearAnswers(choice: Choice): void {
   choice.set(farmNoLimitSetting, false);
 }
 
+/** Shows the answer that someone went to Timing for. */
+function focusTimed(): void {
+  const field = document.querySelector<HTMLElement>('[data-figure="moveSeconds"]');
+  field?.scrollIntoView({ block: 'center' });
+  field?.focus({ preventScroll: true });
+}
+
 /** About ten questions on one page, and the model that they make beside them. */
 export function SetUp(props: SetUpProps): JSX.Element {
   let heading: HTMLHeadingElement | undefined;
@@ -48,8 +56,12 @@ export function SetUp(props: SetUpProps): JSX.Element {
     if (file !== undefined) props.onFile(file);
   };
   onMount(() => {
+    const isTimed = props.choice.get(farmTimingSetting) === 'answered';
+    props.choice.set(farmTimingSetting, undefined);
     scrollTo({ top: 0 });
-    heading?.focus({ preventScroll: true });
+    // The questions stand once the page is drawn.
+    if (isTimed) requestAnimationFrame(focusTimed);
+    else heading?.focus({ preventScroll: true });
   });
   return (
     <section class="set-up" aria-labelledby="set-up">

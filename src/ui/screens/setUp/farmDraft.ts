@@ -24,6 +24,7 @@ import {
   farmTimeUnitSetting,
   farmUnitsSetting,
 } from '../../app/preferences/settings/setUp';
+import { farmSourceOf } from '../../app/preferences/timedFigure';
 import type { Choice } from '../../app/screenProps';
 
 /** A shipped model that farms are made from, with what has been understood of its formulas. */
@@ -72,6 +73,7 @@ function typedIn(choice: Choice): TypedAnswers {
     timeUnit: choice.get(farmTimeUnitSetting),
     noLimit: choice.get(farmNoLimitSetting),
     textOf: (key) => choice.get(farmFigureSetting(key)),
+    sourceOf: (key) => farmSourceOf(choice, key),
   };
 }
 

@@ -11,6 +11,7 @@ import { MethodLink } from '../../kit/method/MethodLink';
 import type { Choice, ScreenProps } from '../../app/screenProps';
 import { BatchesPart } from './BatchesPart';
 import { DotsPart } from './DotsPart';
+import { ForSetUp } from './ForSetUp';
 import { IntoModel } from './IntoModel';
 import { createTrials, type KeptTrials } from './keptTrials';
 import { ResultsPart } from './ResultsPart';
@@ -49,6 +50,7 @@ export function Timing(props: ScreenProps): JSX.Element {
   });
   return (
     <QuestionScreen question="timing">
+      <ForSetUp choice={props.choice} study={study()} />
       <Show when={chosen()} fallback={<NoTrials choice={props.choice} kept={kept} />}>
         {(found) => <Finding {...props} found={found()} timing={timing()} />}
       </Show>

@@ -34,6 +34,28 @@ test('each version says what changed since the one before, and the file as it wa
   ]);
 });
 
+test('the words of the case and the timed batches are kept with each version, and go back where that is asked', async () => {
+  const shelf = database();
+  const words = (text: string) => ({ 'setting case words A nursery': text, 'setting question': 'beds' });
+  await shelf.write(workOf(), fileOf());
+  for (const text of ['first', 'second']) await addVersionOf(shelf, workOf([], { choice: words(text) }));
+  await addVersionOf(shelf, workOf([], { choice: { ...words('second'), 'setting trials': 'step,plants' } }));
+  await shelf.write(workOf([[3, 'formula', '15']], { choice: words('third') }), undefined);
+  const listed = await listVersions(shelf, 'one');
+  expect(listed.map(({ changed }) => changed)).toEqual([
+    'the timed batches',
+    'the words of the case',
+    'the words of the case',
+    '',
+  ]);
+  expect(listed[2]!.state.own).toEqual({ 'setting case words A nursery': 'first' });
+  await goBackOnShelf(shelf, 'one', listed[2]!.state, true);
+  expect((await shelf.read('one')).work).toMatchObject({ changes: [], choice: words('first') });
+  const [newest] = await listVersions(shelf, 'one');
+  await goBackOnShelf(shelf, 'one', newest!.state, false);
+  expect((await shelf.read('one')).work).toMatchObject({ changes: [[3, 'formula', '15']], choice: words('first') });
+});
+
 test('a model that no page has open goes back, and what it was becomes a version', async () => {
   const shelf = database();
   const [first, second, third] = works();
@@ -43,7 +65,7 @@ test('a model that no page has open goes back, and what it was becomes a version
   const [, , version] = await listVersions(shelf, 'one');
   expect(version).toMatchObject({ number: 0 });
   const [, one] = await listVersions(shelf, 'one');
-  await goBackOnShelf(shelf, 'one', one!.state);
+  await goBackOnShelf(shelf, 'one', one!.state, false);
   expect((await shelf.read('one')).work).toMatchObject({ version: 2, changes: first!.changes, layout: undefined });
   const [newest] = await listVersions(shelf, 'one');
   expect(newest).toMatchObject({ number: 3, state: { layout: third!.layout } });

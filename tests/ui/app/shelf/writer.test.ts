@@ -123,7 +123,7 @@ describe('the writer', () => {
     store.edit(wage('15'));
     writer.change();
     await vi.advanceTimersByTimeAsync(50);
-    expect(writer.state()).toEqual({ state: 'failed', reason: 'the disk is full' });
+    expect(writer.state()).toEqual({ state: 'failed', reason: 'the disk is full', again: true });
     given.answer = 'yes';
     store.edit(wage('16'));
     writer.change();

@@ -16,6 +16,14 @@ export function farmFigureSetting(key: FigureKey): Setting<string> {
   return text(`set up ${key}`);
 }
 
+/** A figure that was timed, as it stood in its field then, and behind a line end where it comes from. */
+export function farmTimedSetting(key: FigureKey): Setting<string> {
+  return text(`set up timed ${key}`);
+}
+
+/** Whether someone times a step for an answer, or has just done so; undefined: neither. */
+export const farmTimingSetting = oneOf('set up timing', ['asked', 'answered'], undefined);
+
 export const farmQuestionSetting: Setting<FarmQuestion> = oneOf('set up question', farmQuestions, 'hire');
 
 /** Undefined until someone chooses. */

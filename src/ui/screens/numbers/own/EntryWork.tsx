@@ -1,5 +1,6 @@
-import { createSignal, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
+import { amountOfAlone } from '../../../../model/change/budgetLine';
 import { withCopy, withoutEntry } from '../../../../model/change/entries';
 import { withRowMoved } from '../../../../model/change/rows';
 import type { Sheet } from '../../../../model/sheet';
@@ -86,12 +87,14 @@ function DeleteEntry(props: { cell: Cell; onKeep: () => void }): JSX.Element {
   const { store, changes } = usePage();
   const deletion = (): Deletion => deletionOf(store.shape(), props.cell);
   const isUsed = (): boolean => Object.values(deletion()).some((cells: readonly Cell[]) => cells.length > 0);
-  const remove = (): void => {
+  const amount = createMemo(() => amountOfAlone(store.shape(), props.cell));
+  const remove = (also?: Cell): void => {
     const { row, label } = props.cell;
     const before = store.model();
     const found = deletionOf(before, props.cell);
-    store.replace(withoutEntry(before.sheet, row));
-    changes.say(changeSaid.removed(label, found, newlyFaulty(before, store.model())), row);
+    const after = withoutEntry(before.sheet, row);
+    store.replace(also === undefined ? after : withoutEntry(after, also.row));
+    changes.say(changeSaid.removed(label, found, newlyFaulty(before, store.model()), also?.label), row);
     requestAnimationFrame(() => document.querySelector<HTMLElement>('.said-line button')?.focus());
   };
   const keep = (): void => {
@@ -113,10 +116,22 @@ function DeleteEntry(props: { cell: Cell; onKeep: () => void }): JSX.Element {
       <UsedBy said={texts.leaves} cells={deletion().leaves} />
       <UsedBy said={texts.unties} cells={deletion().unties} />
       <UsedBy said={texts.breaks} cells={deletion().breaks} faulty />
+      <Show when={amount()}>{(also) => <p>{texts.onlyHere(also().label)}</p>}</Show>
       <p class="own-buttons">
-        <button type="button" class="own-press" ref={(button) => queueMicrotask(() => button.focus())} onClick={remove}>
+        <button
+          type="button"
+          class="own-press"
+          ref={(button) => queueMicrotask(() => button.focus())}
+          onClick={() => remove()}>
           {texts.removeYes}
         </button>
+        <Show when={amount()}>
+          {(also) => (
+            <button type="button" class="word" onClick={() => remove(also())}>
+              {texts.removeBoth(also().label)}
+            </button>
+          )}
+        </Show>
         <button type="button" class="word" onClick={keep}>
           {texts.removeNo}
         </button>

@@ -7,9 +7,9 @@ import { Sentence } from '../../../kit/sections/Sentence';
 
 /** What was last done to an entry, and the way back; it stays in sight as the entry itself may be gone. */
 export function SaidLine(): JSX.Element {
-  const { changes, navigation } = usePage();
+  const { changes } = usePage();
   return (
-    <div class="said-line" classList={{ raised: navigation.wayBack.to() !== undefined }} role="status">
+    <div class="said-line" role="status">
       <Show when={changes.sentence()}>
         {(sentence) => (
           <p>

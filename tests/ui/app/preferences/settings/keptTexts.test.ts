@@ -87,6 +87,15 @@ const cases: Case[] = [
   ['farmQuestionSetting', setUp.farmQuestionSetting, 'set up question', 'plug', 'plug', 'hire'],
   ['farmUnitsSetting', setUp.farmUnitsSetting, 'set up units', 'us', 'us', undefined],
   ['farmTimeUnitSetting', setUp.farmTimeUnitSetting, 'set up counted in', 'week', 'week', 'day'],
+  [
+    'farmTimedSetting',
+    setUp.farmTimedSetting('moveSeconds'),
+    'set up timed moveSeconds',
+    '12\ntimed: 4 batches, 9 March 2031',
+    '12\ntimed: 4 batches, 9 March 2031',
+    '',
+  ],
+  ['farmTimingSetting', setUp.farmTimingSetting, 'set up timing', 'asked', 'asked', undefined],
   ['farmNoLimitSetting', setUp.farmNoLimitSetting, 'set up no limit', 'yes', true, false],
 
   ['lineViewSetting', breakeven.lineViewSetting, 'breakeven view', 'difference', 'difference', 'both'],
