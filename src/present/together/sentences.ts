@@ -64,7 +64,7 @@ export function aroundSaid(
   return { main, more: sentences(feeds(links, middle, around, format), inSight(drawn, around, format)) };
 }
 
-/** The entry to which the longest way of all leads, the first in the file, with its steps; undefined where none reads. */
+/** The first entry to which the longest way of all leads, with its steps; undefined where none reads another. */
 function longest({ depths }: Links): { readonly id: number; readonly steps: number } | undefined {
   const steps = depths.reduce<number>((most, depth) => Math.max(most, depth ?? 0), 0);
   return steps === 0 ? undefined : { id: depths.indexOf(steps), steps };

@@ -23,10 +23,9 @@ export interface EntryLine {
 }
 
 /** The heads of the table's columns. */
-export function tableHeads(columns: number, hasMiddle: boolean): string[] {
+export function tableHeads(columns: number): string[] {
   const values = Array.from({ length: columns }, (_, i) => `${togetherTexts.value} ${letterOf(i, columns)}`.trim());
-  const place = hasMiddle ? [togetherTexts.place] : [];
-  return [commonTexts.entry, ...place, ...values, togetherTexts.uses, togetherTexts.usedBy, togetherTexts.depth];
+  return [commonTexts.entry, ...values, togetherTexts.uses, togetherTexts.usedBy, togetherTexts.depth];
 }
 
 /** Where an entry stands from the middle, in words. */

@@ -15,17 +15,17 @@ export const pictureChoices = {
     { value: 'whole', label: 'the whole model' },
   ] satisfies Option<string>[],
   entry: 'Entry in the middle',
-  reach: 'Steps each way',
+  reach: 'Steps',
   reaches: [
     { value: '1', label: 'one' },
     { value: '2', label: 'two' },
     { value: '3', label: 'three' },
     { value: 'all', label: 'all' },
   ] satisfies Option<Reach>[],
-  direction: 'Reads',
+  direction: 'Arrows lead',
   directions: [
-    { value: 'across', label: 'left to right' },
-    { value: 'down', label: 'top to bottom' },
+    { value: 'across', label: 'right' },
+    { value: 'down', label: 'down' },
   ] satisfies Option<Direction>[],
 } as const;
 
@@ -63,8 +63,7 @@ export const togetherTexts = {
   value: 'value',
   uses: 'uses',
   usedBy: 'used by',
-  depth: 'steps from the inputs',
-  place: 'place',
+  depth: 'steps from inputs',
   /** Where a circle lies in the way. */
   noDepth: 'circle',
   more: (count: number) => `Show ${count} more`,

@@ -11,8 +11,8 @@ const ways: Readonly<Record<string, readonly [x: number, y: number]>> = {
 function nearestTo(from: Point, boxes: readonly PlacedBox[], [x, y]: readonly [number, number]): number | undefined {
   // What lies aside counts twice: straight on is nearer.
   const far = (box: Point): number => {
-    const [ahead, aside] = [(box.x - from.x) * x + (box.y - from.y) * y, (box.x - from.x) * y + (box.y - from.y) * x];
-    return ahead + 2 * Math.abs(aside);
+    const [right, down] = [box.x - from.x, box.y - from.y];
+    return right * x + down * y + 2 * Math.abs(right * y + down * x);
   };
   return [...boxes].sort((a, b) => far(a) - far(b))[0]?.id;
 }

@@ -35,18 +35,17 @@ export function EntriesTable(props: { picture: Picture; put: (id: number) => voi
   return (
     <div class="together-table">
       <h3>{togetherTexts.table}</h3>
-      <HeadedTable
-        label={togetherTexts.tableRegion}
-        heads={tableHeads(compared.columns().length, drawn().middle !== undefined)}>
+      <HeadedTable label={togetherTexts.tableRegion} heads={tableHeads(compared.columns().length)}>
         <For each={rows()}>
           {(row) => (
             <tr>
               <th scope="row">
                 <Link onPress={() => props.put(row.cell.id)}>{row.cell.label}</Link>
+                <Show when={row.place}>
+                  {' '}
+                  <span class="unit">{row.place}</span>
+                </Show>
               </th>
-              <Show when={row.place}>
-                <td class="words">{row.place}</td>
-              </Show>
               <For each={row.values}>{(value) => <td>{value}</td>}</For>
               <td>{row.uses}</td>
               <td>{row.usedBy}</td>

@@ -7,6 +7,7 @@ import { readsLeftward, type MeasureText } from '../../../present/together/wrap'
 import { letterOf } from '../../../present/text/planLetter';
 import { usePage } from '../../app/pageContext';
 import { localFormat } from '../../app/preferences/localFormat';
+import type { Detail } from './zoom';
 
 interface EntryBoxViewProps {
   /** Undefined, as its place, in the moment in which the box goes. */
@@ -14,6 +15,7 @@ interface EntryBoxViewProps {
   readonly place: PlacedBox | undefined;
   readonly mark: GroupMark | undefined;
   readonly measure: MeasureText;
+  readonly detail: Detail;
   readonly isMiddle: boolean;
   /** Whether the Tab key lands on it. */
   readonly isStop: boolean;
@@ -52,7 +54,6 @@ function Framed(props: FramedProps): JSX.Element {
     const values = props.box.columns.map((plan) => valueOfEntry(store.shown(plan, cell().id), cell(), localFormat));
     return boxName(cell().label, values, props.mark?.group ?? '', props.isMiddle);
   });
-  const top = (): number => rim + (props.box.group === '' ? 0 : groupLine);
   return (
     <g
       class="together-box"
@@ -76,6 +77,39 @@ function Framed(props: FramedProps): JSX.Element {
         height={props.box.height}
         fill={`url(#together-pattern-${props.mark?.pattern ?? 0}-${props.mark?.tint ?? 0})`}
       />
+      <Show when={props.detail === 'all'}>
+        <Small {...props} />
+      </Show>
+      <Show when={props.detail === 'labels'}>
+        <LargeLabel box={props.box} />
+      </Show>
+    </g>
+  );
+}
+
+/** The label alone, in type that can be read in a small picture. */
+function LargeLabel(props: { box: EntryBox }): JSX.Element {
+  const top = (): number => (props.box.height - props.box.largeLabel.length * boxPlan.largeLine) / 2;
+  return (
+    <For each={props.box.largeLabel}>
+      {(line, i) => (
+        <Line
+          class="label"
+          text={line}
+          isLeftward={readsLeftward(props.box.cell.label)}
+          y={top() + i() * boxPlan.largeLine + boxPlan.largeType - boxPlan.type}
+          size={boxPlan.largeType}
+        />
+      )}
+    </For>
+  );
+}
+
+/** All that a box says, in usual type. */
+function Small(props: FramedProps): JSX.Element {
+  const top = (): number => rim + (props.box.group === '' ? 0 : groupLine);
+  return (
+    <>
       <Show when={props.box.group}>
         <Line class="group" text={props.box.group} y={rim} size={boxPlan.smallType} />
       </Show>
@@ -84,7 +118,7 @@ function Framed(props: FramedProps): JSX.Element {
           <Line
             class="label"
             text={line}
-            isLeftward={readsLeftward(cell().label)}
+            isLeftward={readsLeftward(props.box.cell.label)}
             y={top() + i() * labelLine}
             size={boxPlan.type}
           />
@@ -102,7 +136,7 @@ function Framed(props: FramedProps): JSX.Element {
           />
         )}
       </For>
-    </g>
+    </>
   );
 }
 
@@ -138,7 +172,12 @@ function ValueLine(props: ValueLineProps): JSX.Element {
   return (
     <>
       <Show when={props.letter}>
-        <text class="letter" data-letter={props.letter} x={left} y={props.y + foot + 2} font-size={`${boxPlan.smallType}`}>
+        <text
+          class="letter"
+          data-letter={props.letter}
+          x={left}
+          y={props.y + foot + 2}
+          font-size={`${boxPlan.smallType}`}>
           {props.letter}
         </text>
       </Show>

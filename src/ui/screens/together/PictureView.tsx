@@ -1,14 +1,12 @@
-import { createEffect, createMemo, createSelector, createSignal, For, on, onMount, Show, type JSX } from 'solid-js';
-import { arrowLines, type ArrowLine } from '../../../present/together/arrowLines';
+import { createEffect, createMemo, createSignal, on, onMount, Show, type Accessor, type JSX } from 'solid-js';
+import { boxName, valueOfEntry } from '../../../present/together/boxText';
 import { togetherTexts } from '../../../present/together/texts';
-import { boxTowards } from '../../../present/together/walk';
-import { letterOf } from '../../../present/text/planLetter';
+import { commonTexts } from '../../../present/text/commonTexts';
 import { watchSize } from '../../app/layout/watchSize';
 import { usePage } from '../../app/pageContext';
-import { commonTexts } from '../../../present/text/commonTexts';
+import { localFormat } from '../../app/preferences/localFormat';
 import { Link } from '../../kit/Link';
-import { EntryBoxView } from './EntryBoxView';
-import { GroupPatterns } from './GroupPatterns';
+import { Drawing } from './Drawing';
 import type { Picture, Scene } from './scene';
 import { createZoom, type Zoom } from './zoom';
 
@@ -23,14 +21,41 @@ interface PictureViewProps {
 /** Share of the window that the picture may be high. */
 const highest = 0.62;
 
+/** Room on paper, A4 less its margins, upright or lying, in CSS pixels. */
+const upright = { width: 680, height: 850 };
+const lying = { width: 1000, height: 560 };
+
+/** The room for a picture: on the screen that of its box, on paper that of a page. */
+function createRoom(
+  scene: Accessor<Scene | undefined>,
+  box: Accessor<HTMLElement>,
+): {
+  readonly room: Accessor<{ readonly width: number; readonly height: number }>;
+  readonly isLying: Accessor<boolean>;
+} {
+  const { printing } = usePage();
+  const [screen, setScreen] = createSignal({ width: 600, height: 500 });
+  onMount(() =>
+    watchSize(box(), () => {
+      if (!printing()) setScreen({ width: box().clientWidth, height: innerHeight * highest });
+    }),
+  );
+  const isLying = createMemo(() => {
+    const { width, height } = scene()?.layout ?? { width: 1, height: 1 };
+    return width > upright.width && width > 1.2 * height;
+  });
+  return { isLying, room: createMemo(() => (printing() ? (isLying() ? lying : upright) : screen())) };
+}
+
 /** The picture in a box that scrolls, with its size to choose. */
 export function PictureView(props: PictureViewProps): JSX.Element {
-  const { choice, store } = usePage();
+  const { choice, store, printing } = usePage();
   let box!: HTMLDivElement;
-  const [room, setRoom] = createSignal({ width: 600, height: 500 });
+  const [touched, setTouched] = createSignal<number>();
   const scene = (): Scene | undefined => props.picture.scene();
-  const zoom = createZoom(() => scene()?.layout, room);
-  onMount(() => watchSize(box, () => setRoom({ width: box.clientWidth, height: innerHeight * highest })));
+  const { room, isLying } = createRoom(scene, () => box);
+  const isWhole = (): boolean => scene()?.drawn.middle === undefined;
+  const zoom = createZoom({ layout: () => scene()?.layout, room, isWhole, printing });
   /** The box that is looked at first: the middle, else the result that is asked about. */
   const looked = createMemo(() => {
     const now = scene();
@@ -44,7 +69,7 @@ export function PictureView(props: PictureViewProps): JSX.Element {
   };
   createEffect(on([() => scene()?.layout, zoom.scale], () => requestAnimationFrame(centre)));
   return (
-    <>
+    <div class="together-sheet" classList={{ lying: isLying() }}>
       <PictureTools zoom={zoom} isWide={props.isWide} onWide={props.onWide} />
       <State picture={props.picture} />
       <div
@@ -56,33 +81,57 @@ export function PictureView(props: PictureViewProps): JSX.Element {
         style={{ '--high': `${Math.ceil((scene()?.layout.height ?? 200) * zoom.scale()) + 2}px` }}>
         <Show when={scene()}>
           {(now) => (
-            <Drawing scene={now()} picture={props.picture} scale={zoom.scale()} first={looked()} put={props.put} />
+            <Drawing
+              scene={now()}
+              picture={props.picture}
+              zoom={zoom}
+              first={looked()}
+              touched={touched()}
+              put={props.put}
+              onTouched={setTouched}
+            />
           )}
         </Show>
       </div>
-      <p class="quiet together-walk">{togetherTexts.howToWalk}</p>
-    </>
+      <Caption scene={scene()} picture={props.picture} touched={touched()} />
+    </div>
+  );
+}
+
+/** What the box that is pointed at or in hand says, which may be too small to read; else what can be done. */
+function Caption(props: { scene: Scene | undefined; picture: Picture; touched: number | undefined }): JSX.Element {
+  const { store } = usePage();
+  const text = createMemo(() => {
+    const box = props.touched === undefined ? undefined : props.scene?.boxes.get(props.touched);
+    if (box === undefined) return togetherTexts.howToWalk;
+    const values = box.columns.map((plan) => valueOfEntry(store.shown(plan, box.id), box.cell, localFormat));
+    const group = props.picture.marks().get(box.id)?.group ?? '';
+    return boxName(box.cell.label, values, group, props.scene?.drawn.middle === box.id);
+  });
+  return (
+    <p class="quiet together-caption" aria-hidden={props.touched === undefined ? undefined : 'true'}>
+      {text()}
+    </p>
   );
 }
 
 function PictureTools(props: { zoom: Zoom; isWide: boolean; onWide: (wide: boolean) => void }): JSX.Element {
-  const { zoom } = props;
   return (
     <div class="together-tools" role="group" aria-label={togetherTexts.size}>
-      <button type="button" class="word" aria-pressed={zoom.isFit()} onClick={() => zoom.fit()}>
+      <button type="button" class="word" aria-pressed={props.zoom.isFit()} onClick={() => props.zoom.fit()}>
         {togetherTexts.fit}
       </button>
       <button
         type="button"
         class="word"
-        aria-pressed={!zoom.isFit() && zoom.scale() === 1}
-        onClick={() => zoom.actual()}>
+        aria-pressed={!props.zoom.isFit() && props.zoom.scale() === 1}
+        onClick={() => props.zoom.actual()}>
         {togetherTexts.actual}
       </button>
-      <button type="button" class="word" onClick={() => zoom.step(-1)}>
+      <button type="button" class="word" onClick={() => props.zoom.step(-1)}>
         {togetherTexts.smaller}
       </button>
-      <button type="button" class="word" onClick={() => zoom.step(1)}>
+      <button type="button" class="word" onClick={() => props.zoom.step(1)}>
         {togetherTexts.larger}
       </button>
       <button type="button" class="word together-wide" onClick={() => props.onWide(!props.isWide)}>
@@ -109,119 +158,5 @@ function State(props: { picture: Picture }): JSX.Element {
         </p>
       </Show>
     </>
-  );
-}
-
-interface DrawingProps {
-  readonly scene: Scene;
-  readonly picture: Picture;
-  readonly scale: number;
-  /** The entry on which the Tab key lands before any other was in hand. */
-  readonly first: number | undefined;
-  readonly put: (id: number) => void;
-}
-
-function Drawing(props: DrawingProps): JSX.Element {
-  let drawing!: SVGSVGElement;
-  const [held, setHeld] = createSignal<number>();
-  const [pointed, setPointed] = createSignal<number>();
-  const places = createMemo(() => new Map(props.scene.layout.boxes.map((one) => [one.id, one])));
-  const stop = createMemo(() => {
-    const one = held();
-    return one !== undefined && places().has(one) ? one : props.first;
-  });
-  const isStop = createSelector(stop);
-  const isTouched = createMemo(() => pointed() ?? held());
-  const focus = (id: number): void => drawing.querySelector<SVGGElement>(`[data-entry="${id}"]`)?.focus();
-  const onKeyDown = (event: KeyboardEvent): void => {
-    const id = held();
-    if (id === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
-    const next = boxTowards(props.scene.layout, id, event.key);
-    const isPress = event.key === 'Enter' || event.key === ' ';
-    if (isPress) props.put(id);
-    else if (next !== undefined) focus(next);
-    else if (!event.key.startsWith('Arrow')) return;
-    event.preventDefault();
-  };
-  // Boxes that change places among one another lose the focus.
-  createEffect(
-    on(
-      () => props.scene.layout,
-      () => {
-        const id = held();
-        if (id !== undefined) requestAnimationFrame(() => focus(id));
-      },
-      { defer: true },
-    ),
-  );
-  return (
-    <svg
-      ref={drawing}
-      class="together-picture"
-      classList={{ touched: isTouched() !== undefined }}
-      role="group"
-      aria-label={togetherTexts.picture}
-      viewBox={`0 0 ${props.scene.layout.width} ${props.scene.layout.height}`}
-      width={props.scene.layout.width * props.scale}
-      height={props.scene.layout.height * props.scale}
-      onKeyDown={onKeyDown}
-      onFocusOut={() => setHeld(undefined)}>
-      <GroupPatterns />
-      <Arrows scene={props.scene} picture={props.picture} touched={isTouched()} />
-      <For each={props.scene.layout.boxes.map(({ id }) => id)}>
-        {(id) => (
-          <EntryBoxView
-            box={props.scene.boxes.get(id)}
-            place={places().get(id)}
-            mark={props.picture.marks().get(id)}
-            measure={props.picture.measure()}
-            isMiddle={props.scene.drawn.middle === id}
-            isStop={isStop(id)}
-            isInput={props.picture.links().isInput[id] === true}
-            onPress={() => props.put(id)}
-            onHeld={() => setHeld(id)}
-            onPointed={(isOver) => setPointed(isOver ? id : undefined)}
-          />
-        )}
-      </For>
-    </svg>
-  );
-}
-
-/** The arrows, those of the middle and of a box that is pointed at stronger than the others. */
-function Arrows(props: { scene: Scene; picture: Picture; touched: number | undefined }): JSX.Element {
-  const lines = createMemo(() => arrowLines(props.scene.layout));
-  const letters = createMemo(() => {
-    const plans = props.picture.plans().length;
-    const found = props.scene.drawn.arrows.map((arrow) => [
-      `${arrow.from} ${arrow.to}`,
-      arrow.plans.length < plans ? letterOf(arrow.plans[0] ?? 0, plans) : '',
-    ]);
-    return new Map(found as [string, string][]);
-  });
-  const joins = ({ from, to }: ArrowLine, id: number | undefined): boolean => from === id || to === id;
-  return (
-    <g class="together-arrows" aria-hidden="true">
-      <For each={lines()}>
-        {(arrow) => {
-          const letter = (): string => letters().get(`${arrow.from} ${arrow.to}`) ?? '';
-          return (
-            <g
-              class="together-arrow"
-              classList={{ near: joins(arrow, props.scene.drawn.middle), lit: joins(arrow, props.touched) }}
-              data-letter={letter() || undefined}>
-              <path class="line" d={arrow.line} />
-              <path class="head" d={arrow.head} />
-              <Show when={letter()}>
-                <circle class="spot" cx={arrow.letterAt.x} cy={arrow.letterAt.y} r="7" />
-                <text x={arrow.letterAt.x} y={arrow.letterAt.y + 4} text-anchor="middle">
-                  {letter()}
-                </text>
-              </Show>
-            </g>
-          );
-        }}
-      </For>
-    </g>
   );
 }

@@ -17,6 +17,7 @@ import { EntriesTable } from './EntriesTable';
 import { MarksKey } from './MarksKey';
 import { PictureView } from './PictureView';
 import { createScene, type Picture } from './scene';
+import '../../kit/sections/answers.css';
 import './styles.css';
 
 /** How the entries of a model hang together: a picture around one of them or of all, and the same as a table. */
@@ -37,10 +38,10 @@ export function Together(props: ScreenProps): JSX.Element {
       classList={{ 'whole-width': isWide() }}
       aria-labelledby="together-heading">
       <h2 id="together-heading">{togetherTexts.heading}</h2>
-      <Asking {...props} />
+      <Asking />
       <Said picture={picture} />
       <Middle picture={picture} put={put} goToRow={goToRow} />
-      <div class="together-parts">
+      <div class="together-parts" classList={{ 'of-whole': picture.drawn().middle === undefined }}>
         <Show when={picture.drawn().ids.length > 0}>
           <div class="together-drawn">
             <PictureView picture={picture} put={put} isWide={isWide()} onWide={setWide} />
@@ -54,8 +55,8 @@ export function Together(props: ScreenProps): JSX.Element {
 }
 
 /** What the picture shows, chosen above it. */
-function Asking(props: ScreenProps): JSX.Element {
-  const { store, choice } = props;
+function Asking(): JSX.Element {
+  const { store, choice } = usePage();
   const groups = createMemo(() => allGroups(store.shape()));
   const chosen = createMemo(() => {
     const name = choice.get(togetherEntrySetting);
@@ -119,7 +120,7 @@ function Said(props: { picture: Picture }): JSX.Element {
 /** Where one can go from the entry in the middle: to its row, or back to the one before it. */
 function Middle(props: { picture: Picture; put: (id: number) => void; goToRow: (id: number) => void }): JSX.Element {
   const { store } = usePage();
-  const middle = (): number | undefined => props.picture.drawn().middle;
+  const middle = createMemo(() => props.picture.drawn().middle);
   const [earlier, setEarlier] = createSignal<readonly number[]>([]);
   createEffect(
     on(middle, (now, before) => {
