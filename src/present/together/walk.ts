@@ -18,8 +18,8 @@ function nearestTo(from: Point, boxes: readonly PlacedBox[], [x, y]: readonly [n
 }
 
 /**
- * The box to which a key leads: along the arrows to the nearest that an arrow joins to it, else to the nearest that lies
- * there. Undefined where there is none, or for any other key.
+ * The box to which a key leads: along the arrows to the nearest that an arrow joins to it, else to the nearest that
+ * lies there. Undefined where there is none, or for any other key.
  */
 export function boxTowards(layout: Layout, id: number, key: string): number | undefined {
   const way = ways[key];

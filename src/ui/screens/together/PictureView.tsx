@@ -44,7 +44,8 @@ function createRoom(
     const { width, height } = scene()?.layout ?? { width: 1, height: 1 };
     return width > upright.width && width > 1.2 * height;
   });
-  return { isLying, room: createMemo(() => (printing() ? (isLying() ? lying : upright) : screen())) };
+  const room = createMemo(() => (printing() ? (isLying() ? lying : upright) : screen()));
+  return { isLying, room };
 }
 
 /** The picture in a box that scrolls, with its size to choose. */
