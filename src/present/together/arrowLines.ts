@@ -101,25 +101,34 @@ class Arrows {
     });
   }
 
+  /** Straight on to the edge of a box's rank, as longer boxes may stand beside it. */
+  private past(box: PlacedBox, sign: number, point: Along): Along {
+    const { along } = this.turned(box);
+    const edge = along + sign * (this.reach.get(Math.round(along)) ?? 0);
+    return { ...point, along: sign > 0 ? Math.max(edge, point.along) : Math.min(edge, point.along) };
+  }
+
   private drawn(arrow: PlacedArrow): ArrowLine {
     const [from, to] = [this.boxes.get(arrow.from)!, this.boxes.get(arrow.to)!];
     const sign = this.isForward(arrow) ? 1 : -1;
     const start = { along: this.turned(from).along + (sign * this.long(from)) / 2, across: this.starts.get(arrow)! };
     const tip = { along: this.turned(to).along - (sign * this.long(to)) / 2, across: this.ends.get(arrow)! };
     const neck = { ...tip, along: tip.along - sign * head.long };
-    const way = [start, ...this.between(arrow, sign), neck];
-    const last = way.at(-2)!;
+    const way = [start, this.past(from, sign, start), ...this.between(arrow, sign), this.past(to, -sign, neck), neck];
+    const last = way.at(-3)!;
+    const end = way.at(-2)!;
     return {
       from: arrow.from,
       to: arrow.to,
       line: way.map((point, i) => this.piece(way[i - 1], point)).join(''),
       head: this.headAt(tip, neck),
-      letterAt: this.point({ along: (last.along + neck.along) / 2, across: (last.across + neck.across) / 2 }),
+      letterAt: this.point({ along: (last.along + end.along) / 2, across: (last.across + end.across) / 2 }),
     };
   }
 
   private piece(before: Along | undefined, point: Along): string {
     if (before === undefined) return `M${this.text(point)}`;
+    if (Math.abs(before.along - point.along) < 0.5) return '';
     if (Math.abs(before.across - point.across) < 0.5) return `L${this.text(point)}`;
     const half = (before.along + point.along) / 2;
     const bends = [

@@ -16,7 +16,11 @@ export function naiveSteps(from: number, next: readonly (readonly number[])[]): 
 }
 
 /** The steps of the longest way to a node, by walking every way; Infinity where a way comes back to where it was. */
-export function naiveLongest(node: number, reads: readonly (readonly number[])[], seen: readonly number[] = []): number {
+export function naiveLongest(
+  node: number,
+  reads: readonly (readonly number[])[],
+  seen: readonly number[] = [],
+): number {
   if (seen.includes(node)) return Infinity;
   return Math.max(0, ...reads[node]!.map((source) => 1 + naiveLongest(source, reads, [...seen, node])));
 }
