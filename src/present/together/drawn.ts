@@ -39,12 +39,11 @@ export function wholeDrawn({ cells }: Model, plans: readonly Plan[], links: Link
 export function drawnAround(plans: readonly Plan[], links: Links, middle: number, reach: Reach): Drawn {
   const { before, after } = surroundings(plans, middle);
   const far = reach === 'all' ? Infinity : Number(reach);
-  const near = [
-    ...[...before].map(([id, steps]) => [id, -steps] as const),
-    ...[...after].filter(([id]) => !before.has(id)),
-  ]
-    .filter(([, steps]) => Math.abs(steps) <= far)
-    .sort(([a, from], [b, to]) => Math.abs(from) - Math.abs(to) || a - b);
+  const away = ([, steps]: readonly [number, number]): number => Math.abs(steps);
+  const all = [...[...before].map(([id, steps]) => [id, -steps] as const), ...after];
+  // On a circle an entry stands on both sides: it counts where it is nearer.
+  const nearest = new Map([...all].sort((a, b) => away(b) - away(a)));
+  const near = [...nearest].filter((one) => away(one) <= far).sort((a, b) => away(a) - away(b) || a[0] - b[0]);
   const shown = near.slice(0, mostDrawn - 1);
   const places = new Map([[middle, 0] as const, ...shown]);
   return withArrows(plans, links, { middle, places, leftOut: near.length - shown.length }, [...places.keys()]);

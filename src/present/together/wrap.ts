@@ -46,8 +46,9 @@ function broken(text: string, width: number, measure: MeasureText): string[] {
  */
 export function wrapped(text: string, width: number, most: number, measure: MeasureText): string[] {
   const lines: string[] = [];
-  // A text of many lines would be measured in vain.
-  for (const word of broken(text.slice(0, most * width), width, measure)) {
+  // What stands beyond so many letters fits into no line, as each is at least a pixel wide.
+  const letters = Array.from(text.trim().replace(/\s+/g, ' ')).slice(0, (most + 1) * (width + 1));
+  for (const word of broken(letters.join(''), width, measure)) {
     const last = lines.at(-1);
     if (last !== undefined && measure(`${last} ${word}`) <= width) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
