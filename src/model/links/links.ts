@@ -24,7 +24,9 @@ export interface Links {
   readonly isInput: readonly boolean[];
 }
 
-function together(lists: readonly (readonly number[])[]): number[] {
+function together(lists: readonly (readonly number[])[]): readonly number[] {
+  const [only = []] = lists;
+  if (lists.length === 1) return only;
   const all = new Set(lists.flat());
   return [...all].sort((a, b) => a - b);
 }

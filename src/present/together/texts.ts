@@ -58,7 +58,7 @@ export const togetherTexts = {
   faulty: 'faulty formula',
   noValue: commonTexts.noValue,
   // The table.
-  table: 'The same as a table',
+  table: 'The entries as a table',
   tableRegion: 'Table of the entries; it scrolls',
   value: 'value',
   uses: 'uses',

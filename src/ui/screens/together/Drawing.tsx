@@ -84,7 +84,7 @@ export function Drawing(props: DrawingProps): JSX.Element {
       height={props.scene.layout.height * props.zoom.scale()}
       onKeyDown={onKeyDown}
       onFocusOut={() => hold(undefined)}>
-      <GroupPatterns />
+      <GroupPatterns marks={[...new Set(props.picture.marks().values())]} />
       <Arrows scene={props.scene} picture={props.picture} touched={props.touched} />
       <For each={props.scene.layout.boxes.map(({ id }) => id)}>
         {(id) => (

@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, on, createEffect, Show, untrack, type JSX } from 'solid-js';
+import { createMemo, createEffect, createSignal, Index, on, Show, untrack, type JSX } from 'solid-js';
 import { entryLine, tableHeads, tableOrder } from '../../../present/together/table';
 import { togetherTexts } from '../../../present/together/texts';
 import { usePage } from '../../app/pageContext';
@@ -36,23 +36,23 @@ export function EntriesTable(props: { picture: Picture; put: (id: number) => voi
     <div class="together-table">
       <h3>{togetherTexts.table}</h3>
       <HeadedTable label={togetherTexts.tableRegion} heads={tableHeads(compared.columns().length)}>
-        <For each={rows()}>
+        <Index each={rows()}>
           {(row) => (
             <tr>
               <th scope="row">
-                <Link onPress={() => props.put(row.cell.id)}>{row.cell.label}</Link>
-                <Show when={row.place}>
+                <Link onPress={() => props.put(row().cell.id)}>{row().cell.label}</Link>
+                <Show when={row().place}>
                   {' '}
-                  <span class="unit">{row.place}</span>
+                  <span class="unit">{row().place}</span>
                 </Show>
               </th>
-              <For each={row.values}>{(value) => <td>{value}</td>}</For>
-              <td>{row.uses}</td>
-              <td>{row.usedBy}</td>
-              <td>{row.depth}</td>
+              <Index each={row().values}>{(value) => <td>{value()}</td>}</Index>
+              <td>{row().uses}</td>
+              <td>{row().usedBy}</td>
+              <td>{row().depth}</td>
             </tr>
           )}
-        </For>
+        </Index>
       </HeadedTable>
       <Show when={left() > 0}>
         <button type="button" class="link more" onClick={() => setMost((count) => count + together)}>

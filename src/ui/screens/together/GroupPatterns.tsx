@@ -1,8 +1,8 @@
 import { For, type JSX } from 'solid-js';
-import { patternCount, tintCount } from '../../../present/together/groupMarks';
+import type { GroupMark } from '../../../present/together/groupMarks';
 
 /** What is drawn in a tile of 7 by 7 for each pattern; the first is the whole tile. */
-const tiles = [
+const tiles: readonly string[] = [
   'M0 0H7V7H0Z',
   'M-1 8L8 -1M-1 1L1 -1M6 8L8 6',
   'M2 2h3v3h-3Z',
@@ -11,21 +11,16 @@ const tiles = [
   'M-1 8L8 -1M-1 -1L8 8',
   'M3.5 0V7',
   'M0 0H7V1.5H0Z',
-] as const;
+];
 
 /** Patterns that are planes and not lines. */
 const planes: readonly number[] = [0, 2, 7];
 
-const all = Array.from({ length: patternCount * tintCount }, (_, i) => ({
-  pattern: i % patternCount,
-  tint: i % tintCount,
-}));
-
-/** The patterns of groups in each of their tints, for boxes and for the key. */
-export function GroupPatterns(): JSX.Element {
+/** The patterns of some groups in their tints, for boxes and for the key. */
+export function GroupPatterns(props: { marks: readonly GroupMark[] }): JSX.Element {
   return (
     <defs>
-      <For each={all}>
+      <For each={props.marks}>
         {({ pattern, tint }) => (
           <pattern
             id={`together-pattern-${pattern}-${tint}`}
