@@ -59,6 +59,27 @@ function sameRequest(a: LayoutRequest, b: LayoutRequest): boolean {
 }
 
 /**
+ * The worker's layout of the newest request. It is one step that nothing can stop, so that what is asked meanwhile waits
+ * for its end: cancelled, it would take the worker with it.
+ */
+function createLayoutJob(request: Accessor<LayoutRequest>): JobClient<'picture layout'> {
+  const job = createJob('picture layout');
+  let asked: LayoutRequest | undefined;
+  createEffect(() => {
+    const newest = request();
+    const isBusy = asked !== undefined && job.state().state === 'busy';
+    if (isBusy || newest === asked || newest.boxes.length === 0) return;
+    asked = newest;
+    untrack(() => {
+      job.ask({ sheet: noSheet, request: newest });
+      // A press is to be answered at once; the pause is for what follows typing.
+      job.again();
+    });
+  });
+  return job;
+}
+
+/**
  * What is drawn, and where the worker puts it. All of it follows from what entries are called and which others they
  * name, and nothing from their numbers: while a number is typed, it stays where it is.
  */
@@ -90,13 +111,7 @@ export function createScene({ store, compared, choice }: PageState): Picture {
     undefined,
     { equals: sameRequest },
   );
-  const job = createJob('picture layout');
-  createEffect(() => {
-    if (request().boxes.length === 0) return;
-    job.ask({ sheet: noSheet, request: request() });
-    // A press is to be answered at once; the pause is for what follows typing.
-    untrack(() => job.again());
-  });
+  const job = createLayoutJob(request);
   const scene = createMemo<Scene | undefined>(
     (before) => {
       const { found, of } = job.state();
