@@ -11,17 +11,20 @@ const boxOf = (page: Page, label: string): Locator => picture(page).locator(`[ro
 const middle = (page: Page): Locator => picture(page).locator('[role=button][aria-label$=", in the middle"]');
 const finding = (page: Page): Locator => page.locator('.together .finding');
 
+/** Laying out a whole model takes a moment, and many on a machine that has other work. */
+const aMoment = { timeout: 30_000 };
+
 /** Opens the picture around an entry from its row. */
 async function openAround(page: Page, label: string): Promise<void> {
   await labelOf(page, label).click();
   await page.locator('.asked-panel').getByRole('button', { name: 'See how it hangs together' }).click();
-  await expect(middle(page)).toHaveAttribute('aria-label', new RegExp(`^${label},`));
+  await expect(middle(page)).toHaveAttribute('aria-label', new RegExp(`^${label},`), aMoment);
 }
 
 /** Opens the picture of the whole model from the head of the numbers. */
 async function openWhole(page: Page): Promise<void> {
   await page.locator('.numbers-head').getByRole('button', { name: 'See how it hangs together' }).click();
-  await expect(picture(page).getByRole('button').first()).toBeAttached();
+  await expect(picture(page).getByRole('button').first()).toBeAttached(aMoment);
 }
 
 async function places(page: Page): Promise<(string | null)[]> {
@@ -156,7 +159,7 @@ test('a model of 10,000 entries is looked at around one of them', async ({ page 
   await expect(picture(page)).toHaveCount(0);
   await page.getByRole('radio', { name: 'around one entry' }).check();
   await page.getByRole('radio', { name: 'all', exact: true }).check();
-  await expect(picture(page).getByRole('button')).toHaveCount(150);
+  await expect(picture(page).getByRole('button')).toHaveCount(150, aMoment);
   await expect(page.getByText(/further away are left out/)).toBeVisible();
 });
 

@@ -59,8 +59,8 @@ function sameRequest(a: LayoutRequest, b: LayoutRequest): boolean {
 }
 
 /**
- * The worker's layout of the newest request. It is one step that nothing can stop, so that what is asked meanwhile waits
- * for its end: cancelled, it would take the worker with it.
+ * The worker's layout of the newest request. It is one step that nothing can stop, so that what is asked meanwhile
+ * waits for its end: cancelled, it would take the worker with it.
  */
 function createLayoutJob(request: Accessor<LayoutRequest>): JobClient<'picture layout'> {
   const job = createJob('picture layout');
@@ -111,7 +111,7 @@ export function createScene({ store, compared, choice }: PageState): Picture {
     undefined,
     { equals: sameRequest },
   );
-  const job = createLayoutJob(request);
+  const job = createLayoutJob(() => request());
   const scene = createMemo<Scene | undefined>(
     (before) => {
       const { found, of } = job.state();
