@@ -12,8 +12,8 @@ export interface GroupMark {
 }
 
 /** Two numbers without a common factor, so that the two together repeat late. */
-export const patternCount = 8;
-export const tintCount = 7;
+const patternCount = 8;
+const tintCount = 7;
 
 /** By entry, the mark of the heading under which it stands in the list of numbers. */
 export function groupMarks({ lines, cells }: Pick<Model, 'lines' | 'cells'>): ReadonlyMap<number, GroupMark> {

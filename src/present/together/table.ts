@@ -29,7 +29,7 @@ export function tableHeads(columns: number): string[] {
 }
 
 /** Where an entry stands from the middle, in words. */
-export function placeText(steps: number, format: Format): string {
+function placeText(steps: number, format: Format): string {
   if (steps === 0) return togetherTexts.inMiddle;
   const far = counted(Math.abs(steps), stepNoun, format);
   return steps < 0 ? `${far} before it` : `${far} after it`;
