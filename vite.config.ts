@@ -69,6 +69,16 @@ const ENGINE = [
   /node_modules[\\/](?:mathjs|decimal\.js|papaparse|solid-js)[\\/]/,
 ];
 
+/**
+ * Small parts that the first question shows, without styles, in one script for the same reason: each in a file of its
+ * own would be some 1 kB more.
+ */
+const SHOWN = [
+  /src[\\/]ui[\\/]kit[\\/]sections[\\/](?:AnswerText|LiveText|NumbersBehind|QuestionScreen|ResultAnswer)\.tsx$/,
+  /src[\\/]ui[\\/]kit[\\/](?:tables|choosers)[\\/]\w+\.tsx$/,
+  /src[\\/]ui[\\/]kit[\\/]charts[\\/]measure\.ts$/,
+];
+
 /** Everything that the build writes; addresses of other hosts are not in it, as the page asks for none. */
 const WHOLE_SITE = '**/*.{js,css,html,woff2,csv,svg,png}';
 
@@ -130,7 +140,10 @@ export default defineConfig({
     rolldownOptions: {
       output: {
         codeSplitting: {
-          groups: [{ name: 'engine', test: (id) => ENGINE.some((part) => part.test(id)) }],
+          groups: [
+            { name: 'engine', test: (id) => ENGINE.some((part) => part.test(id)) },
+            { name: 'shown', test: (id) => SHOWN.some((part) => part.test(id)) },
+          ],
         },
       },
     },

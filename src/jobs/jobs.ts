@@ -1,9 +1,15 @@
 import { draws } from './draws';
 import { exactBreakeven } from './exactBreakeven';
+import { pictureLayout } from './pictureLayout';
 import { switchingSearch } from './switchingSearch';
 
 /** Every job that the worker does, by name. */
-export const jobs = { draws, 'exact breakeven': exactBreakeven, 'switching values': switchingSearch };
+export const jobs = {
+  draws,
+  'exact breakeven': exactBreakeven,
+  'picture layout': pictureLayout,
+  'switching values': switchingSearch,
+};
 
 export type JobName = keyof typeof jobs;
 

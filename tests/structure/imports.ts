@@ -30,6 +30,7 @@ const DOORS: Readonly<Record<string, string>> = {
   mathjs: 'src/formula/mathParser.ts',
   papaparse: 'src/files/csv.ts',
   'chart.js': 'src/ui/kit/charts/lines.ts',
+  '@dagrejs/dagre': 'src/present/together/layout.ts',
   idb: 'src/ui/app/shelf/database.ts',
   'solid-js': 'src/ui/ and src/main.tsx',
   '@fontsource-variable': 'src/main.tsx',

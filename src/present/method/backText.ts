@@ -1,4 +1,5 @@
 import { screenQuestions } from '../page/questions';
+import { togetherHeading } from '../together/heading';
 import { commonTexts } from '../text/commonTexts';
 
 /**
@@ -6,6 +7,7 @@ import { commonTexts } from '../text/commonTexts';
  * @param from key of the question from which the page was opened; any other text leads back to the numbers
  */
 export function backText(from: string): string {
+  if (from === 'together') return commonTexts.backTo(togetherHeading);
   const question = screenQuestions.find(({ key }) => key === from) ?? screenQuestions[0];
   return commonTexts.backTo(question.label);
 }

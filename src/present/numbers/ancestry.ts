@@ -1,11 +1,7 @@
 import { reach } from '../../model/graph';
 import type { Cell } from '../../model/cell';
-import type { Content } from '../../model/content';
+import { readsOf } from '../../model/links/reads';
 import type { Model, Plan } from '../../model/model';
-
-function readsOf(content: Content | undefined): readonly number[] {
-  return content === undefined || content.kind === 'input' ? [] : content.reads;
-}
 
 /** The cells from which a cell is computed in a plan, directly or not, without itself. */
 function sources(plan: Plan, cell: number): Set<number> {

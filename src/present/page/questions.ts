@@ -13,10 +13,11 @@ export const screenQuestions = [
 ] as const;
 
 /**
- * A question; or the page on how figures are worked out, which stands in its place; or what stands in the place of the
- * whole model: the page on which one of one's own is set up, and a lesson step by step before a class.
+ * A question; or the page on how figures are worked out or the picture of how entries hang together, which stand in its
+ * place; or what stands in the place of the whole model: the page on which one of one's own is set up, and a lesson step
+ * by step before a class.
  */
-export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method' | 'set up' | 'teach';
+export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method' | 'set up' | 'teach' | 'together';
 
 /** Whether a page stands in the place of the whole model. */
 export function standsAlone(question: ScreenQuestion): boolean {
@@ -47,4 +48,5 @@ export const screens: readonly ScreenQuestion[] = [
   'method',
   'set up',
   'teach',
+  'together',
 ];

@@ -39,6 +39,11 @@ export function anyInputGroups({ cells, plans }: Model): EntryGroup[] {
   return grouped(cells.filter(({ id }) => plans.some(({ contents }) => contents[id]?.kind === 'input')));
 }
 
+/** Every entry. */
+export function allGroups({ cells }: Model): EntryGroup[] {
+  return grouped(cells);
+}
+
 /** The entry of a name among some groups, else the first of all. */
 export function chosenEntry(groups: readonly EntryGroup[], name: string): Cell | undefined {
   const all = groups.flatMap(({ cells }) => cells);

@@ -13,6 +13,7 @@ const Breakeven = lazy(async () => ({ default: (await import('../screens/breakev
 const Method = lazy(async () => ({ default: (await import('../screens/method/Method')).Method }));
 const Timing = lazy(async () => ({ default: (await import('../screens/timing/Timing')).Timing }));
 const TheCase = lazy(async () => ({ default: (await import('../screens/theCase/TheCase')).TheCase }));
+const Together = lazy(async () => ({ default: (await import('../screens/together/Together')).Together }));
 const HowSure = lazy(async () => ({ default: (await import('../screens/howSure/HowSure')).HowSure }));
 
 const NotYet = lazy(async () => ({ default: (await import('./NotYet')).NotYet }));
@@ -66,6 +67,9 @@ export function QuestionPane(props: { question: ScreenQuestion }): JSX.Element {
           </Match>
           <Match when={props.question === 'timing'}>
             <Timing {...given} />
+          </Match>
+          <Match when={props.question === 'together'}>
+            <Together {...given} />
           </Match>
           <Match when={props.question === 'the case'}>
             <TheCase {...given} />

@@ -2,6 +2,7 @@ import { createMemo, createSelector, For, lazy, Show, Suspense, type JSX } from 
 import type { Problem } from '../../../core/problem';
 import { CautionsInSight } from './CautionsInSight';
 import { Link } from '../../kit/Link';
+import { openTogether } from '../../kit/together/openTogether';
 import { usePage } from '../../app/pageContext';
 import { questionSetting } from '../../app/preferences/settings/page';
 import { cautionTopics } from '../../../present/page/cautionTopics';
@@ -14,6 +15,7 @@ import { OwnWork } from './own/OwnWork';
 import { SaidLine } from './own/SaidLine';
 import { PlanHeads } from './PlanHeads';
 import { WordsHere } from '../../kit/sections/WordsHere';
+import { seeTogether } from '../../../present/together/heading';
 import { varying } from '../../../present/numbers/varying';
 
 const LessonWork = lazy(async () => ({ default: (await import('./lesson/LessonWork')).LessonWork }));
@@ -30,7 +32,7 @@ function byRow(faults: readonly Problem[]): ReadonlyMap<number, readonly Problem
 
 /** Every entry of the model under its heading. */
 export function Numbers(): JSX.Element {
-  const { store, compared, navigation, lesson } = usePage();
+  const { store, compared, navigation, choice, lesson } = usePage();
   const lines = createMemo(() => store.shape().lines);
   const cells = createMemo(() => store.shape().cells);
   const groups = createMemo<readonly OutlineGroup[]>((before) => keptLines(outline(lines(), cells()), before), []);
@@ -58,7 +60,9 @@ export function Numbers(): JSX.Element {
           {listTexts.heading}
         </h2>
         <Sieves />
-        <p class="hint quiet">{listTexts.pressALabel}</p>
+        <p class="hint quiet">
+          {listTexts.pressALabel} <Link onPress={() => openTogether(choice, '')}>{seeTogether}</Link>
+        </p>
         <OwnWork kinds={['line', 'entry', 'whole']} />
       </div>
       <Show when={lesson.lesson()}>

@@ -14,3 +14,6 @@ export const againstSetting = text('against');
 /** The question from which the page on methods was opened, and the entry of the link; blank for its top. */
 export const methodFromSetting: Setting<ScreenQuestion> = oneOf('method from', screens, 'numbers');
 export const methodEntrySetting = text('method entry');
+
+/** Name of the entry in the middle of the picture of how entries hang together; blank for the whole model. */
+export const togetherEntrySetting = text('together entry');

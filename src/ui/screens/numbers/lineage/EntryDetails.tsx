@@ -3,7 +3,9 @@ import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import { sourceOf } from '../../../../model/sheet';
 import { lineageTexts } from '../../../../present/numbers/lineageTexts';
+import { seeTogether } from '../../../../present/together/heading';
 import { Link } from '../../../kit/Link';
+import { openTogether } from '../../../kit/together/openTogether';
 import { PlanLetter } from '../../../kit/PlanLetter';
 import { usePage } from '../../../app/pageContext';
 import { EntryWork } from '../own/EntryWork';
@@ -25,12 +27,16 @@ interface Filling {
 
 /** The details below an entry's row: where its number comes from and what it feeds. */
 export function EntryDetails(props: AskedProps): JSX.Element {
+  const { choice } = usePage();
   return (
     <div class="asked-panel" id={props.id} role="group" aria-label={lineageTexts.panel(props.cell.label)}>
       <Words cell={props.cell} />
       <Fillings cell={props.cell} columns={props.columns} />
       <MadeFrom cell={props.cell} columns={props.columns} />
       <Feeds cell={props.cell} columns={props.columns} />
+      <p class="see-together">
+        <Link onPress={() => openTogether(choice, props.cell.name)}>{seeTogether}</Link>
+      </p>
       <EntryWork cell={props.cell} />
     </div>
   );

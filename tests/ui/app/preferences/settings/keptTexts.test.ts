@@ -11,6 +11,7 @@ import * as setUp from '../../../../../src/ui/app/preferences/settings/setUp';
 import type { Setting } from '../../../../../src/ui/app/preferences/settings/setting';
 import * as plans from '../../../../../src/ui/app/preferences/settings/plans';
 import * as theCase from '../../../../../src/ui/app/preferences/settings/theCase';
+import * as together from '../../../../../src/ui/app/preferences/settings/together';
 import * as timing from '../../../../../src/ui/app/preferences/settings/timing';
 import * as whatMatters from '../../../../../src/ui/app/preferences/settings/whatMatters';
 import { createModelStore } from '../../../../../src/ui/app/store/modelStore';
@@ -27,6 +28,7 @@ const all = {
   ...setUp,
   ...theCase,
   ...timing,
+  ...together,
   ...whatMatters,
 };
 
@@ -56,6 +58,10 @@ const cases: Case[] = [
   ['againstSetting', page.againstSetting, 'against', 'Today', 'Today', ''],
   ['methodFromSetting', page.methodFromSetting, 'method from', 'beds', 'beds', 'numbers'],
   ['methodEntrySetting', page.methodEntrySetting, 'method entry', 'whole boards', 'whole boards', ''],
+  ['togetherEntrySetting', page.togetherEntrySetting, 'together entry', 'margin', 'margin', ''],
+
+  ['reachSetting', together.reachSetting, 'together reach', 'all', 'all', '1'],
+  ['directionSetting', together.directionSetting, 'together direction', 'down', 'down', 'across'],
 
   [
     'planFormSetting',
