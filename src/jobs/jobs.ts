@@ -1,9 +1,17 @@
+import { bestPlan } from './bestPlan';
 import { draws } from './draws';
 import { exactBreakeven } from './exactBreakeven';
+import { planOdds } from './planOdds';
 import { switchingSearch } from './switchingSearch';
 
 /** Every job that the worker does, by name. */
-export const jobs = { draws, 'exact breakeven': exactBreakeven, 'switching values': switchingSearch };
+export const jobs = {
+  draws,
+  'exact breakeven': exactBreakeven,
+  'switching values': switchingSearch,
+  'best plan': bestPlan,
+  'plan odds': planOdds,
+};
 
 export type JobName = keyof typeof jobs;
 
