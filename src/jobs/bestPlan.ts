@@ -22,7 +22,7 @@ interface StretchText {
 /** The stretches, ascending; `best` counts among the lines of the subject. */
 export type BestPlanFound = readonly StretchText[];
 
-/** Searches for which plan is the best along an input, exactly; finds nothing where the cell is no input of the plan. */
+/** Searches exactly for which plan is the best along an input; finds nothing where the cell is no input of the plan. */
 export function* bestPlan(
   { model, values }: Prepared,
   { subject, way, from, to }: BestPlanRequest,

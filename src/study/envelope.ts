@@ -69,7 +69,7 @@ function runTogether(a: Curve, b: Curve, range: SearchRange): boolean {
   return together.some((one, i) => one && together[i + 1] === true) && together.includes(false);
 }
 
-/** The places where a curve comes to 0 from either side, jumps past it, or where its change of side cannot be computed. */
+/** The places where a curve comes to 0 from either side, jumps past it, or changes side across what is unknown. */
 function* cutsOf(curve: Curve, range: SearchRange, given: readonly Decimal[]): Steps<Cut[]> {
   const { crossings, breaks } = yield* breakevenInSteps(curve, range, zero, given);
   const span = range.to.minus(range.from);
@@ -124,7 +124,7 @@ function stretchesOf(curves: readonly Curve[], range: SearchRange, way: Way, cut
 
 /**
  * Which of several results is the best along an input, in stretches that cover the range: the upper or the lower
- * envelope. Each pair of results is searched for where they meet, as breakeven does, so the ends of the stretches are as
+ * envelope. Each pair of results is searched for where they meet, as breakeven does, so the ends are as
  * exact as its crossings, and what is missed there is missed here.
  * @param way whether the highest or the lowest is the best
  * @param given further inputs to look at, such as today's

@@ -12,7 +12,7 @@ export interface PlanOdds {
   /** Draws made, and those left out because a plan had no result in them. */
   readonly draws: number;
   readonly failed: number;
-  /** For each plan the share of the counted draws in which it is the best, adding up to 1; draws that tie are shared out. */
+  /** For each plan the share of the counted draws in which it is the best; ties are shared out, so they add up to 1. */
   readonly shares: readonly number[];
   /** Share of the counted draws in which two plans or more tie for the best. */
   readonly ties: number;

@@ -5,7 +5,7 @@ import type { PlanOdds } from '../../study/planOdds';
 import { inSteps, ofHundred, stepFor } from '../howSure/rounding';
 import type { Format } from '../text/numberFormat';
 import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
-import { planHead, type NamedPlan } from './plans';
+import type { NamedPlan } from './plans';
 
 /** The odds of all plans with what sentences need beside them. */
 export interface OddsContext {
@@ -75,16 +75,20 @@ export function oddsSentences(matter: OddsContext): { readonly main: Phrase; rea
   return { main: finding(matter), more: remarks(matter) };
 }
 
+/** Said where fewer than two plans have a result. */
+export function tooFewSentence({ label }: Pick<Cell, 'label'>): Phrase {
+  return say`${label} has a value in fewer than two plans today, so there is no best of several.`;
+}
+
 /** The odds and the mean results as rows of a table, in the plans’ order. */
 export function oddsRows(
   { plans, odds: { shares, means } }: OddsContext,
   format: Format,
-): { readonly plan: NamedPlan; readonly head: string; readonly often: string; readonly mean: string }[] {
+): { readonly plan: NamedPlan; readonly often: string; readonly mean: string }[] {
   const [low, high] = [Math.min(...means), Math.max(...means)];
   const step = stepFor(high > low ? high - low : Math.abs(high) / 10);
   return plans.map((plan, p) => ({
     plan,
-    head: planHead(plan),
     often: format.fixed(decimal(shares[p]! * 100), 1),
     mean: inSteps(means[p]!, step, format),
   }));

@@ -1,9 +1,7 @@
 /** Fixed texts about all plans of a model of three or more. */
 export const allPlansTexts = {
-  heading: 'All plans',
   odds: 'Which plan is the best of all',
   costs: 'Costs in every plan',
-  draw: { all: 'all plans', two: 'A and B' },
   bestRegion: 'Which plan is the best where',
   linesRegion: 'The lines of all plans as numbers',
   oddsRegion: 'How often each plan is the best',
@@ -12,8 +10,10 @@ export const allPlansTexts = {
   often: 'best in, per cent of draws',
   mean: 'on average',
   none: 'none can be computed',
-  cost: 'cost',
   together: 'together',
+  least: 'least',
+  noValue: '–',
+  noCosts: 'The cost lines of the budget are not in one currency and rhythm, so they cannot be added up.',
   /** @param exact whether the places are exact rather than float64 */
   bestCaption: (word: string, exact: boolean) =>
     `Which plan has the ${word}${exact ? '' : ' (being worked out exactly …)'}`,
