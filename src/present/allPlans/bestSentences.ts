@@ -106,7 +106,7 @@ export function todayInOrder({ result, today, plans, way }: BestPlanContext, for
 function never({ plans, stretches }: BestPlanContext): Phrase {
   const names = plans.flatMap(({ name }, p) => (stretches.some(({ best }) => best.includes(p)) ? [] : name));
   if (names.length === 0 || stretches.length === 0) return [];
-  const verb = names.length === 1 ? ' is it nowhere there.' : ' are it nowhere there.';
+  const verb = names.length === 1 ? ' has it nowhere there.' : ' have it nowhere there.';
   return [...listed(names, mostNames), ...plainly(verb)];
 }
 

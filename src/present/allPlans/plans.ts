@@ -39,3 +39,9 @@ export function bestBeyond(numbers: readonly Decimal[], compared: readonly numbe
   const best = bestAmongNumbers(numbers, way);
   return best.some((plan) => compared.includes(plan)) ? [] : best;
 }
+
+/** The headline by which plans are told better from worse: the one asked about, else the first; undefined for none. */
+export function judgedHeadline({ cells }: Pick<Model, 'cells'>, asked: string): Cell | undefined {
+  const judged = cells.filter((cell) => cell.role === 'headline' && betterWay(cell) !== undefined);
+  return judged.find(({ name }) => name === asked) ?? judged[0];
+}

@@ -59,7 +59,7 @@ export function Numbers(): JSX.Element {
         </h2>
         <Sieves />
         <p class="hint quiet">{listTexts.pressALabel}</p>
-        <OwnWork kinds={['line', 'entry', 'whole']} />
+        <OwnWork kinds={['line', 'entry', 'steps', 'whole']} />
       </div>
       <Show when={lesson.lesson()}>
         <Suspense>
