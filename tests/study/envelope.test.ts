@@ -139,7 +139,7 @@ describe('the stretches of random results', () => {
           const here = stretches.find(({ from, to }) => x.gt(from) && x.lt(to))!;
           expect(here.best, x.toString()).toEqual(
             bestAmongNumbers(
-              curves.map(({ exact }) => exact(x)),
+              curves.map((curve) => curve.exact(x)),
               way,
             ),
           );

@@ -181,9 +181,9 @@ function withoutSteps(sheet: Sheet, known: StepNames | undefined, left: number):
 }
 
 /**
- * A sheet with a price by quantity: an entry for the first price and two for each step, which studies can move; the
- * price in force, made from them by a formula; and a check that the steps rise. An entry that is such a price already has
- * its steps changed, added and taken away.
+ * A sheet with a price by quantity: an entry for the first price and two for each step; the price in force, made from
+ * them by a formula; and a check that the steps rise. Of an entry that is such a price already the steps are changed,
+ * added and taken away.
  * @param from the sheet of the file, whose row numbers are not given to others
  */
 export function withStepPrice(sheet: Sheet, price: StepPrice, from?: Sheet): { sheet: Sheet; row: number } {
