@@ -91,7 +91,7 @@ function found(matter: BestPlanContext, format: Format): Phrase {
 }
 
 /** The results of all plans today, the best first. */
-export function todayInOrder({ result, today, plans, way }: BestPlanContext, format: Format): Phrase {
+function todayInOrder({ result, today, plans, way }: BestPlanContext, format: Format): Phrase {
   const known = plans.flatMap((plan, p) => (today[p]?.isFinite() === true ? [{ plan, number: today[p] }] : []));
   known.sort((a, b) => (way === 'highest' ? b.number.cmp(a.number) : a.number.cmp(b.number)));
   if (known.length === 0) return say`${result.label} cannot be computed in any plan today.`;

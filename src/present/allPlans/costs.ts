@@ -18,7 +18,7 @@ import { allPlansTexts } from './texts';
 const unknown = decimal(NaN);
 
 /** A kind of cost in every plan. */
-export interface CostLine {
+interface CostLine {
   readonly cell: Cell;
   /** By plan; NaN where one has none. */
   readonly amounts: readonly Decimal[];

@@ -12,7 +12,7 @@ export interface LinesSubject {
 }
 
 /** The line of one plan. */
-export interface PlanLine {
+interface PlanLine {
   readonly plan: number;
   readonly line: ResultLine;
 }

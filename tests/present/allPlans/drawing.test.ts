@@ -8,7 +8,7 @@ import { idOf } from '../../model/table';
 import { format, worked } from './given';
 
 it('the first six plans have dashes of their own, and only the two compared a colour', () => {
-  const looks = [...'ABCDEF'].map(planLook);
+  const looks = ['A', 'B', 'C', 'D', 'E', 'F'].map(planLook);
   expect(new Set(looks.map(({ dash }) => dash.join())).size).toBe(6);
   expect(looks.map(({ colour }) => colour)).toEqual(['planA', 'planB', 'text', 'text', 'text', 'text']);
 });

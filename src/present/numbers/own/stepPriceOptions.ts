@@ -31,12 +31,19 @@ export function priceUnit(model: Model, quantity: Pick<Cell, 'unitText'>): strin
   return currency === undefined || goods === undefined ? '' : `${currency}/${goods}`;
 }
 
-/** The entries that say how much is bought; for a price that stands already, those of its goods. */
+/**
+ * The entries that say how much is bought; for a price that stands already, those of its goods. What is worked out, and
+ * what stands under the price's own heading, comes first.
+ */
 export function quantities(model: Model, price: Cell | undefined): Cell[] {
+  const isCalculated = ({ id }: Cell): boolean =>
+    model.plans.some(({ contents }) => contents[id]?.kind === 'calculated');
+  const rank = (cell: Cell): number => (cell.group === price?.group ? 2 : 0) + (isCalculated(cell) ? 1 : 0);
   const all = model.cells.filter(
     (cell) => goodsOf(cell) !== undefined && isNumber(model, cell) && cell.id !== price?.id,
   );
-  return price === undefined ? all : all.filter((cell) => isPriceOf(price, cell));
+  const fitting = price === undefined ? all : all.filter((cell) => isPriceOf(price, cell));
+  return fitting.toSorted((a, b) => rank(b) - rank(a));
 }
 
 function isPriceOf({ unitText }: Cell, quantity: Cell): boolean {
