@@ -1,6 +1,8 @@
+import { bestPlan } from './bestPlan';
 import { draws } from './draws';
 import { exactBreakeven } from './exactBreakeven';
 import { pictureLayout } from './pictureLayout';
+import { planOdds } from './planOdds';
 import { switchingSearch } from './switchingSearch';
 
 /** Every job that the worker does, by name. */
@@ -9,6 +11,8 @@ export const jobs = {
   'exact breakeven': exactBreakeven,
   'picture layout': pictureLayout,
   'switching values': switchingSearch,
+  'best plan': bestPlan,
+  'plan odds': planOdds,
 };
 
 export type JobName = keyof typeof jobs;

@@ -7,6 +7,8 @@ export const breakevenTexts = {
   usualQuestions: 'Usual questions',
   draw: 'Draw',
   views: { both: 'both plans', difference: commonTexts.difference },
+  /** Of a model with further plans. */
+  furtherViews: { all: 'all plans', both: 'A and B' },
   target: 'target',
 } as const;
 

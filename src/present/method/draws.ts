@@ -40,6 +40,17 @@ export const drawsChapter: Chapter = {
       where: 'How sure.',
     },
     {
+      id: 'plan odds',
+      what: 'The best of all plans, in draws',
+      how: 'In a model with more than two plans the result is worked out in every plan for each draw, and the plan with the lowest of a cost, or the highest of anything else, wins the draw. A draw in which several are alike is shared out evenly among them.',
+      formulas: ['share of plan *p* = draws that it wins / draws that count'],
+      design: 'The same start number gives the same draws as a comparison of two plans.',
+      source: 'Counting.',
+      limits:
+        'A plan that wins often may still do badly where it loses: its mean and its spread tell of that. Draws that cannot be computed in every plan are left out and counted.',
+      where: 'How sure.',
+    },
+    {
       id: 'mean',
       what: 'Mean and its error',
       how: 'The sum of the results divided by their number. Its standard error tells what more draws would settle.',

@@ -51,6 +51,17 @@ export const oneAtATime: Chapter = {
       where: 'Breakeven.',
     },
     {
+      id: 'best plan',
+      what: 'The best of all plans, along an input',
+      how: 'In a model with more than two plans: which plan has the lowest of a cost, or the highest of anything else, as one entry moves, and where another plan comes to have it. Each pair of plans is searched for where they meet, as for breakeven; between two neighbouring places the best is the same. Plans that are alike are named together.',
+      formulas: ['the plans *p* for which *f*_{p}(*x*) is the least of all, or the most'],
+      design:
+        'The number moves where plan B takes it from; a plan that takes it from the same field moves along, any other stands still. The lines are drawn in float64.',
+      source: 'The lower or upper envelope of the lines, by their crossings in pairs.',
+      limits: 'As for breakeven: crossings closer together than the places looked at may be missed.',
+      where: 'Breakeven.',
+    },
+    {
       id: 'two at once',
       what: 'Two inputs at once',
       how: 'The result over a grid of both inputs, and the line along which it meets the target, taken as straight between neighbouring nodes.',

@@ -4,9 +4,19 @@ import type { DrawnLine, LinesPicture } from './linesPicture';
 import { level, ring, upright, written } from './marks';
 import type { Plot } from './plot';
 
+/** A colour of a line, and its dashes. */
+export interface LineLook {
+  readonly colour: 'planA' | 'planB' | 'text';
+  readonly dash: readonly number[];
+}
+
 /** A line with the label at its end. */
 interface LabelledLine {
+  /** Stands before the label; without it the line's number does. */
+  readonly mark?: string;
   readonly label: string;
+  /** Without it the line is in ink, with dashes by its place. */
+  readonly look?: LineLook;
   /** Ascending in x; NaN where there is a gap. */
   readonly points: readonly { readonly x: number; readonly y: number }[];
   /** Whether the sentence beside the chart is about this line. */
@@ -22,7 +32,7 @@ export interface LinesDrawing {
   readonly today: { readonly x: number; readonly text: string };
   /** Heights of level lines: the result today, and 0 where it matters. */
   readonly levels: readonly number[];
-  readonly rings: readonly { readonly x: number; readonly y: number }[];
+  readonly rings: readonly { readonly x: number; readonly y: number; readonly text?: string }[];
 }
 
 /** Dash patterns by a line's index; as many as can be told apart. */
@@ -60,9 +70,9 @@ export function cut(label: string, width: number, measure: (text: string) => num
 function linesOf({ lines }: LinesDrawing, ink: ChartInk): DrawnLine[] {
   return lines.map((line, i) => ({
     points: line.points,
-    colour: ink.text,
+    colour: ink[line.look?.colour ?? 'text'],
     width: line.leading ? 3 : 1.75,
-    dash: dashes[i % dashes.length]!,
+    dash: line.look?.dash ?? dashes[i % dashes.length]!,
   }));
 }
 
@@ -89,7 +99,8 @@ function endLabels(plot: Plot, { lines }: LinesDrawing, ink: ChartInk): void {
     pen.strokeStyle = ink.hair;
     pen.lineWidth = 1;
     pen.stroke();
-    written(pen, line.label, { x: right + gap, y: ys[i]!, align: 'left', colour: ink.text, ground: ink.paper });
+    const colour = ink[line.look?.colour ?? 'text'];
+    written(pen, line.label, { x: right + gap, y: ys[i]!, align: 'left', colour, ground: ink.paper });
   });
 }
 
@@ -101,6 +112,24 @@ function today(plot: Plot, { today: { x, text } }: LinesDrawing, ink: ChartInk):
   const half = plot.pen.measureText(text).width / 2;
   const middle = Math.min(Math.max(at, half), plot.width - half);
   written(plot.pen, text, { x: middle, y: top - 14, align: 'center', colour: ink.text, ground: ink.paper });
+}
+
+/** Draws the rings, each with its text above it; a text that would run into the one before it is left out. */
+function ringed(plot: Plot, { rings }: LinesDrawing, ink: ChartInk): void {
+  const { pen } = plot;
+  let free = -Infinity;
+  for (const at of [...rings].sort((a, b) => a.x - b.x)) {
+    ring(plot, at, { colour: ink.text, width: 2, dash: [] }, ink.paper, 5);
+    const text = at.text ?? '';
+    if (text === '') continue;
+    pen.font = `600 ${fontOf(ink)}`;
+    const half = pen.measureText(text).width / 2;
+    const x = Math.min(Math.max(plot.x(at.x), plot.left + half), plot.right - half);
+    if (x - half < free) continue;
+    free = x + half + 6;
+    const y = Math.max(plot.y(at.y) - 15, plot.top + 8);
+    written(pen, text, { x, y, align: 'center', colour: ink.text, ground: ink.paper });
+  }
 }
 
 /**
@@ -127,7 +156,7 @@ export function linesPicture(
       today(plot, drawing, ink);
     },
     over: (plot) => {
-      for (const at of drawing.rings) ring(plot, at, { colour: ink.text, width: 2, dash: [] }, ink.paper, 5);
+      ringed(plot, drawing, ink);
       endLabels(plot, drawing, ink);
     },
   };

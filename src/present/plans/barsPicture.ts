@@ -8,7 +8,7 @@ import type { Format } from '../text/numberFormat';
 /** One result over the plans, as bars from 0. */
 export interface PlanBars {
   readonly names: readonly string[];
-  /** `A` and `B` for the plans that are compared; blank for the others. */
+  /** `A` and `B` for the plans that are compared; C, D and so on for the others. */
   readonly letters: readonly string[];
   /** NaN where a plan has none. */
   readonly values: readonly number[];

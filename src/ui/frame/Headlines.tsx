@@ -1,5 +1,5 @@
 import { letterOf } from '../../present/text/planLetter';
-import { createMemo, createRenderEffect, createSignal, For, onMount, Show, type JSX } from 'solid-js';
+import { createMemo, createRenderEffect, createSignal, For, lazy, onMount, Show, Suspense, type JSX } from 'solid-js';
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { wordsOf } from '../../model/choices';
@@ -17,6 +17,8 @@ import { printedUnit } from '../../present/text/printedUnit';
 import { Link } from '../kit/Link';
 import { writeText } from '../kit/numbers/writeText';
 import { usePage } from '../app/pageContext';
+
+const BestBeyond = lazy(async () => ({ default: (await import('./BestBeyond')).BestBeyond }));
 
 /** The results shown large, always in sight, and the checks that do not hold. */
 export function Headlines(): JSX.Element {
@@ -44,6 +46,11 @@ export function Headlines(): JSX.Element {
         <ul class="headline-list">
           <For each={headlines()}>{(cell) => <Headline cell={cell} columns={compared.columns()} />}</For>
         </ul>
+      </Show>
+      <Show when={store.shape().plans.length > 2}>
+        <Suspense>
+          <BestBeyond />
+        </Suspense>
       </Show>
       <FailingChecks />
     </section>

@@ -9,7 +9,7 @@ import './curve.css';
 import './key.css';
 
 interface LinesChartProps {
-  /** Lines labelled by name; the chart puts a number before each name. */
+  /** Lines labelled by name; the chart puts a number, or the line's mark, before each name. */
   readonly drawing: LinesDrawing;
   /** The chart's finding, for screen readers. */
   readonly label: string;
@@ -28,7 +28,7 @@ function heightFor(width: number): number {
   return Math.round(Math.min(400, Math.max(260, width * 0.55)));
 }
 
-/** A chart of lines with their names at their ends, or only their numbers where there is no room. */
+/** A chart of lines with their names at their ends, or only their numbers or marks where there is no room. */
 export function LinesChart(props: LinesChartProps): JSX.Element {
   const chartArea = createChartArea();
   const picture = createMemo((): LinesPicture | undefined => {
@@ -37,7 +37,7 @@ export function LinesChart(props: LinesChartProps): JSX.Element {
     const width = chartArea.width();
     const { measure } = ink;
     const lines = props.drawing.lines.map((line, i) => {
-      const number = String(i + 1);
+      const number = line.mark ?? String(i + 1);
       return { ...line, label: width < wide ? number : cut(`${number} ${line.label}`, width * mostRoom, measure) };
     });
     const labelRoom = Math.max(...lines.map(({ label }) => measure(label)));

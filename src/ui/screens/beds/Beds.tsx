@@ -1,4 +1,3 @@
-import type { Option } from '../../../present/text/option';
 import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { RadioRow } from '../../kit/choosers/RadioRow';
 import { AnswerText } from '../../kit/sections/AnswerText';
@@ -6,7 +5,7 @@ import { LiveText } from '../../kit/sections/LiveText';
 import { NoAnswer } from '../../kit/sections/NoAnswer';
 import { QuestionScreen } from '../../kit/sections/QuestionScreen';
 import { localFormat } from '../../app/preferences/localFormat';
-import { bedsPlanSetting, yearStartSetting } from '../../app/preferences/settings/beds';
+import { yearStartSetting } from '../../app/preferences/settings/beds';
 import { questionSetting } from '../../app/preferences/settings/page';
 import { MethodLink } from '../../kit/method/MethodLink';
 import type { ScreenProps } from '../../app/screenProps';
@@ -15,6 +14,7 @@ import { ByWeeksView } from './stages/ByWeeksView';
 import { CrowdingPart } from './crowding/CrowdingPart';
 import { mondayOf } from '../../../present/text/dates';
 import { FaultLinks } from './FaultLinks';
+import { createBedsPlan } from './bedsPlan';
 import { createYearStudy } from './yearStudy';
 import { scheduleView } from '../../../present/beds/stages/schedules';
 import { printOnly } from '../../app/layout/printOnly';
@@ -22,25 +22,15 @@ import { StageTable } from './stages/StageTable';
 import { stageSentences } from '../../../present/beds/stages/sentences';
 import { YearAndWork } from './year/YearAndWork';
 import { bedsTexts } from '../../../present/beds/texts';
-import { commonTexts } from '../../../present/text/commonTexts';
 import '../../kit/sections/answers.css';
 import './styles.css';
 
 // Its pictures need the chart library, for which the beds should not wait.
 const BestWeeks = lazy(async () => ({ default: (await import('./bestWeeks/BestWeeks')).BestWeeks }));
 
-type Looked = 'plan' | 'against';
-
 /** Beds: what a crop schedule finishes, what rounding to whole boards costs, a year on the water, and a week's work. */
 export function Beds(props: ScreenProps): JSX.Element {
-  const selection = (): Looked =>
-    props.against !== undefined && props.choice.get(bedsPlanSetting) === 'against' ? 'against' : 'plan';
-  const plan = (): number => (selection() === 'against' && props.against !== undefined ? props.against : props.plan);
-  const nameOf = (index: number | undefined): string => props.store.shape().plans[index ?? -1]?.name ?? '';
-  const options = (): Option<Looked>[] => [
-    { value: 'against', label: commonTexts.planOf('A', nameOf(props.against)) },
-    { value: 'plan', label: commonTexts.planOf('B', nameOf(props.plan)) },
-  ];
+  const { plan, nameOf, options, chosen, choose } = createBedsPlan(props);
   const planSchedule = createMemo(
     () => {
       const values = props.store.values()[plan()];
@@ -57,12 +47,7 @@ export function Beds(props: ScreenProps): JSX.Element {
         {(found) => (
           <>
             <Show when={props.against !== undefined}>
-              <RadioRow
-                legend={bedsTexts.plan}
-                options={options()}
-                chosen={selection()}
-                choose={(value) => props.choice.set(bedsPlanSetting, value)}
-              />
+              <RadioRow legend={bedsTexts.plan} options={options()} chosen={chosen()} choose={choose} />
             </Show>
             <Answer
               {...props}

@@ -1,86 +1,38 @@
-import { createMemo, Show, type JSX } from 'solid-js';
-import { numberToText } from '../../../core/number';
+import { createMemo, lazy, mergeProps, Show, Suspense, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
-import { RadioRow } from '../../kit/choosers/RadioRow';
-import { sentences, textOf } from '../../../present/text/phrase';
-import { AnswerText } from '../../kit/sections/AnswerText';
-import { LiveText } from '../../kit/sections/LiveText';
-import { localFormat } from '../../app/preferences/localFormat';
-import { MethodLink } from '../../kit/method/MethodLink';
-import { printedUnit } from '../../../present/text/printedUnit';
-import type { ScreenProps } from '../../app/screenProps';
-import { TwoWay } from './twoWay/TwoWay';
-import { BreakevenChart } from './BreakevenChart';
-import { BreakevenTables } from './BreakevenTables';
+import { hasFurther } from '../../../present/allPlans/plans';
 import type { ResultLines, Subject } from '../../../present/results/resultLines';
-import { NumberField } from '../../kit/fields/NumberField';
-import { RangeFields } from './RangeFields';
-import { remarkOn } from '../../../present/breakeven/range';
-import { wholeRange } from '../../../present/breakeven/curve/visibleRange';
-import type { InputInterval } from '../../../present/breakeven/curve/sample';
-import { createBreakevenSettings, type BreakevenSettings } from './settings';
-import { createStudy, type StudyOf } from './shownStudy';
-import { breakevenSentences, type BreakevenContext } from '../../../present/breakeven/sentences';
-import { breakevenTexts } from '../../../present/breakeven/texts';
+import { commonTexts } from '../../../present/text/commonTexts';
+import type { ScreenProps } from '../../app/screenProps';
+import { PairAnswer } from './PairAnswer';
+import { createBreakevenSettings } from './settings';
+import { TwoWay } from './twoWay/TwoWay';
 
-interface BreakevenAnswerProps extends ScreenProps {
+const AllPlans = lazy(async () => ({ default: (await import('./allPlans/AllPlans')).AllPlans }));
+
+interface BreakevenAskedProps extends ScreenProps {
   readonly result: Cell;
   readonly input: Cell;
   readonly lines: ResultLines;
   readonly subject: Subject;
 }
 
-const views = [
-  { value: 'both', label: breakevenTexts.views.both },
-  { value: 'difference', label: breakevenTexts.views.difference },
-] as const;
-
-/** The answer about one result and one input: sentences, chart and tables. */
-export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
-  const settings = createBreakevenSettings(props);
-  const wanted = createMemo((): StudyOf => {
-    const { range, own } = settings.range();
-    return {
-      sheet: props.store.model().sheet,
-      subject: props.subject,
-      lines: props.lines,
-      range,
-      targets: settings.targets(),
-      selection: settings.selection(),
-      visible: own ? wholeRange(range, props.lines.lever.base) : undefined,
-    };
-  });
-  const study = createStudy(() => wanted());
-  const planName = (plan: number | undefined): string => props.store.model().plans[plan ?? -1]?.name ?? '';
-  const matter = createMemo((): BreakevenContext => ({
-    subject: {
-      result: props.result,
-      target: settings.target(),
-      plan: planName(props.plan),
-      against: props.against === undefined ? undefined : planName(props.against),
+/** The answer about one result and one input, of the two plans compared or of all, and of two inputs at once. */
+export function BreakevenAnswer(props: BreakevenAskedProps): JSX.Element {
+  const compared = createMemo(() => [props.against, props.plan].filter((plan) => plan !== undefined));
+  const asked = mergeProps(props, {
+    get hasFurther() {
+      return hasFurther(props.store.shape().plans.length, compared());
     },
-    moved: { cell: props.input, today: props.lines.lever.base, range: props.lines.lever.range },
-    view: settings.view(),
-    lines: props.lines,
-    targets: settings.targets(),
-    found: study.found(),
-  }));
-  const words = createMemo(() => breakevenSentences(matter(), study.quick(), localFormat));
+  });
+  const settings = createBreakevenSettings(asked);
   return (
     <>
-      <LiveText>
-        <AnswerText main={words().main} more={words().more} />
-      </LiveText>
-      <ViewChoice settings={settings} />
-      <BreakevenChart
-        matter={matter()}
-        quick={study.quick()}
-        selection={settings.selection()}
-        label={textOf(sentences(words().main, words().more))}
-      />
-      <BreakevenSettings {...props} settings={settings} visible={study.quick().visible} />
-      <BreakevenTables matter={matter()} quick={study.quick()} selection={settings.selection()} exact={study.exact()} />
-      <MethodLink choice={props.choice} entry="breakeven" />
+      <Show when={settings.isAll()} fallback={<PairAnswer {...props} settings={settings} />}>
+        <Suspense fallback={<p class="quiet wait">{commonTexts.oneMoment}</p>}>
+          <AllPlans {...props} settings={settings} compared={compared()} />
+        </Suspense>
+      </Show>
       <TwoWay
         {...props}
         view={settings.view()}
@@ -88,46 +40,5 @@ export function BreakevenAnswer(props: BreakevenAnswerProps): JSX.Element {
         range={settings.range().own ? settings.range().range : undefined}
       />
     </>
-  );
-}
-
-/** The choice between both plans and their difference; nothing where there is one plan. */
-function ViewChoice(props: { settings: BreakevenSettings }): JSX.Element {
-  return (
-    <Show when={props.settings.view() !== 'alone'}>
-      <RadioRow
-        legend={breakevenTexts.draw}
-        options={views}
-        chosen={props.settings.view()}
-        choose={(view) => props.settings.setView(view)}
-      />
-    </Show>
-  );
-}
-
-interface SettingsProps extends BreakevenAnswerProps {
-  readonly settings: BreakevenSettings;
-  /** The part of the range that is drawn. */
-  readonly visible: InputInterval;
-}
-
-/** Fields for the target and for the ends of the range. */
-function BreakevenSettings(props: SettingsProps): JSX.Element {
-  return (
-    <div class="settings">
-      <NumberField
-        label={breakevenTexts.target}
-        unit={printedUnit(props.result.unitText)}
-        text={numberToText(props.settings.target())}
-        onNumber={(text) => props.settings.setTarget(text)}
-      />
-      <RangeFields
-        selected={props.settings.range()}
-        unit={printedUnit(props.input.unitText)}
-        visible={props.visible}
-        remark={remarkOn(props.lines.lever, props.settings.range(), (value) => localFormat.full(value))}
-        onEnd={(end, text) => props.settings.setEnd(end, text)}
-      />
-    </div>
   );
 }

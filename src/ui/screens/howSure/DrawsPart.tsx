@@ -30,6 +30,8 @@ interface DrawsProps extends ScreenProps {
   readonly today: number;
   /** Which draws are not centred on today's numbers; blank for none. */
   readonly remark: Phrase;
+  /** What is said of all plans, below the spread. */
+  readonly allPlans: JSX.Element;
 }
 
 /** The draws of a result, and the sentences about them. */
@@ -97,7 +99,7 @@ function Answers(props: AnswersProps): JSX.Element {
   const cells = (): readonly Cell[] => props.store.shape().cells;
   const busy = (): boolean => props.client.state().state === 'busy';
   return (
-    <Show when={!props.found.certain} fallback={<Certain result={props.result} />}>
+    <Show when={!props.found.certain} fallback={<Certain result={props.result}>{props.allPlans}</Certain>}>
       <Show when={props.found.spread} fallback={<NoResults found={props.found} />}>
         {(spread) => (
           <>
@@ -121,6 +123,7 @@ function Answers(props: AnswersProps): JSX.Element {
                 choose={(style) => props.settings.setStyle(style)}
               />
             </SpreadView>
+            {props.allPlans}
             <Show when={props.found.indices} fallback={<DriversToCome when={busy()} />}>
               {(indices) => (
                 <section class="part" aria-labelledby="drivers">
@@ -155,14 +158,17 @@ function DriversToCome(props: { when: boolean }): JSX.Element {
   );
 }
 
-function Certain(props: { result: Cell }): JSX.Element {
+function Certain(props: { result: Cell; children: JSX.Element }): JSX.Element {
   return (
-    <div class="empty">
-      <p class="finding">
-        <Sentence phrase={howSureTexts.nothingToDraw(props.result.label)} />
-      </p>
-      <p>{howSureTexts.giveRange}</p>
-    </div>
+    <>
+      <div class="empty">
+        <p class="finding">
+          <Sentence phrase={howSureTexts.nothingToDraw(props.result.label)} />
+        </p>
+        <p>{howSureTexts.giveRange}</p>
+      </div>
+      {props.children}
+    </>
   );
 }
 

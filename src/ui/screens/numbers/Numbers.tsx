@@ -63,7 +63,7 @@ export function Numbers(): JSX.Element {
         <p class="hint quiet">
           {listTexts.pressALabel} <Link onPress={() => openTogether(choice, '')}>{seeTogether}</Link>
         </p>
-        <OwnWork kinds={['line', 'entry', 'whole']} />
+        <OwnWork kinds={['line', 'entry', 'steps', 'whole']} />
       </div>
       <Show when={lesson.lesson()}>
         <Suspense>

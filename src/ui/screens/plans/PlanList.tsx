@@ -2,7 +2,7 @@ import { createMemo, Index, Show, untrack, type JSX } from 'solid-js';
 import { differingCells, differsBy } from '../../../present/plans/differing';
 import { isUnnamed } from '../../../present/plans/form';
 import { plansTexts } from '../../../present/plans/texts';
-import { letterOf } from '../../../present/text/planLetter';
+import { lettersOf } from '../../../present/text/planLetter';
 import { usePage } from '../../app/pageContext';
 import { PlanLetter } from '../../kit/PlanLetter';
 import { DoneLine } from './DoneLine';
@@ -65,10 +65,7 @@ interface PlanRowProps {
 function PlanRow(props: PlanRowProps): JSX.Element {
   const { store, compared } = usePage();
   const form = createMemo(() => (props.changes.form()?.plan === props.name ? props.changes.form() : undefined));
-  const letter = (): string => {
-    const columns = compared.columns();
-    return columns.includes(props.place) ? letterOf(columns.indexOf(props.place), columns.length) : '';
-  };
+  const letter = (): string => lettersOf(props.count, compared.columns())[props.place] ?? '';
   const said = (): string => (props.place === 0 ? plansTexts.reference : differsBy(props.differing));
   return (
     <li class="plan-row">

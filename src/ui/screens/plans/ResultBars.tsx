@@ -2,7 +2,7 @@ import { createMemo, Index, Show, type JSX } from 'solid-js';
 import { floatOf, type Decimal } from '../../../core/number';
 import { barsPicture, type PlanBars } from '../../../present/plans/barsPicture';
 import { rowSaid, type ResultRow } from '../../../present/plans/sideBySide';
-import { letterOf } from '../../../present/text/planLetter';
+import { lettersOf } from '../../../present/text/planLetter';
 import { usePage } from '../../app/pageContext';
 import { localFormat } from '../../app/preferences/localFormat';
 import { ChartCanvas } from '../../kit/charts/ChartCanvas';
@@ -29,8 +29,7 @@ function Bars(props: { row: ResultRow; names: readonly string[] }): JSX.Element 
   const { compared } = usePage();
   const chartArea = createChartArea();
   const bars = createMemo((): PlanBars => {
-    const columns = compared.columns();
-    const letters = props.names.map((_name, p) => (columns.includes(p) ? letterOf(columns.indexOf(p), 2) : ''));
+    const letters = lettersOf(props.names.length, compared.columns());
     const numbers: readonly Decimal[] = props.row.numbers ?? [];
     return {
       names: props.names,

@@ -1,7 +1,7 @@
-import { Index, Show, type JSX } from 'solid-js';
+import { createMemo, Index, Show, type JSX } from 'solid-js';
 import type { PlanValue, ResultRow } from '../../../present/plans/sideBySide';
 import { noHeadlines, plansTexts } from '../../../present/plans/texts';
-import { letterOf } from '../../../present/text/planLetter';
+import { lettersOf } from '../../../present/text/planLetter';
 import { usePage } from '../../app/pageContext';
 import { Link } from '../../kit/Link';
 import { PlanLetter } from '../../kit/PlanLetter';
@@ -17,10 +17,8 @@ interface SideBySideProps {
 /** Every plan in a column, every headline in a row. */
 export function SideBySide(props: SideBySideProps): JSX.Element {
   const { compared } = usePage();
-  const letter = (plan: number): string => {
-    const columns = compared.columns();
-    return columns.includes(plan) ? letterOf(columns.indexOf(plan), columns.length) : '';
-  };
+  const letters = createMemo(() => lettersOf(props.names.length, compared.columns()));
+  const letter = (plan: number): string => letters()[plan] ?? '';
   const first = (): ResultRow => props.rows[0]!;
   return (
     <section class="part" aria-labelledby="plans-table">

@@ -1,5 +1,7 @@
 import { createMemo, Show, type JSX } from 'solid-js';
+import type { Cell } from '../../../model/cell';
 import type { CautionTopic } from '../../../present/page/cautions';
+import { hasFurther } from '../../../present/allPlans/plans';
 import { failingChecks, type Failing } from '../../../present/page/failingChecks';
 import { namesAmong } from '../../../present/text/entryNames';
 import { createSight } from '../../kit/sections/sight';
@@ -13,6 +15,7 @@ import { AssumedPart } from './AssumedPart';
 import { usePage } from '../../app/pageContext';
 import { HiddenMoneyList } from '../../kit/hiddenMoney/HiddenMoneyList';
 import { Limits, Warnings } from './CaseNotes';
+import { OtherPlans } from './OtherPlans';
 import { Verdict } from './Verdict';
 import type { CaseBudget } from '../../../present/theCase/caseOf';
 import { ComparedTable } from './ComparedTable';
@@ -69,9 +72,7 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
   const failing = createMemo(() => failingIn(props, plans()));
   return (
     <div class="case-made" ref={made}>
-      <Show when={asked() !== undefined}>
-        <Verdict {...props} studies={studies} nameOf={nameOf()} />
-      </Show>
+      <AtTheTop {...props} studies={asked() && studies} nameOf={nameOf()} plans={plans()} />
       <Warnings failing={failing()} goTo={props.goTo} />
       <AnswerAndBudget
         {...props}
@@ -93,6 +94,25 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
       </Limits>
       <CaseButtons {...props} print={print} />
     </div>
+  );
+}
+
+interface AtTheTopProps extends CaseMadeProps {
+  /** Undefined where there is no net change to study. */
+  readonly studies: Studies | undefined;
+  readonly nameOf: (cell: Cell) => string;
+  readonly plans: readonly [number, number];
+}
+
+/** The verdict, and in a model of more plans what the others come to. */
+function AtTheTop(props: AtTheTopProps): JSX.Element {
+  return (
+    <>
+      <Show when={props.studies}>{(studies) => <Verdict {...props} studies={studies()} />}</Show>
+      <Show when={hasFurther(props.store.shape().plans.length, props.plans)}>
+        <OtherPlans {...props} />
+      </Show>
+    </>
   );
 }
 

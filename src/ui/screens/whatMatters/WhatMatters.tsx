@@ -10,6 +10,7 @@ import { namesAmong } from '../../../present/text/entryNames';
 import { LazySection } from '../../kit/sections/LazySection';
 import { MethodLink } from '../../kit/method/MethodLink';
 import type { ScreenProps } from '../../app/screenProps';
+import { CostsInPlans } from './costs/CostsInPlans';
 import { CostsSideBySide } from './costs/CostsSideBySide';
 import type { TornadoSubject } from '../../../present/whatMatters/tornado/sentences';
 import { createTornado, type ShownTornado } from './tornado/shownTornado';
@@ -31,6 +32,7 @@ export function WhatMatters(props: ScreenProps): JSX.Element {
         {(result) => <Answer {...props} result={result()} />}
       </ResultChooser>
       <CostsSideBySide {...props} />
+      <CostsInPlans {...props} />
     </QuestionScreen>
   );
 }

@@ -8,6 +8,9 @@ import { day, exactNumber, oneOf, text, type Setting } from './setting';
 /** Whether the beds are those of the plan or of the plan compared with. */
 export const bedsPlanSetting = oneOf('beds plan', ['plan', 'against'], 'plan');
 
+/** Name of the plan whose beds are looked at where it is none of the two compared; blank where it is one of them. */
+export const bedsFurtherSetting = text('beds further plan');
+
 /** First day of the year on the water, and of the week whose work is listed; undefined for the usual one. */
 export const yearStartSetting = day('beds start');
 export const workWeekSetting = day('beds week');

@@ -6,6 +6,13 @@ const usualTarget = decimal(0);
 
 export const lineViewSetting: Setting<LineView> = oneOf('breakeven view', ['both', 'difference', 'alone'], 'both');
 
+/** Whether all plans of a model are drawn or the two that are compared; undefined until someone chooses. */
+export const drawnPlansSetting: Setting<'all' | 'two' | undefined> = oneOf(
+  'breakeven plans',
+  ['all', 'two'],
+  undefined,
+);
+
 /** The target of each plan's result. */
 export function targetSetting(result: string): Setting<Decimal> {
   return exactNumber(`breakeven target ${result}`, usualTarget);

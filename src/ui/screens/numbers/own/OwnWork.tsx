@@ -9,6 +9,7 @@ import './own.css';
 const forms = {
   line: lazy(async () => ({ default: (await import('./AddLine')).AddLine })),
   entry: lazy(async () => ({ default: (await import('./AddEntry')).AddEntry })),
+  steps: lazy(async () => ({ default: (await import('./StepPriceForm')).StepPriceForm })),
   whole: lazy(async () => ({ default: (await import('./WholeModel')).WholeModel })),
 };
 

@@ -1,5 +1,5 @@
-/** A line of the budget, an entry, or the currency and units of the whole model. */
-export type FormKind = 'line' | 'entry' | 'whole';
+/** A line of the budget, an entry, a price by quantity, or the currency and units of the whole model. */
+export type FormKind = 'line' | 'entry' | 'steps' | 'whole';
 
 /** A form that stands in place once it is asked for. */
 export interface FormProps {

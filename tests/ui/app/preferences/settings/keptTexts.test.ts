@@ -105,6 +105,7 @@ const cases: Case[] = [
   ['farmNoLimitSetting', setUp.farmNoLimitSetting, 'set up no limit', 'yes', true, false],
 
   ['lineViewSetting', breakeven.lineViewSetting, 'breakeven view', 'difference', 'difference', 'both'],
+  ['drawnPlansSetting', breakeven.drawnPlansSetting, 'breakeven plans', 'two', 'two', undefined],
   ['targetSetting', breakeven.targetSetting('m'), 'breakeven target m', '1200', decimal(1200), decimal(0)],
   [
     'differenceTargetSetting',
@@ -146,6 +147,7 @@ const cases: Case[] = [
   ['watchPlantsSetting', timing.watchPlantsSetting, 'timing watch plants', '6o', '6o', ''],
 
   ['bedsPlanSetting', beds.bedsPlanSetting, 'beds plan', 'against', 'against', 'plan'],
+  ['bedsFurtherSetting', beds.bedsFurtherSetting, 'beds further plan', 'Peat plug', 'Peat plug', ''],
   ['yearStartSetting', beds.yearStartSetting, 'beds start', '2031-03-09', march, undefined],
   ['workWeekSetting', beds.workWeekSetting, 'beds week', '2031-03-09', march, undefined],
   ['countedAtSetting', beds.countedAtSetting('set_time'), 'beds time set_time', 'move 2', 'move 2', undefined],

@@ -1,0 +1,133 @@
+import type { Decimal } from '../../core/number';
+import type { Cell } from '../../model/cell';
+import type { Way } from '../../study/best';
+import { bestAmongNumbers, type BestStretch } from '../../study/envelope';
+import { capital, distance, type Moved } from '../breakeven/answer';
+import type { Format } from '../text/numberFormat';
+import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
+import { spoken } from '../text/spokenNumber';
+import type { NamedPlan } from './plans';
+
+/** Which plan is the best where, as one input moves. */
+export interface BestPlanContext {
+  readonly result: Cell;
+  readonly moved: Moved;
+  readonly way: Way;
+  readonly plans: readonly NamedPlan[];
+  /** The result of each plan today; NaN where it has none. */
+  readonly today: readonly Decimal[];
+  /** Whether the input moves the result in any plan. */
+  readonly moves: boolean;
+  /** They count among the plans. */
+  readonly stretches: readonly BestStretch[];
+}
+
+/** The sentences: the finding, and further remarks. */
+interface BestPlanSentences {
+  readonly main: Phrase;
+  readonly more: Phrase;
+}
+
+/** At most this many stretches are told one by one. */
+const mostStretches = 5;
+/** At most this many plans are named in a list. */
+const mostNames = 6;
+
+/** A crossing rounded to ten digits: the search may end very slightly beside a short number. */
+function at(x: Decimal, { moved }: BestPlanContext, format: Format): string {
+  return spoken(x.toSignificantDigits(10), moved.cell.unit, format);
+}
+
+function namesOf({ plans }: BestPlanContext, best: readonly number[]): Phrase {
+  const names = listed(best.map((plan) => plans[plan]?.name ?? ''));
+  return best.length > 1 ? [...names, ...plainly(' alike')] : names;
+}
+
+/** `Foam cube has the lowest Cost of a plant`. */
+function claim(matter: BestPlanContext, best: readonly number[]): Phrase {
+  if (best.length === 0) return say`no plan has a ${matter.result.label} that can be computed`;
+  return say`${namesOf(matter, best)} ${plainly(`${best.length > 1 ? 'have' : 'has'} the ${matter.way}`)} ${matter.result.label}`;
+}
+
+function inShort(matter: BestPlanContext, best: readonly number[]): Phrase {
+  return best.length === 0 ? plainly('none that can be computed') : namesOf(matter, best);
+}
+
+function between(matter: BestPlanContext, from: Decimal, to: Decimal, format: Format): Phrase {
+  return say`between ${format.value(from.toSignificantDigits(10), matter.moved.cell.unit)} and ${at(to, matter, format)}`;
+}
+
+function oneByOne(matter: BestPlanContext, format: Format): Phrase {
+  const { stretches } = matter;
+  const isTold = stretches.findIndex(({ best }) => best.length > 0);
+  return stretches.flatMap(({ to, best, isBehind }, i): Phrase => {
+    const said = i === isTold || best.length === 0 ? claim(matter, best) : inShort(matter, best);
+    const next = stretches[i + 1];
+    if (i === 0) return say`${plainly(next?.isBehind === true ? 'Up to' : 'Below')} ${at(to, matter, format)}, ${said}`;
+    const start = isBehind ? 'above that' : 'from there';
+    if (next === undefined) return say`; ${plainly(isBehind ? start : 'from there on')}, ${said}`;
+    return say`; ${plainly(start)} to ${at(to, matter, format)}, ${said}`;
+  });
+}
+
+function around({ stretches, moved }: BestPlanContext): BestStretch | undefined {
+  return stretches.find(({ from, to }) => moved.today.gte(from) && moved.today.lte(to));
+}
+
+function found(matter: BestPlanContext, format: Format): Phrase {
+  const { stretches, moved, way, result } = matter;
+  const [first] = stretches;
+  const last = stretches.at(-1);
+  if (first === undefined || last === undefined) return [];
+  const over = between(matter, first.from, last.to, format);
+  if (stretches.length === 1) return capital(say`${claim(matter, first.best)} at every ${moved.cell.label} ${over}.`);
+  if (stretches.length <= mostStretches) return [...oneByOne(matter, format), ...plainly('.')];
+  const times = plainly(String(stretches.length - 1));
+  const start = say`Another plan comes to have the ${plainly(way)} ${result.label} ${times} times ${over}; the table tells where.`;
+  const here = around(matter);
+  if (here === undefined) return start;
+  const stretch = capital(between(matter, here.from, here.to, format));
+  return sentences(start, say`${stretch}, around today, ${claim(matter, here.best)}.`);
+}
+
+/** The results of all plans today, the best first. */
+function todayInOrder({ result, today, plans, way }: BestPlanContext, format: Format): Phrase {
+  const known = plans.flatMap((plan, p) => (today[p]?.isFinite() === true ? [{ plan, number: today[p] }] : []));
+  known.sort((a, b) => (way === 'highest' ? b.number.cmp(a.number) : a.number.cmp(b.number)));
+  if (known.length === 0) return say`${result.label} cannot be computed in any plan today.`;
+  const told = known.slice(0, mostNames).flatMap(({ plan, number }, i): Phrase => {
+    const text = i === 0 ? spoken(number, result.unit, format) : format.value(number, result.unit);
+    return say`${plainly(i === 0 ? '' : ', ')}${plainly(plan.name)} ${text}`;
+  });
+  return say`${result.label} today: ${told}.`;
+}
+
+/** The plans that are the best nowhere. */
+function never({ plans, stretches }: BestPlanContext): Phrase {
+  const names = plans.flatMap(({ name }, p) => (stretches.some(({ best }) => best.includes(p)) ? [] : name));
+  if (names.length === 0 || stretches.length === 0) return [];
+  const verb = names.length === 1 ? ' has it nowhere there.' : ' have it nowhere there.';
+  return [...listed(names, mostNames), ...plainly(verb)];
+}
+
+/** Which plan is the best where, and how far today’s number is from a change. */
+export function bestPlanSentences(matter: BestPlanContext, format: Format): BestPlanSentences {
+  const { moved, stretches, today, way, moves } = matter;
+  if (!moves) {
+    const best = bestAmongNumbers(today, way);
+    const main = say`${moved.cell.label} moves ${matter.result.label} in no plan: ${claim(matter, best)} whatever this entry is.`;
+    return { main, more: todayInOrder(matter, format) };
+  }
+  const [first, ...rest] = stretches;
+  if (first === undefined) return { main: [], more: [] };
+  const crossings = rest.map(({ from }) => ({ value: from, direction: 'up' as const }));
+  const range = { from: first.from, to: stretches.at(-1)?.to ?? first.to };
+  return {
+    main: found(matter, format),
+    more: sentences(
+      distance({ range, crossings, breaks: [], holds: null }, moved, format),
+      stretches.length > mostStretches ? [] : never(matter),
+      todayInOrder(matter, format),
+    ),
+  };
+}
