@@ -13,9 +13,9 @@ export const screenQuestions = [
 ] as const;
 
 /**
- * A question; or the page on how figures are worked out or the picture of how entries hang together, which stand in its
- * place; or what stands in the place of the whole model: the page on which one of one's own is set up, and a lesson step
- * by step before a class.
+ * A question; or the page on how figures are worked out or the picture of how entries hang together, which stand in
+ * its place; or what stands in the place of the whole model: the page on which one of one's own is set up, and a lesson
+ * step by step before a class.
  */
 export type ScreenQuestion = (typeof screenQuestions)[number]['key'] | 'method' | 'set up' | 'teach' | 'together';
 

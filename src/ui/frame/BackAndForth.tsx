@@ -64,8 +64,9 @@ export function BackAndForth(props: BackAndForthProps): JSX.Element {
   let jump: Jump | undefined;
   const show = (place: Place): void => {
     props.side[1](place.side);
-    if (place.entry !== '') choice.set(methodEntrySetting, place.entry);
-    choice.set(questionSetting, place.question);
+    // What is set is written: a page that is only loaded again must not count as the newest work.
+    if (place.entry !== here().entry && place.entry !== '') choice.set(methodEntrySetting, place.entry);
+    if (place.question !== question()) choice.set(questionSetting, place.question);
     props.shelf[1](place.shelf);
     if (place.row !== undefined && place.question === 'numbers') navigation.goToRow(place.row);
     jump = navigation.jumped();

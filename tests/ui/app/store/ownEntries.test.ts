@@ -29,7 +29,7 @@ describe('entries of one’s own', () => {
       }),
       { numRuns: 60 },
     );
-  });
+  }, 60_000);
 
   it('what an entry showed before a change is told by the entry, wherever it stands now', () => {
     const { model, origin } = nursery();
