@@ -154,6 +154,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   listenForLinks(fileActions.openLink);
   const side = createSide(page, question);
   const shelfOpen = createSignal(false);
+  const [isShelfOpen] = shelfOpen;
   const asked = createMemo(() => questionsFor(page.store.shape()));
   listenForSteps(page.store);
   leaveAlone(page, question, setQuestion);
@@ -164,7 +165,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
       <TopBar
         kept={keeper.state()}
         shelf={<Shelf database={props.shelf.database} keeper={keeper} say={fileActions.say} open={shelfOpen} />}
-        isShelfOpen={shelfOpen[0]()}
+        isShelfOpen={isShelfOpen()}
         scheme={scheme()}
         onScheme={choose}
         onSetUp={() => setQuestion('set up')}

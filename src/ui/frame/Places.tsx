@@ -34,7 +34,7 @@ function createMoved({ store, navigation }: PageState, more: readonly Accessor<u
 export function Places(props: Omit<BackAndForthProps, 'first'>): JSX.Element {
   const page = usePage();
   const question = createMemo(() => page.choice.get(questionSetting));
-  const moved = createMoved(page, [question, () => props.shelf[0]()]);
+  const moved = createMoved(page, [() => question(), () => props.shelf[0]()]);
   const first = untrack(() => [question(), props.side[0](), props.keeper.id()] as const);
   return (
     <Show when={moved()}>

@@ -146,6 +146,11 @@ interface Shelf {
   readonly onSaved: () => void;
 }
 
+/** What was done to copy a link, by a part that few visits need. */
+async function linkCopied(store: ModelStore, drafts: Drafts): Promise<string> {
+  return (await import('./copyLink')).copyLink(store, drafts);
+}
+
 export function createFileActions(store: ModelStore, drafts: Drafts, shelf: Shelf): FileActions {
   const news = createNotices();
   const care = createCare(store, drafts, news, shelf.isKept);
@@ -200,10 +205,7 @@ export function createFileActions(store: ModelStore, drafts: Drafts, shelf: Shel
       care.noteSaved();
       shelf.onSaved();
     },
-    copyLink: () =>
-      void import('./copyLink')
-        .then(({ copyLink }) => copyLink(store, drafts))
-        .then((text) => news.say(text, () => false)),
+    copyLink: () => void linkCopied(store, drafts).then((text) => news.say(text, () => false)),
     startOver,
     stop: opening.stop,
   };

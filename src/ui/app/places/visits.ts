@@ -72,16 +72,28 @@ export function leaveForModel(isGone = false): void {
   else history.pushState({ depth: depthNow() + 1 }, '', address);
 }
 
+/** The spot that a person is offered to go back to, by the depth at which the page stands. */
+function createOffer(spots: Accessor<readonly Spot[]>, depthOfNow: () => number) {
+  const [offered, setOffered] = createSignal<Spot>();
+  /** Links before this depth were followed before the model changed. */
+  let from = 0;
+  return {
+    offered,
+    offer: (): void => {
+      setOffered(spots().findLast(({ depth }) => depth >= from && depth < depthOfNow()));
+    },
+    forget: (): void => {
+      from = depthOfNow();
+      setOffered(undefined);
+    },
+  };
+}
+
 /** @param first the place where the page began */
 export function createVisits(first: Place, { here, isOpen, openModel, show }: VisitOptions): Visits {
   let now: Visit = { ...first, depth: depthNow() };
   const [spots, setSpots] = createSignal<readonly Spot[]>([]);
-  const [offered, setOffered] = createSignal<Spot>();
-  /** Links before this depth were followed before the model changed. */
-  let offeredFrom = 0;
-  const offer = (): void => {
-    setOffered(spots().findLast(({ depth }) => depth >= offeredFrom && depth < now.depth));
-  };
+  const { offered, offer, forget } = createOffer(spots, () => now.depth);
   const put = (visit: Visit): void => {
     history.replaceState(visit, '', location.pathname + location.search + addressOf(visit));
     now = visit;
@@ -138,9 +150,6 @@ export function createVisits(first: Place, { here, isOpen, openModel, show }: Vi
       const spot = offered();
       if (spot !== undefined) history.go(spot.depth - now.depth);
     },
-    forget: () => {
-      offeredFrom = now.depth;
-      setOffered(undefined);
-    },
+    forget,
   };
 }

@@ -90,10 +90,6 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
       },
     );
   });
-  const leave = (): void => {
-    if (tally.isBehind() && !isLeft) lastMoments.put(workWithSteps(parts, options, true)[0]);
-    writing.hurry();
-  };
   return {
     state: tally.state,
     isBehind: tally.isBehind,
@@ -115,6 +111,9 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
       };
     },
     flush: writing.hurry,
-    leave,
+    leave: () => {
+      if (tally.isBehind() && !isLeft) lastMoments.put(workWithSteps(parts, options, true)[0]);
+      writing.hurry();
+    },
   };
 }
