@@ -59,7 +59,9 @@ function placedKey(items: readonly KeyItem[], ink: ChartInk, width: number): { i
   let [x, line] = [0, 0];
   for (const item of items) {
     const sign = item.room === 0 ? 0 : item.room + 6;
-    const texts = wrapped(item.text, width - sign, ink.measure);
+    const found = wrapped(item.text, width - sign, ink.measure);
+    // A sign may stand without words.
+    const texts = found.length === 0 ? [''] : found;
     const long = sign + Math.max(0, ...texts.map(ink.measure));
     if (x > 0 && x + long > width) [x, line] = [0, line + 1];
     texts.forEach((text, k) =>

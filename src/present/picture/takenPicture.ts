@@ -21,13 +21,20 @@ export interface KeyItem {
 
 export type DrawnPicture = LinesPicture | RowsPicture | WholePicture;
 
+/** Draws a picture in some colours and some width in pixels. */
+export type Draw<Picture> = (ink: ChartInk, width: number) => Picture;
+
+/** What a chart adds to itself where it is taken out. */
+export interface TakenParts {
+  readonly key: (ink: ChartInk) => readonly KeyItem[];
+  /** The picture, where elements over the chart say a part of it on the page. */
+  readonly draw?: Draw<DrawnPicture>;
+}
+
 /** A chart as it is taken out of the page, for drawing in any size and in other colours than the page's. */
-export interface TakenPicture {
+export interface TakenPicture extends Required<TakenParts> {
   /** What is shown, with its unit. */
   readonly title: string;
   /** The finding. */
   readonly sentence: string;
-  readonly key: (ink: ChartInk) => readonly KeyItem[];
-  /** @param width in pixels */
-  readonly draw: (ink: ChartInk, width: number) => DrawnPicture;
 }

@@ -11,6 +11,8 @@ export interface DataCell {
   readonly number?: NumberBehind | undefined;
   /** The unit of this one number as it is printed, where a column or a line holds several units. */
   readonly unit?: string | undefined;
+  /** The number's own text, where the text says more than the number. */
+  readonly alone?: string | undefined;
   /** A small remark beside the text, as `today`. */
   readonly note?: string | undefined;
 }

@@ -23,7 +23,7 @@ function entryOf(cell: DataCell, digits: Digits, format: Pick<Format, 'marks'>, 
   if (number === undefined) return wordsEntry(cell);
   if (!isKnown(number)) return digits === 'all' ? '' : commonTexts.cannotCompute;
   if (digits === 'all') return { number: allDigits(number) };
-  const shown = plainNumber(text, format, unit);
+  const shown = plainNumber(cell.alone ?? text, format, unit);
   return shown === undefined ? text : { number: shown };
 }
 

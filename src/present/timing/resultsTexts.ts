@@ -7,6 +7,11 @@ export const resultsTexts = {
   needed: 'Needed in all',
   standard: 'Standard time, s',
   lost: 'Lost',
+  leftOutBatches: 'Left out',
+  confidence: 'Confidence, %',
+  allowance: 'Allowance, %',
+  allowanceOf: 'Allowance of the',
+  within: 'Needed for within, %',
   leftOut: (batches: number) => `${batches} left out`,
   howMany: 'How many batches are needed',
 } as const;

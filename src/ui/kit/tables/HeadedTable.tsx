@@ -16,10 +16,13 @@ interface HeadedTableProps {
   readonly waits?: boolean | undefined;
 }
 
+/** The places of the columns that the screen shows. */
+function shownPlaces(columns: readonly DataColumn[]): number[] {
+  return columns.flatMap(({ aside = false }, k) => (aside ? [] : [k]));
+}
+
 /** A table of one row of heads and of rows below them, in a room that scrolls. */
 export function HeadedTable(props: HeadedTableProps): JSX.Element {
-  const shown = (): number[] => props.table.columns.flatMap(({ aside = false }, k) => (aside ? [] : [k]));
-  const column = (k: number): DataColumn => props.table.columns[k]!;
   return (
     <TableRoom label={props.label} class={props.class} table={() => props.table} waits={props.waits}>
       <Show when={props.captioned !== false}>
@@ -27,28 +30,25 @@ export function HeadedTable(props: HeadedTableProps): JSX.Element {
       </Show>
       <thead>
         <tr>
-          <Index each={shown()}>{(k) => <Head column={column(k())} />}</Index>
+          <Index each={shownPlaces(props.table.columns)}>{(k) => <Head column={props.table.columns[k()]!} />}</Index>
         </tr>
       </thead>
       <tbody>
         <Index each={props.table.rows}>
           {(row, at) => (
-            <tr>
-              <Index each={shown()}>
-                {(k, place) => (
-                  <Show
-                    when={place > 0}
-                    fallback={<RowHead cell={row()[k()]!} press={props.goTo && (() => props.goTo?.(at))} />}>
-                    <td class={column(k()).words === true ? 'words' : undefined}>
-                      <CellText cell={row()[k()]!} />
-                    </td>
-                  </Show>
-                )}
-              </Index>
-            </tr>
+            <Row cells={row()} columns={props.table.columns} press={props.goTo && (() => props.goTo?.(at))} />
           )}
         </Index>
       </tbody>
+      <Show when={props.table.foot}>
+        {(foot) => (
+          <tfoot>
+            <Index each={foot()}>
+              {(row) => <Row cells={row()} columns={props.table.columns} press={undefined} />}
+            </Index>
+          </tfoot>
+        )}
+      </Show>
     </TableRoom>
   );
 }
@@ -65,24 +65,38 @@ function Head(props: { column: DataColumn }): JSX.Element {
   );
 }
 
-function RowHead(props: { cell: DataCell; press: (() => void) | undefined }): JSX.Element {
+function Row(props: {
+  cells: readonly DataCell[];
+  columns: readonly DataColumn[];
+  press: (() => void) | undefined;
+}): JSX.Element {
   return (
-    <th scope="row">
-      <Show when={props.press} fallback={<CellText cell={props.cell} />}>
-        {(press) => <Link onPress={press()}>{props.cell.text}</Link>}
-      </Show>
-      <Show when={props.press && props.cell.note}>
-        {' '}
-        <span class="unit">{props.cell.note}</span>
-      </Show>
-    </th>
+    <tr>
+      <Index each={shownPlaces(props.columns)}>
+        {(k, place) => (
+          <Show
+            when={place > 0}
+            fallback={
+              <th scope="row">
+                <CellText cell={props.cells[k()]!} press={props.press} />
+              </th>
+            }>
+            <td class={props.columns[k()]!.words === true ? 'words' : undefined}>
+              <CellText cell={props.cells[k()]!} press={undefined} />
+            </td>
+          </Show>
+        )}
+      </Index>
+    </tr>
   );
 }
 
-function CellText(props: { cell: DataCell }): JSX.Element {
+function CellText(props: { cell: DataCell; press: (() => void) | undefined }): JSX.Element {
   return (
     <>
-      {props.cell.text}
+      <Show when={props.press} fallback={props.cell.text}>
+        {(press) => <Link onPress={press()}>{props.cell.text}</Link>}
+      </Show>
       <Show when={props.cell.note}>
         {' '}
         <span class="unit">{props.cell.note}</span>

@@ -10,7 +10,7 @@ export interface TakeOutProps {
   /** What the table or the chart is called. */
   readonly caption: string;
   readonly table?: (() => DataTable) | undefined;
-  readonly picture?: (() => TakenPicture) | undefined;
+  readonly picture?: (() => Promise<TakenPicture>) | undefined;
   /** Whether figures are still to come; nothing is taken out until all are there. */
   readonly waits?: boolean | undefined;
 }

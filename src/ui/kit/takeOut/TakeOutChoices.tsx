@@ -83,20 +83,20 @@ function PictureChoices(props: TakeOutProps & { say: (text: string) => void }): 
   const { store } = usePage();
   const title = (): string => store.shape().title || store.origin().name;
   const source = (): string => sourceLine(title(), today());
-  const saveSvg = (): void => {
+  const saveSvg = async (): Promise<void> => {
     const name = takenName(title(), props.caption, 'svg');
-    download(name, svgFile(props.picture!(), source()), 'image/svg+xml');
+    download(name, svgFile(await props.picture!(), source()), 'image/svg+xml');
     props.say(takeOutTexts.saved(name));
   };
   const savePng = async (): Promise<void> => {
     const name = takenName(title(), props.caption, 'png');
-    const blob = await pngFile(props.picture!(), source());
+    const blob = await pngFile(await props.picture!(), source());
     if (blob !== undefined) downloadBlob(name, blob);
     props.say(blob === undefined ? takeOutTexts.noPicture : takeOutTexts.saved(name));
   };
   return (
     <div class="take-out-buttons">
-      <button type="button" class="word" onClick={saveSvg}>
+      <button type="button" class="word" onClick={() => void saveSvg()}>
         {takeOutTexts.saveSvg}
       </button>
       <button type="button" class="word" onClick={() => void savePng()}>

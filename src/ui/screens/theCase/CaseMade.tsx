@@ -27,7 +27,6 @@ import { OwnWordsView } from './OwnWordsView';
 import { createPrint, type Print } from './printCase';
 import type { PlanPair } from '../../../present/theCase/comparedEntries';
 import { createStudies, type Studies } from './studies';
-import { budgetTable, tableName } from '../../../present/theCase/table';
 import { AnswerAndBudget } from './AnswerAndBudget';
 import { caseTexts } from '../../../present/theCase/texts';
 
@@ -127,12 +126,6 @@ function CaseButtons(props: CaseMadeProps & { print: Print }): JSX.Element {
     <p class="case-buttons">
       <button type="button" class="word" onClick={() => props.print.start()}>
         {caseTexts.print}
-      </button>
-      <button
-        type="button"
-        class="word"
-        onClick={() => download(tableName(props.store.origin().name), budgetTable(props.made))}>
-        {caseTexts.saveBudget}
       </button>
       <span class="quiet" role="status">
         {props.print.isWaiting() ? caseTexts.working : ''}
