@@ -25,8 +25,8 @@ export function keyLine(text: string, colour: string, width: number, dash: reado
   };
 }
 
-/** A filled box as an item of a key. */
-export function keyBox(text: string, fill: Fill, edge: string): KeyItem {
+/** A filled box as an item of a key. @param share how much of the paper the fill covers */
+export function keyBox(text: string, fill: Fill, edge: string, share = 1): KeyItem {
   return {
     text,
     room: 14,
@@ -34,7 +34,9 @@ export function keyBox(text: string, fill: Fill, edge: string): KeyItem {
       pen.fillStyle = fill;
       pen.strokeStyle = edge;
       pen.lineWidth = 1;
+      pen.globalAlpha = share;
       pen.fillRect(left + 0.5, middle - 6, 13, 12);
+      pen.globalAlpha = 1;
       pen.strokeRect(left + 0.5, middle - 6, 13, 12);
     },
   };

@@ -1,6 +1,7 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import { decimal } from '../../../core/number';
 import { ChartCanvas } from '../charts/ChartCanvas';
+import { createChartArea } from '../charts/chartArea';
 import { onLightGround } from '../charts/lightGround';
 import { openLines } from '../charts/lines';
 import type { ChartInk } from '../../../present/picture/ink';
@@ -38,7 +39,10 @@ function heightFor(width: number): number {
 export function HeatChart(props: HeatChartProps): JSX.Element {
   const drawIn = (ink: ChartInk, width: number, shades: Shades): LinesPicture =>
     heatPicture(props.drawing, ink, shades, { width, height: heightFor(width) }, localFormat);
-  const draw = (ink: ChartInk, width: number): LinesPicture => drawIn(ink, width, shadesOf(document.documentElement));
+  const chartArea = createChartArea();
+  // The page's colours change with the area's.
+  const pageShades = createMemo(() => (chartArea.ink() === undefined ? undefined : shadesOf(document.documentElement)));
+  const draw = (ink: ChartInk, width: number): LinesPicture => drawIn(ink, width, pageShades()!);
   const parts = (): TakenParts => {
     const shades = onLightGround(shadesOf);
     const { downTitle, worseText, write } = props;
@@ -75,7 +79,14 @@ export function HeatChart(props: HeatChartProps): JSX.Element {
         <span aria-hidden="true">↑ </span>
         {props.downTitle}
       </p>
-      <ChartCanvas title={props.what} label={props.label} open={openLines} draw={draw} parts={parts} />
+      <ChartCanvas
+        chartArea={chartArea}
+        title={props.what}
+        label={props.label}
+        open={openLines}
+        draw={draw}
+        parts={parts}
+      />
     </figure>
   );
 }

@@ -8,7 +8,6 @@ import { createSight } from '../../kit/sections/sight';
 import { localFormat } from '../../app/preferences/localFormat';
 import { questionSetting } from '../../app/preferences/settings/page';
 import { cautionTopics } from '../../../present/page/cautionTopics';
-import { download } from '../../app/files/saving';
 import type { ScreenProps } from '../../app/screenProps';
 import { demandsOf, type PlanDemand } from '../../../present/theCase/demands';
 import { AssumedPart } from './AssumedPart';
