@@ -20,7 +20,10 @@ export interface DataCell {
 export interface DataColumn {
   /** Blank where the screen leaves the head out. */
   readonly name: string;
-  /** The unit of its numbers as it is printed; blank or left out where the name holds it, or where there is none. */
+  /**
+   * The unit of its numbers as it is printed, for the head of the column that is taken out; blank or left out where the
+   * name holds it, or where there is none.
+   */
   readonly unit?: string;
   /** Whether it holds words and no numbers, and is set as such. */
   readonly words?: boolean;
@@ -51,7 +54,7 @@ export function figure(text: string, number: NumberBehind | undefined, unit?: st
   return { text, number, unit };
 }
 
-/** The head of a column: `Wage, EUR/h`. */
+/** The head of a column that is taken out: `Wage, EUR/h`. */
 export function columnTitle({ name, unit = '' }: DataColumn): string {
   return [name, unit].filter(Boolean).join(', ');
 }

@@ -28,7 +28,7 @@ export function batchRows({ step, rows, batches, time }: StepFound, format: Form
       number: rows.findIndex(({ row }) => row === batch.row) + 1,
       plants: figure(format.full(batch.plants), batch.plants),
       seconds: figure(ownText(seconds, format), seconds),
-      off: figure(`${format.signed(off, undefined, 1)} %`, off, '%'),
+      off: figure(`${format.signed(off, undefined, 1)} %`, off),
     };
   });
 }
@@ -38,7 +38,10 @@ export function dotsTable(study: readonly StepFound[], format: Format): DataTabl
   const { batch, secondsEach, againstMean } = dotsTexts;
   return {
     caption: dotsTexts.numbers,
-    columns: [timingFields.step, batch, timingFields.plants, secondsEach, againstMean].map((name) => ({ name })),
+    columns: [
+      ...[timingFields.step, batch, timingFields.plants, secondsEach].map((name) => ({ name })),
+      { name: againstMean, unit: '%' },
+    ],
     rows: study
       .flatMap((found) => batchRows(found, format))
       .map(({ step, number, plants, seconds, off }) => [

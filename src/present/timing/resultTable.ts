@@ -88,7 +88,6 @@ export function resultsTable(
     resultsTexts.needed,
     resultsTexts.standard,
     timingFields.plants,
-    resultsTexts.lost,
   ];
   const asides = [
     resultsTexts.leftOutBatches,
@@ -99,7 +98,11 @@ export function resultsTable(
   ];
   return {
     caption: resultsTexts.heading,
-    columns: [...shown.map((name) => ({ name })), ...asides.map((name) => ({ name, aside: true }))],
+    columns: [
+      ...shown.map((name) => ({ name })),
+      { name: resultsTexts.lost, unit: '%' },
+      ...asides.map((name) => ({ name, aside: true })),
+    ],
     rows: rows.flatMap((row, i) => {
       const found = study[i];
       return found === undefined ? [] : [line(row, found)];

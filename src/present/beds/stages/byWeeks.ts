@@ -43,7 +43,7 @@ export function splitTable(found: ByWeeks, names: CropNames, format: Format): Da
     columns: [
       { name: shared(names) },
       { name: finished(names) },
-      { name: gained },
+      { name: gained, unit: '%' },
       ...names.stages.map((_name, i) => ({ name: boardsOf(names, i).many })),
     ],
     rows: splitRows(found, format).map((row) => [words(row.label), row.finished, row.gain, ...row.boards]),

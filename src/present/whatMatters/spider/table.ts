@@ -70,11 +70,12 @@ export function everySpiderRow(lines: readonly SpiderLine[], subject: TornadoSub
   return rowsAt(lines, subject, format, ({ places }) => places);
 }
 
-/** @param caption what the table shows, with the unit of its results */
-export function spiderTable(rows: readonly SpiderRow[], caption: string): DataTable {
+/** @param unit of the results, as it is printed */
+export function spiderTable(rows: readonly SpiderRow[], caption: string, unit: string): DataTable {
+  const units = ['', '%', '', unit];
   return {
     caption,
-    columns: spiderTexts.heads.map((name) => ({ name })),
+    columns: spiderTexts.heads.map((name, k) => ({ name, unit: units[k] ?? '' })),
     rows: rows.map(({ name, change, input, result }) => [words(name), change, input, result]),
   };
 }

@@ -51,7 +51,7 @@ export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Fo
       name: nameOf(cell),
       today: figure(shown(base), base, unit),
       flips: value === undefined ? words('cannot flip it') : flips(value),
-      change: change === undefined ? words('') : figure(changeText(change, format), change, '%'),
+      change: change === undefined ? words('') : figure(changeText(change, format), change),
     };
   });
 }
@@ -59,7 +59,7 @@ export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Fo
 export function switchTable(lines: readonly SwitchLine[]): DataTable {
   return {
     caption: switchingTexts.caption,
-    columns: switchingTexts.heads.map((name) => ({ name })),
+    columns: switchingTexts.heads.map((name, k, { length }) => ({ name, unit: k === length - 1 ? '%' : '' })),
     rows: lines.map(({ name, today, flips, change }) => [words(name), today, flips, change]),
   };
 }

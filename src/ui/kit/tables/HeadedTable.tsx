@@ -1,5 +1,5 @@
 import { Index, Show, type JSX } from 'solid-js';
-import { columnTitle, type DataCell, type DataColumn, type DataTable } from '../../../present/table/dataTable';
+import type { DataCell, DataColumn, DataTable } from '../../../present/table/dataTable';
 import { Link } from '../Link';
 import { TableRoom } from './TableRoom';
 
@@ -55,12 +55,10 @@ export function HeadedTable(props: HeadedTableProps): JSX.Element {
 
 function Head(props: { column: DataColumn }): JSX.Element {
   return (
-    <Show when={columnTitle(props.column)} fallback={<td />}>
-      {(title) => (
-        <th scope="col" class={props.column.words === true ? 'words' : undefined}>
-          {title()}
-        </th>
-      )}
+    <Show when={props.column.name} fallback={<td />}>
+      <th scope="col" class={props.column.words === true ? 'words' : undefined}>
+        {props.column.name}
+      </th>
     </Show>
   );
 }

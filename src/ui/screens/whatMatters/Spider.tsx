@@ -14,6 +14,8 @@ import { LiveText } from '../../kit/sections/LiveText';
 import { localFormat } from '../../app/preferences/localFormat';
 import { MethodLink } from '../../kit/method/MethodLink';
 import type { Choice } from '../../app/screenProps';
+import type { DataTable } from '../../../present/table/dataTable';
+import { tornadoUnit } from '../../../present/whatMatters/tornado/rows';
 import type { ShownBar } from '../../../present/whatMatters/tornado/bars';
 import type { TornadoSubject } from '../../../present/whatMatters/tornado/sentences';
 import { spiderLines, topsOf, type FoundLines, type SpiderRequest } from '../../../present/whatMatters/spider/lines';
@@ -90,6 +92,12 @@ function Lines(props: LinesProps): JSX.Element {
   const lines = (): readonly SpiderLine[] => props.found.lines;
   const sentence = createMemo(() => spiderSentence(props.request.subject, lines(), props.request.atZero, localFormat));
   const caption = (): string => spiderCaption(props.request.subject);
+  const everyPlace = (): DataTable =>
+    spiderTable(
+      everySpiderRow(lines(), props.request.subject, localFormat),
+      caption(),
+      tornadoUnit(props.request.subject),
+    );
   return (
     <>
       <LiveText>
@@ -99,7 +107,7 @@ function Lines(props: LinesProps): JSX.Element {
         <LinesChart
           drawing={drawingOf(lines(), props.request.subject)}
           caption={caption()}
-          table={() => spiderTable(everySpiderRow(lines(), props.request.subject, localFormat), caption())}
+          table={() => everyPlace()}
           waits={!props.found.exact}
           label={textOf(sentences(sentence().main, sentence().more))}>
           <LineKey
@@ -148,7 +156,9 @@ function drawingOf(lines: readonly SpiderLine[], { base, of, nameOf }: TornadoSu
 
 function SpiderTable(props: LinesProps & { caption: string }): JSX.Element {
   const rows = createMemo(() => spiderRows(props.found.lines, props.request.subject, localFormat));
-  const table = createMemo(() => spiderTable(rows(), spiderTableCaption(props.caption, props.found.exact)));
+  const table = createMemo(() =>
+    spiderTable(rows(), spiderTableCaption(props.caption, props.found.exact), tornadoUnit(props.request.subject)),
+  );
   return (
     <NumbersBehind summary={spiderTexts.table}>
       <HeadedTable
