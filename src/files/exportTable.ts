@@ -1,13 +1,7 @@
-import { numberToText, type Decimal } from '../core/number';
 import { quoted } from './csv';
 
 /** An entry of an exported table: text, or a number as a decimal string. */
 export type TableEntry = string | { readonly number: string };
-
-/** A number with all its digits; blank where there is none or it cannot be computed. */
-export function exportedNumber(value: Decimal | undefined): TableEntry {
-  return value?.isFinite() === true ? { number: numberToText(value) } : '';
-}
 
 const decimalNumber = /^-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?$/;
 /** Spaces and signs that are not seen, which other programs may drop before they look for a formula. */

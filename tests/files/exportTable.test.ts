@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { decimal } from '../../src/core/number';
 import { parseRecords } from '../../src/files/csv';
-import { exportTable, exportedNumber, guardedText } from '../../src/files/exportTable';
+import { exportTable, guardedText } from '../../src/files/exportTable';
 
 /** How one text entry is exported. */
 function exported(text: string): string {
@@ -90,13 +89,4 @@ describe('tables', () => {
   it('without rows are blank', () => {
     expect(exportTable([])).toBe('');
   });
-});
-
-describe('a number of an exported table', () => {
-  it.each([
-    ['has all its digits', decimal('3.333333333333333333333333333333333'), '3.333333333333333333333333333333333'],
-    ['keeps its minus sign unguarded', decimal('-2.5'), '-2.5'],
-    ['is blank where it cannot be computed', decimal(NaN), ''],
-    ['is blank where there is none', undefined, ''],
-  ])('%s', (_claim, value, text) => expect(exportTable([[exportedNumber(value), 'x']])).toBe(`${text},x\r\n`));
 });
