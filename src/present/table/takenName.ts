@@ -1,14 +1,26 @@
 /** What file systems do not take in a name, and what is not seen in one. */
 // eslint-disable-next-line no-control-regex
 const unfit = /[\u0000-\u001f\u007f\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u206f\ufeff"*/:<>?\\|]+/gu;
-/** Characters of each part; with both, the dash and the ending, names stay below 255 bytes in UTF-8. */
-const longest = { title: 24, caption: 36 };
+/** The most characters of each part, and the most bytes in UTF-8, of which a whole name may have 255. */
+const longest = { title: { signs: 40, bytes: 100 }, caption: { signs: 60, bytes: 140 } };
 
-function fit(text: string, most: number): string {
+function bytesOf(sign: string): number {
+  const code = sign.codePointAt(0) ?? 0;
+  return code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x1_0000 ? 3 : 4;
+}
+
+/** A text without what does not fit a name, cut between words where it has some. */
+function fit(text: string, { signs, bytes }: { readonly signs: number; readonly bytes: number }): string {
   const clean = text.replace(unfit, ' ').replace(/\s+/g, ' ').trim();
-  const few = [...clean].slice(0, most).join('');
-  const whole = few.length < clean.length && few.includes(' ') ? few.slice(0, few.lastIndexOf(' ')) : few;
-  return whole.replace(/[\s.,;]+$/, '');
+  let few = '';
+  let size = 0;
+  for (const sign of [...clean].slice(0, signs)) {
+    size += bytesOf(sign);
+    if (size > bytes) break;
+    few += sign;
+  }
+  const isCut = few.length < clean.length && few.includes(' ');
+  return (isCut ? few.slice(0, few.lastIndexOf(' ')) : few).replace(/[\s.,;:]+$/, '');
 }
 
 /**

@@ -9,7 +9,7 @@ it.each<[title: string, caption: string, name: string]>([
   ['..', 'Margin.', 'Margin.csv'],
 ])('“%s” and “%s” are %s', (title, caption, name) => expect(takenName(title, caption, 'csv')).toBe(name));
 
-it.each(['word '.repeat(60), 'x'.repeat(300), 'سعر '.repeat(75), '板'.repeat(300)])(
+it.each(['word '.repeat(60), 'x'.repeat(300), 'سعر '.repeat(75), '板'.repeat(300), '🌱'.repeat(300)])(
   'a caption of 300 characters gives a name that file systems take: %s',
   (caption) => {
     const name = takenName(caption, caption, 'svg');

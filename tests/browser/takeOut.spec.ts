@@ -1,0 +1,192 @@
+import { readFile } from 'node:fs/promises';
+import type { Download, Locator, Page } from '@playwright/test';
+import { parseRecords } from '../../src/files/csv';
+import { openApp } from './page';
+import { expect, test } from './quietPage';
+
+const screens = ['Plans', 'Beds', 'What matters', 'Breakeven', 'How sure', 'Timing', 'The case'] as const;
+
+async function show(page: Page, screen: string): Promise<Locator> {
+  await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: screen }).click();
+  const shown = page.locator(`.question-screen.${screen.toLowerCase().replaceAll(' ', '-')}`);
+  await expect(shown).toBeVisible();
+  return shown;
+}
+
+/** Brings every part of a screen into sight, unfolds all of it, and waits until nothing is being worked out. */
+async function unfold(page: Page, shown: Locator): Promise<void> {
+  for (let before = -1, parts = 0; before !== parts; parts = await shown.locator('*').count()) {
+    before = parts;
+    for (const part of await shown.locator('.part, .wait').all()) await part.scrollIntoViewIfNeeded().catch(() => null);
+    await shown.evaluate((screen) => {
+      for (const each of screen.querySelectorAll<HTMLDetailsElement>('details:not(.take-out, .dropdown)')) {
+        each.open = true;
+      }
+    });
+    await page.waitForTimeout(500);
+  }
+  await expect(shown.locator('.waiting, .busy, [role="progressbar"], progress')).toHaveCount(0, { timeout: 60_000 });
+  await page.waitForTimeout(300);
+}
+
+/** The button that takes a table out: the next one after the table. */
+function buttonAfter(table: Locator): Locator {
+  return table.locator('xpath=following::details[contains(@class, "take-out")][1]');
+}
+
+async function fileOf(saving: Promise<Download>): Promise<{ name: string; bytes: Buffer }> {
+  const file = await saving;
+  return { name: file.suggestedFilename(), bytes: await readFile(await file.path()) };
+}
+
+async function press(page: Page, choices: Locator, name: string): Promise<{ name: string; bytes: Buffer }> {
+  const saving = page.waitForEvent('download');
+  await choices.getByRole('button', { name }).click();
+  return fileOf(saving);
+}
+
+/** The tables that no button of their own takes out. */
+function withoutButton(screen: Element): string[] {
+  const isTakenOut = (table: Element): boolean => {
+    const room = table.closest('.table-room') ?? table;
+    return room.nextElementSibling?.matches('details.take-out') === true;
+  };
+  return [...screen.querySelectorAll('table')]
+    .filter((table) => !isTakenOut(table))
+    .map((table) => table.outerHTML.slice(0, 200));
+}
+
+/** The charts that no button takes out: none stands after them in their figure. */
+function chartsWithoutButton(screen: Element): string[] {
+  return [...screen.querySelectorAll('canvas[role="img"], svg[role="img"]')]
+    .filter((chart) => chart.closest('figure')?.querySelector('details.take-out') === null)
+    .map((chart) => chart.getAttribute('aria-label') ?? '');
+}
+
+test('every table and every chart of every screen can be taken out, and a table reads as it stands', async ({
+  page,
+}) => {
+  test.setTimeout(300_000);
+  await openApp(page);
+  for (const screen of screens) {
+    const shown = await show(page, screen);
+    await unfold(page, shown);
+    expect(await shown.evaluate(withoutButton), screen).toEqual([]);
+    expect(await shown.evaluate(chartsWithoutButton), screen).toEqual([]);
+    const table = shown.locator('table').first();
+    await expect(table, screen).toBeVisible();
+    const choices = buttonAfter(table);
+    await choices.locator('summary').click();
+    const { name, bytes } = await press(page, choices, 'Save it as CSV');
+    expect(name).toMatch(/^Does it pay to hire a transplanter - \S.*\.csv$/);
+    expect([...bytes.subarray(0, 3)], screen).toEqual([0xef, 0xbb, 0xbf]);
+    const records = parseRecords(bytes.toString('utf8'), ',');
+    const lines = await table.locator('tbody tr').count();
+    expect(records.length, screen).toBeGreaterThanOrEqual(Math.min(lines, 2));
+    const heads = records.map(({ fields }) => fields.length);
+    expect(new Set(heads).size, screen).toBe(1);
+    await expect(choices.getByRole('status')).toHaveText(`Saved as ${name}.`);
+    await choices.locator('summary').click();
+  }
+});
+
+test('numbers are rounded as shown or have all their digits, which is remembered', async ({ page }) => {
+  await openApp(page);
+  const shown = await show(page, 'Plans');
+  const table = shown.locator('.table-room table').first();
+  const choices = buttonAfter(table);
+  await choices.locator('summary').click();
+  const margin = async (): Promise<string[]> => {
+    const { bytes } = await press(page, choices, 'Save it as CSV');
+    const records = parseRecords(bytes.toString('utf8'), ',');
+    return [...(records.find(({ fields }) => fields[0] === 'Margin')?.fields ?? [])];
+  };
+  const onScreen = await table.locator('tr', { hasText: 'Margin' }).first().locator('.plan-value').allTextContents();
+  const rounded = await margin();
+  expect(rounded.slice(1, 4)).toEqual(['EUR/year', ...onScreen.map((text) => text.replaceAll(',', ''))]);
+  await choices.getByRole('radio', { name: 'with all digits' }).check();
+  const full = await margin();
+  expect(full[2]!.length).toBeGreaterThan(20);
+  expect(Math.round(Number(full[2]))).toBe(Number(rounded[2]));
+  await page.reload();
+  await buttonAfter(page.locator('.plans .table-room table').first()).locator('summary').click();
+  await expect(page.getByRole('radio', { name: 'with all digits' })).toBeChecked();
+});
+
+test('a table is copied as text and as a table; where the browser refuses, it says what to do', async ({
+  page,
+  context,
+}) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await openApp(page);
+  const shown = await show(page, 'Plans');
+  const choices = buttonAfter(shown.locator('.table-room table').first());
+  await choices.locator('summary').press('Enter');
+  await choices.getByRole('button', { name: 'Copy the table' }).click();
+  await expect(choices.getByRole('status')).toHaveText('Copied.');
+  const copied = await page.evaluate(async () => {
+    const [item] = await navigator.clipboard.read();
+    const read = async (type: string): Promise<string> => (await item!.getType(type)).text();
+    return { text: await read('text/plain'), html: await read('text/html') };
+  });
+  expect(copied.text.split('\n')[0]).toMatch(/^Result\tunit of Result\t/);
+  expect(copied.html).toContain('<th dir="auto">Margin</th>');
+  await page.evaluate(() => {
+    Object.defineProperty(navigator, 'clipboard', { value: undefined, configurable: true });
+  });
+  await choices.getByRole('button', { name: 'Copy the table' }).click();
+  await expect(choices.getByRole('status')).toContainText('Save the table as CSV and open that file instead.');
+});
+
+test('a chart is saved as SVG and as PNG in light colours, with its sentence and where it comes from', async ({
+  page,
+}) => {
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await openApp(page);
+  const shown = await show(page, 'Breakeven');
+  const figure = shown.locator('figure').first();
+  const sentence = await figure.locator('canvas').getAttribute('aria-label');
+  const choices = figure.locator('.take-out');
+  await choices.locator('summary').click();
+  const svg = await press(page, choices, 'as SVG');
+  expect(svg.name).toMatch(/\.svg$/);
+  const found = await page.evaluate((text) => {
+    const read = new DOMParser().parseFromString(text, 'image/svg+xml');
+    const texts = [...read.querySelectorAll('text')].map(({ textContent }) => textContent);
+    return {
+      wrong: read.querySelector('parsererror') !== null,
+      ground: read.querySelector('rect[width="760"]')?.getAttribute('fill'),
+      said: texts.join(' '),
+    };
+  }, svg.bytes.toString('utf8'));
+  expect(found.wrong).toBe(false);
+  expect(found.ground).toBe('#faf6ec');
+  expect(found.said).toContain((sentence ?? '').slice(0, 40));
+  expect(found.said).toMatch(/Does it pay to hire a transplanter\?.* · Raftmargin$/);
+  const png = await press(page, choices, 'as PNG');
+  expect(png.bytes.subarray(1, 4).toString()).toBe('PNG');
+  // Width and height stand after the signature and the head of the first chunk.
+  expect(png.bytes.readUInt32BE(16)).toBe(1520);
+  expect(png.bytes.readUInt32BE(20)).toBeGreaterThan(800);
+});
+
+test('on a phone the button and the choices are large enough for a finger, and paper has none of them', async ({
+  browser,
+}) => {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+  const page = await context.newPage();
+  await openApp(page);
+  const shown = await show(page, 'Plans');
+  const choices = buttonAfter(shown.locator('.table-room table').first());
+  await choices.locator('summary').tap();
+  const buttons = [choices.locator('summary'), ...(await choices.getByRole('button').all())];
+  for (const button of buttons) expect((await button.boundingBox())!.height).toBeGreaterThanOrEqual(44);
+  for (const label of await choices.locator('label').all()) {
+    expect((await label.boundingBox())!.height).toBeGreaterThanOrEqual(44);
+  }
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+  expect(wide).toBeLessThanOrEqual(390);
+  await page.emulateMedia({ media: 'print' });
+  await expect(choices).toBeHidden();
+  await context.close();
+});
