@@ -31,13 +31,17 @@ function names({ pen, width, y }: Plot, rows: readonly TornadoRow[], ink: ChartI
   pen.textBaseline = 'middle';
   rows.forEach(({ name, swing, flips, percentiles }, row) => {
     const at = y(row) - above;
-    const told = [flips ? tornadoTexts.flips : '', swing ?? commonTexts.unknown].filter(Boolean).join('  ');
+    const [moves, mark] = [swing ?? commonTexts.unknown, percentiles ? '*' : ''];
+    const flipping = flips ? ` ${tornadoTexts.flips}` : '';
     pen.fillStyle = ink.text;
     pen.textAlign = 'right';
-    pen.fillText(told, width, at);
+    pen.fillText(moves, width, at);
     pen.textAlign = 'left';
-    const mark = percentiles ? '*' : '';
-    pen.fillText(cut(name, width - ink.measure(`${told}${mark}`) - 2 * ink.size, ink.measure) + mark, 0, at);
+    const room = width - ink.measure(`${moves}${mark}${flipping}`) - 2 * ink.size;
+    const shown = cut(name, room, ink.measure) + mark;
+    pen.fillText(shown, 0, at);
+    pen.fillStyle = ink.fault;
+    if (flips) pen.fillText(tornadoTexts.flips, ink.measure(`${shown} `), at);
   });
 }
 
