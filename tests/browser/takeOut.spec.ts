@@ -1,6 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
 import { parseRecords } from '../../src/files/csv';
-import { openApp } from './page';
+import { csvFile, openApp } from './page';
 import { expect, test } from './quietPage';
 import { choicesAfter, fileBy } from './takingOut';
 
@@ -11,6 +11,14 @@ async function show(page: Page, screen: string): Promise<Locator> {
   const shown = page.locator(`.question-screen.${screen.toLowerCase().replaceAll(' ', '-')}`);
   await expect(shown).toBeVisible();
   return shown;
+}
+
+/** A few timed batches, without which there is nothing to show. */
+async function openTrials(page: Page, shown: Locator): Promise<void> {
+  const chooser = page.waitForEvent('filechooser');
+  await shown.getByRole('button', { name: 'Open trials (CSV)' }).click();
+  await (await chooser).setFiles(csvFile('mine.csv', 'step,plants,seconds\nmoving,10,110\nmoving,10,130\n'));
+  await expect(shown.getByRole('img')).toBeVisible();
 }
 
 /** Brings every part of a screen into sight, unfolds all of it, and waits until nothing is being worked out. */
@@ -57,6 +65,7 @@ for (const screen of screens) {
     test.setTimeout(120_000);
     await openApp(page);
     const shown = await show(page, screen);
+    if (screen === 'Timing') await openTrials(page, shown);
     await unfold(page, shown);
     expect(await shown.evaluate(withoutButton)).toEqual([]);
     expect(await shown.evaluate(chartsWithoutButton)).toEqual([]);

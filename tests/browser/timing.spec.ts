@@ -59,7 +59,7 @@ test('a file of trials is opened, told, drawn and tabled', async ({ page }) => {
   await expect(row.getByRole('cell')).toHaveText(['4', '12.0', '10.7', '13.3', '8', '13.8', '40', '10 %']);
   await expect(screen(page).getByRole('img', { name: /Transplanting takes 12\.0/ })).toBeVisible();
   await screen(page).getByText('The batches behind the picture').click();
-  const behind = screen(page).getByRole('group', { name: 'The batches behind the picture' });
+  const behind = screen(page).getByRole('region', { name: 'The batches behind the picture' });
   await expect(behind.getByRole('row').nth(1).getByRole('cell')).toHaveText(['1', '10', '11.00', '−8.3 %']);
 });
 

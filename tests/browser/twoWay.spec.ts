@@ -1,5 +1,5 @@
 import AxeBuilder from '@axe-core/playwright';
-import type { Download, Locator, Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import { hire, pole } from './hire';
 import { chooseFile, csvFile, fieldOf, openApp } from './page';
 import { expect, test } from './quietPage';
@@ -15,12 +15,6 @@ async function open(page: Page, model = hire): Promise<void> {
   await expect(page.getByRole('heading', { level: 1 })).toContainText('made-up', { ignoreCase: true });
   await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: 'Breakeven' }).click();
   await part(page).scrollIntoViewIfNeeded();
-}
-
-async function textOf(download: Download): Promise<string> {
-  const chunks: Buffer[] = [];
-  for await (const chunk of await download.createReadStream()) chunks.push(Buffer.from(chunk as Uint8Array));
-  return Buffer.concat(chunks).toString('utf8');
 }
 
 // 20,000 heads more at 0.50 EUR are 10,000 EUR a year; 120,000 plants moved at 15 EUR/h and 20 s each cost as much.

@@ -55,8 +55,12 @@ function fontParts(font: string): { weight: string | undefined; size: number; fa
 
 /** What XML 1.0 cannot hold, as control characters, is left out. */
 function fitForXml(text: string): string {
-  // eslint-disable-next-line no-control-regex
   return text.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/gu, '');
+}
+
+/** A paint as an attribute. On this paper a hatch is a text too; any other pattern is the page's, and unknown here. */
+function paintOf(fill: Fill): string {
+  return typeof fill === 'string' ? fill : 'none';
 }
 
 class SvgPen implements Pen {
@@ -137,12 +141,12 @@ class SvgPen implements Pen {
   }
 
   private filled(): Record<string, string | undefined> {
-    return { fill: String(this.fillStyle), opacity: this.opacity() };
+    return { fill: paintOf(this.fillStyle), opacity: this.opacity() };
   }
 
   private stroked(): Record<string, string | number | undefined> {
     return {
-      stroke: String(this.strokeStyle),
+      stroke: paintOf(this.strokeStyle),
       'stroke-width': this.lineWidth,
       'stroke-linejoin': this.lineJoin,
       'stroke-dasharray': this.dash.length > 0 ? this.dash.join(' ') : undefined,

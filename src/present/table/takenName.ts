@@ -1,5 +1,4 @@
 /** What file systems do not take in a name, and what is not seen in one. */
-// eslint-disable-next-line no-control-regex
 const unfit = /[\u0000-\u001f\u007f\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u206f\ufeff"*/:<>?\\|]+/gu;
 /** The most characters of each part, and the most bytes in UTF-8, of which a whole name may have 255. */
 const longest = { title: { signs: 40, bytes: 100 }, caption: { signs: 60, bytes: 140 } };
@@ -14,7 +13,7 @@ function fit(text: string, { signs, bytes }: { readonly signs: number; readonly 
   const clean = text.replace(unfit, ' ').replace(/\s+/g, ' ').trim();
   let few = '';
   let size = 0;
-  for (const sign of [...clean].slice(0, signs)) {
+  for (const sign of Array.from(clean).slice(0, signs)) {
     size += bytesOf(sign);
     if (size > bytes) break;
     few += sign;

@@ -1,6 +1,7 @@
 /** Fixed texts of the table of all steps. */
 export const resultsTexts = {
   heading: 'Each step',
+  table: 'Table of the steps',
   batches: 'Batches',
   from: 'from',
   to: 'to',

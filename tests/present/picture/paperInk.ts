@@ -5,7 +5,7 @@ import { createSvgPaper, type SvgPaper } from '../../../src/present/picture/svgP
 export function svgPaperAndInk(): { paper: SvgPaper; ink: ChartInk } {
   const sizeOf = (font: string): number => Number(/([\d.]+)px/.exec(font)?.[1]);
   const paper = createSvgPaper({
-    measure: (text, font) => [...text].length * sizeOf(font) * 0.5,
+    measure: (text, font) => Array.from(text).length * sizeOf(font) * 0.5,
     imageAddress: (pixels, width, height) => `data:image/png;base64,${pixels.length}x${width}x${height}`,
   });
   const ink: ChartInk = {
@@ -19,7 +19,7 @@ export function svgPaperAndInk(): { paper: SvgPaper; ink: ChartInk } {
     fault: '#a3232f',
     family: "'A Type', sans-serif",
     size: 13,
-    measure: (text) => [...text].length * 6.5,
+    measure: (text) => Array.from(text).length * 6.5,
     hatched: (colour) => paper.hatched(colour, '#fff'),
   };
   return { paper, ink };

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { wrapped } from '../../../src/present/picture/wrapped';
 
-const long = (text: string): number => [...text].length;
+const long = (text: string): number => Array.from(text).length;
 
 it.each<[text: string, width: number, lines: string[]]>([
   ['one two three', 7, ['one two', 'three']],

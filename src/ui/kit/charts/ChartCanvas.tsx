@@ -2,7 +2,7 @@ import { createEffect, createMemo, onCleanup, type JSX } from 'solid-js';
 import { createChartArea, type ChartArea } from './chartArea';
 import { TakeOut } from '../takeOut/TakeOut';
 import type { Drawing, Framed } from '../../../present/picture/plot';
-import type { Draw, DrawnPicture, TakenParts } from '../../../present/picture/takenPicture';
+import type { Draw, DrawnPicture, TakenParts, TakenPicture } from '../../../present/picture/takenPicture';
 import type { DataTable } from '../../../present/table/dataTable';
 import './canvas.css';
 
@@ -36,6 +36,12 @@ export function ChartCanvas<Picture extends DrawnPicture & Framed>(props: ChartC
     const ink = area.ink();
     return ink && props.draw(ink, area.width());
   });
+  // Asked for when a button is pressed, with what is shown then.
+  // eslint-disable-next-line solid/reactivity
+  const taken = async (): Promise<TakenPicture> => {
+    const { title, label: sentence, draw } = props;
+    return { title, sentence, draw, ...(await props.parts()) };
+  };
   let drawing: Drawing<Picture> | undefined;
   let canvas: HTMLCanvasElement | undefined;
   createEffect(() => {
@@ -57,17 +63,7 @@ export function ChartCanvas<Picture extends DrawnPicture & Framed>(props: ChartC
         />
         {props.children}
       </div>
-      <TakeOut
-        caption={props.title}
-        table={props.table}
-        waits={props.waits}
-        picture={async () => ({
-          title: props.title,
-          sentence: props.label,
-          draw: props.draw,
-          ...(await props.parts()),
-        })}
-      />
+      <TakeOut caption={props.title} table={props.table} waits={props.waits} picture={taken} />
     </>
   );
 }

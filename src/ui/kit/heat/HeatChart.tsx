@@ -35,21 +35,26 @@ function heightFor(width: number): number {
   return Math.round(Math.min(440, Math.max(280, width * 0.62)));
 }
 
+function pictureOf(drawing: HeatDrawing, ink: ChartInk, width: number, shades: Shades): LinesPicture {
+  return heatPicture(drawing, ink, shades, { width, height: heightFor(width) }, localFormat);
+}
+
 /** A result over two inputs, shaded in bands. */
 export function HeatChart(props: HeatChartProps): JSX.Element {
-  const drawIn = (ink: ChartInk, width: number, shades: Shades): LinesPicture =>
-    heatPicture(props.drawing, ink, shades, { width, height: heightFor(width) }, localFormat);
   const chartArea = createChartArea();
   // The page's colours change with the area's.
   const pageShades = createMemo(() => (chartArea.ink() === undefined ? undefined : shadesOf(document.documentElement)));
-  const draw = (ink: ChartInk, width: number): LinesPicture => drawIn(ink, width, pageShades()!);
+  const draw = (ink: ChartInk, width: number): LinesPicture => pictureOf(props.drawing, ink, width, pageShades()!);
+  // Asked for when a button is pressed, with what is shown then.
+  // eslint-disable-next-line solid/reactivity
   const parts = (): TakenParts => {
     const shades = onLightGround(shadesOf);
-    const { downTitle, worseText, write } = props;
-    const texts = { downTitle, worseText: hasWorse() ? worseText : '', write, step: stepText(props.drawing.bands) };
+    const { drawing, downTitle, worseText, write } = props;
+    const isPartUnknown = hasUnknown();
+    const texts = { downTitle, worseText: hasWorse() ? worseText : '', write, step: stepText(drawing.bands) };
     return {
-      key: (ink) => heatKey(props.drawing, texts, hasUnknown(), shades, ink),
-      draw: (ink, width) => drawIn(ink, width, shades),
+      key: (ink) => heatKey(drawing, texts, isPartUnknown, shades, ink),
+      draw: (ink, width) => pictureOf(drawing, ink, width, shades),
     };
   };
   const hasUnknown = createMemo(() => props.drawing.grid.values.flat().some((value) => Number.isNaN(value)));

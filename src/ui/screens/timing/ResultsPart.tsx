@@ -26,9 +26,7 @@ export function ResultsPart(props: ResultsProps): JSX.Element {
   return (
     <section class="timing-results" aria-labelledby="timing-results">
       <h3 id="timing-results">{resultsTexts.heading}</h3>
-      <TableRoom
-        label={resultsTexts.heading}
-        table={() => resultsTable(rows(), props.study, props.timing, localFormat)}>
+      <TableRoom label={resultsTexts.table} table={() => resultsTable(rows(), props.study, props.timing, localFormat)}>
         <thead>
           <tr>
             <th scope="col">{timingFields.step}</th>

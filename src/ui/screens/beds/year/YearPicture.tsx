@@ -2,6 +2,7 @@ import { createMemo, createUniqueId, For, Show, type JSX } from 'solid-js';
 import type { Calendar } from '../../../../trade/calendar';
 import type { CropNames } from '../../../../present/beds/stageNames';
 import { createChartArea } from '../../../kit/charts/chartArea';
+import type { TakenPicture } from '../../../../present/picture/takenPicture';
 import { onLightGround } from '../../../kit/charts/lightGround';
 import { TakeOut } from '../../../kit/takeOut/TakeOut';
 import { localFormat } from '../../../app/preferences/localFormat';
@@ -36,6 +37,13 @@ export function YearPicture(props: YearPictureProps): JSX.Element {
   const id = createUniqueId();
   const room = (): Room => yearRoom(chartArea.width());
   const drawn = createMemo(() => yearBands(props.year, props.boards, room()));
+  // Asked for when a button is pressed, with what is shown then.
+  // eslint-disable-next-line solid/reactivity
+  const taken = async (): Promise<TakenPicture> => {
+    const { year, boards, names, label } = props;
+    const { takenYear } = await import('../../../../present/beds/year/takenYear');
+    return takenYear({ year, boards, names, label, leaf: lightLeaf() }, localFormat, dates);
+  };
   return (
     <figure class="year">
       <figcaption class="key">
@@ -72,13 +80,7 @@ export function YearPicture(props: YearPictureProps): JSX.Element {
           </Show>
         </svg>
       </div>
-      <TakeOut
-        caption={yearTexts.picture}
-        picture={async () => {
-          const { takenYear } = await import('../../../../present/beds/year/takenYear');
-          return takenYear({ ...props, leaf: lightLeaf() }, localFormat, dates);
-        }}
-      />
+      <TakeOut caption={yearTexts.picture} picture={taken} />
     </figure>
   );
 }
