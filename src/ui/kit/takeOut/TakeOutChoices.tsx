@@ -16,7 +16,7 @@ import { takenDigitsSetting } from '../../app/preferences/settings/takeOut';
 import { RadioRow } from '../choosers/RadioRow';
 import { copyTable } from './copyTable';
 import { pngFile, svgFile } from './pictureFiles';
-import type { TakeOutProps } from './TakeOut';
+import type { TakenThing } from './takenThing';
 
 /** So that programs that are not told so know the file for UTF-8. */
 const byteOrderMark = '\ufeff';
@@ -28,7 +28,7 @@ function today(): string {
 }
 
 /** What can be done with a table or a chart. */
-export function TakeOutChoices(props: TakeOutProps): JSX.Element {
+export function TakeOutChoices(props: TakenThing): JSX.Element {
   const [said, setSaid] = createSignal('');
   return (
     <div class="take-out-choices">
@@ -79,7 +79,7 @@ function TableChoices(props: { caption: string; table: () => DataTable; say: (te
   );
 }
 
-function PictureChoices(props: TakeOutProps & { say: (text: string) => void }): JSX.Element {
+function PictureChoices(props: TakenThing & { say: (text: string) => void }): JSX.Element {
   const { store } = usePage();
   const title = (): string => store.shape().title || store.origin().name;
   const source = (): string => sourceLine(title(), today());
