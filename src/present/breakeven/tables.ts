@@ -1,4 +1,5 @@
 import { decimal, type Decimal } from '../../core/number';
+import type { Cell } from '../../model/cell';
 import { columnDecimals } from '../text/columnDecimals';
 import { spoken } from '../text/spokenNumber';
 import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
@@ -106,7 +107,10 @@ export function sampledRows(
 /** The lines as a table, with as many decimals as the largest result needs. @param names of the lines, in order */
 export function sampledTable(
   rows: readonly SampledRow[],
-  { subject: { result }, moved }: Pick<BreakevenContext, 'moved' | 'subject'>,
+  {
+    subject: { result },
+    moved,
+  }: { readonly subject: { readonly result: Cell }; readonly moved: { readonly cell: Cell } },
   names: readonly string[],
   format: Format,
 ): DataTable {
