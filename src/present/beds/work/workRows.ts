@@ -9,7 +9,7 @@ import { byDay, hoursIn, taskText } from './week';
 import { weekTexts } from './weekTexts';
 
 /** A task as cells of a table. */
-export interface WorkRow {
+interface WorkRow {
   readonly task: WorkTask;
   readonly what: string;
   /** Plants, boards and hours. */

@@ -36,9 +36,9 @@ export function ChartCanvas<Picture extends DrawnPicture & Framed>(props: ChartC
     const ink = area.ink();
     return ink && props.draw(ink, area.width());
   });
-  // Asked for when a button is pressed, with what is shown then.
-  // eslint-disable-next-line solid/reactivity
   const taken = async (): Promise<TakenPicture> => {
+    // Asked for when a button is pressed, with what is shown then.
+    // eslint-disable-next-line solid/reactivity
     const { title, label: sentence, draw } = props;
     return { title, sentence, draw, ...(await props.parts()) };
   };

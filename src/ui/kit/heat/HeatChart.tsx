@@ -45,10 +45,10 @@ export function HeatChart(props: HeatChartProps): JSX.Element {
   // The page's colours change with the area's.
   const pageShades = createMemo(() => (chartArea.ink() === undefined ? undefined : shadesOf(document.documentElement)));
   const draw = (ink: ChartInk, width: number): LinesPicture => pictureOf(props.drawing, ink, width, pageShades()!);
-  // Asked for when a button is pressed, with what is shown then.
-  // eslint-disable-next-line solid/reactivity
   const parts = (): TakenParts => {
     const shades = onLightGround(shadesOf);
+    // Asked for when a button is pressed, with what is shown then.
+    // eslint-disable-next-line solid/reactivity
     const { drawing, downTitle, worseText, write } = props;
     const isPartUnknown = hasUnknown();
     const texts = { downTitle, worseText: hasWorse() ? worseText : '', write, step: stepText(drawing.bands) };

@@ -37,9 +37,9 @@ export function YearPicture(props: YearPictureProps): JSX.Element {
   const id = createUniqueId();
   const room = (): Room => yearRoom(chartArea.width());
   const drawn = createMemo(() => yearBands(props.year, props.boards, room()));
-  // Asked for when a button is pressed, with what is shown then.
-  // eslint-disable-next-line solid/reactivity
   const taken = async (): Promise<TakenPicture> => {
+    // Asked for when a button is pressed, with what is shown then.
+    // eslint-disable-next-line solid/reactivity
     const { year, boards, names, label } = props;
     const { takenYear } = await import('../../../../present/beds/year/takenYear');
     return takenYear({ year, boards, names, label, leaf: lightLeaf() }, localFormat, dates);
