@@ -70,13 +70,16 @@ const ENGINE = [
 ];
 
 /**
- * Small parts that the first question shows, without styles, in one script for the same reason: each in a file of its
- * own would be some 1 kB more.
+ * Small parts that the first question shows, as every question with a picture does, in one script for the same reason:
+ * each in a file of its own would be some 2 kB more.
  */
 const SHOWN = [
   /src[\\/]ui[\\/]kit[\\/]sections[\\/](?:AnswerText|LiveText|NumbersBehind|QuestionScreen|ResultAnswer)\.tsx$/,
-  /src[\\/]ui[\\/]kit[\\/](?:tables|choosers)[\\/]\w+\.tsx$/,
-  /src[\\/]ui[\\/]kit[\\/]charts[\\/]measure\.ts$/,
+  /src[\\/]ui[\\/]kit[\\/]choosers[\\/]\w+\.tsx$/,
+  /src[\\/]ui[\\/]kit[\\/]charts[\\/](?:ChartCanvas|canvasPlot|chartArea|hatch|imageCanvas|ink|measure|rows)\.tsx?$/,
+  /src[\\/]ui[\\/]kit[\\/]takeOut[\\/]TakeOut\.tsx$/,
+  /src[\\/]present[\\/]picture[\\/](?:axisLabels|ink|marks|rowsFrame|ticks)\.ts$/,
+  /src[\\/]present[\\/]table[\\/]takeOutName\.ts$/,
 ];
 
 /** Everything that the build writes; addresses of other hosts are not in it, as the page asks for none. */

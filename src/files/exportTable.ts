@@ -1,16 +1,12 @@
-import { numberToText, type Decimal } from '../core/number';
 import { quoted } from './csv';
 
 /** An entry of an exported table: text, or a number as a decimal string. */
 export type TableEntry = string | { readonly number: string };
 
-/** A number with all its digits; blank where there is none or it cannot be computed. */
-export function exportedNumber(value: Decimal | undefined): TableEntry {
-  return value?.isFinite() === true ? { number: numberToText(value) } : '';
-}
-
 const decimalNumber = /^-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?$/;
-const couldRun = /^[=+\-@\t\r\n\0＝＋－＠]/;
+/** Spaces and signs that are not seen, which other programs may drop before they look for a formula. */
+const unseen = String.raw`[\s\u00ad\u180e\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u2069\ufeff]*`;
+const couldRun = new RegExp(String.raw`^(?:[\t\r\n\0]|${unseen}[=+\-@＝＋－＠])`);
 const needsQuotes = /[,;\t"'\r\n]/;
 
 /**
@@ -25,12 +21,17 @@ export function exportTable(rows: readonly (readonly TableEntry[])[]): string {
 }
 
 function entryText(entry: TableEntry): string {
-  if (typeof entry === 'string') return decimalNumber.test(entry) ? entry : guarded(entry);
+  if (typeof entry === 'string') return guarded(entry);
   if (!decimalNumber.test(entry.number)) throw new Error(`not a decimal number: ${entry.number}`);
   return entry.number;
 }
 
+/** A text with a single quote in front where another program could run it as a formula; a number as it is. */
+export function guardedText(text: string): string {
+  return couldRun.test(text) && !decimalNumber.test(text) ? `'${text}` : text;
+}
+
 function guarded(text: string): string {
-  const safe = couldRun.test(text) ? `'${text}` : text;
+  const safe = guardedText(text);
   return needsQuotes.test(safe) ? quoted(safe) : safe;
 }

@@ -2,6 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { csvFile, fieldOf, headlineOf, openApp } from './page';
 import { expect, test } from './quietPage';
+import { savedLines } from './takingOut';
 
 const screen = (page: Page): Locator => page.getByRole('region', { name: 'Timing', exact: true });
 const finding = (page: Page): Locator => screen(page).locator('.said');
@@ -58,7 +59,7 @@ test('a file of trials is opened, told, drawn and tabled', async ({ page }) => {
   await expect(row.getByRole('cell')).toHaveText(['4', '12.0', '10.7', '13.3', '8', '13.8', '40', '10 %']);
   await expect(screen(page).getByRole('img', { name: /Transplanting takes 12\.0/ })).toBeVisible();
   await screen(page).getByText('The batches behind the picture').click();
-  const behind = screen(page).getByRole('group', { name: 'The batches behind the picture' });
+  const behind = screen(page).getByRole('region', { name: 'The batches behind the picture' });
   await expect(behind.getByRole('row').nth(1).getByRole('cell')).toHaveText(['1', '10', '11.00', '−8.3 %']);
 });
 
@@ -209,9 +210,9 @@ test('a time goes into the model with its range, and back in one step', async ({
 test('the results are saved as a table', async ({ page }) => {
   await openTiming(page);
   await openTrials(page);
-  const { name, text } = await saved(page, 'Save this table as CSV');
-  expect(name).toBe('timed-steps.csv');
-  expect(text.split('\r\n')[1]).toMatch(/^transplanting,4,0,40,12,10\.700\d+,13\.299\d+,95,13\.8,15,job,8,5,0\.1$/);
+  const { name, lines } = await savedLines(page, part(page, 'Each step').getByRole('table'));
+  expect(name).toMatch(/ - Each step\.csv$/);
+  expect(lines[1]).toMatch(/^Transplanting,4,12,10\.700\d+,13\.299\d+,8,13\.8,40,10,0,95,15,job,5$/i);
 });
 
 test('on paper are the results and the picture, and no fields or watch', async ({ page }) => {

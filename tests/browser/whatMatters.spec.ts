@@ -3,6 +3,7 @@ import type { Locator, Page } from '@playwright/test';
 import { hire, pole } from './hire';
 import { chooseFile, csvFile, fieldOf, openApp } from './page';
 import { expect, test } from './quietPage';
+import { savedLines } from './takingOut';
 
 const screen = (page: Page): Locator => page.getByRole('region', { name: 'What matters' });
 const finding = (page: Page): Locator => screen(page).locator('.said').first();
@@ -147,9 +148,12 @@ test('per cent for per cent is said, drawn, told as a table and saved', async ({
   await expect(spider.locator('.line-key li')).toHaveText([/Price of a head\s*\+100\.00/, /−60\.00/, /−60\.00/]);
   await spider.getByText('The same lines as a table').click();
   await expect(spider.getByRole('row', { name: /^Wage/ }).first()).toHaveText(/Wage\s*−20\.0\s%\s*12\sEUR\/h\s*5,200/);
-  const saving = page.waitForEvent('download');
-  await spider.getByRole('button', { name: 'Save this table as CSV' }).click();
-  expect((await saving).suggestedFilename()).toBe('per-cent.csv');
+  const shown = await savedLines(page, spider.getByRole('table'));
+  expect(shown.name).toBe('Does a hire pay - Margin, B − A, EUR year.csv');
+  expect(shown.lines[0]).toBe('entry,"change, %",number,unit of number,"result, EUR/year"');
+  // The picture's own numbers are all places of the lines, of which the table shows a few.
+  const drawn = await savedLines(page, spider.locator('canvas'));
+  expect(drawn.lines.length).toBeGreaterThan(shown.lines.length);
   await fieldOf(page, 'Price of a head').fill('0');
   await expect(spider).toContainText('Price of a head is 0 today, so no change is a per cent of that');
 });
@@ -220,7 +224,7 @@ test('on a narrow phone nothing stands out sideways, whatever is unfolded', asyn
   await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: 'What matters' }).click();
   for (const name of ['Per cent for per cent', 'Side by side']) {
     await part(page, name).scrollIntoViewIfNeeded();
-    await part(page, name).locator('summary').click();
+    await part(page, name).locator('.numbers-behind > summary').click();
     await expect(part(page, name).getByRole('table').first()).toBeVisible();
   }
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);

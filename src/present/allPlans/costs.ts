@@ -14,6 +14,9 @@ import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import type { NamedPlan } from './plans';
 import { allPlansTexts } from './texts';
+import { figure, words, type DataTable } from '../table/dataTable';
+import { printedUnit } from '../text/printedUnit';
+import { commonTexts } from '../text/commonTexts';
 
 const unknown = decimal(NaN);
 
@@ -130,4 +133,18 @@ export function costsFinding(
     least,
     say`The plans differ most in ${nameOf(line.cell)}: from ${at(line.amounts[low]!)} in ${plans[low]?.name ?? ''} to ${at(line.amounts[high]!)} in ${plans[high]?.name ?? ''}.`,
   );
+}
+
+/** The costs as a table with a column for each plan. @param rows made of the costs, in their order */
+export function planCostsTable(rows: readonly CostRow[], costs: PlanCosts, plans: readonly NamedPlan[]): DataTable {
+  const numbers = [...costs.lines.map(({ amounts }) => amounts), costs.totals];
+  const unit = printedUnit(costs.unit.text);
+  return {
+    caption: allPlansTexts.costsRegion,
+    columns: [{ name: commonTexts.entry }, ...plans.map(({ name }) => ({ name, unit }))],
+    rows: rows.map(({ name, amounts }, i) => [
+      words(name),
+      ...amounts.map(({ text }, plan) => figure(text, numbers[i]?.[plan])),
+    ]),
+  };
 }

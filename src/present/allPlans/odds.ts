@@ -6,6 +6,9 @@ import { inSteps, ofHundred, stepFor } from '../howSure/rounding';
 import type { Format } from '../text/numberFormat';
 import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
 import type { NamedPlan } from './plans';
+import { figure, words, type DataTable } from '../table/dataTable';
+import { printedUnit } from '../text/printedUnit';
+import { allPlansTexts } from './texts';
 
 /** The odds of all plans with what sentences need beside them. */
 export interface OddsContext {
@@ -92,4 +95,24 @@ export function oddsRows(
     often: format.fixed(decimal(shares[p]! * 100), 1),
     mean: inSteps(means[p]!, step, format),
   }));
+}
+
+/** How often each plan is the best as a table. */
+export function oddsTable(
+  rows: ReturnType<typeof oddsRows>,
+  { result, odds: { shares, means } }: OddsContext,
+): DataTable {
+  return {
+    caption: allPlansTexts.oddsRegion,
+    columns: [
+      { name: allPlansTexts.plan },
+      { name: allPlansTexts.often },
+      { name: allPlansTexts.mean, unit: printedUnit(result.unitText) },
+    ],
+    rows: rows.map(({ plan, often, mean }, p) => [
+      words([plan.letter, plan.name].filter(Boolean).join(' ')),
+      figure(often, (shares[p] ?? NaN) * 100),
+      figure(mean, means[p] ?? NaN),
+    ]),
+  };
 }

@@ -3,7 +3,10 @@ import type { Cell } from '../../model/cell';
 import type { BestStretch } from '../../study/envelope';
 import type { InputInterval } from '../breakeven/curve/sample';
 import type { SampledRow } from '../breakeven/tables';
+import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
 import { numberWithUnit, type Format } from '../text/numberFormat';
+import { withUnit } from '../text/withUnit';
+import { costsTexts } from '../whatMatters/costs/texts';
 import type { PlanLines } from './lines';
 import { planHead, type NamedPlan } from './plans';
 import { allPlansTexts } from './texts';
@@ -32,4 +35,22 @@ export function lineRows({ lines }: PlanLines, { from, to }: InputInterval): Sam
     const ys = lines.map(({ line }) => line.float(x));
     return { x, ys: ys.map((y) => (Number.isFinite(y) ? y : NaN)) };
   });
+}
+
+/** Where which plan is the best as a table; other programs have the ends in columns of their own. */
+export function bestTable(
+  rows: ReturnType<typeof bestRows>,
+  stretches: readonly BestStretch[],
+  input: Cell,
+  caption: string,
+  format: Format,
+): DataTable {
+  const end = (x: Decimal | undefined): DataCell =>
+    x === undefined ? words('') : figure(format.full(x.toSignificantDigits(digits)), x);
+  const ends = [costsTexts.from, costsTexts.to].map((name) => ({ name, aside: true }));
+  return {
+    caption,
+    columns: [{ name: withUnit(input) }, { name: allPlansTexts.plan, words: true }, ...ends],
+    rows: rows.map(({ at, best }, i) => [words(at), words(best), end(stretches[i]?.from), end(stretches[i]?.to)]),
+  };
 }

@@ -42,7 +42,8 @@ const letters: Readonly<Record<LineName, string>> = {
   plan: 'B',
   difference: commonTexts.secondLessFirst,
 };
-const dashes: Readonly<Record<LineName, readonly number[]>> = { against: [], plan: [8, 5], difference: [] };
+/** What tells the lines apart beside their colours. */
+export const dashes: Readonly<Record<LineName, readonly number[]>> = { against: [], plan: [8, 5], difference: [] };
 
 function colourOf(line: LineName, shown: readonly LineName[], ink: ChartInk): string {
   if (line === 'difference' || shown.length === 1) return ink.text;

@@ -2,19 +2,22 @@ import { decimal, type Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { columnDecimals } from '../text/columnDecimals';
 import { spoken } from '../text/spokenNumber';
+import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
 import type { Format } from '../text/numberFormat';
+import { withUnit } from '../text/withUnit';
 import { percentOf } from './answer';
 import type { LineName, ResultLines } from '../results/resultLines';
 import type { LineSelection, QuickStudy } from './curve/quickStudy';
 import type { BreakevenContext } from './sentences';
 import { commonTexts } from '../text/commonTexts';
+import { breakevenTableTexts } from './texts';
 
 /** A place where a line meets its target, or changes side without meeting it. */
 export interface TurnRow {
-  readonly value: string;
+  readonly value: DataCell;
   readonly what: string;
   /** How far it is from today's value, with a sign. */
-  readonly change: string;
+  readonly change: DataCell;
 }
 
 /** Significant digits of a crossing: as many as are exact for a continuous result. */
@@ -40,11 +43,12 @@ function whatOf(
   return view === 'both' && kind !== 'break' ? `A and B meet: ${whose}` : whose;
 }
 
-function changeOf(value: Decimal, today: Decimal, matter: BreakevenContext, format: Format): string {
+function changeOf(value: Decimal, today: Decimal, matter: BreakevenContext, format: Format): DataCell {
   const change = value.minus(today);
   const absolute = format.signed(change, matter.moved.cell.unit);
   const percent = percentOf(change, today, format);
-  return percent === '' ? absolute : `${absolute} (${percent})`;
+  const text = percent === '' ? absolute : `${absolute} (${percent})`;
+  return { text, alone: absolute, number: change };
 }
 
 /** The changes of side of the lines, ascending. */
@@ -59,10 +63,23 @@ export function turnRows(matter: BreakevenContext, { shown, leading }: LineSelec
   return rows
     .sort((a, b) => a.value.cmp(b.value))
     .map(({ value, line, kind }) => ({
-      value: format.full(value.toSignificantDigits(digits)),
+      value: figure(format.full(value.toSignificantDigits(digits)), value),
       what: whatOf(matter, line, kind, format),
       change: changeOf(value, matter.moved.today, matter, format),
     }));
+}
+
+/** The changes of side as a table. */
+export function turnsTable(rows: readonly TurnRow[], { moved }: BreakevenContext, caption: string): DataTable {
+  return {
+    caption,
+    columns: [
+      { name: withUnit(moved.cell) },
+      { name: breakevenTableTexts.happens, words: true },
+      { name: breakevenTableTexts.fromToday },
+    ],
+    rows: rows.map(({ value, what, change }) => [value, words(what), change]),
+  };
 }
 
 /** The heights of the lines at one value of the input. */
@@ -87,22 +104,25 @@ export function sampledRows(
   });
 }
 
-/** The same as texts of a table. */
-export interface ShownSampledRow {
-  readonly x: string;
-  /** Undefined where it cannot be computed. */
-  readonly ys: readonly (string | undefined)[];
-}
-
-/** The rows as texts, with as many decimals as the largest result needs. */
-export function shownRows(rows: readonly SampledRow[], { unit }: Cell, format: Format): ShownSampledRow[] {
-  const exact = rows.map(({ x, ys }) => ({ x: decimal(x), ys: ys.map(decimal) }));
+/** The lines as a table, with as many decimals as the largest result needs. @param names of the lines, in order */
+export function sampledTable(
+  rows: readonly SampledRow[],
+  {
+    subject: { result },
+    moved,
+  }: { readonly subject: { readonly result: Cell }; readonly moved: { readonly cell: Cell } },
+  names: readonly string[],
+  format: Format,
+): DataTable {
   const decimals = columnDecimals(
-    exact.flatMap(({ ys }) => ys),
-    unit,
+    rows.flatMap(({ ys }) => ys.map(decimal)),
+    result.unit,
   );
-  return exact.map(({ x, ys }) => ({
-    x: format.full(x),
-    ys: ys.map((y) => (y.isNaN() ? undefined : format.fixed(y, decimals))),
-  }));
+  const height = (y: number): DataCell =>
+    figure(Number.isNaN(y) ? commonTexts.cannotCompute : format.fixed(decimal(y), decimals), y);
+  return {
+    caption: withUnit(result),
+    columns: [withUnit(moved.cell), ...names].map((name) => ({ name })),
+    rows: rows.map(({ x, ys }) => [figure(format.full(decimal(x)), x), ...ys.map(height)]),
+  };
 }

@@ -32,6 +32,22 @@ function mixed(ground: Rgb, colour: Rgb, share: number): Rgb {
   return [mix(0), mix(1), mix(2)];
 }
 
+/** The plain colour of a band. */
+export function bandColour(
+  bands: HeatBands,
+  band: number,
+  worse: 'above' | 'below',
+  { paper, better, worse: bad }: Pick<Shades, 'better' | 'paper' | 'worse'>,
+): Rgb {
+  const isWorse = band < 0 === (worse === 'below');
+  return mixed(paper, isWorse ? bad : better, shadeShare(bands, band));
+}
+
+/** A colour as CSS and SVG write it. */
+export function colourText([red, green, blue]: Rgb): string {
+  return `rgb(${red},${green},${blue})`;
+}
+
 /**
  * The colour of each pixel of a heat picture: plain shades on the better side, hatched ones on the worse side, both
  * stronger with the distance from the level; crossed stripes where the result cannot be computed.
@@ -45,7 +61,7 @@ export function painter(
 ): (value: number, x: number, y: number) => Pixel {
   const isWorse = (band: number): boolean => band < 0 === (worse === 'below');
   const plain = listedBands(bands).map((band) =>
-    pixelOf(mixed(paper, isWorse(band) ? bad : better, shadeShare(bands, band))),
+    pixelOf(bandColour(bands, band, worse, { paper, better, worse: bad })),
   );
   const [ground, ink] = [pixelOf(paper), pixelOf(hatch)];
   const [apart, width] = [stripe.apart * scale, stripe.width * scale];

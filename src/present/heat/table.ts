@@ -1,10 +1,13 @@
 import type { Decimal } from '../../core/number';
-import { exportedNumber, type TableEntry } from '../../files/exportTable';
 import type { Cell } from '../../model/cell';
 import type { Grid, Surface } from '../../study/grid';
 import { columnDecimals } from '../text/columnDecimals';
+import { figure, type DataTable } from '../table/dataTable';
+import { commonTexts } from '../text/commonTexts';
+import { allDigits } from '../table/takenOut';
 import type { Format } from '../text/numberFormat';
 import { withUnit } from '../text/withUnit';
+import { heatTexts } from './texts';
 
 /**
  * A result over two inputs as texts of a table; as in the picture, the highest number of the second input is on top.
@@ -75,15 +78,29 @@ export function heatTable(
   };
 }
 
-/** The table for other programs, with all digits; blank where a result cannot be computed. */
-export function tableEntries(
+/**
+ * The table as it is taken out: a column for each number of the first input, by which it is called, as any program
+ * reads it.
+ * @param shown made from the grid
+ * @param result as a caption names it, with its unit
+ */
+export function heatDataTable(
+  shown: HeatTable,
   { across, down, values }: Grid<Decimal>,
   along: { readonly across: Along; readonly down: Along },
   result: string,
-): TableEntry[][] {
-  const corner = `${result}: ${withUnit(along.down.cell)} down, ${withUnit(along.across.cell)} across`;
-  const rows = down.map((y, j) => [y, ...(values[j] ?? [])].map(exportedNumber));
-  return [[corner, ...across.map(exportedNumber)], ...rows];
+): DataTable {
+  const title = heatTexts.downAndAcross(withUnit(along.down.cell), withUnit(along.across.cell));
+  return {
+    caption: result,
+    columns: [{ name: title }, ...across.map((x) => ({ name: allDigits(x) }))],
+    rows: shown.rows.map(({ head, cells }, j) => [
+      { ...figure(head.text, down[j]), note: head.today ? commonTexts.today : undefined },
+      ...cells.map(({ text }, i) =>
+        text === undefined ? figure(commonTexts.cannotCompute, values[j]?.[i]) : figure(text, values[j]?.[i]),
+      ),
+    ]),
+  };
 }
 
 /** All that a table of a result over two inputs is made from. */
@@ -97,5 +114,4 @@ export interface TableRequest {
   readonly isWorse: (value: Decimal) => boolean;
   /** The worse side in words, as `below 0`. */
   readonly worseText: string;
-  readonly fileName: string;
 }

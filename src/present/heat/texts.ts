@@ -2,4 +2,6 @@
 export const heatTexts = {
   /** @param step from one shade to the next */
   eachShade: (step: string) => `each shade ${step}`,
+  /** The head over both inputs of a table that is taken out. */
+  downAndAcross: (down: string, across: string) => `${down} down, ${across} across`,
 } as const;

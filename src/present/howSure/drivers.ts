@@ -1,9 +1,12 @@
 import type { Cell } from '../../model/cell';
 import { namesAmong, namesById } from '../text/entryNames';
+import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
+import { commonTexts } from '../text/commonTexts';
 import type { Format } from '../text/numberFormat';
 import { plainly, say, type Phrase } from '../text/phrase';
 import type { Indices } from './drawsFound';
-import { percentText } from './rounding';
+import { driversTexts } from './driversTexts';
+import { errorText, percentText } from './rounding';
 
 /** An input's shares of the variance of the result. */
 export interface Driver {
@@ -75,4 +78,23 @@ export function againstBars(longest: Cell | undefined, drivers: readonly Driver[
     return say`${its.name} has the longest bar, and no share stands clear of its own.`;
   }
   return say`${its.name} has the longest bar, but ${first.name} drives the spread more: a bar shows the ends of a range alone, the spread also how often the numbers between come and what entries do together.`;
+}
+
+/** The shares as a table: in per cent, each with its standard error. */
+export function driversTable(drivers: readonly Driver[], format: Format): DataTable {
+  const share = (value: number): DataCell => figure(percentText(value, format), value * 100);
+  const error = (value: number): DataCell => figure(errorText(value * 100, format), value * 100);
+  const { caption, alone, withOthers, share: shareOf, error: errorOf } = driversTexts;
+  const heads = [commonTexts.entry, ...[alone, withOthers].flatMap((which) => [shareOf(which), errorOf(which)])];
+  return {
+    caption,
+    columns: heads.map((name) => ({ name })),
+    rows: drivers.map(({ name, first, firstError, total, totalError }) => [
+      words(name),
+      share(first),
+      error(firstError),
+      share(total),
+      error(totalError),
+    ]),
+  };
 }

@@ -1,12 +1,14 @@
+import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
 import type { Format } from '../text/numberFormat';
 import { errorText, finer, inSteps, stepFor, type RoundingStep } from './rounding';
 import { shownPercentiles, type DrawSpread, type Summary } from './summary';
 import { commonTexts } from '../text/commonTexts';
+import { spreadTexts } from './texts';
 
 /** A line of a table: a number for each set of draws. */
 export interface TableLine {
   readonly what: string;
-  readonly numbers: readonly string[];
+  readonly numbers: readonly DataCell[];
 }
 
 function sets({ main, beside }: DrawSpread): Summary[] {
@@ -25,32 +27,82 @@ function stepOf({ percentiles }: Summary): RoundingStep {
 export function figureRows(spread: DrawSpread, target: string, format: Format): TableLine[] {
   const all = sets(spread);
   const step = stepOf(spread.main);
-  const each = (text: (summary: Summary) => string): string[] => all.map(text);
+  const each = (value: (summary: Summary) => number, text: (value: number) => string): DataCell[] =>
+    all.map((summary) => figure(text(value(summary)), value(summary)));
   const known = (value: number, text: string): string => (Number.isNaN(value) ? commonTexts.unknown : text);
+  const inStep = (value: number): string => inSteps(value, step, format);
   return [
-    { what: 'draws that could be computed', numbers: each(({ count }) => format.written(String(count))) },
-    { what: 'mean', numbers: each(({ mean }) => inSteps(mean, step, format)) },
+    {
+      what: 'draws that could be computed',
+      numbers: each(
+        ({ count }) => count,
+        (count) => format.written(String(count)),
+      ),
+    },
+    { what: 'mean', numbers: each(({ mean }) => mean, inStep) },
     {
       what: 'standard error of the mean',
-      numbers: each(({ meanError }) => known(meanError, errorText(meanError, format))),
+      numbers: each(
+        ({ meanError }) => meanError,
+        (value) => known(value, errorText(value, format)),
+      ),
     },
     {
       what: 'standard deviation',
-      numbers: each(({ sd }) => (Number.isNaN(sd) ? commonTexts.unknown : inSteps(sd, step, format))),
+      numbers: each(
+        ({ sd }) => sd,
+        (value) => (Number.isNaN(value) ? commonTexts.unknown : inStep(value)),
+      ),
     },
     ...shownPercentiles.map((share, k) => ({
       what: share === 50 ? 'middle draw (50 % are below)' : `${share} % are below`,
-      numbers: each(({ percentiles }) => inSteps(percentiles[k]!, step, format)),
+      numbers: each(({ percentiles }) => percentiles[k]!, inStep),
     })),
-    { what: `above ${target}, per cent`, numbers: each(({ above }) => inSteps(above * 100, { exponent: -1 }, format)) },
+    {
+      what: `above ${target}, per cent`,
+      numbers: each(
+        ({ above }) => above * 100,
+        (value) => inSteps(value, { exponent: -1 }, format),
+      ),
+    },
   ];
 }
 
+/** A bin of the histogram with its ends. */
+interface BinLine extends TableLine {
+  readonly ends: readonly [from: DataCell, to: DataCell];
+}
+
 /** The bins of the histogram. */
-export function binRows({ histogram: { from, width, shares } }: DrawSpread, format: Format): TableLine[] {
+export function binRows({ histogram: { from, width, shares } }: DrawSpread, format: Format): BinLine[] {
   const edge: RoundingStep = { exponent: Math.floor(Math.log10(width) + 1e-9) };
-  return (shares[0] ?? []).map((_, bin) => ({
-    what: `${inSteps(from + bin * width, edge, format)} – ${inSteps(from + (bin + 1) * width, edge, format)}`,
-    numbers: shares.map((set) => inSteps((set[bin] ?? 0) * 100, { exponent: -2 }, format)),
-  }));
+  const at = (bin: number): DataCell => figure(inSteps(from + bin * width, edge, format), from + bin * width);
+  const share = (value: number): DataCell => figure(inSteps(value * 100, { exponent: -2 }, format), value * 100);
+  return (shares[0] ?? []).map((_, bin) => {
+    const ends = [at(bin), at(bin + 1)] as const;
+    return {
+      what: `${ends[0].text} – ${ends[1].text}`,
+      ends,
+      numbers: shares.map((set) => share(set[bin] ?? 0)),
+    };
+  });
+}
+
+/** The figures as a table with a column for each set of draws. */
+export function figuresTable(caption: string, names: readonly string[], lines: readonly TableLine[]): DataTable {
+  return {
+    caption,
+    columns: ['', ...names].map((name) => ({ name })),
+    rows: lines.map(({ what, numbers }) => [words(what), ...numbers]),
+  };
+}
+
+/** The bins as a table; other programs have their ends in columns of their own. */
+export function binsTable(caption: string, names: readonly string[], lines: readonly BinLine[]): DataTable {
+  const ends = [spreadTexts.binFrom, spreadTexts.binTo].map((name) => ({ name, aside: true }));
+  return {
+    caption,
+    columns: [{ name: commonTexts.fromTo }, ...ends, ...names.map((name) => ({ name }))],
+    rows: lines.map((line) => [words(line.what), ...line.ends, ...line.numbers]),
+  };
 }

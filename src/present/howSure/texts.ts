@@ -20,6 +20,8 @@ export const spreadTexts = {
   box: 'bar on top: half of the draws; line: 90 of 100; stroke: the middle one',
   figures: 'Figures of the draws',
   bins: 'How often',
+  binFrom: 'from',
+  binTo: 'to',
   binsCaption: 'Share of the draws in each bin, per cent',
 } as const;
 

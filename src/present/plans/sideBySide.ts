@@ -4,10 +4,13 @@ import { wordsOf } from '../../model/choices';
 import { cellNamed, givesTruth, type Model } from '../../model/model';
 import type { Values } from '../../model/values';
 import { betterWay, type Better } from '../../trade/betterWay';
+import { figure, type DataCell, type DataTable } from '../table/dataTable';
+import { commonTexts } from '../text/commonTexts';
 import { entryTexts } from '../numbers/entryTexts';
 import type { Format } from '../text/numberFormat';
 import { printedUnit } from '../text/printedUnit';
 import { truthWord } from '../text/truthWord';
+import { plansTexts } from './texts';
 
 /** All plans of a model with what they come to today. */
 export interface AllPlans {
@@ -92,4 +95,23 @@ export function resultRows(all: AllPlans, cells: readonly Cell[]): ResultRow[] {
 export function rowSaid({ name, unit, values }: ResultRow, plans: readonly string[]): string {
   const each = values.map(({ text, best }, p) => [`${plans[p] ?? ''} ${text}`, best].filter(Boolean).join(', '));
   return `${[name, unit].filter(Boolean).join(', ')}: ${each.join('; ')}.`;
+}
+
+/** The results as a table: each plan, and how far it lies from the reference, the first one. */
+export function plansTable(rows: readonly ResultRow[], plans: readonly string[]): DataTable {
+  const apart = plans.map((plan) => ({ name: plansTexts.fromReferenceIn(plan), aside: true })).slice(1);
+  return {
+    caption: plansTexts.sideBySide,
+    columns: [{ name: commonTexts.result }, ...plans.map((name) => ({ name })), ...apart],
+    rows: rows.map(({ name, unit, values, numbers }) => [
+      figure(name, undefined, unit),
+      ...values.map(({ text }, plan) => figure(text, numbers?.[plan])),
+      ...values.slice(1).map(({ difference }, k) => differenceCell(difference, numbers, k + 1)),
+    ]),
+  };
+}
+
+function differenceCell(text: string, numbers: ResultRow['numbers'], plan: number): DataCell {
+  const [reference, number] = [numbers?.[0], numbers?.[plan]];
+  return figure(text, reference === undefined ? undefined : number?.minus(reference));
 }

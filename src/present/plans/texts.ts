@@ -26,6 +26,7 @@ export const plansTexts = {
   tableRegion: 'All plans side by side',
   /** Heard before how far a value lies from the reference. */
   fromReference: 'against the reference: ',
+  fromReferenceIn: (plan: string) => `${plan}, against the reference`,
   bestExplained:
     'Below each number: how far it lies from the reference. “Most” and “least” mark the best of a row, where the ' +
     'entry’s place in the budget or its name says which way is better.',

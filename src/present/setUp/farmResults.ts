@@ -3,10 +3,12 @@ import { cellNamed, type Model } from '../../model/model';
 import type { Values } from '../../model/values';
 import type { FarmQuestion } from '../../trade/farm/answers';
 import { figuresToOwn, figureTally } from '../numbers/ownFigures';
+import { figure, type DataTable } from '../table/dataTable';
 import type { Format } from '../text/numberFormat';
 import { printedUnit } from '../text/printedUnit';
 import { spoken } from '../text/spokenNumber';
 import { days } from '../text/quantities';
+import { setUpTexts } from './setUpTexts';
 
 /** A result in every plan, and the last plan's less the first's where there are two. */
 interface FarmResultRow {
@@ -14,6 +16,9 @@ interface FarmResultRow {
   readonly unit: string;
   readonly values: readonly string[];
   readonly difference: string;
+  /** The numbers behind them. */
+  readonly numbers: readonly (Decimal | undefined)[];
+  readonly apart: Decimal | undefined;
 }
 
 /** What follows from the answers so far. */
@@ -50,6 +55,8 @@ function rowOf(model: Model, values: readonly Values[], name: string, format: Fo
       unit: printedUnit(cell.unitText),
       values: numbers.map((number) => (number === undefined ? noValue : format.value(number, cell.unit))),
       difference: isPair ? format.difference(a, b, cell.unit) : '',
+      numbers,
+      apart: isPair ? b.minus(a) : undefined,
     },
   ];
 }
@@ -114,5 +121,19 @@ export function farmResults(
     plans: model.plans.map(({ name }) => name),
     rows: shownEntries[question].flatMap((name) => rowOf(model, values, name, format)),
     sentences: [...findings, sampleSentence(model)],
+  };
+}
+
+/** The results as a table. */
+export function outcomeTable({ plans, rows }: FarmResults): DataTable {
+  const heads = ['', ...plans, ...(plans.length === 2 ? [setUpTexts.difference] : [])];
+  return {
+    caption: setUpTexts.results,
+    columns: heads.map((name) => ({ name })),
+    rows: rows.map(({ label, unit, values, difference, numbers, apart }) => [
+      figure(label, undefined, unit),
+      ...values.map((text, plan) => figure(text, numbers[plan])),
+      ...(plans.length === 2 ? [figure(difference, apart)] : []),
+    ]),
   };
 }

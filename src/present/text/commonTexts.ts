@@ -20,11 +20,11 @@ export const commonTexts = {
   result: 'Result',
   spreadDrivers: 'Which guesses drive the spread',
   entry: 'entry',
+  group: 'group',
   itsRange: 'its range',
   fromTo: 'from – to',
   numbersAsTable: 'The same numbers as a table',
   numbersAsTables: 'The same numbers as tables',
-  saveTable: 'Save this table as CSV',
 
   // While something is under way.
   working: 'Working it out …',

@@ -1,3 +1,4 @@
+import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { wordsOf } from '../../model/choices';
 import type { Model } from '../../model/model';
@@ -22,6 +23,14 @@ export interface ComparedEntry {
   readonly cell: Cell;
   readonly name: string;
   readonly values: readonly string[];
+  /** The numbers behind them; undefined for words. */
+  readonly numbers: readonly (Decimal | undefined)[];
+}
+
+function numberIn({ model, values }: PlanPair, plan: number, cell: Cell): Decimal | undefined {
+  const content = model.plans[plan]?.contents[cell.id];
+  const isTruth = content?.kind === 'calculated' && content.gives === 'truth';
+  return isTruth || cell.choices.length > 0 ? undefined : values[plan]?.numbers[cell.id];
 }
 
 function shownIn({ model, values, format }: PlanPair, plan: number, cell: Cell): string {
@@ -39,5 +48,10 @@ export function differs({ values, plans: [a, b] }: PlanPair, { id }: Cell): bool
 }
 
 export function comparedIn(beside: PlanPair, cell: Cell): ComparedEntry {
-  return { cell, name: beside.nameOf(cell), values: beside.plans.map((plan) => shownIn(beside, plan, cell)) };
+  return {
+    cell,
+    name: beside.nameOf(cell),
+    values: beside.plans.map((plan) => shownIn(beside, plan, cell)),
+    numbers: beside.plans.map((plan) => numberIn(beside, plan, cell)),
+  };
 }

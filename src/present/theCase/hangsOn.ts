@@ -3,6 +3,8 @@ import type { Cell } from '../../model/cell';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { endText } from '../text/rangeEnds';
 import { spoken, spokenWithUnit } from '../text/spokenNumber';
+import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
+import { commonTexts } from '../text/commonTexts';
 import type { Format } from '../text/numberFormat';
 import type { DrawsFound } from '../howSure/drawsFound';
 import { inSteps, ofHundred, spokenInSteps, stepFor } from '../howSure/rounding';
@@ -11,6 +13,7 @@ import { percentile } from '../howSure/sentences';
 import { printedUnit } from '../text/printedUnit';
 import type { CaseBudget } from './caseOf';
 import type { Closest, TurningInput } from './closest';
+import { hangsOnTexts } from './hangsOnTexts';
 
 const counts = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine', 'Ten'];
 
@@ -67,6 +70,34 @@ export function turningTexts(hinge: TurningInput, format: Format): { today: stri
   const { cell, base, value } = hinge;
   const [today, turns] = [endText(base, cell, format), placeText(hinge, format.value(value, cell.unit))];
   return { today, turns, unit: printedUnit(cell.unitText) };
+}
+
+/** The turning points as a table; other programs have the ends of the range in columns of their own. */
+export function turningTable(
+  hinges: readonly TurningInput[],
+  nameOf: (cell: Cell) => string,
+  format: Format,
+): DataTable {
+  const ends = [hangsOnTexts.rangeFrom, hangsOnTexts.rangeTo].map((name) => ({ name, aside: true }));
+  const shown = [commonTexts.entry, commonTexts.today, hangsOnTexts.turnsAt, commonTexts.itsRange];
+  return {
+    caption: hangsOnTexts.caption,
+    columns: [...shown.map((name) => ({ name })), ...ends],
+    rows: hinges.map((hinge) => {
+      const { cell, base, value } = hinge;
+      const texts = turningTexts(hinge, format);
+      const end = (number: Decimal | undefined): DataCell =>
+        number === undefined ? words('') : figure(endText(number, cell, format), number);
+      return [
+        figure(nameOf(cell), undefined, texts.unit),
+        figure(texts.today, base),
+        { ...figure(texts.turns, value), alone: format.value(value, cell.unit) },
+        words(rangeText(hinge, format)),
+        end(cell.range?.low),
+        end(cell.range?.high),
+      ];
+    }),
+  };
 }
 
 /** How sure the answer is, from draws of all ranges at once; blank where there are none. */

@@ -8,4 +8,6 @@ export const hangsOnTexts = {
   caption: 'Where it turns first, each entry by itself',
   turnsAt: 'turns at',
   unit: 'unit',
+  rangeFrom: 'range from',
+  rangeTo: 'range to',
 } as const;

@@ -3,7 +3,8 @@ import type { Format } from '../text/numberFormat';
 import type { CaseBudget, Kind, Section } from './caseOf';
 import { signedAmount } from './rounded';
 
-const lessens: ReadonlySet<Kind> = new Set(['addedCosts', 'reducedReturns']);
+/** The parts whose sums lessen the net change. */
+export const lessens: ReadonlySet<Kind> = new Set(['addedCosts', 'reducedReturns']);
 
 /**
  * The sum of a part of the budget, with the sign by which it counts. A word for a part without lines; blank where a

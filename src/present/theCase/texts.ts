@@ -13,6 +13,5 @@ export const caseTexts = {
   noAdvice:
     'These are estimates for one usual year, made from guesses, and no financial, tax or legal advice: have a decision that matters looked at by someone licensed to give it. What the change costs once, what it brings in later years, and what is the same in both plans are left out. Local rules on wages and safety decide.',
   print: 'Print the case',
-  saveBudget: 'Save the budget as a table',
   working: 'One moment: the case is being worked out …',
 } as const;

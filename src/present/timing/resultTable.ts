@@ -1,9 +1,11 @@
 import type { Decimal } from '../../core/number';
-import { exportedNumber, type TableEntry } from '../../files/exportTable';
 import type { TimeSpread } from '../../trade/timeStudy';
+import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
 import type { Format } from '../text/numberFormat';
 import type { StepFound } from './study';
 import type { TimingTerms } from './terms';
+import { resultsTexts } from './resultsTexts';
+import { timingFields } from './texts';
 import { agrees, perCent, secondsText, stepName } from './sentences';
 
 /** A line of the result table as texts; blank where there is no figure. */
@@ -46,45 +48,64 @@ export function resultRow(found: StepFound, { hasStandardTime }: TimingTerms, fo
   };
 }
 
-const heads = [
-  'step',
-  'batches',
-  'left out',
-  'plants',
-  'seconds per plant',
-  'from',
-  'to',
-  'confidence %',
-  'standard time',
-  'allowance %',
-  'allowance of',
-  'batches needed',
-  'within %',
-  'lost share',
-];
-
-/** The result table for other programs, with all digits and with the terms in each row. */
-export function exportedResults(study: readonly StepFound[], timing: TimingTerms): TableEntry[][] {
-  const { terms, confidence, hasStandardTime } = timing;
-  const rows = study.map((found): TableEntry[] => {
-    const { step, rows: all, batches, time, lostShare } = found;
+/**
+ * The figures of every step as a table; other programs have the terms in each row too.
+ * @param rows made of the steps, in their order
+ */
+export function resultsTable(
+  rows: readonly ResultRow[],
+  study: readonly StepFound[],
+  { terms, confidence, hasStandardTime }: TimingTerms,
+  format: Format,
+): DataTable {
+  const line = (row: ResultRow, found: StepFound): DataCell[] => {
+    const { batches, time, lostShare } = found;
     const spread = spreadOf(found);
+    const term = (value: Decimal): DataCell => figure(format.full(value), value);
     return [
-      step,
-      { number: String(batches.length) },
-      { number: String(all.length - batches.length) },
-      exportedNumber(time?.plants),
-      exportedNumber(time?.secondsPerPlant),
-      exportedNumber(spread?.interval[0]),
-      exportedNumber(spread?.interval[1]),
-      exportedNumber(confidence),
-      exportedNumber(hasStandardTime ? time?.standardTime : undefined),
-      exportedNumber(terms.allowance),
-      terms.allowanceOf,
-      exportedNumber(spread?.batchesNeeded),
-      exportedNumber(terms.within),
-      exportedNumber(lostShare),
+      words(row.name),
+      figure(row.batches, batches.length),
+      figure(row.seconds, time?.secondsPerPlant),
+      figure(row.from, spread?.interval[0]),
+      figure(row.to, spread?.interval[1]),
+      figure(row.needed, spread?.batchesNeeded),
+      figure(row.standard, hasStandardTime ? time?.standardTime : undefined),
+      figure(row.plants, time?.plants),
+      figure(row.lost, lostShare?.times(100)),
+      figure(format.written(String(row.leftOut)), row.leftOut),
+      term(confidence),
+      term(terms.allowance),
+      words(terms.allowanceOf),
+      term(terms.within),
     ];
-  });
-  return [heads, ...rows];
+  };
+  const shown = [
+    timingFields.step,
+    resultsTexts.batches,
+    timingFields.secondsEach,
+    resultsTexts.from,
+    resultsTexts.to,
+    resultsTexts.needed,
+    resultsTexts.standard,
+    timingFields.plants,
+  ];
+  const asides = [
+    resultsTexts.leftOutBatches,
+    resultsTexts.confidence,
+    resultsTexts.allowance,
+    resultsTexts.allowanceOf,
+    resultsTexts.within,
+  ];
+  return {
+    caption: resultsTexts.heading,
+    columns: [
+      ...shown.map((name) => ({ name })),
+      { name: resultsTexts.lost, unit: '%' },
+      ...asides.map((name) => ({ name, aside: true })),
+    ],
+    rows: rows.flatMap((row, i) => {
+      const found = study[i];
+      return found === undefined ? [] : [line(row, found)];
+    }),
+  };
 }

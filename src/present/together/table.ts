@@ -1,6 +1,7 @@
 import type { Cell } from '../../model/cell';
 import type { Links } from '../../model/links/links';
 import type { ShownValue } from '../numbers/shownValue';
+import { words, type DataTable } from '../table/dataTable';
 import { commonTexts } from '../text/commonTexts';
 import type { Format } from '../text/numberFormat';
 import { counted, whole } from '../text/quantities';
@@ -61,5 +62,17 @@ export function entryLine(
     uses: whole(links.reads[cell.id]?.length ?? 0, format),
     usedBy: whole(links.feeds[cell.id]?.length ?? 0, format),
     depth: depth === undefined ? togetherTexts.noDepth : whole(depth, format),
+  };
+}
+
+/** The entries as a table. @param heads of its columns */
+export function entriesTable(lines: readonly EntryLine[], heads: readonly string[], caption: string): DataTable {
+  return {
+    caption,
+    columns: heads.map((name) => ({ name })),
+    rows: lines.map(({ cell, place, values, uses, usedBy, depth }) => [
+      words(cell.label, place || undefined),
+      ...[...values, uses, usedBy, depth].map((text) => words(text)),
+    ]),
   };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sampledRows, shownRows, turnRows } from '../../../src/present/breakeven/tables';
+import { sampledRows, sampledTable, turnRows } from '../../../src/present/breakeven/tables';
 import { linesOfView } from '../../../src/present/breakeven/view';
 import { createFormat } from '../../../src/present/text/numberFormat';
 import { ask, type Case } from './given';
@@ -9,7 +9,7 @@ const english = createFormat('en-GB');
 function turns(text: string, given: Case = {}): string[] {
   const { matter } = ask(text, given);
   return turnRows(matter, linesOfView(matter.view), english).map(({ value, what, change }) =>
-    `${value}: ${what}; ${change}`.replaceAll('\u00a0', ' '),
+    `${value.text}: ${what}; ${change.text}`.replaceAll('\u00a0', ' '),
   );
 }
 
@@ -52,8 +52,9 @@ it('the lines are shown with the decimals that the largest result calls for, and
     { x: 1000, ys: [-0.5, 0.25] },
   ];
   // Four significant digits of 12.3456 are two decimals; halves are rounded away from zero.
-  expect(shownRows(rows, matter.subject.result, english)).toEqual([
-    { x: '0.5', ys: ['12.35', undefined] },
-    { x: '1,000', ys: ['−0.50', '0.25'] },
+  const table = sampledTable(rows, matter, ['A', 'B'], english);
+  expect(table.rows.map((row) => row.map(({ text }) => text))).toEqual([
+    ['0.5', '12.35', 'cannot be computed'],
+    ['1,000', '−0.50', '0.25'],
   ]);
 });

@@ -1,10 +1,11 @@
+import { takenRows } from '../../../src/present/table/takenOut';
 import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../src/core/number';
 import { exportTable } from '../../../src/files/exportTable';
 import { lever } from '../../../src/model/view';
 import { surfaceOf, type Grid } from '../../../src/study/grid';
 import { createFormat } from '../../../src/present/text/numberFormat';
-import { exactRows, heatTable, tableEntries } from '../../../src/present/heat/table';
+import { exactRows, heatDataTable, heatTable } from '../../../src/present/heat/table';
 import { asked, idOf, modelOf } from '../../model/table';
 
 const model = modelOf(`
@@ -19,6 +20,8 @@ const [x, y] = ['x', 'y'].map((name) => lever(question.view, idOf(model, name))!
 const cellOf = (name: string) => model.cells[idOf(model, name)]!;
 const along = { across: { cell: cellOf('x'), today: x!.base }, down: { cell: cellOf('y'), today: y!.base } };
 const numbers = (...texts: string[]) => texts.map(decimal);
+
+const english = createFormat('en-GB');
 
 function exact(): Grid<ReturnType<typeof decimal>> {
   const found = [...exactRows(surfaceOf(question, x!, y!), numbers('10', '20'), numbers('2', '3'))];
@@ -50,8 +53,10 @@ describe('the table of two inputs', () => {
   });
 
   it('as CSV has all digits, and nothing where it cannot be computed', () => {
-    expect(exportTable(tableEntries(exact(), along, 'Left, EUR'))).toBe(
-      '"Left, EUR: Hours, h down, Wage, EUR/h across",10,20\r\n' +
+    const shown = heatTable(exact(), along, cellOf('r'), (value) => value.lt(0), english);
+    const table = heatDataTable(shown, exact(), along, 'Left, EUR');
+    expect(exportTable(takenRows(table, 'all', english))).toBe(
+      '"Hours, h down, Wage, EUR/h across",10,20\r\n' +
         '3,3.33333333333333333333333333333333,-26.66666666666666666666666666666667\r\n2,,\r\n',
     );
   });

@@ -3,7 +3,9 @@ import { batchRows } from '../../../src/present/timing/batchRows';
 import { english, only } from './trials';
 
 const rows = (text: string): string[] =>
-  batchRows(only(text), english).map((row) => [row.step, row.number, row.plants, row.seconds, row.off].join(' | '));
+  batchRows(only(text), english).map((row) =>
+    [row.step, row.number, row.plants.text, row.seconds.text, row.off.text].join(' | '),
+  );
 
 describe('the batches behind the picture', () => {
   // 110 s for 10 plants and 130 s for 10: 11 and 13 s each, 1 s off a mean of 12, which is 8.3 %.

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { exportTable } from '../../../src/files/exportTable';
-import { exportedResults, resultRow } from '../../../src/present/timing/resultTable';
+import { resultRow, resultsTable } from '../../../src/present/timing/resultTable';
+import { takenRows } from '../../../src/present/table/takenOut';
 import { timing, english, only, read, shipped, study } from './trials';
 
 describe('the table of results', () => {
@@ -43,23 +44,25 @@ describe('the table of results', () => {
 
   it('is exported with all digits and guarded texts', () => {
     const found = study('step,plants,seconds\n+moving,3,100\n');
-    const [, line] = exportTable(exportedResults(found, timing())).split('\r\n');
+    const rows = found.map((each) => resultRow(each, timing(), english));
+    const table = resultsTable(rows, found, timing(), english);
+    const [, line] = exportTable(takenRows(table, 'all', english)).split('\r\n');
     expect(line).toBe(
       [
         '"\'+moving"',
         '1',
-        '0',
-        '3',
         '33.33333333333333333333333333333333',
         '',
         '',
-        '95',
+        '',
         '38.33333333333333333333333333333333',
+        '3',
+        '',
+        '0',
+        '95',
         '15',
         'job',
-        '',
         '5',
-        '',
       ].join(','),
     );
   });

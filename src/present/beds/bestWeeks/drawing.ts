@@ -35,16 +35,10 @@ interface Named {
   readonly result: Cell;
   readonly caption: string;
   readonly worseText: string;
-  /** The name of the model's file. */
-  readonly file: string;
 }
 
 /** The table of the best weeks, with every density that has a line in the picture. */
-export function tableRequestOf(
-  result: BestWeeksResult,
-  lines: readonly TimeLine[],
-  { file, ...named }: Named,
-): TableRequest {
+export function tableRequestOf(result: BestWeeksResult, lines: readonly TimeLine[], named: Named): TableRequest {
   const { ask, best } = result;
   const today = ask.question.base;
   const drawn = lines.flatMap(({ row }) => ask.densities[row] ?? []);
@@ -56,6 +50,5 @@ export function tableRequestOf(
     surface: heldSurface(ask.question, ask.time, ask.density, ask.giving),
     across: { cell: ask.time.cell, today: ask.time.base, places: thinned(ask.times, mustTimes) },
     down: { cell: ask.density.cell, today: ask.density.base, places: thinned(ask.densities, drawn) },
-    fileName: `${file.replace(/\.csv$/i, '')} best weeks.csv`,
   };
 }

@@ -1,37 +1,53 @@
 import type { ByWeeks, Split } from '../../../trade/byWeeks';
-import type { CropNames } from '../stageNames';
+import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
+import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import type { Format } from '../../text/numberFormat';
 import { alignedNumber, counted, gain, none, shown, whole } from '../../text/quantities';
 import { boardsIn } from '../names';
+import { byWeeksTexts } from './byWeeksTexts';
 
 /** One way to share the boards, as a row of a table. */
 export interface SplitRow {
   readonly label: string;
-  readonly finished: string;
-  readonly gain: string;
+  readonly finished: DataCell;
+  readonly gain: DataCell;
   /** By stage. */
-  readonly boards: readonly string[];
+  readonly boards: readonly DataCell[];
 }
 
 export function splitRows({ oneStage, seems, gives, keepsPace }: ByWeeks, format: Format): SplitRow[] {
   const row = (label: string, split: Split): SplitRow => ({
     label,
-    finished: whole(split.finishedPerWeek, format),
-    gain: gain(split.gain, format),
-    boards: split.boards.map((boards) => alignedNumber(boards, 1, format)),
+    finished: figure(whole(split.finishedPerWeek, format), split.finishedPerWeek),
+    gain: figure(gain(split.gain, format), split.gain.times(100)),
+    boards: split.boards.map((boards) => figure(alignedNumber(boards, 1, format), boards)),
   });
   return [
     {
       label: 'one stage, at the last density',
-      finished: whole(oneStage, format),
-      gain: '',
-      boards: seems.boards.map(() => none),
+      finished: figure(whole(oneStage, format), oneStage),
+      gain: words(''),
+      boards: seems.boards.map(() => words(none)),
     },
     row('by weeks, as it seems', seems),
     row('by weeks, as it is', gives),
     row('keeping pace', keepsPace),
   ];
+}
+
+export function splitTable(found: ByWeeks, names: CropNames, format: Format): DataTable {
+  const { shared, finished, gain: gained } = byWeeksTexts;
+  return {
+    caption: byWeeksTexts.table(names),
+    columns: [
+      { name: shared(names) },
+      { name: finished(names) },
+      { name: gained, unit: '%' },
+      ...names.stages.map((_name, i) => ({ name: boardsOf(names, i).many })),
+    ],
+    rows: splitRows(found, format).map((row) => [words(row.label), row.finished, row.gain, ...row.boards]),
+  };
 }
 
 function overstatedSentence({ seems, keepsPace, overstated }: ByWeeks, format: Format): Phrase {

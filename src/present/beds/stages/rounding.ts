@@ -2,16 +2,18 @@ import type { Loss, RoundingLoss } from '../../../trade/roundingLoss';
 import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
+import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import { alignedNumber, counted, percent, whole } from '../../text/quantities';
 import { boardsIn } from '../names';
+import { roundingTexts } from './roundingTexts';
 
 const place = { one: 'place', many: 'places' };
 
 /** One part of the loss, as a row of a table. */
 export interface LossRow {
   readonly label: string;
-  readonly boards: string;
-  readonly plants: string;
+  readonly boards: DataCell;
+  readonly plants: DataCell;
 }
 
 /** The three ways in which boards are idle, with where by stage. */
@@ -23,8 +25,8 @@ export function lossRows(
   const { many } = names.board;
   const row = (label: string, { boards, finishedPerWeek }: Loss): LossRow => ({
     label,
-    boards: alignedNumber(boards, 1, format),
-    plants: alignedNumber(finishedPerWeek, 1, format),
+    boards: figure(alignedNumber(boards, 1, format), boards),
+    plants: figure(alignedNumber(finishedPerWeek, 1, format), finishedPerWeek),
   });
   return [
     row(`${many} that wait for the next batch`, waiting),
@@ -34,6 +36,14 @@ export function lossRows(
       : []),
     row(`${many} that are never used`, free),
   ];
+}
+
+export function lossTable(loss: RoundingLoss, names: CropNames, format: Format): DataTable {
+  return {
+    caption: roundingTexts.table,
+    columns: [roundingTexts.where, roundingTexts.boards(names), roundingTexts.plants(names)].map((name) => ({ name })),
+    rows: lossRows(loss, names, format).map(({ label, boards, plants }) => [words(label), boards, plants]),
+  };
 }
 
 /** Where the loss comes from, by stage. */

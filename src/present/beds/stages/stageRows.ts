@@ -1,27 +1,39 @@
 import { decimal, type Decimal } from '../../../core/number';
 import { isRunning, type Stage } from '../../../trade/schedule';
+import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import type { Format } from '../../text/numberFormat';
 import { alignedNumber, none, percent, shown, whole } from '../../text/quantities';
 import type { ScheduleView } from './schedules';
 import { plantsABoard, plantsAWeek } from '../names';
+import { stageTableTexts } from './stageTableTexts';
 
 /** A line of the table of stages: one quantity, in every stage. */
 export interface StageRow {
   readonly label: string;
-  readonly values: readonly string[];
+  /** Of its numbers where their texts have one; blank elsewhere. */
+  readonly unit?: string;
+  readonly values: readonly DataCell[];
+}
+
+function toOneDecimal(value: Decimal | number, format: Format): DataCell {
+  return figure(alignedNumber(value, 1, format), value);
+}
+
+function inAll(value: Decimal | number, format: Format): DataCell {
+  return figure(whole(value, format), value);
 }
 
 function handRows({ planSchedule: { schedule, names }, byHand }: ScheduleView, format: Format): StageRow[] {
   if (byHand === undefined) return [];
   const { plant, board } = names;
-  const tell = (value: Decimal | undefined, decimals: number): string =>
-    value === undefined ? none : shown(value, decimals, format);
+  const tell = (value: Decimal | undefined, decimals: number): DataCell =>
+    value === undefined ? words(none) : figure(shown(value, decimals, format), value);
   return [
     { label: `${board.many} set by hand`, values: schedule.stages.map(({ boards }) => tell(boards, 1)) },
     { label: `${plant.many} a week they could finish`, values: byHand.capacities.map((each) => tell(each, 0)) },
     {
       label: `${board.many} empty at the flow there is`,
-      values: byHand.emptyBoards.map((each) => alignedNumber(each ?? NaN, 1, format)),
+      values: byHand.emptyBoards.map((each) => toOneDecimal(each ?? NaN, format)),
     },
   ];
 }
@@ -34,21 +46,34 @@ export function stageRows(view: ScheduleView, format: Format): StageRow[] {
     whole: onBoards,
   } = view;
   const { plant, board } = names;
-  const row = (label: string, text: (stage: Stage, i: number) => string): StageRow => ({
+  const row = (label: string, cell: (stage: Stage, i: number) => DataCell): StageRow => ({
     label,
-    values: schedule.stages.map((stage, i) => (isRunning(stage) ? text(stage, i) : none)),
+    values: schedule.stages.map((stage, i) => (isRunning(stage) ? cell(stage, i) : words(none))),
   });
   const loads = onBoards.batch.isNaN() ? [] : onBoards.stages;
   return [
-    { label: 'days', values: schedule.stages.map(({ time }) => shown(time, 2, format)) },
-    row(plantsABoard(names), ({ density }) => shown(density, 2, format)),
-    row('survival', ({ survival }) => percent(survival, format)),
-    row(`${board.many}, balanced`, (_stage, i) => alignedNumber(balanced.boards[i] ?? NaN, 1, format)),
-    row(`${board.many}, whole`, (_stage, i) => whole(loads[i]?.boards ?? NaN, format)),
-    row(`${board.many} of a batch`, (_stage, i) => whole(loads[i]?.boardsEach ?? NaN, format)),
-    row(`${plant.many} started`, (_stage, i) => whole(loads[i]?.started ?? NaN, format)),
+    { label: 'days', values: schedule.stages.map(({ time }) => figure(shown(time, 2, format), time)) },
+    row(plantsABoard(names), ({ density }) => figure(shown(density, 2, format), density)),
+    {
+      ...row('survival', ({ survival }) => figure(percent(survival, format), survival.times(100))),
+      unit: '%',
+    },
+    row(`${board.many}, balanced`, (_stage, i) => toOneDecimal(balanced.boards[i] ?? NaN, format)),
+    row(`${board.many}, whole`, (_stage, i) => inAll(loads[i]?.boards ?? NaN, format)),
+    row(`${board.many} of a batch`, (_stage, i) => inAll(loads[i]?.boardsEach ?? NaN, format)),
+    row(`${plant.many} started`, (_stage, i) => inAll(loads[i]?.started ?? NaN, format)),
     ...handRows(view, format),
   ];
+}
+
+/** The stages as a table. @param rows in their order */
+export function stagesTable(rows: readonly StageRow[], { planSchedule: { schedule, names } }: ScheduleView): DataTable {
+  const stages = schedule.stages.map(({ number }) => ({ name: names.stages[number - 1] ?? '' }));
+  return {
+    caption: stageTableTexts.caption,
+    columns: [{ name: '' }, ...stages],
+    rows: rows.map(({ label, unit, values }) => [figure(label, undefined, unit), ...values]),
+  };
 }
 
 /** A line of the beds as a whole. */

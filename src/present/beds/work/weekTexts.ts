@@ -3,13 +3,16 @@ export const weekTexts = {
   heading: 'Next week’s work',
   from: 'Week from',
   print: 'Print the week',
-  saveTable: 'Save as a table (CSV)',
   saveCalendar: 'Save as a calendar file',
   /** @param start the first day of the year, written out */
   outside: (start: string) => `That week does not lie in the year that begins on ${start}.`,
   table: 'Table of the week’s work',
   day: 'day',
   what: 'what',
+  date: 'date',
+  task: 'task',
+  fromStage: 'from',
+  toStage: 'to',
   hours: 'hours',
   allHours: 'all hours',
 } as const;

@@ -1,7 +1,5 @@
 import { decimal } from '../../../core/number';
 import { toDecimals } from '../../../core/rounded';
-import type { TableEntry } from '../../../files/exportTable';
-import { isoDate } from '../../../trade/civilDate';
 import type { DayEvent } from '../../../trade/iCalendar';
 import type { WorkTask } from '../../../trade/workList';
 import type { Noun } from '../../text/noun';
@@ -34,24 +32,6 @@ export function taskInWords({ task, from, to, plants, boards }: WorkTask, names:
 /** Hours to hundredths, for showing. */
 function shownHours(hours: number): string {
   return toDecimals(decimal(hours), hourDigits);
-}
-
-/**
- * The work list as rows of a table, with a header; for `exportTable`. Stages stand by name, washing has no plants.
- */
-export function workTable(list: readonly WorkTask[], { stages }: CropNames): TableEntry[][] {
-  const number = (n: number): TableEntry => ({ number: String(n) });
-  const place = (stage: number | undefined): string => (stage === undefined ? '' : (stages[stage] ?? ''));
-  const rows = list.map(({ day, task, from, to, plants, boards, hours }): TableEntry[] => [
-    isoDate(day),
-    task,
-    place(from),
-    place(to),
-    task === 'wash' ? '' : number(plants),
-    number(boards),
-    { number: shownHours(hours) },
-  ]);
-  return [['date', 'task', 'from', 'to', 'plants', 'boards', 'hours'], ...rows];
 }
 
 /**

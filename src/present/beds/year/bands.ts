@@ -12,12 +12,14 @@ export interface Room {
   readonly bottom: number;
 }
 
+type Corner = readonly [x: number, y: number];
+
 /** The boards in use in one stage, day by day, on top of the stages before it. */
 interface Band {
   /** Index of the stage. */
   readonly stage: number;
-  /** An outline for an SVG path. */
-  readonly path: string;
+  /** The corners of its outline, in pixels. */
+  readonly outline: readonly Corner[];
   /** Height of the stage's number beside the band; undefined where the band is too thin on the last day. */
   readonly label: number | undefined;
 }
@@ -54,15 +56,15 @@ function rounded(value: number): number {
 }
 
 /** A stepped line over the days, drawn from the left or from the right; only days with a change get a point. */
-function steps(heights: readonly number[], x: (day: number) => number, back: boolean): string {
-  const points: string[] = [];
+function steps(heights: readonly number[], x: (day: number) => number, back: boolean): Corner[] {
+  const points: Corner[] = [];
   heights.forEach((height, day) => {
     if (day > 0 && heights[day - 1] === height) return;
-    if (day > 0) points.push(`${rounded(x(day))},${heights[day - 1] ?? height}`);
-    points.push(`${rounded(x(day))},${height}`);
+    if (day > 0) points.push([rounded(x(day)), heights[day - 1] ?? height]);
+    points.push([rounded(x(day)), height]);
   });
-  points.push(`${rounded(x(heights.length))},${heights.at(-1) ?? 0}`);
-  return (back ? points.reverse() : points).join(' L');
+  points.push([rounded(x(heights.length)), heights.at(-1) ?? 0]);
+  return back ? points.reverse() : points;
 }
 
 /** Lays out a year as stacked bands. */
@@ -81,7 +83,7 @@ export function yearBands(year: Calendar, boards: number, room: Room): YearBands
     const [bottom, top] = [low.at(-1) ?? 0, high.at(-1) ?? 0];
     return {
       stage,
-      path: `M${steps(high, x, false)} L${steps(low, x, true)} Z`,
+      outline: [...steps(high, x, false), ...steps(low, x, true)],
       label: bottom - top >= labelHeight ? (bottom + top) / 2 : undefined,
     };
   });
@@ -93,4 +95,24 @@ export function yearBands(year: Calendar, boards: number, room: Room): YearBands
     months: firsts.map((day) => ({ day: start + day, x: rounded(x(day)) })),
     most,
   };
+}
+
+/** An outline as an SVG path. */
+export function bandPath(outline: readonly Corner[]): string {
+  return `M${outline.join(' L')} Z`;
+}
+
+/** Least distance between the names of two months, in pixels. */
+const monthRoom = 30;
+
+/** The months for whose names there is room. */
+export function namedMonths({ months }: YearBands, { width, left, right }: Room): YearBands['months'] {
+  const end = width - right;
+  const every = Math.ceil(monthRoom / Math.max(1, (end - left) / 12));
+  return months.filter(({ x }, i) => i % every === 0 && x < end - monthRoom / 2);
+}
+
+/** The room of a drawing of some width. */
+export function yearRoom(width: number): Room {
+  return { width, height: 230, left: 44, right: 18, top: 16, bottom: 22 };
 }

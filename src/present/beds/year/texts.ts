@@ -5,6 +5,7 @@ export const yearTexts = {
   heading: 'The year from an empty bed',
   start: 'First day, the bed empty',
   numbers: 'Harvest and hours by week',
+  picture: 'Boards in use, day by day',
   /** @param stage its index */
   band: (names: CropNames, stage: number) => `${stage + 1} ${boardsOf(names, stage).many}`,
   limit: ({ board }: CropNames) => `${board.many} there are`,

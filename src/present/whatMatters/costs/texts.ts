@@ -6,6 +6,8 @@ export const costsTexts = {
   noMore: (most: number) => `No more than ${most} can be told apart: leave one out to add another.`,
   moves: 'as this moves',
   tables: 'The same lines as tables',
+  from: 'from',
+  to: 'to',
   changesRegion: 'Where it changes',
   rowsRegion: 'The lines as numbers, side by side',
 } as const;

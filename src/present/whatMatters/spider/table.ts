@@ -1,22 +1,23 @@
 import { decimal, type Decimal } from '../../../core/number';
-import { exportedNumber, type TableEntry } from '../../../files/exportTable';
 import type { Cell } from '../../../model/cell';
 import type { SpiderLine, SpiderPlace } from '../../../study/spider';
+import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import { columnDecimals } from '../../text/columnDecimals';
 import { endText } from '../../text/rangeEnds';
 import { numberWithUnit, type Format } from '../../text/numberFormat';
 import { inPerCent } from '../../text/inPerCent';
 import type { TornadoSubject } from '../tornado/sentences';
 import { commonTexts } from '../../text/commonTexts';
+import { printedUnit } from '../../text/printedUnit';
+import { spiderTexts } from './texts';
 
-/** One place of a line as texts of a table. */
+/** One place of a line as cells of a table. */
 export interface SpiderRow {
   readonly cell: Cell;
   readonly name: string;
-  readonly change: string;
-  readonly input: string;
-  /** Undefined where it cannot be computed. */
-  readonly result: string | undefined;
+  readonly change: DataCell;
+  readonly input: DataCell;
+  readonly result: DataCell;
 }
 
 /** Changes in per cent this close are the same place. */
@@ -38,39 +39,43 @@ function changeText(change: Decimal, format: Format): string {
   return change.isZero() ? commonTexts.today : inPerCent(format.signed(change, undefined, 1));
 }
 
-/** The lines as rows of a table. */
-export function spiderRows(
+function rowsAt(
   lines: readonly SpiderLine[],
   { base, result, nameOf }: TornadoSubject,
   format: Format,
+  places: (line: SpiderLine) => readonly SpiderPlace[],
 ): SpiderRow[] {
-  const results = lines.flatMap(({ places }) => places.map((place) => place.result));
+  const results = lines.flatMap((line) => line.places.map((place) => place.result));
   const decimals = columnDecimals([base, ...results], result.unit);
-  return lines.flatMap((line) =>
-    toldPlaces(line).map((place) => ({
-      cell: line.lever.cell,
-      name: nameOf(line.lever.cell),
-      change: changeText(place.change, format),
-      input: numberWithUnit(endText(place.input, line.lever.cell, format), line.lever.cell.unitText),
-      result: place.result.isNaN() ? undefined : format.fixed(place.result, decimals),
-    })),
-  );
+  return lines.flatMap((line) => {
+    const { cell } = line.lever;
+    const unit = printedUnit(cell.unitText);
+    return places(line).map(({ change, input, result: at }) => ({
+      cell,
+      name: nameOf(cell),
+      change: figure(changeText(change, format), change),
+      input: figure(numberWithUnit(endText(input, cell, format), cell.unitText), input, unit),
+      result: figure(at.isNaN() ? commonTexts.cannotCompute : format.fixed(at, decimals), at),
+    }));
+  });
 }
 
-/** Every place of the lines for other programs, with all digits; blank where it cannot be computed. */
-export function spiderEntries(
-  lines: readonly SpiderLine[],
-  { nameOf }: TornadoSubject,
-  result: string,
-): TableEntry[][] {
-  const rows = lines.flatMap(({ lever: { cell }, places }) =>
-    places.map((place): TableEntry[] => [
-      nameOf(cell),
-      exportedNumber(place.change),
-      exportedNumber(place.input),
-      cell.unitText,
-      exportedNumber(place.result),
-    ]),
-  );
-  return [['entry', 'change from today, %', 'number', 'unit', result], ...rows];
+/** The lines as rows of a table. */
+export function spiderRows(lines: readonly SpiderLine[], subject: TornadoSubject, format: Format): SpiderRow[] {
+  return rowsAt(lines, subject, format, toldPlaces);
+}
+
+/** Every place of the lines, for whoever takes the picture's numbers out. */
+export function everySpiderRow(lines: readonly SpiderLine[], subject: TornadoSubject, format: Format): SpiderRow[] {
+  return rowsAt(lines, subject, format, ({ places }) => places);
+}
+
+/** @param unit of the results, as it is printed */
+export function spiderTable(rows: readonly SpiderRow[], caption: string, unit: string): DataTable {
+  const units = ['', '%', '', unit];
+  return {
+    caption,
+    columns: spiderTexts.heads.map((name, k) => ({ name, unit: units[k] ?? '' })),
+    rows: rows.map(({ name, change, input, result }) => [words(name), change, input, result]),
+  };
 }

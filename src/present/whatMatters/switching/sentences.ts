@@ -1,18 +1,21 @@
 import type { Switch } from './switchingInput';
+import { switchingTexts } from './texts';
 import { decimal, type Decimal } from '../../../core/number';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';
 import { endText } from '../../text/rangeEnds';
 import { numberWithUnit, space, type Format } from '../../text/numberFormat';
+import { printedUnit } from '../../text/printedUnit';
+import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import { inPerCent } from '../../text/inPerCent';
 
-/** The switching value of one input as texts. */
+/** The switching value of one input as cells of a table. */
 export interface SwitchLine {
   readonly cell: Switch['cell'];
   readonly name: string;
-  readonly today: string;
-  readonly flips: string;
-  readonly change: string;
+  readonly today: DataCell;
+  readonly flips: DataCell;
+  readonly change: DataCell;
 }
 
 /** A change in per cent with a sign: one decimal below 10, none above. */
@@ -38,14 +41,27 @@ export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Fo
     const { cell, base, value, change, count } = one;
     const shown = (number: Decimal): string => numberWithUnit(endText(number, cell, format), cell.unitText);
     const more = count > 1 ? ` (${count - 1} more)` : '';
+    const unit = printedUnit(cell.unitText);
+    const flips = (at: Decimal): DataCell => ({
+      ...figure(placeText(one, shown(at)) + more, at, unit),
+      alone: shown(at),
+    });
     return {
       cell,
       name: nameOf(cell),
-      today: shown(base),
-      flips: value === undefined ? 'cannot flip it' : placeText(one, shown(value)) + more,
-      change: change === undefined ? '' : changeText(change, format),
+      today: figure(shown(base), base, unit),
+      flips: value === undefined ? words('cannot flip it') : flips(value),
+      change: change === undefined ? words('') : figure(changeText(change, format), change),
     };
   });
+}
+
+export function switchTable(lines: readonly SwitchLine[]): DataTable {
+  return {
+    caption: switchingTexts.caption,
+    columns: switchingTexts.heads.map((name, k, { length }) => ({ name, unit: k === length - 1 ? '%' : '' })),
+    rows: lines.map(({ name, today, flips, change }) => [words(name), today, flips, change]),
+  };
 }
 
 /** Which guess has the thinnest margin before the answer changes. */

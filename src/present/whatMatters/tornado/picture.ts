@@ -23,7 +23,8 @@ const rim = 2;
 /** Pixels from the middle of a bar down to the texts below it. */
 const belowBar = 19;
 
-function colourOf(letter: Tornado['letter'], ink: ChartInk): string {
+/** The colour of the bars: that of their plan. */
+export function colourOf(letter: Tornado['letter'], ink: ChartInk): string {
   if (letter === undefined) return ink.quiet;
   return letter === 'A' ? ink.planA : ink.planB;
 }

@@ -1,9 +1,12 @@
-import { createMemo, type JSX } from 'solid-js';
+import type { JSX } from 'solid-js';
 import { ChartCanvas } from './ChartCanvas';
-import { createChartArea } from './chartArea';
-import { cut, linesPicture, type LinesDrawing } from '../../../present/picture/labelledLines';
+import { cut, dashes, linesPicture, type LinesDrawing } from '../../../present/picture/labelledLines';
 import { openLines } from './lines';
 import type { LinesPicture } from '../../../present/picture/linesPicture';
+import type { ChartInk } from '../../../present/picture/ink';
+import { keyLine } from '../../../present/picture/keySigns';
+import type { KeyItem } from '../../../present/picture/takenPicture';
+import type { DataTable } from '../../../present/table/dataTable';
 import { localFormat } from '../../app/preferences/localFormat';
 import './curve.css';
 import './key.css';
@@ -15,6 +18,10 @@ interface LinesChartProps {
   readonly label: string;
   /** What the vertical axis shows, with its unit. */
   readonly caption: string;
+  /** Its numbers, for taking them out. */
+  readonly table?: (() => DataTable) | undefined;
+  /** Whether numbers are still to come. */
+  readonly waits?: boolean | undefined;
   /** The key below the chart. */
   readonly children: JSX.Element;
 }
@@ -30,11 +37,7 @@ function heightFor(width: number): number {
 
 /** A chart of lines with their names at their ends, or only their numbers or marks where there is no room. */
 export function LinesChart(props: LinesChartProps): JSX.Element {
-  const chartArea = createChartArea();
-  const picture = createMemo((): LinesPicture | undefined => {
-    const ink = chartArea.ink();
-    if (ink === undefined) return undefined;
-    const width = chartArea.width();
+  const draw = (ink: ChartInk, width: number): LinesPicture => {
     const { measure } = ink;
     const lines = props.drawing.lines.map((line, i) => {
       const number = line.mark ?? String(i + 1);
@@ -42,13 +45,25 @@ export function LinesChart(props: LinesChartProps): JSX.Element {
     });
     const labelRoom = Math.max(...lines.map(({ label }) => measure(label)));
     return linesPicture({ ...props.drawing, lines }, ink, { width, height: heightFor(width) }, labelRoom, localFormat);
-  });
+  };
+  const key = (ink: ChartInk): KeyItem[] =>
+    props.drawing.lines.map(({ label, leading }, i) =>
+      keyLine(`${i + 1} ${label}`, ink.text, leading ? 3 : 1.75, dashes[i % dashes.length]!),
+    );
   return (
     <figure class="curve">
       <figcaption class="key">
         <span class="key-what">{props.caption}</span>
       </figcaption>
-      <ChartCanvas chartArea={chartArea} label={props.label} open={openLines} picture={picture()} />
+      <ChartCanvas
+        title={props.caption}
+        label={props.label}
+        table={props.table}
+        waits={props.waits}
+        open={openLines}
+        draw={draw}
+        parts={() => ({ key })}
+      />
       {props.children}
     </figure>
   );

@@ -14,23 +14,27 @@ const forced = {
   fault: 'CanvasText',
 };
 
-/** Reads the design tokens (CSS custom properties) that apply to an element. */
-export function inkOf(element: Element): ChartInk {
+/**
+ * Reads the design tokens (CSS custom properties) that apply to an element.
+ * @param forPage whether the colours give way to those that a reader forces on the page
+ */
+export function inkOf(element: Element, forPage = true): ChartInk {
   const style = getComputedStyle(element);
   const type = { family: style.fontFamily, size: parseFloat(style.fontSize) };
   const token = (name: string): string => style.getPropertyValue(`--${name}`).trim();
-  const colours = matchMedia('(forced-colors: active)').matches
-    ? forced
-    : {
-        text: token('ink'),
-        quiet: token('quiet'),
-        hair: token('hair'),
-        paper: token('paper'),
-        mark: token('mark'),
-        planA: token('plan-a'),
-        planB: token('plan-b'),
-        fault: token('fault'),
-      };
+  const colours =
+    forPage && matchMedia('(forced-colors: active)').matches
+      ? forced
+      : {
+          text: token('ink'),
+          quiet: token('quiet'),
+          hair: token('hair'),
+          paper: token('paper'),
+          mark: token('mark'),
+          planA: token('plan-a'),
+          planB: token('plan-b'),
+          fault: token('fault'),
+        };
   return {
     ...type,
     ...colours,

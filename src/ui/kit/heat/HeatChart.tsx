@@ -2,12 +2,16 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import { decimal } from '../../../core/number';
 import { ChartCanvas } from '../charts/ChartCanvas';
 import { createChartArea } from '../charts/chartArea';
+import { onLightGround } from '../charts/lightGround';
 import { openLines } from '../charts/lines';
+import type { ChartInk } from '../../../present/picture/ink';
+import type { TakenParts } from '../../../present/picture/takenPicture';
+import { heatKey } from '../../../present/heat/heatKey';
 import type { LinesPicture } from '../../../present/picture/linesPicture';
 import { localFormat } from '../../app/preferences/localFormat';
 import { listedBands, startOf, writtenEdges, type HeatBands } from '../../../present/heat/bands';
 import { heatPicture, type HeatDrawing } from '../../../present/heat/picture';
-import { shadeShare } from '../../../present/heat/shades';
+import { shadeShare, type Shades } from '../../../present/heat/shades';
 import { shadesOf } from './readShades';
 import { commonTexts } from '../../../present/text/commonTexts';
 import { heatTexts } from '../../../present/heat/texts';
@@ -31,21 +35,28 @@ function heightFor(width: number): number {
   return Math.round(Math.min(440, Math.max(280, width * 0.62)));
 }
 
+function pictureOf(drawing: HeatDrawing, ink: ChartInk, width: number, shades: Shades): LinesPicture {
+  return heatPicture(drawing, ink, shades, { width, height: heightFor(width) }, localFormat);
+}
+
 /** A result over two inputs, shaded in bands. */
 export function HeatChart(props: HeatChartProps): JSX.Element {
   const chartArea = createChartArea();
-  const shades = createMemo(() => (chartArea.ink() === undefined ? undefined : shadesOf(document.documentElement)));
-  const picture = createMemo((): LinesPicture | undefined => {
-    const [ink, colours] = [chartArea.ink(), shades()];
-    if (ink === undefined || colours === undefined) return undefined;
-    return heatPicture(
-      props.drawing,
-      ink,
-      colours,
-      { width: chartArea.width(), height: heightFor(chartArea.width()) },
-      localFormat,
-    );
-  });
+  // The page's colours change with the area's.
+  const pageShades = createMemo(() => (chartArea.ink() === undefined ? undefined : shadesOf(document.documentElement)));
+  const draw = (ink: ChartInk, width: number): LinesPicture => pictureOf(props.drawing, ink, width, pageShades()!);
+  const parts = (): TakenParts => {
+    const shades = onLightGround(shadesOf);
+    // Asked for when a button is pressed, with what is shown then.
+    // eslint-disable-next-line solid/reactivity
+    const { drawing, downTitle, worseText, write } = props;
+    const isPartUnknown = hasUnknown();
+    const texts = { downTitle, worseText: hasWorse() ? worseText : '', write, step: stepText(drawing.bands) };
+    return {
+      key: (ink) => heatKey(drawing, texts, isPartUnknown, shades, ink),
+      draw: (ink, width) => pictureOf(drawing, ink, width, shades),
+    };
+  };
   const hasUnknown = createMemo(() => props.drawing.grid.values.flat().some((value) => Number.isNaN(value)));
   const hasWorse = (): boolean => {
     const {
@@ -73,9 +84,20 @@ export function HeatChart(props: HeatChartProps): JSX.Element {
         <span aria-hidden="true">↑ </span>
         {props.downTitle}
       </p>
-      <ChartCanvas chartArea={chartArea} label={props.label} open={openLines} picture={picture()} />
+      <ChartCanvas
+        chartArea={chartArea}
+        title={props.what}
+        label={props.label}
+        open={openLines}
+        draw={draw}
+        parts={parts}
+      />
     </figure>
   );
+}
+
+function stepText({ step }: HeatBands): string {
+  return heatTexts.eachShade(localFormat.full(decimal(Number(step.toPrecision(12)))));
 }
 
 /** The key: the shades in a row, with the results at the labelled edges. */
@@ -106,7 +128,7 @@ function Scale(props: {
       </span>
       <span class="heat-texts">
         <span>{props.children}</span>
-        <span>{heatTexts.eachShade(localFormat.full(decimal(Number(props.bands.step.toPrecision(12)))))}</span>
+        <span>{stepText(props.bands)}</span>
       </span>
     </span>
   );

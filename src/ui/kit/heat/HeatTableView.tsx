@@ -1,11 +1,9 @@
 import type { TableRequest } from '../../../present/heat/table';
 import { createMemo, For, Show, type Accessor, type JSX } from 'solid-js';
 import type { Decimal } from '../../../core/number';
-import { exportTable } from '../../../files/exportTable';
 import type { Grid } from '../../../study/grid';
 import { localFormat } from '../../app/preferences/localFormat';
-import { download } from '../../app/files/saving';
-import { exactRows, heatTable, tableEntries, type HeatTable } from '../../../present/heat/table';
+import { exactRows, heatDataTable, heatTable, type HeatTable } from '../../../present/heat/table';
 import { withUnit } from '../../../present/text/withUnit';
 import { createProgressive } from '../background/progressive';
 import { TableRoom } from '../tables/TableRoom';
@@ -33,31 +31,24 @@ export function HeatTableView(props: HeatTableViewProps): JSX.Element {
 
 function Filled(props: { ask: TableRequest; grid: Grid<Decimal>; done: boolean }): JSX.Element {
   const table = createMemo(() => heatTable(props.grid, props.ask, props.ask.result, props.ask.isWorse, localFormat));
-  const save = (): void => {
-    const entries = tableEntries(props.grid, props.ask, props.ask.caption);
-    download(props.ask.fileName, exportTable(entries));
-  };
   return (
-    <>
-      <TableRoom label={props.ask.caption} class="heat-table">
-        <caption>
-          {props.ask.caption};{' '}
-          <span class="below-mark" aria-hidden="true">
-            ▼
-          </span>{' '}
-          {props.ask.worseText}
-        </caption>
-        <HeatHead ask={props.ask} across={table().across} />
-        <tbody>
-          <For each={table().rows}>{(row) => <HeatRow row={row} worseText={props.ask.worseText} />}</For>
-        </tbody>
-      </TableRoom>
-      <p>
-        <button type="button" class="word" disabled={!props.done} onClick={save}>
-          {commonTexts.saveTable}
-        </button>
-      </p>
-    </>
+    <TableRoom
+      label={props.ask.caption}
+      class="heat-table"
+      table={() => heatDataTable(table(), props.grid, props.ask, props.ask.caption)}
+      waits={!props.done}>
+      <caption>
+        {props.ask.caption};{' '}
+        <span class="below-mark" aria-hidden="true">
+          ▼
+        </span>{' '}
+        {props.ask.worseText}
+      </caption>
+      <HeatHead ask={props.ask} across={table().across} />
+      <tbody>
+        <For each={table().rows}>{(row) => <HeatRow row={row} worseText={props.ask.worseText} />}</For>
+      </tbody>
+    </TableRoom>
   );
 }
 

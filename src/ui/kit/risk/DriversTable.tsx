@@ -1,15 +1,23 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
+import type { DataTable } from '../../../present/table/dataTable';
 import type { Phrase } from '../../../present/text/phrase';
 import { AnswerText } from '../sections/AnswerText';
 import { Sentence } from '../sections/Sentence';
 import { localFormat } from '../../app/preferences/localFormat';
 import { apartSetting } from '../../app/preferences/settings/howSure';
+import { TakeOut } from '../takeOut/TakeOut';
 import { MethodLink } from '../method/MethodLink';
 import type { Choice } from '../../app/screenProps';
-import { driversOf, driversSentence, tiedSentence, worthALine, type Driver } from '../../../present/howSure/drivers';
+import {
+  driversOf,
+  driversSentence,
+  driversTable,
+  tiedSentence,
+  worthALine,
+  type Driver,
+} from '../../../present/howSure/drivers';
 import type { Indices } from '../../../present/howSure/drawsFound';
-import { errorText, percentText } from '../../../present/howSure/rounding';
 import { driversTexts } from '../../../present/howSure/driversTexts';
 import '../sections/section.css';
 import './driverRows.css';
@@ -69,6 +77,8 @@ function DriverRows(props: DriversProps): JSX.Element {
   const drivers = createMemo(() => driversOf(props.indices, props.cells));
   const few = createMemo(() => worthALine(drivers()));
   const shown = createMemo(() => inOrder(all() ? drivers() : drivers().slice(0, few()), props.order));
+  const table = createMemo(() => driversTable(shown(), localFormat));
+  const rows = createMemo(() => shown().map((driver, i) => ({ driver, cells: table().rows[i]! })));
   const remark = createMemo(() => props.remark?.(drivers()) ?? []);
   return (
     <>
@@ -82,8 +92,9 @@ function DriverRows(props: DriversProps): JSX.Element {
         </span>
       </p>
       <ol class="driver-rows">
-        <For each={shown()}>{(driver) => <DriverRow driver={driver} goTo={props.goTo} />}</For>
+        <For each={rows()}>{(row) => <DriverRow row={row} goTo={props.goTo} />}</For>
       </ol>
+      <TakeOut caption={table().caption} table={table} />
       <Show when={few() < drivers().length}>
         <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
           {all() ? driversTexts.fewer : driversTexts.more(drivers().length - few())}
@@ -97,27 +108,30 @@ function width(share: number): string {
   return `${Math.min(1, Math.max(0, share)) * 100}%`;
 }
 
-function DriverRow(props: { driver: Driver; goTo: (cell: number) => void }): JSX.Element {
-  const give = (error: number): string => `± ${errorText(error * 100, localFormat)}`;
+interface ShownDriver {
+  readonly driver: Driver;
+  readonly cells: DataTable['rows'][number];
+}
+
+function DriverRow(props: { row: ShownDriver; goTo: (cell: number) => void }): JSX.Element {
+  const text = (column: number): string => props.row.cells[column]!.text;
   return (
     <li class="almanac-row">
       <div class="almanac-line">
-        <button type="button" class="link" onClick={() => props.goTo(props.driver.cell.id)}>
-          {props.driver.name}
+        <button type="button" class="link" onClick={() => props.goTo(props.row.driver.cell.id)}>
+          {text(0)}
         </button>
         <span class="leader" aria-hidden="true" />
         <span class="figure">
-          <span class="unit">{driversTexts.alone}</span> {percentText(props.driver.first, localFormat)}{' '}
-          <span class="unit">{give(props.driver.firstError)}</span>
+          <span class="unit">{driversTexts.alone}</span> {text(1)} <span class="unit">± {text(2)}</span>
         </span>
         <span class="figure">
-          <span class="unit">{driversTexts.withOthers}</span> {percentText(props.driver.total, localFormat)}{' '}
-          <span class="unit">{give(props.driver.totalError)}</span>
+          <span class="unit">{driversTexts.withOthers}</span> {text(3)} <span class="unit">± {text(4)}</span>
         </span>
       </div>
       <div class="share-bar" aria-hidden="true">
-        <span class="together" style={{ width: width(props.driver.total) }} />
-        <span class="alone" style={{ width: width(props.driver.first) }} />
+        <span class="together" style={{ width: width(props.row.driver.total) }} />
+        <span class="alone" style={{ width: width(props.row.driver.first) }} />
       </div>
     </li>
   );

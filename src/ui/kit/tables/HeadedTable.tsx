@@ -1,43 +1,104 @@
 import { Index, Show, type JSX } from 'solid-js';
+import type { DataCell, DataColumn, DataTable } from '../../../present/table/dataTable';
+import { Link } from '../Link';
 import { TableRoom } from './TableRoom';
-
-/** What a column is headed with; one of words is set as such. */
-type ColumnHead = string | { readonly words: string };
 
 interface HeadedTableProps {
   /** What the table is called where it takes the focus. */
   readonly label: string;
-  readonly caption?: string;
-  /** One a column; a blank one heads nothing. */
-  readonly heads: readonly ColumnHead[];
-  /** The rows. */
-  readonly children: JSX.Element;
+  readonly table: DataTable;
+  /** Whether the caption stands above the table; it is named by it all the same where it is taken out. */
+  readonly captioned?: boolean;
+  readonly class?: string;
+  /** Called with the index of a row whose head is pressed; the heads are links then. */
+  readonly goTo?: ((row: number) => void) | undefined;
+  /** Whether figures are still to come. */
+  readonly waits?: boolean | undefined;
+}
+
+/** The places of the columns that the screen shows. */
+function shownPlaces(columns: readonly DataColumn[]): number[] {
+  return columns.flatMap(({ aside = false }, k) => (aside ? [] : [k]));
 }
 
 /** A table of one row of heads and of rows below them, in a room that scrolls. */
 export function HeadedTable(props: HeadedTableProps): JSX.Element {
   return (
-    <TableRoom label={props.label}>
-      <Show when={props.caption !== undefined}>
-        <caption>{props.caption}</caption>
+    <TableRoom label={props.label} class={props.class} table={() => props.table} waits={props.waits}>
+      <Show when={props.captioned !== false}>
+        <caption>{props.table.caption}</caption>
       </Show>
       <thead>
         <tr>
-          <Index each={props.heads}>{(head) => <Head head={head()} />}</Index>
+          <Index each={shownPlaces(props.table.columns)}>{(k) => <Head column={props.table.columns[k()]!} />}</Index>
         </tr>
       </thead>
-      <tbody>{props.children}</tbody>
+      <tbody>
+        <Index each={props.table.rows}>
+          {(row, at) => (
+            <Row cells={row()} columns={props.table.columns} press={props.goTo && (() => props.goTo?.(at))} />
+          )}
+        </Index>
+      </tbody>
+      <Show when={props.table.foot}>
+        {(foot) => (
+          <tfoot>
+            <Index each={foot()}>
+              {(row) => <Row cells={row()} columns={props.table.columns} press={undefined} />}
+            </Index>
+          </tfoot>
+        )}
+      </Show>
     </TableRoom>
   );
 }
 
-function Head(props: { head: ColumnHead }): JSX.Element {
-  const text = (): string => (typeof props.head === 'string' ? props.head : props.head.words);
+function Head(props: { column: DataColumn }): JSX.Element {
   return (
-    <Show when={text()} fallback={<td />}>
-      <th scope="col" class={typeof props.head === 'string' ? undefined : 'words'}>
-        {text()}
+    <Show when={props.column.name} fallback={<td />}>
+      <th scope="col" class={props.column.words === true ? 'words' : undefined}>
+        {props.column.name}
       </th>
     </Show>
+  );
+}
+
+function Row(props: {
+  cells: readonly DataCell[];
+  columns: readonly DataColumn[];
+  press: (() => void) | undefined;
+}): JSX.Element {
+  return (
+    <tr>
+      <Index each={shownPlaces(props.columns)}>
+        {(k, place) => (
+          <Show
+            when={place > 0}
+            fallback={
+              <th scope="row">
+                <CellText cell={props.cells[k()]!} press={props.press} />
+              </th>
+            }>
+            <td class={props.columns[k()]!.words === true ? 'words' : undefined}>
+              <CellText cell={props.cells[k()]!} press={undefined} />
+            </td>
+          </Show>
+        )}
+      </Index>
+    </tr>
+  );
+}
+
+function CellText(props: { cell: DataCell; press: (() => void) | undefined }): JSX.Element {
+  return (
+    <>
+      <Show when={props.press} fallback={props.cell.text}>
+        {(press) => <Link onPress={press()}>{props.cell.text}</Link>}
+      </Show>
+      <Show when={props.cell.note}>
+        {' '}
+        <span class="unit">{props.cell.note}</span>
+      </Show>
+    </>
   );
 }

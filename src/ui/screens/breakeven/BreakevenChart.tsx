@@ -1,10 +1,11 @@
-import { createMemo, For, Show, type JSX } from 'solid-js';
+import { For, Show, type JSX } from 'solid-js';
 import { ChartCanvas } from '../../kit/charts/ChartCanvas';
-import { createChartArea } from '../../kit/charts/chartArea';
 import { openLines } from '../../kit/charts/lines';
 import type { LinesPicture } from '../../../present/picture/linesPicture';
 import { localFormat } from '../../app/preferences/localFormat';
 import { withUnit } from '../../../present/text/withUnit';
+import type { ChartInk } from '../../../present/picture/ink';
+import { breakevenKey } from '../../../present/breakeven/breakevenKey';
 import { breakevenPicture } from '../../../present/breakeven/picture';
 import { visibleHeights } from '../../../present/breakeven/curve/visibleRange';
 import type { LineName } from '../../../present/results/resultLines';
@@ -39,10 +40,7 @@ function isMet(
 
 /** The chart: lines, with marks at the crossings. */
 export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
-  const chartArea = createChartArea();
-  const picture = createMemo((): LinesPicture | undefined => {
-    const ink = chartArea.ink();
-    if (ink === undefined) return undefined;
+  const draw = (ink: ChartInk, width: number): LinesPicture => {
     const quick = props.quick;
     const selection = props.selection;
     const { moved, lines, targets, found } = props.matter;
@@ -67,17 +65,18 @@ export function BreakevenChart(props: BreakevenChartProps): JSX.Element {
       breaks: selection.shown.flatMap((name) => (found[name]?.breaks ?? []).map((value) => value.toNumber())),
       xTitle: withUnit(moved.cell),
     };
-    return breakevenPicture(
-      drawing,
-      ink,
-      { width: chartArea.width(), height: heightFor(chartArea.width()) },
-      localFormat,
-    );
-  });
+    return breakevenPicture(drawing, ink, { width, height: heightFor(width) }, localFormat);
+  };
   return (
     <figure class="curve">
       <Key matter={props.matter} shown={props.selection.shown} />
-      <ChartCanvas chartArea={chartArea} label={props.label} open={openLines} picture={picture()} />
+      <ChartCanvas
+        title={withUnit(props.matter.subject.result)}
+        label={props.label}
+        open={openLines}
+        draw={draw}
+        parts={() => ({ key: (ink) => breakevenKey(props.matter, props.selection.shown, ink) })}
+      />
     </figure>
   );
 }

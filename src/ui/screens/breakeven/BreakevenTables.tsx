@@ -1,11 +1,10 @@
-import { createMemo, For, Show, type JSX } from 'solid-js';
+import { createMemo, Show, type JSX } from 'solid-js';
 import { NumbersBehind } from '../../kit/sections/NumbersBehind';
 import { HeadedTable } from '../../kit/tables/HeadedTable';
 import { localFormat } from '../../app/preferences/localFormat';
-import { withUnit } from '../../../present/text/withUnit';
 import type { LineName } from '../../../present/results/resultLines';
 import type { LineSelection, QuickStudy } from '../../../present/breakeven/curve/quickStudy';
-import { sampledRows, shownRows, turnRows } from '../../../present/breakeven/tables';
+import { sampledRows, sampledTable, turnRows, turnsTable } from '../../../present/breakeven/tables';
 import type { BreakevenContext } from '../../../present/breakeven/sentences';
 import { breakevenTableTexts } from '../../../present/breakeven/texts';
 import { lineHead } from '../../../present/breakeven/lineTexts';
@@ -30,22 +29,10 @@ export function BreakevenTables(props: BreakevenTablesProps): JSX.Element {
 
 function Turns(props: BreakevenTablesProps): JSX.Element {
   const rows = createMemo(() => turnRows(props.matter, props.selection, localFormat));
+  const table = createMemo(() => turnsTable(rows(), props.matter, breakevenTableTexts.turnsCaption(props.exact)));
   return (
     <Show when={rows().length > 0} fallback={<p>{breakevenTableTexts.none}</p>}>
-      <HeadedTable
-        label={breakevenTableTexts.turns}
-        caption={breakevenTableTexts.turnsCaption(props.exact)}
-        heads={[withUnit(props.matter.moved.cell), breakevenTableTexts.happens, breakevenTableTexts.fromToday]}>
-        <For each={rows()}>
-          {(row) => (
-            <tr>
-              <th scope="row">{row.value}</th>
-              <td class="words">{row.what}</td>
-              <td>{row.change}</td>
-            </tr>
-          )}
-        </For>
-      </HeadedTable>
+      <HeadedTable label={breakevenTableTexts.turns} table={table()} waits={!props.exact} />
     </Show>
   );
 }
@@ -53,22 +40,13 @@ function Turns(props: BreakevenTablesProps): JSX.Element {
 function Sampled(props: BreakevenTablesProps): JSX.Element {
   const columns = (): LineName[] =>
     props.matter.lines.against === undefined ? ['plan'] : ['against', 'plan', 'difference'];
-  const rows = createMemo(() =>
-    shownRows(sampledRows(props.quick, props.matter.lines, columns()), props.matter.subject.result, localFormat),
+  const table = createMemo(() =>
+    sampledTable(
+      sampledRows(props.quick, props.matter.lines, columns()),
+      props.matter,
+      columns().map((name) => lineHead(props.matter, name)),
+      localFormat,
+    ),
   );
-  return (
-    <HeadedTable
-      label={breakevenTableTexts.lines}
-      caption={withUnit(props.matter.subject.result)}
-      heads={[withUnit(props.matter.moved.cell), ...columns().map((name) => lineHead(props.matter, name))]}>
-      <For each={rows()}>
-        {(row) => (
-          <tr>
-            <th scope="row">{row.x}</th>
-            <For each={row.ys}>{(y) => <td>{y ?? commonTexts.cannotCompute}</td>}</For>
-          </tr>
-        )}
-      </For>
-    </HeadedTable>
-  );
+  return <HeadedTable label={breakevenTableTexts.lines} table={table()} />;
 }

@@ -1,6 +1,6 @@
 import { createMemo, For, Show, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
-import { oddsRows, oddsSentences, tooFewSentence, type OddsContext } from '../../../present/allPlans/odds';
+import { oddsRows, oddsSentences, oddsTable, tooFewSentence, type OddsContext } from '../../../present/allPlans/odds';
 import { bestWay, namedPlans } from '../../../present/allPlans/plans';
 import { allPlansTexts } from '../../../present/allPlans/texts';
 import { commonTexts } from '../../../present/text/commonTexts';
@@ -13,7 +13,7 @@ import { PlanLetter } from '../../kit/PlanLetter';
 import { createRiskSettings } from '../../kit/risk/settings';
 import { LiveText } from '../../kit/sections/LiveText';
 import { Sentence } from '../../kit/sections/Sentence';
-import { HeadedTable } from '../../kit/tables/HeadedTable';
+import { TableRoom } from '../../kit/tables/TableRoom';
 
 interface PlanOddsProps extends ScreenProps {
   readonly result: Cell;
@@ -100,22 +100,31 @@ function Odds(props: { matter: OddsContext }): JSX.Element {
         </Show>
       </LiveText>
       <Show when={rows().length > 0}>
-        <HeadedTable
-          label={allPlansTexts.oddsRegion}
-          heads={[{ words: allPlansTexts.plan }, allPlansTexts.often, mean()]}>
-          <For each={rows()}>
-            {(row) => (
-              <tr>
-                <th scope="row" class="words">
-                  <PlanLetter letter={row.plan.letter} />
-                  <bdi>{row.plan.name}</bdi>
-                </th>
-                <td>{row.often}</td>
-                <td>{row.mean}</td>
-              </tr>
-            )}
-          </For>
-        </HeadedTable>
+        <TableRoom label={allPlansTexts.oddsRegion} table={() => oddsTable(rows(), props.matter)}>
+          <thead>
+            <tr>
+              <th scope="col" class="words">
+                {allPlansTexts.plan}
+              </th>
+              <th scope="col">{allPlansTexts.often}</th>
+              <th scope="col">{mean()}</th>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={rows()}>
+              {(row) => (
+                <tr>
+                  <th scope="row" class="words">
+                    <PlanLetter letter={row.plan.letter} />
+                    <bdi>{row.plan.name}</bdi>
+                  </th>
+                  <td>{row.often}</td>
+                  <td>{row.mean}</td>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </TableRoom>
       </Show>
     </>
   );

@@ -2,9 +2,9 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import { decimal } from '../../../core/number';
 import type { Model } from '../../../model/model';
 import { ChartCanvas } from '../../kit/charts/ChartCanvas';
-import { createChartArea } from '../../kit/charts/chartArea';
 import { openLines } from '../../kit/charts/lines';
 import type { LinesPicture } from '../../../present/picture/linesPicture';
+import type { ChartInk } from '../../../present/picture/ink';
 import { sentences, textOf } from '../../../present/text/phrase';
 import { AnswerText } from '../../kit/sections/AnswerText';
 import { LiveText } from '../../kit/sections/LiveText';
@@ -13,6 +13,7 @@ import { localFormat } from '../../app/preferences/localFormat';
 import { withUnit } from '../../../present/text/withUnit';
 import type { DrawsFound } from '../../../present/howSure/drawsFound';
 import { spreadPicture, type SpreadStyle } from '../../../present/howSure/spreadPicture';
+import { spreadKey, spreadTitle } from '../../../present/howSure/spreadKey';
 import { SpreadTables } from './SpreadTables';
 import type { PlanSelection } from '../../../present/results/planSelection';
 import type { DrawSpread } from '../../../present/howSure/summary';
@@ -69,10 +70,7 @@ function heightFor(width: number): number {
 }
 
 function SpreadChart(props: ChartProps): JSX.Element {
-  const chartArea = createChartArea();
-  const picture = createMemo((): LinesPicture | undefined => {
-    const ink = chartArea.ink();
-    if (ink === undefined) return undefined;
+  const draw = (ink: ChartInk, width: number): LinesPicture => {
     const { target, result } = props.question;
     const drawing = {
       spread: props.spread,
@@ -83,8 +81,8 @@ function SpreadChart(props: ChartProps): JSX.Element {
       today: props.today,
       xTitle: withUnit(result),
     };
-    return spreadPicture(drawing, ink, { width: chartArea.width(), height: heightFor(chartArea.width()) }, localFormat);
-  });
+    return spreadPicture(drawing, ink, { width, height: heightFor(width) }, localFormat);
+  };
   return (
     <figure class="spread">
       <figcaption class="key">
@@ -100,7 +98,15 @@ function SpreadChart(props: ChartProps): JSX.Element {
         </Show>
         <span>{spreadTexts.box}</span>
       </figcaption>
-      <ChartCanvas chartArea={chartArea} label={props.label} open={openLines} picture={picture()} />
+      <ChartCanvas
+        title={spreadTitle(props.question.result, props.style)}
+        label={props.label}
+        open={openLines}
+        draw={draw}
+        parts={() => ({
+          key: (ink) => spreadKey(props.spread.beside === undefined ? [] : props.sets, props.style, ink),
+        })}
+      />
     </figure>
   );
 }

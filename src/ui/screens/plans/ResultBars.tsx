@@ -2,11 +2,11 @@ import { createMemo, Index, Show, type JSX } from 'solid-js';
 import { floatOf, type Decimal } from '../../../core/number';
 import { barsPicture, type PlanBars } from '../../../present/plans/barsPicture';
 import { rowSaid, type ResultRow } from '../../../present/plans/sideBySide';
+import { withUnit } from '../../../present/text/withUnit';
 import { lettersOf } from '../../../present/text/planLetter';
 import { usePage } from '../../app/pageContext';
 import { localFormat } from '../../app/preferences/localFormat';
 import { ChartCanvas } from '../../kit/charts/ChartCanvas';
-import { createChartArea } from '../../kit/charts/chartArea';
 import { openRows } from '../../kit/charts/rows';
 
 interface ResultBarsProps {
@@ -27,7 +27,6 @@ export function ResultBars(props: ResultBarsProps): JSX.Element {
 
 function Bars(props: { row: ResultRow; names: readonly string[] }): JSX.Element {
   const { compared } = usePage();
-  const chartArea = createChartArea();
   const bars = createMemo((): PlanBars => {
     const letters = lettersOf(props.names.length, compared.columns());
     const numbers: readonly Decimal[] = props.row.numbers ?? [];
@@ -38,10 +37,6 @@ function Bars(props: { row: ResultRow; names: readonly string[] }): JSX.Element 
       texts: props.row.values.map(({ text }) => text),
     };
   });
-  const picture = createMemo(() => {
-    const ink = chartArea.ink();
-    return ink && barsPicture(bars(), ink, chartArea.width(), localFormat);
-  });
   return (
     <figure class="curve">
       <figcaption>
@@ -50,7 +45,13 @@ function Bars(props: { row: ResultRow; names: readonly string[] }): JSX.Element 
           <span class="unit">{props.row.unit}</span>
         </Show>
       </figcaption>
-      <ChartCanvas chartArea={chartArea} label={rowSaid(props.row, props.names)} open={openRows} picture={picture()} />
+      <ChartCanvas
+        title={withUnit({ label: props.row.name, unitText: props.row.cell.unitText })}
+        label={rowSaid(props.row, props.names)}
+        open={openRows}
+        draw={(ink, width) => barsPicture(bars(), ink, width, localFormat)}
+        parts={() => ({ key: () => [] })}
+      />
     </figure>
   );
 }

@@ -1,9 +1,10 @@
 import { createMemo, Index, Show, type JSX } from 'solid-js';
-import type { PlanValue, ResultRow } from '../../../present/plans/sideBySide';
+import { plansTable, type PlanValue, type ResultRow } from '../../../present/plans/sideBySide';
 import { noHeadlines, plansTexts } from '../../../present/plans/texts';
 import { lettersOf } from '../../../present/text/planLetter';
 import { usePage } from '../../app/pageContext';
 import { Link } from '../../kit/Link';
+import { TableRoom } from '../../kit/tables/TableRoom';
 import { PlanLetter } from '../../kit/PlanLetter';
 import { LinkedSentence } from '../../kit/sections/LinkedSentence';
 
@@ -28,39 +29,37 @@ export function SideBySide(props: SideBySideProps): JSX.Element {
           <LinkedSentence phrase={noHeadlines(first().name)} onPress={() => props.goTo(first().cell.id)} />
         </p>
       </Show>
-      <div class="table-room" role="region" aria-label={plansTexts.tableRegion} tabindex="0">
-        <table>
-          <thead>
-            <tr>
-              <td />
-              <Index each={props.names}>
-                {(name, plan) => (
-                  <th scope="col" data-letter={letter(plan)}>
-                    <PlanLetter letter={letter(plan)} />
-                    <bdi>{name()}</bdi>
-                    <Show when={plan === 0 && props.names.length > 1}>
-                      <span class="plan-more">{plansTexts.reference}</span>
-                    </Show>
-                  </th>
-                )}
-              </Index>
-            </tr>
-          </thead>
-          <tbody>
-            <Index each={props.rows}>
-              {(row) => (
-                <tr>
-                  <th scope="row">
-                    <Link onPress={() => props.goTo(row().cell.id)}>{row().name}</Link>{' '}
-                    <span class="unit">{row().unit}</span>
-                  </th>
-                  <Index each={row().values}>{(value) => <ValueCell value={value()} />}</Index>
-                </tr>
+      <TableRoom label={plansTexts.tableRegion} table={() => plansTable(props.rows, props.names)}>
+        <thead>
+          <tr>
+            <td />
+            <Index each={props.names}>
+              {(name, plan) => (
+                <th scope="col" data-letter={letter(plan)}>
+                  <PlanLetter letter={letter(plan)} />
+                  <bdi>{name()}</bdi>
+                  <Show when={plan === 0 && props.names.length > 1}>
+                    <span class="plan-more">{plansTexts.reference}</span>
+                  </Show>
+                </th>
               )}
             </Index>
-          </tbody>
-        </table>
-      </div>
+          </tr>
+        </thead>
+        <tbody>
+          <Index each={props.rows}>
+            {(row) => (
+              <tr>
+                <th scope="row">
+                  <Link onPress={() => props.goTo(row().cell.id)}>{row().name}</Link>{' '}
+                  <span class="unit">{row().unit}</span>
+                </th>
+                <Index each={row().values}>{(value) => <ValueCell value={value()} />}</Index>
+              </tr>
+            )}
+          </Index>
+        </tbody>
+      </TableRoom>
       <Show when={props.names.length > 1}>
         <p class="quiet">{plansTexts.bestExplained}</p>
       </Show>

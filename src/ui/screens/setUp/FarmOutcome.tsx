@@ -1,7 +1,8 @@
 import { For, Show, type JSX } from 'solid-js';
 import { setUpTexts } from '../../../present/setUp/setUpTexts';
 import { letterOf } from '../../../present/text/planLetter';
-import type { FarmResults } from '../../../present/setUp/farmResults';
+import { outcomeTable, type FarmResults } from '../../../present/setUp/farmResults';
+import { PlainTable } from '../../kit/tables/PlainTable';
 import type { FarmDraft } from './farmDraft';
 
 /** What follows from the answers so far, and the way to a model of one's own. */
@@ -40,7 +41,7 @@ export function FarmOutcome(props: { draft: FarmDraft; onMake: () => void }): JS
 function OutcomeTable(props: { results: FarmResults }): JSX.Element {
   const length = (): number => props.results.plans.length;
   return (
-    <table class="outcome-table">
+    <PlainTable class="outcome-table" table={() => outcomeTable(props.results)}>
       <thead>
         <tr>
           <td />
@@ -71,6 +72,6 @@ function OutcomeTable(props: { results: FarmResults }): JSX.Element {
           )}
         </For>
       </tbody>
-    </table>
+    </PlainTable>
   );
 }

@@ -1,13 +1,13 @@
-import { Index, Show, type JSX } from 'solid-js';
+import { createMemo, Index, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import { localFormat } from '../../app/preferences/localFormat';
 import { printedUnit } from '../../../present/text/printedUnit';
 import { Link } from '../../kit/Link';
-import type { Kind, CaseBudget, Section } from '../../../present/theCase/caseOf';
+import { PlainTable } from '../../kit/tables/PlainTable';
+import type { Kind, CaseBudget } from '../../../present/theCase/caseOf';
 import { headings } from '../../../present/theCase/headings';
-import { amount, signedAmount } from '../../../present/theCase/rounded';
+import { budgetRows, budgetTable, type BudgetPart } from '../../../present/theCase/table';
 import { budgetTexts } from '../../../present/theCase/budgetTexts';
-import { sectionSum } from '../../../present/theCase/sectionSum';
 import { commonTexts } from '../../../present/text/commonTexts';
 
 interface BudgetViewProps {
@@ -18,9 +18,9 @@ interface BudgetViewProps {
 
 /** The partial budget in the trade's form: four parts with their sums, and the net change. */
 export function BudgetView(props: BudgetViewProps): JSX.Element {
-  const net = (): string => signedAmount(props.made.netChange, props.made, localFormat);
+  const rows = createMemo(() => budgetRows(props.made, localFormat));
   return (
-    <table class="budget">
+    <PlainTable class="budget" table={() => budgetTable(rows(), props.made, props.nameOf)}>
       <caption>{budgetTexts.caption(printedUnit(props.made.unit.text))}</caption>
       <thead class="heard">
         <tr>
@@ -29,9 +29,7 @@ export function BudgetView(props: BudgetViewProps): JSX.Element {
           <th scope="col">{budgetTexts.sum}</th>
         </tr>
       </thead>
-      <Index each={props.made.sections}>
-        {(section) => <Part section={section()} made={props.made} nameOf={props.nameOf} goTo={props.goTo} />}
-      </Index>
+      <Index each={rows().parts}>{(part) => <Part part={part()} nameOf={props.nameOf} goTo={props.goTo} />}</Index>
       <tbody class="net">
         <tr>
           <th scope="row" colspan="2">
@@ -40,18 +38,18 @@ export function BudgetView(props: BudgetViewProps): JSX.Element {
               <span class="leader" aria-hidden="true" />
             </span>
           </th>
-          <td>{net()}</td>
+          <td>{rows().net.text}</td>
         </tr>
       </tbody>
-    </table>
+    </PlainTable>
   );
 }
 
-function Part(props: { section: Section } & BudgetViewProps): JSX.Element {
-  const heading = (): (typeof headings)[Kind] => headings[props.section.kind];
-  const sum = (): string => sectionSum(props.section, props.made, localFormat);
+function Part(props: { part: BudgetPart } & Omit<BudgetViewProps, 'made'>): JSX.Element {
+  const heading = (): (typeof headings)[Kind] => headings[props.part.section.kind];
+  const sum = (): string => props.part.sum.text;
   return (
-    <tbody classList={{ none: props.section.lines.length === 0 }}>
+    <tbody classList={{ none: props.part.section.lines.length === 0 }}>
       <tr class="head">
         <th scope="rowgroup" colspan="2">
           <span class="led">
@@ -65,8 +63,8 @@ function Part(props: { section: Section } & BudgetViewProps): JSX.Element {
         </th>
         <td>{sum()}</td>
       </tr>
-      <Index each={props.section.lines}>
-        {(line) => (
+      <Index each={props.part.section.lines}>
+        {(line, k) => (
           <tr class="line">
             <th scope="row">
               <span class="led">
@@ -74,7 +72,7 @@ function Part(props: { section: Section } & BudgetViewProps): JSX.Element {
                 <span class="leader" aria-hidden="true" />
               </span>
             </th>
-            <td>{amount(line().value, props.made.currency, localFormat)}</td>
+            <td>{props.part.amounts[k]?.text}</td>
             <td />
           </tr>
         )}

@@ -8,7 +8,6 @@ import { createSight } from '../../kit/sections/sight';
 import { localFormat } from '../../app/preferences/localFormat';
 import { questionSetting } from '../../app/preferences/settings/page';
 import { cautionTopics } from '../../../present/page/cautionTopics';
-import { download } from '../../app/files/saving';
 import type { ScreenProps } from '../../app/screenProps';
 import { demandsOf, type PlanDemand } from '../../../present/theCase/demands';
 import { AssumedPart } from './AssumedPart';
@@ -27,7 +26,6 @@ import { OwnWordsView } from './OwnWordsView';
 import { createPrint, type Print } from './printCase';
 import type { PlanPair } from '../../../present/theCase/comparedEntries';
 import { createStudies, type Studies } from './studies';
-import { budgetTable, tableName } from '../../../present/theCase/table';
 import { AnswerAndBudget } from './AnswerAndBudget';
 import { caseTexts } from '../../../present/theCase/texts';
 
@@ -127,12 +125,6 @@ function CaseButtons(props: CaseMadeProps & { print: Print }): JSX.Element {
     <p class="case-buttons">
       <button type="button" class="word" onClick={() => props.print.start()}>
         {caseTexts.print}
-      </button>
-      <button
-        type="button"
-        class="word"
-        onClick={() => download(tableName(props.store.origin().name), budgetTable(props.made))}>
-        {caseTexts.saveBudget}
       </button>
       <span class="quiet" role="status">
         {props.print.isWaiting() ? caseTexts.working : ''}

@@ -3,11 +3,13 @@ import { printedUnit } from '../../../present/text/printedUnit';
 import { Link } from '../../kit/Link';
 import { Aligned } from './Aligned';
 import type { ComparedEntry } from '../../../present/theCase/comparedEntries';
+import { comparedTable, type ComparedGroup } from '../../../present/theCase/comparedTable';
+import { PlainTable } from '../../kit/tables/PlainTable';
 
 interface ComparedTableProps {
   readonly caption: string;
   /** Rows under headings; a blank heading is not shown. */
-  readonly groups: readonly { readonly heading: string; readonly rows: readonly ComparedEntry[] }[];
+  readonly groups: readonly ComparedGroup[];
   readonly plans: readonly [string, string];
   readonly goTo: (cell: number) => void;
 }
@@ -15,7 +17,7 @@ interface ComparedTableProps {
 /** Entries with their values in the plan that is given up and in the one that is taken, side by side. */
 export function ComparedTable(props: ComparedTableProps): JSX.Element {
   return (
-    <table class="compared">
+    <PlainTable class="compared" table={() => comparedTable(props.caption, props.groups, props.plans)}>
       <caption>{props.caption}</caption>
       <thead>
         <tr>
@@ -48,7 +50,7 @@ export function ComparedTable(props: ComparedTableProps): JSX.Element {
           </tbody>
         )}
       </Index>
-    </table>
+    </PlainTable>
   );
 }
 

@@ -7,10 +7,18 @@ import { questionSetting } from '../../app/preferences/settings/page';
 import { MethodLink } from '../../kit/method/MethodLink';
 import type { ScreenProps } from '../../app/screenProps';
 import { Link } from '../../kit/Link';
+import { PlainTable } from '../../kit/tables/PlainTable';
 import { Aligned } from './Aligned';
 import type { CaseBudget } from '../../../present/theCase/caseOf';
 import type { TurningInput } from '../../../present/theCase/closest';
-import { besideLabel, turningSentence, turningTexts, oddsSentence, rangeText } from '../../../present/theCase/hangsOn';
+import {
+  besideLabel,
+  turningSentence,
+  turningTable,
+  turningTexts,
+  oddsSentence,
+  rangeText,
+} from '../../../present/theCase/hangsOn';
 import type { Studies } from './studies';
 import { hangsOnTexts } from '../../../present/theCase/hangsOnTexts';
 import { commonTexts } from '../../../present/text/commonTexts';
@@ -69,7 +77,7 @@ interface HingesProps {
 
 function Hinges(props: HingesProps): JSX.Element {
   return (
-    <table class="hinges">
+    <PlainTable class="hinges" table={() => turningTable(props.hinges, props.nameOf, localFormat)}>
       <caption>{hangsOnTexts.caption}</caption>
       <thead>
         <tr>
@@ -105,6 +113,6 @@ function Hinges(props: HingesProps): JSX.Element {
           }}
         </For>
       </tbody>
-    </table>
+    </PlainTable>
   );
 }

@@ -6,9 +6,10 @@ import { BatchField } from './BatchField';
 import { blankText, faultsOf, faultText, type BatchFaults } from '../../../present/timing/batchFaults';
 import { columnHead, type Column } from '../../../present/timing/columns';
 import type { KeptTrials } from './keptTrials';
-import { ownText } from '../../../present/timing/secondsDigits';
+import { ownCell } from '../../../present/timing/batchesTable';
+import { none } from '../../../present/text/quantities';
 import { withoutBatch, withText } from '../../../present/timing/sheetEdits';
-import { ownSeconds, type StepFound } from '../../../present/timing/study';
+import type { StepFound } from '../../../present/timing/study';
 import { stepName } from '../../../present/timing/sentences';
 import { batchesTexts, takenOutText } from '../../../present/timing/batchesTexts';
 
@@ -64,7 +65,7 @@ export function BatchLines(props: LinesProps): JSX.Element {
             </td>
           )}
         </For>
-        <td class="of-number own">{ownOf(batch())}</td>
+        <td class="of-number own">{ownCell(props.found, props.row(), localFormat).text || none}</td>
         <td>
           <button type="button" class="link" aria-label={batchesTexts.takeOutBatch(props.at + 1)} onClick={takeOut}>
             {batchesTexts.takeOut}
@@ -81,11 +82,6 @@ export function BatchLines(props: LinesProps): JSX.Element {
       </Show>
     </>
   );
-}
-
-/** The seconds per plant; a dash for a batch with a fault. */
-function ownOf(batch: Batch | undefined): string {
-  return batch === undefined ? '–' : ownText(ownSeconds(batch), localFormat);
 }
 
 /** The fields for which there is no room in the row. */

@@ -1,6 +1,8 @@
 import { createMemo, createSignal, For, Index, Show, type JSX } from 'solid-js';
 import { createChartArea } from '../../kit/charts/chartArea';
 import { localFormat } from '../../app/preferences/localFormat';
+import { batchesTable } from '../../../present/timing/batchesTable';
+import { PlainTable } from '../../kit/tables/PlainTable';
 import { BatchLines } from './BatchLines';
 import { columnsBeside, fieldColumns, columnHead, foldedNames, type Column } from '../../../present/timing/columns';
 import type { KeptTrials } from './keptTrials';
@@ -43,7 +45,7 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
     <section class="timing-batches" aria-labelledby="timing-batches">
       <h3 id="timing-batches">{batchesTexts.heading(stepName(props.found.step))}</h3>
       <div ref={(element) => chartArea.hold(element)}>
-        <table class="batches">
+        <PlainTable class="batches" table={() => batchesTable(props.found, localFormat)}>
           <BatchesHead beside={beside()} />
           <tbody
             ref={(element) => {
@@ -53,7 +55,7 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
               {(row, at) => <BatchLines {...props} row={row} at={at} beside={beside()} below={below()} />}
             </Index>
           </tbody>
-        </table>
+        </PlainTable>
       </div>
       <div class="timing-buttons">
         <Show when={hidden() > 0}>

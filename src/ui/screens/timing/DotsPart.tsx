@@ -1,8 +1,10 @@
 import { createMemo, For, type JSX } from 'solid-js';
 import { ChartCanvas } from '../../kit/charts/ChartCanvas';
-import { createChartArea } from '../../kit/charts/chartArea';
 import { openRows } from '../../kit/charts/rows';
+import type { ChartInk } from '../../../present/picture/ink';
+import { keyText } from '../../../present/picture/keySigns';
 import type { RowsPicture } from '../../../present/picture/rowsPicture';
+import { HeadedTable } from '../../kit/tables/HeadedTable';
 import { NumbersBehind } from '../../kit/sections/NumbersBehind';
 import { localFormat } from '../../app/preferences/localFormat';
 import { dotRows } from '../../../present/timing/dots';
@@ -10,9 +12,8 @@ import { dotsPicture } from '../../../present/timing/dotsPicture';
 import type { StepFound } from '../../../present/timing/study';
 import type { TimingTerms } from '../../../present/timing/terms';
 import { intervalText, stepName } from '../../../present/timing/sentences';
-import { batchRows } from '../../../present/timing/batchRows';
+import { dotsTable } from '../../../present/timing/batchRows';
 import { dotsTexts } from '../../../present/timing/dotsTexts';
-import { timingFields } from '../../../present/timing/texts';
 
 interface DotsProps {
   readonly study: readonly StepFound[];
@@ -27,11 +28,8 @@ interface DotsProps {
  * dashed lines.
  */
 export function DotsPart(props: DotsProps): JSX.Element {
-  const chartArea = createChartArea();
   const timed = createMemo(() => props.study.filter(({ time }) => time !== undefined));
-  const picture = createMemo((): RowsPicture | undefined => {
-    const ink = chartArea.ink();
-    if (ink === undefined || chartArea.width() === 0) return undefined;
+  const draw = (ink: ChartInk, width: number): RowsPicture => {
     const rows = dotRows(props.study);
     return dotsPicture(
       {
@@ -41,47 +39,31 @@ export function DotsPart(props: DotsProps): JSX.Element {
         within: props.timing.terms.within.toNumber(),
       },
       ink,
-      chartArea.width(),
+      width,
       localFormat,
     );
-  });
+  };
+  const key = (): string[] => [
+    dotsTexts.dot,
+    dotsTexts.diamond,
+    dotsTexts.band,
+    dotsTexts.dashed(localFormat.full(props.timing.terms.within)),
+  ];
   return (
     <figure class="timing-dots">
       <figcaption class="key">
         <span class="key-what">{dotsTexts.what}</span>
-        <span>{dotsTexts.dot}</span>
-        <span>{dotsTexts.diamond}</span>
-        <span>{dotsTexts.band}</span>
-        <span>{dotsTexts.dashed(localFormat.full(props.timing.terms.within))}</span>
+        <For each={key()}>{(text) => <span>{text}</span>}</For>
       </figcaption>
-      <ChartCanvas chartArea={chartArea} label={props.label} open={openRows} picture={picture()} />
+      <ChartCanvas
+        title={dotsTexts.what}
+        label={props.label}
+        open={openRows}
+        draw={draw}
+        parts={() => ({ key: () => key().map(keyText) })}
+      />
       <NumbersBehind summary={dotsTexts.numbers}>
-        <div class="table-room" tabindex="0" role="group" aria-label={dotsTexts.numbers}>
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">{timingFields.step}</th>
-                <th scope="col">{dotsTexts.batch}</th>
-                <th scope="col">{timingFields.plants}</th>
-                <th scope="col">{dotsTexts.secondsEach}</th>
-                <th scope="col">{dotsTexts.againstMean}</th>
-              </tr>
-            </thead>
-            <tbody>
-              <For each={props.study.flatMap((found) => batchRows(found, localFormat))}>
-                {(row) => (
-                  <tr>
-                    <th scope="row">{row.step}</th>
-                    <td>{row.number}</td>
-                    <td>{row.plants}</td>
-                    <td>{row.seconds}</td>
-                    <td>{row.off}</td>
-                  </tr>
-                )}
-              </For>
-            </tbody>
-          </table>
-        </div>
+        <HeadedTable label={dotsTexts.numbers} table={dotsTable(props.study, localFormat)} captioned={false} />
       </NumbersBehind>
     </figure>
   );

@@ -1,16 +1,14 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
-import { exportTable } from '../../../files/exportTable';
 import { localFormat } from '../../app/preferences/localFormat';
+import { TableRoom } from '../../kit/tables/TableRoom';
 import { MethodLink } from '../../kit/method/MethodLink';
-import { download } from '../../app/files/saving';
 import type { Choice } from '../../app/screenProps';
-import { exportedResults, resultRow, type ResultRow } from '../../../present/timing/resultTable';
+import { resultRow, resultsTable, type ResultRow } from '../../../present/timing/resultTable';
 import type { StepFound } from '../../../present/timing/study';
 import type { TimingTerms } from '../../../present/timing/terms';
 import { termsText } from '../../../present/timing/sentences';
 import { resultsTexts } from '../../../present/timing/resultsTexts';
 import { timingFields } from '../../../present/timing/texts';
-import { commonTexts } from '../../../present/text/commonTexts';
 
 interface ResultsProps {
   readonly choice: Choice;
@@ -25,38 +23,30 @@ const none = '–';
 /** The figures of every step; pressing a step's name chooses it. */
 export function ResultsPart(props: ResultsProps): JSX.Element {
   const rows = createMemo(() => props.study.map((found) => resultRow(found, props.timing, localFormat)));
-  const save = (): void => download('timed-steps.csv', exportTable(exportedResults(props.study, props.timing)));
   return (
     <section class="timing-results" aria-labelledby="timing-results">
       <h3 id="timing-results">{resultsTexts.heading}</h3>
-      <div class="table-room">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{timingFields.step}</th>
-              <th scope="col">{resultsTexts.batches}</th>
-              <th scope="col" class="whole">
-                {timingFields.secondsEach}
-              </th>
-              <th scope="col">{resultsTexts.from}</th>
-              <th scope="col">{resultsTexts.to}</th>
-              <th scope="col">{resultsTexts.needed}</th>
-              <th scope="col">{resultsTexts.standard}</th>
-              <th scope="col">{timingFields.plants}</th>
-              <th scope="col">{resultsTexts.lost}</th>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={rows()}>{(row) => <Line {...props} row={row} />}</For>
-          </tbody>
-        </table>
-      </div>
+      <TableRoom label={resultsTexts.table} table={() => resultsTable(rows(), props.study, props.timing, localFormat)}>
+        <thead>
+          <tr>
+            <th scope="col">{timingFields.step}</th>
+            <th scope="col">{resultsTexts.batches}</th>
+            <th scope="col" class="whole">
+              {timingFields.secondsEach}
+            </th>
+            <th scope="col">{resultsTexts.from}</th>
+            <th scope="col">{resultsTexts.to}</th>
+            <th scope="col">{resultsTexts.needed}</th>
+            <th scope="col">{resultsTexts.standard}</th>
+            <th scope="col">{timingFields.plants}</th>
+            <th scope="col">{resultsTexts.lost}</th>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={rows()}>{(row) => <Line {...props} row={row} />}</For>
+        </tbody>
+      </TableRoom>
       <p class="quiet">{termsText(props.timing, localFormat)}</p>
-      <div class="timing-buttons">
-        <button type="button" class="word" onClick={save}>
-          {commonTexts.saveTable}
-        </button>
-      </div>
       <MethodLink choice={props.choice} entry="timed mean" />
       <MethodLink choice={props.choice} entry="batches needed">
         {resultsTexts.howMany}

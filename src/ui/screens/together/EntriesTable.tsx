@@ -1,9 +1,8 @@
-import { createMemo, createEffect, createSignal, Index, on, Show, untrack, type JSX } from 'solid-js';
-import { entryLine, tableHeads, tableOrder } from '../../../present/together/table';
+import { createMemo, createEffect, createSignal, on, Show, untrack, type JSX } from 'solid-js';
+import { entriesTable, entryLine, tableHeads, tableOrder } from '../../../present/together/table';
 import { togetherTexts } from '../../../present/together/texts';
 import { usePage } from '../../app/pageContext';
 import { localFormat } from '../../app/preferences/localFormat';
-import { Link } from '../../kit/Link';
 import { HeadedTable } from '../../kit/tables/HeadedTable';
 import type { Picture } from './scene';
 
@@ -35,25 +34,12 @@ export function EntriesTable(props: { picture: Picture; put: (id: number) => voi
   return (
     <div class="together-table">
       <h3>{togetherTexts.table}</h3>
-      <HeadedTable label={togetherTexts.tableRegion} heads={tableHeads(compared.columns().length)}>
-        <Index each={rows()}>
-          {(row) => (
-            <tr>
-              <th scope="row">
-                <Link onPress={() => props.put(row().cell.id)}>{row().cell.label}</Link>
-                <Show when={row().place}>
-                  {' '}
-                  <span class="unit">{row().place}</span>
-                </Show>
-              </th>
-              <Index each={row().values}>{(value) => <td>{value()}</td>}</Index>
-              <td>{row().uses}</td>
-              <td>{row().usedBy}</td>
-              <td>{row().depth}</td>
-            </tr>
-          )}
-        </Index>
-      </HeadedTable>
+      <HeadedTable
+        label={togetherTexts.tableRegion}
+        table={entriesTable(rows(), tableHeads(compared.columns().length), togetherTexts.table)}
+        captioned={false}
+        goTo={(row) => props.put(rows()[row]!.cell.id)}
+      />
       <Show when={left() > 0}>
         <button type="button" class="link more" onClick={() => setMost((count) => count + together)}>
           {togetherTexts.more(left())}

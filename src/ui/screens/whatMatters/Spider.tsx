@@ -1,5 +1,4 @@
-import { createMemo, For, Show, type Accessor, type JSX } from 'solid-js';
-import { exportTable } from '../../../files/exportTable';
+import { createMemo, Show, type Accessor, type JSX } from 'solid-js';
 import type { Question } from '../../../model/response';
 import type { SpiderLine } from '../../../study/spider';
 import { visibleHeights } from '../../../present/breakeven/curve/visibleRange';
@@ -14,13 +13,13 @@ import { AnswerText } from '../../kit/sections/AnswerText';
 import { LiveText } from '../../kit/sections/LiveText';
 import { localFormat } from '../../app/preferences/localFormat';
 import { MethodLink } from '../../kit/method/MethodLink';
-import { download } from '../../app/files/saving';
 import type { Choice } from '../../app/screenProps';
-import { Link } from '../../kit/Link';
+import type { DataTable } from '../../../present/table/dataTable';
+import { tornadoUnit } from '../../../present/whatMatters/tornado/rows';
 import type { ShownBar } from '../../../present/whatMatters/tornado/bars';
 import type { TornadoSubject } from '../../../present/whatMatters/tornado/sentences';
 import { spiderLines, topsOf, type FoundLines, type SpiderRequest } from '../../../present/whatMatters/spider/lines';
-import { spiderEntries, spiderRows } from '../../../present/whatMatters/spider/table';
+import { everySpiderRow, spiderRows, spiderTable } from '../../../present/whatMatters/spider/table';
 import { slopeText, spiderSentence } from '../../../present/whatMatters/spider/sentences';
 import {
   spiderCaption,
@@ -93,6 +92,12 @@ function Lines(props: LinesProps): JSX.Element {
   const lines = (): readonly SpiderLine[] => props.found.lines;
   const sentence = createMemo(() => spiderSentence(props.request.subject, lines(), props.request.atZero, localFormat));
   const caption = (): string => spiderCaption(props.request.subject);
+  const everyPlace = (): DataTable =>
+    spiderTable(
+      everySpiderRow(lines(), props.request.subject, localFormat),
+      caption(),
+      tornadoUnit(props.request.subject),
+    );
   return (
     <>
       <LiveText>
@@ -102,6 +107,8 @@ function Lines(props: LinesProps): JSX.Element {
         <LinesChart
           drawing={drawingOf(lines(), props.request.subject)}
           caption={caption()}
+          table={() => everyPlace()}
+          waits={!props.found.exact}
           label={textOf(sentences(sentence().main, sentence().more))}>
           <LineKey
             figures={spiderFigures(props.request.subject)}
@@ -149,32 +156,17 @@ function drawingOf(lines: readonly SpiderLine[], { base, of, nameOf }: TornadoSu
 
 function SpiderTable(props: LinesProps & { caption: string }): JSX.Element {
   const rows = createMemo(() => spiderRows(props.found.lines, props.request.subject, localFormat));
-  const save = (): void =>
-    download('per-cent.csv', exportTable(spiderEntries(props.found.lines, props.request.subject, props.caption)));
+  const table = createMemo(() =>
+    spiderTable(rows(), spiderTableCaption(props.caption, props.found.exact), tornadoUnit(props.request.subject)),
+  );
   return (
     <NumbersBehind summary={spiderTexts.table}>
       <HeadedTable
         label={spiderTexts.tableRegion}
-        caption={spiderTableCaption(props.caption, props.found.exact)}
-        heads={spiderTexts.heads}>
-        <For each={rows()}>
-          {(row) => (
-            <tr>
-              <th scope="row">
-                <Link onPress={() => props.goTo(row.cell.id)}>{row.name}</Link>
-              </th>
-              <td>{row.change}</td>
-              <td>{row.input}</td>
-              <td>{row.result ?? commonTexts.cannotCompute}</td>
-            </tr>
-          )}
-        </For>
-      </HeadedTable>
-      <p>
-        <button type="button" class="word" disabled={!props.found.exact} onClick={save}>
-          {commonTexts.saveTable}
-        </button>
-      </p>
+        table={table()}
+        goTo={(row) => props.goTo(rows()[row]!.cell.id)}
+        waits={!props.found.exact}
+      />
     </NumbersBehind>
   );
 }

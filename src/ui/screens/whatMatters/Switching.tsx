@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, Show, type Accessor, type JSX } from 'solid-js';
+import { createMemo, createSignal, Show, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import { namesAmong } from '../../../present/text/entryNames';
 import { Sentence } from '../../kit/sections/Sentence';
@@ -7,10 +7,14 @@ import { localFormat } from '../../app/preferences/localFormat';
 import type { ModelStore } from '../../app/store/modelStore';
 import { MethodLink } from '../../kit/method/MethodLink';
 import type { Choice } from '../../app/screenProps';
-import { Link } from '../../kit/Link';
 import { createFollowingJob, type JobQuestion } from '../../app/jobs/createJob';
 import { readSwitches } from '../../../jobs/switchingSearch';
-import { switchLines, switchSentence, type SwitchLine } from '../../../present/whatMatters/switching/sentences';
+import {
+  switchLines,
+  switchSentence,
+  switchTable,
+  type SwitchLine,
+} from '../../../present/whatMatters/switching/sentences';
 import { switchingTexts } from '../../../present/whatMatters/switching/texts';
 import './switches.css';
 
@@ -79,20 +83,11 @@ function Lines(props: LinesProps): JSX.Element {
   const shown = (): readonly SwitchLine[] => (all() ? props.found : props.found.slice(0, few));
   return (
     <>
-      <HeadedTable label={switchingTexts.tableRegion} caption={switchingTexts.caption} heads={switchingTexts.heads}>
-        <For each={shown()}>
-          {(line) => (
-            <tr>
-              <th scope="row">
-                <Link onPress={() => props.goTo(line.cell.id)}>{line.name}</Link>
-              </th>
-              <td>{line.today}</td>
-              <td>{line.flips}</td>
-              <td>{line.change}</td>
-            </tr>
-          )}
-        </For>
-      </HeadedTable>
+      <HeadedTable
+        label={switchingTexts.tableRegion}
+        table={switchTable(shown())}
+        goTo={(row) => props.goTo(shown()[row]!.cell.id)}
+      />
       <Show when={props.found.length > few}>
         <button type="button" class="link more" aria-expanded={all()} onClick={() => setAll(!all())}>
           {all() ? switchingTexts.showThinnest(few) : switchingTexts.showAll(props.found.length)}

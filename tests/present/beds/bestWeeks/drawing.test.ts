@@ -41,7 +41,6 @@ describe('the table of the best weeks', () => {
     result: result.ask.question.view.model.cells[0]!,
     caption: 'Margin',
     worseText: 'worse',
-    file: 'farm.csv',
   });
 
   it('has today’s numbers, the best ones, and every density that has a line', () => {
@@ -53,6 +52,4 @@ describe('the table of the best weeks', () => {
     const today = result.ask.question.base;
     expect([today.minus(1), today, today.plus(1)].map(ask.isWorse)).toEqual([true, false, false]);
   });
-
-  it('is saved under the model’s name', () => expect(ask.fileName).toBe('farm best weeks.csv'));
 });

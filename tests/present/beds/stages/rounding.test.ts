@@ -22,7 +22,7 @@ describe('what whole boards cost', () => {
     expect(read(roundingSentence(loss, names, english))).toBe(
       'Whole boards cost 35 plants a week, 2.4 % of balanced flow.',
     );
-    expect(lossRows(loss, names, english).map(({ boards, plants }) => [boards, plants])).toEqual([
+    expect(lossRows(loss, names, english).map(({ boards, plants }) => [boards.text, plants.text])).toEqual([
       ['0.0', '0.0'],
       ['0.0', '0.0'],
       ['1.0', '35.0'],
@@ -48,7 +48,7 @@ describe('what whole boards cost', () => {
     expect(read(stagesSentence(loss, names, english))).toBe(
       'The days on nursery boards are no multiple of the interval, so boards wait between batches.',
     );
-    expect(lossRows(loss, names, english)[0]?.boards).toBe('6.5');
+    expect(lossRows(loss, names, english)[0]?.boards.text).toBe('6.5');
   });
 
   // Stage 2 holds 20 plants on 3 boards of 7, so 1 place stays empty.

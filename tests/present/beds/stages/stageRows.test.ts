@@ -4,7 +4,7 @@ import { english, lookOn } from '../given';
 
 const rows = (text: string): string[] =>
   stageRows(lookOn(text), english).map(({ label, values }) =>
-    `${label}: ${values.join(' ')}`.replaceAll('\u00a0', ' '),
+    `${label}: ${values.map(({ text }) => text).join(' ')}`.replaceAll('\u00a0', ' '),
   );
 
 // A week at 72 needs 1/72 board for each plant a week, two weeks at 18 need 2/18: the boards go 1 to 8.

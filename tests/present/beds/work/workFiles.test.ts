@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../../src/core/number';
-import { exportTable } from '../../../../src/files/exportTable';
-import { taskInWords, workEvents, workTable } from '../../../../src/present/beds/work/workFiles';
+import { taskInWords, workEvents } from '../../../../src/present/beds/work/workFiles';
 import { isoDate } from '../../../../src/trade/civilDate';
 import type { WorkStep } from '../../../../src/trade/labour';
 import { workList } from '../../../../src/trade/workList';
@@ -36,25 +35,6 @@ describe('a task in words', () => {
       'Harvest 1 plant off 1 nursery board',
       'Wash 1 nursery board',
     ]);
-  });
-});
-
-describe('as a table', () => {
-  it('it has a header, numbers as numbers, and stages by name', () => {
-    expect(exportTable(workTable(list.slice(0, 4), names))).toBe(
-      [
-        'date,task,from,to,plants,boards,hours',
-        '2031-01-21,wash,nursery,,,2,0.50',
-        '2031-01-21,move,nursery,finishing,15,3,0.08',
-        '2031-01-21,sow,,nursery,20,2,0.20',
-        '2031-01-22,harvest,finishing,,14,3,0.28',
-        '',
-      ].join('\r\n'),
-    );
-  });
-
-  it('a stage’s name cannot run as a formula in another program', () => {
-    expect(exportTable(workTable(list.slice(1, 2), { ...names, stages: ['=1+1', 'wide'] }))).toContain(`'=1+1`);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { yearBands, runsOf, type Room } from '../../../../src/present/beds/year/bands';
+import { bandPath, yearBands, runsOf, type Room } from '../../../../src/present/beds/year/bands';
 import { run } from '../../../trade/running';
 import { decimal } from '../../../../src/core/number';
 
@@ -23,7 +23,7 @@ describe('a year as bands', () => {
     const year = run('10 boards every 5 d: 2 d at 10', { days: 10, batch: decimal(50) });
     const { bands, limit, most, over } = yearBands(year, 10, room);
     expect([limit, most, over]).toEqual([10, 10, []]);
-    expect(bands.map(({ path }) => path)).toEqual([
+    expect(bands.map(({ outline }) => bandPath(outline))).toEqual([
       'M10,60 L30,60 L30,110 L60,110 L60,60 L80,60 L80,110 L110,110 L110,110 L10,110 Z',
     ]);
   });
@@ -32,7 +32,7 @@ describe('a year as bands', () => {
     const year = run('10 boards every 5 d: 5 d at 10; 5 d at 10', { days: 10, batch: decimal(50) });
     const { bands } = yearBands(year, 10, room);
     expect(bands.map(({ label }) => label)).toEqual([85, 35]);
-    expect(bands[1]?.path).toBe('M10,60 L60,60 L60,10 L110,10 L110,60 L10,60 Z');
+    expect(bandPath(bands[1]!.outline)).toBe('M10,60 L60,60 L60,10 L110,10 L110,60 L10,60 Z');
   });
 
   it('mark over-full days and make room above the boards there are', () => {

@@ -1,3 +1,4 @@
+import { takenRows } from '../../../../src/present/table/takenOut';
 import { describe, expect, it } from 'vitest';
 import { question } from '../../../../src/model/response';
 import { evaluatePlan } from '../../../../src/model/values';
@@ -6,7 +7,7 @@ import { textOf } from '../../../../src/present/text/phrase';
 import { createFormat } from '../../../../src/present/text/numberFormat';
 import { candidates, chosenOnes, most } from '../../../../src/present/whatMatters/costs/candidates';
 import { costsLines, type CostsRequest, type CostsLines } from '../../../../src/present/whatMatters/costs/lines';
-import { changeRows, costsEntries, costsRows } from '../../../../src/present/whatMatters/costs/table';
+import { changeRows, costsRows, costsTable } from '../../../../src/present/whatMatters/costs/table';
 import { costsSentence } from '../../../../src/present/whatMatters/costs/sentences';
 import { idOf, modelOf, planOf } from '../../../model/table';
 
@@ -127,9 +128,11 @@ describe('the numbers', () => {
   });
   it('of the rows hold today and name the lowest', () => {
     const rows = costsRows(exact!.rows, cells, english);
-    expect(rows.filter(({ today }) => today)).toEqual([
-      { input: '0.04', today: true, values: ['0.060', '0.080', '0.120'], lowest: 'Foam: cost' },
-    ]);
+    expect(
+      rows
+        .filter(({ input }) => input.note === 'today')
+        .map(({ input, values, lowest }) => [input.text, ...values.map(({ text }) => text), lowest]),
+    ).toEqual([['0.04', '0.060', '0.080', '0.120', 'Foam: cost']]);
   });
   it('of the changes are those of the sentence', () => {
     const rows = changeRows(exact!.stretches, cells, ask.lever.cell, english);
@@ -137,7 +140,11 @@ describe('the numbers', () => {
     expect(rows[1]!.at.replaceAll('\u00a0', ' ')).toBe('0.0100 GBP/plug – 0.0600 GBP/plug');
   });
   it('of the file have all digits', () => {
-    const [head, ...rows] = costsEntries(exact!.rows, cells, ask.lever.cell, 'cheapest');
+    const table = costsTable(costsRows(exact!.rows, cells, english), cells, ask.lever.cell, {
+      caption: 'Side by side',
+      word: 'cheapest',
+    });
+    const [head, ...rows] = takenRows(table, 'all', english);
     expect(head).toEqual([
       'Foam price, GBP/plug',
       'Foam: cost, GBP/plant',

@@ -1,8 +1,9 @@
+import { takenRows } from '../../../../src/present/table/takenOut';
 import { describe, expect, it } from 'vitest';
 import { textOf, type Phrase } from '../../../../src/present/text/phrase';
 import { createFormat } from '../../../../src/present/text/numberFormat';
 import { spiderLines, topsOf, type FoundLines, type Tops } from '../../../../src/present/whatMatters/spider/lines';
-import { spiderEntries, spiderRows } from '../../../../src/present/whatMatters/spider/table';
+import { everySpiderRow, spiderRows, spiderTable } from '../../../../src/present/whatMatters/spider/table';
 import { slopeText, spiderSentence } from '../../../../src/present/whatMatters/spider/sentences';
 import { tornadoOf } from '../farm';
 
@@ -88,12 +89,13 @@ describe('the numbers', () => {
   it('in the table are those of the sentence', () => {
     const rows = spiderRows(lines, subject, english).filter(({ cell }) => cell.name === 'b');
     expect(
-      rows.map(({ change, input, result }) => `${change} ${input} ${result ?? ''}`.replaceAll('\u00a0', ' ')),
+      rows.map(({ change, input, result }) => `${change.text} ${input.text} ${result.text}`.replaceAll('\u00a0', ' ')),
     ).toEqual(['−50.0 % 5 225', '−25.0 % 7.5 256', 'today 10 300', '+50.0 % 15 425', '+100.0 % 20 600']);
   });
   it('in the file are all places with all digits', () => {
-    const [head, first, ...rest] = spiderEntries(lines, subject, 'Margin');
-    expect(head).toEqual(['entry', 'change from today, %', 'number', 'unit', 'Margin']);
+    const table = spiderTable(everySpiderRow(lines, subject, english), 'Margin', 'EUR');
+    const [head, first, ...rest] = takenRows(table, 'all', english);
+    expect(head).toEqual(['entry', 'change, %', 'number', 'unit of number', 'result, EUR']);
     expect(first).toEqual(['Price', { number: '-50' }, { number: '5' }, '', { number: '225' }]);
     expect(rest).toHaveLength(lines.reduce((sum, { places }) => sum + places.length, 0) - 1);
   });

@@ -37,7 +37,7 @@ describe('switching values', () => {
   });
   it('are told with the change, and plainly where an entry cannot flip it', () => {
     const lines = switchLines(search(stand), bare, english);
-    expect(lines.map(({ flips, change }) => `${flips} ${change}`.replaceAll('\u00a0', ' ').trim())).toEqual([
+    expect(lines.map(({ flips, change }) => `${flips.text} ${change.text}`.replaceAll('\u00a0', ' ').trim())).toEqual([
       '1.5 EUR/plant \u221225 %',
       '75 plant \u221225 %',
       '200 EUR +33 %',

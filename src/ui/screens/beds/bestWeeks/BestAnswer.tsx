@@ -2,8 +2,9 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import { decimal } from '../../../../core/number';
 import { capital } from '../../../../present/breakeven/answer';
 import { ChartCanvas } from '../../../kit/charts/ChartCanvas';
-import { createChartArea } from '../../../kit/charts/chartArea';
 import { openLines } from '../../../kit/charts/lines';
+import type { ChartInk } from '../../../../present/picture/ink';
+import { keyText } from '../../../../present/picture/keySigns';
 import type { LinesPicture } from '../../../../present/picture/linesPicture';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
 import { sentences, textOf } from '../../../../present/text/phrase';
@@ -23,7 +24,6 @@ import { commonTexts } from '../../../../present/text/commonTexts';
 interface BestAnswerProps {
   readonly result: BestWeeksResult;
   readonly speech: BestWeeksContext;
-  readonly file: string;
 }
 
 /** The best weeks in words, as lines, as a heat picture and as a table. */
@@ -40,7 +40,6 @@ export function BestAnswer(props: BestAnswerProps): JSX.Element {
       result: props.speech.result,
       caption: caption(),
       worseText: bestWeeksTexts.worse,
-      file: props.file,
     }),
   );
   return (
@@ -90,10 +89,7 @@ function LinesFigure(props: {
   what: string;
   label: string;
 }): JSX.Element {
-  const chartArea = createChartArea();
-  const picture = createMemo((): LinesPicture | undefined => {
-    const ink = chartArea.ink();
-    if (ink === undefined) return undefined;
+  const draw = (ink: ChartInk, width: number): LinesPicture => {
     const { ask, best } = props.result;
     const drawing = {
       lines: props.lines,
@@ -101,19 +97,23 @@ function LinesFigure(props: {
       best: best && { x: best.time.toNumber(), y: best.value },
       xTitle: withUnit(ask.time.cell),
     };
-    const room = {
-      width: chartArea.width(),
-      height: Math.round(Math.min(320, Math.max(220, chartArea.width() * 0.5))),
-    };
+    const room = { width, height: Math.round(Math.min(320, Math.max(220, width * 0.5))) };
     return timeLinesPicture(drawing, ink, room, localFormat);
-  });
+  };
+  const key = (): string => bestWeeksTexts.lines(withUnit(props.result.ask.density.cell));
   return (
     <figure class="heat">
       <figcaption class="key">
         <span class="key-what">{props.what}</span>
-        <span>{bestWeeksTexts.lines(withUnit(props.result.ask.density.cell))}</span>
+        <span>{key()}</span>
       </figcaption>
-      <ChartCanvas chartArea={chartArea} label={props.label} open={openLines} picture={picture()} />
+      <ChartCanvas
+        title={props.what}
+        label={props.label}
+        open={openLines}
+        draw={draw}
+        parts={() => ({ key: () => [keyText(key())] })}
+      />
     </figure>
   );
 }

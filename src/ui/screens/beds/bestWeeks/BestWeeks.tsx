@@ -157,7 +157,7 @@ function Asking(props: AskingProps): JSX.Element {
             {bestWeeksTexts.looking}
           </p>
         }>
-        {(found) => <BestAnswer result={found().found} speech={found().of.speech} file={props.store.origin().name} />}
+        {(found) => <BestAnswer result={found().found} speech={found().of.speech} />}
       </Show>
       <MethodLink choice={props.choice} entry="best weeks" />
     </section>

@@ -1,10 +1,10 @@
-import { Index, type JSX } from 'solid-js';
+import type { JSX } from 'solid-js';
 import type { ByWeeks } from '../../../../trade/byWeeks';
-import { boardsOf, type CropNames } from '../../../../present/beds/stageNames';
+import type { CropNames } from '../../../../present/beds/stageNames';
 import { Sentence } from '../../../kit/sections/Sentence';
 import { HeadedTable } from '../../../kit/tables/HeadedTable';
 import { localFormat } from '../../../app/preferences/localFormat';
-import { byWeeksSentence, splitRows } from '../../../../present/beds/stages/byWeeks';
+import { byWeeksSentence, splitTable } from '../../../../present/beds/stages/byWeeks';
 import { byWeeksTexts } from '../../../../present/beds/stages/byWeeksTexts';
 
 /** Why boards are not shared by weeks. */
@@ -18,23 +18,9 @@ export function ByWeeksView(props: { found: ByWeeks; names: CropNames }): JSX.El
       <p class="quiet">{byWeeksTexts.reason(props.names)}</p>
       <HeadedTable
         label={byWeeksTexts.table(props.names)}
-        heads={[
-          byWeeksTexts.shared(props.names),
-          byWeeksTexts.finished(props.names),
-          byWeeksTexts.gain,
-          ...props.names.stages.map((_name, i) => boardsOf(props.names, i).many),
-        ]}>
-        <Index each={splitRows(props.found, localFormat)}>
-          {(row) => (
-            <tr>
-              <th scope="row">{row().label}</th>
-              <td>{row().finished}</td>
-              <td>{row().gain}</td>
-              <Index each={row().boards}>{(boards) => <td>{boards()}</td>}</Index>
-            </tr>
-          )}
-        </Index>
-      </HeadedTable>
+        table={splitTable(props.found, props.names, localFormat)}
+        captioned={false}
+      />
     </section>
   );
 }

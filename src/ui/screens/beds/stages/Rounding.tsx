@@ -1,11 +1,11 @@
-import { Index, Show, type JSX } from 'solid-js';
+import { Show, type JSX } from 'solid-js';
 import type { RoundingLoss } from '../../../../trade/roundingLoss';
 import { Sentence } from '../../../kit/sections/Sentence';
 import { HeadedTable } from '../../../kit/tables/HeadedTable';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { Cautions } from '../../../kit/sections/Cautions';
 import {
-  lossRows,
+  lossTable,
   nextBatchSentence,
   roundingSentence,
   stagesSentence,
@@ -32,21 +32,9 @@ export function Rounding(props: RoundingProps): JSX.Element {
       </Show>
       <HeadedTable
         label={roundingTexts.table}
-        heads={[
-          roundingTexts.where,
-          roundingTexts.boards(props.planSchedule.names),
-          roundingTexts.plants(props.planSchedule.names),
-        ]}>
-        <Index each={lossRows(props.loss, props.planSchedule.names, localFormat)}>
-          {(row) => (
-            <tr>
-              <th scope="row">{row().label}</th>
-              <td>{row().boards}</td>
-              <td>{row().plants}</td>
-            </tr>
-          )}
-        </Index>
-      </HeadedTable>
+        table={lossTable(props.loss, props.planSchedule.names, localFormat)}
+        captioned={false}
+      />
       <p>
         <Sentence phrase={nextBatchSentence(props.loss, props.planSchedule.names, localFormat)} />
       </p>

@@ -1,13 +1,14 @@
-import { For, Index, type JSX } from 'solid-js';
+import { createMemo, For, Index, type JSX } from 'solid-js';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { Link } from '../../../kit/Link';
 import { TableRoom } from '../../../kit/tables/TableRoom';
 import type { ScheduleView } from '../../../../present/beds/stages/schedules';
-import { stageLines, stageRows } from '../../../../present/beds/stages/stageRows';
+import { stageLines, stageRows, stagesTable } from '../../../../present/beds/stages/stageRows';
 import { stageTableTexts } from '../../../../present/beds/stages/stageTableTexts';
 
 /** The figures of the beds as a whole, and of each stage. */
 export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => void }): JSX.Element {
+  const rows = createMemo(() => stageRows(props.view, localFormat));
   return (
     <>
       <dl class="bed-lines">
@@ -25,7 +26,7 @@ export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => 
           )}
         </Index>
       </dl>
-      <TableRoom label={stageTableTexts.table} class="stages">
+      <TableRoom label={stageTableTexts.table} class="stages" table={() => stagesTable(rows(), props.view)}>
         <thead>
           <tr>
             <td />
@@ -44,7 +45,7 @@ export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => 
           </tr>
         </thead>
         <tbody>
-          <Index each={stageRows(props.view, localFormat)}>
+          <Index each={rows()}>
             {(row) => (
               <tr>
                 <th scope="row">
@@ -53,7 +54,7 @@ export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => 
                     <span class="leader" aria-hidden="true" />
                   </span>
                 </th>
-                <Index each={row().values}>{(value) => <td>{value()}</td>}</Index>
+                <Index each={row().values}>{(value) => <td>{value().text}</td>}</Index>
               </tr>
             )}
           </Index>

@@ -1,20 +1,20 @@
-import { createMemo, For, type JSX } from 'solid-js';
+import { createMemo, For, Index, type JSX } from 'solid-js';
 import type { CropNames } from '../../../../present/beds/stageNames';
 import type { WorkTask } from '../../../../trade/workList';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { TableRoom } from '../../../kit/tables/TableRoom';
-import { alignedNumber, whole } from '../../../../present/text/quantities';
 import { createDates } from '../../../../present/text/dates';
-import { byDay, hoursIn, taskText } from '../../../../present/beds/work/week';
+import { allHours, workDays, workTable } from '../../../../present/beds/work/workRows';
 import { weekTexts } from '../../../../present/beds/work/weekTexts';
 
 const dates = createDates(localFormat.locale);
 
 /** A week's work day by day, in the order of a working day. */
 export function WorkTable(props: { list: readonly WorkTask[]; names: CropNames }): JSX.Element {
-  const days = createMemo(() => byDay(props.list));
+  const days = createMemo(() => workDays(props.list, props.names, localFormat, dates));
+  const total = createMemo(() => allHours(props.list, localFormat));
   return (
-    <TableRoom label={weekTexts.table} class="work">
+    <TableRoom label={weekTexts.table} class="work" table={() => workTable(days(), total(), props.names)}>
       <thead>
         <tr>
           <th scope="col">{weekTexts.day}</th>
@@ -27,20 +27,18 @@ export function WorkTable(props: { list: readonly WorkTask[]; names: CropNames }
         </tr>
       </thead>
       <For each={days()}>
-        {({ day, tasks }) => (
+        {({ day, rows }) => (
           <tbody>
-            <For each={tasks}>
-              {(task, i) => (
+            <For each={rows}>
+              {(row, i) => (
                 <tr>
                   {i() === 0 && (
-                    <th scope="rowgroup" rowspan={tasks.length}>
-                      {dates.short(day)}
+                    <th scope="rowgroup" rowspan={rows.length}>
+                      {day}
                     </th>
                   )}
-                  <td class="what">{taskText(task, props.names)}</td>
-                  <td>{task.task === 'wash' ? '' : whole(task.plants, localFormat)}</td>
-                  <td>{whole(task.boards, localFormat)}</td>
-                  <td>{alignedNumber(task.hours, 2, localFormat)}</td>
+                  <td class="what">{row.what}</td>
+                  <Index each={row.figures}>{(cell) => <td>{cell().text}</td>}</Index>
                 </tr>
               )}
             </For>
@@ -52,7 +50,7 @@ export function WorkTable(props: { list: readonly WorkTask[]; names: CropNames }
           <th scope="row" colspan="4">
             {weekTexts.allHours}
           </th>
-          <td>{alignedNumber(hoursIn(props.list), 2, localFormat)}</td>
+          <td>{total().text}</td>
         </tr>
       </tfoot>
     </TableRoom>

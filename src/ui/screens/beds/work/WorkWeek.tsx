@@ -8,7 +8,7 @@ import { Cautions } from '../../../kit/sections/Cautions';
 import { createDates } from '../../../../present/text/dates';
 import { DateField } from '../../../kit/fields/DateField';
 import { printOnly } from '../../../app/layout/printOnly';
-import { saveCalendarFile, saveTable, type WorkOf } from './saveWork';
+import { saveCalendarFile, type WorkOf } from './saveWork';
 import { WorkTable } from './WorkTable';
 import { isWithin, steadyWeek, weekSentence } from '../../../../present/beds/work/week';
 import { weekTexts } from '../../../../present/beds/work/weekTexts';
@@ -43,9 +43,6 @@ export function WorkWeek(props: WorkWeekProps): JSX.Element {
           <div class="work-buttons">
             <button type="button" class="word" onClick={print}>
               {weekTexts.print}
-            </button>
-            <button type="button" class="word" onClick={() => saveTable(list(), from(), props.names)}>
-              {weekTexts.saveTable}
             </button>
             <button type="button" class="word" onClick={() => saveCalendarFile(list(), from(), props)}>
               {weekTexts.saveCalendar}

@@ -1,16 +1,10 @@
-import { exportTable } from '../../../../files/exportTable';
 import { iCalendar } from '../../../../trade/iCalendar';
 import type { CropNames } from '../../../../present/beds/stageNames';
 import type { WorkTask } from '../../../../trade/workList';
 import { download } from '../../../app/files/saving';
 import { stampOf } from '../../../../present/text/dates';
-import { workEvents, workTable } from '../../../../present/beds/work/workFiles';
+import { workEvents } from '../../../../present/beds/work/workFiles';
 import { fileName, uidOf } from '../../../../present/beds/work/week';
-
-/** Saves a week's work as a table, through the browser. */
-export function saveTable(list: readonly WorkTask[], from: number, names: CropNames): void {
-  download(fileName(from, 'csv'), exportTable(workTable(list, names)));
-}
 
 /** What the work belongs to: the names of the file, the plan and the crop's things. */
 export interface WorkOf {

@@ -2,17 +2,24 @@ import { createMemo, createUniqueId, For, Show, type JSX } from 'solid-js';
 import type { Calendar } from '../../../../trade/calendar';
 import type { CropNames } from '../../../../present/beds/stageNames';
 import { createChartArea } from '../../../kit/charts/chartArea';
+import type { TakenPicture } from '../../../../present/picture/takenPicture';
+import { onLightGround } from '../../../kit/charts/lightGround';
+import { TakeOut } from '../../../kit/takeOut/TakeOut';
 import { localFormat } from '../../../app/preferences/localFormat';
-import { yearBands, type YearBands, type Room } from '../../../../present/beds/year/bands';
+import {
+  bandPath,
+  namedMonths,
+  yearBands,
+  yearRoom,
+  type YearBands,
+  type Room,
+} from '../../../../present/beds/year/bands';
 import { whole } from '../../../../present/text/quantities';
 import { createDates } from '../../../../present/text/dates';
 import { yearTexts } from '../../../../present/beds/year/texts';
 
-const height = 230;
 /** Hatches that tell the bands apart besides their tint, used in turn. */
 const marks = ['', 'M-1,7 L7,-1', 'M0,3 L6,3', 'M-1,7 L7,-1 M-1,-1 L7,7'];
-/** Least distance between the names of two months, in pixels. */
-const monthRoom = 30;
 
 const dates = createDates(localFormat.locale);
 
@@ -28,8 +35,15 @@ interface YearPictureProps {
 export function YearPicture(props: YearPictureProps): JSX.Element {
   const chartArea = createChartArea();
   const id = createUniqueId();
-  const room = (): Room => ({ width: chartArea.width(), height, left: 44, right: 18, top: 16, bottom: 22 });
+  const room = (): Room => yearRoom(chartArea.width());
   const drawn = createMemo(() => yearBands(props.year, props.boards, room()));
+  const taken = async (): Promise<TakenPicture> => {
+    // Asked for when a button is pressed, with what is shown then.
+    // eslint-disable-next-line solid/reactivity
+    const { year, boards, names, label } = props;
+    const { takenYear } = await import('../../../../present/beds/year/takenYear');
+    return takenYear({ year, boards, names, label, leaf: lightLeaf() }, localFormat, dates);
+  };
   return (
     <figure class="year">
       <figcaption class="key">
@@ -58,14 +72,15 @@ export function YearPicture(props: YearPictureProps): JSX.Element {
           role="img"
           aria-label={props.label}
           width="100%"
-          height={height}
-          viewBox={chartArea.width() > 0 ? `0 0 ${chartArea.width()} ${height}` : undefined}>
+          height={room().height}
+          viewBox={chartArea.width() > 0 ? `0 0 ${chartArea.width()} ${room().height}` : undefined}>
           <Patterns id={id} count={drawn().bands.length} />
           <Show when={chartArea.width() > 0}>
             <Drawn bands={drawn()} room={room()} id={id} boards={props.boards} />
           </Show>
         </svg>
       </div>
+      <TakeOut caption={yearTexts.picture} picture={taken} />
     </figure>
   );
 }
@@ -85,6 +100,11 @@ function Patterns(props: { id: string; count: number }): JSX.Element {
   );
 }
 
+/** The colour of the bands in light colours. */
+function lightLeaf(): string {
+  return onLightGround((ground) => getComputedStyle(ground).getPropertyValue('--leaf').trim());
+}
+
 interface DrawnProps {
   readonly bands: YearBands;
   readonly room: Room;
@@ -95,16 +115,12 @@ interface DrawnProps {
 function Drawn(props: DrawnProps): JSX.Element {
   const base = (): number => props.room.height - props.room.bottom;
   const right = (): number => props.room.width - props.room.right;
-  const months = (): YearBands['months'] => {
-    const every = Math.ceil(monthRoom / Math.max(1, (right() - props.room.left) / 12));
-    return props.bands.months.filter(({ x }, i) => i % every === 0 && x < right() - monthRoom / 2);
-  };
   return (
     <>
       <For each={props.bands.bands}>
-        {({ stage, path, label }) => (
+        {({ stage, outline, label }) => (
           <>
-            <path class="band" d={path} fill={`url(#${props.id}-${stage})`} />
+            <path class="band" d={bandPath(outline)} fill={`url(#${props.id}-${stage})`} />
             <Show when={label}>
               {(y) => (
                 <text class="band-number" x={right() + 5} y={y()} dy="0.35em">
@@ -133,7 +149,7 @@ function Drawn(props: DrawnProps): JSX.Element {
       <text class="axis" x={props.room.left - 6} y={base()} dy="0.1em">
         0
       </text>
-      <For each={months()}>
+      <For each={namedMonths(props.bands, props.room)}>
         {({ day, x }) => (
           <>
             <line class="ground-line" x1={x} x2={x} y1={base()} y2={base() + 4} />

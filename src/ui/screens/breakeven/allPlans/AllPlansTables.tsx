@@ -1,13 +1,12 @@
-import { createMemo, For, type JSX } from 'solid-js';
+import { createMemo, type JSX } from 'solid-js';
 import type { BestPlanContext } from '../../../../present/allPlans/bestSentences';
 import type { PlanLines } from '../../../../present/allPlans/lines';
 import { planHead } from '../../../../present/allPlans/plans';
-import { bestRows, lineRows } from '../../../../present/allPlans/tables';
+import { bestRows, bestTable, lineRows } from '../../../../present/allPlans/tables';
 import { allPlansTexts } from '../../../../present/allPlans/texts';
 import type { InputInterval } from '../../../../present/breakeven/curve/sample';
-import { shownRows } from '../../../../present/breakeven/tables';
+import { sampledTable } from '../../../../present/breakeven/tables';
 import { commonTexts } from '../../../../present/text/commonTexts';
-import { withUnit } from '../../../../present/text/withUnit';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
 import { HeadedTable } from '../../../kit/tables/HeadedTable';
@@ -25,35 +24,27 @@ export function AllPlansTables(props: AllPlansTablesProps): JSX.Element {
   const where = createMemo(() =>
     bestRows(props.matter.stretches, props.matter.plans, props.matter.moved.cell, localFormat),
   );
-  const rows = createMemo(() => shownRows(lineRows(props.found, props.drawn), props.matter.result, localFormat));
+  const best = createMemo(() =>
+    bestTable(
+      where(),
+      props.matter.stretches,
+      props.matter.moved.cell,
+      allPlansTexts.bestCaption(`${props.matter.way} ${props.matter.result.label}`, props.exact),
+      localFormat,
+    ),
+  );
+  const lines = createMemo(() =>
+    sampledTable(
+      lineRows(props.found, props.drawn),
+      { subject: { result: props.matter.result }, moved: props.matter.moved },
+      props.matter.plans.map(planHead),
+      localFormat,
+    ),
+  );
   return (
     <NumbersBehind summary={commonTexts.numbersAsTables}>
-      <HeadedTable
-        label={allPlansTexts.bestRegion}
-        caption={allPlansTexts.bestCaption(`${props.matter.way} ${props.matter.result.label}`, props.exact)}
-        heads={[withUnit(props.matter.moved.cell), { words: allPlansTexts.plan }]}>
-        <For each={where()}>
-          {(row) => (
-            <tr>
-              <th scope="row">{row.at}</th>
-              <td class="words">{row.best}</td>
-            </tr>
-          )}
-        </For>
-      </HeadedTable>
-      <HeadedTable
-        label={allPlansTexts.linesRegion}
-        caption={withUnit(props.matter.result)}
-        heads={[withUnit(props.matter.moved.cell), ...props.matter.plans.map(planHead)]}>
-        <For each={rows()}>
-          {(row) => (
-            <tr>
-              <th scope="row">{row.x}</th>
-              <For each={row.ys}>{(y) => <td>{y ?? commonTexts.cannotCompute}</td>}</For>
-            </tr>
-          )}
-        </For>
-      </HeadedTable>
+      <HeadedTable label={allPlansTexts.bestRegion} table={best()} waits={!props.exact} />
+      <HeadedTable label={allPlansTexts.linesRegion} table={lines()} />
     </NumbersBehind>
   );
 }

@@ -76,9 +76,7 @@ export function TwoWay(props: TwoWayProps): JSX.Element {
             <Show when={second.chosen()}>{commonTexts.working}</Show>
           </p>
         }>
-        {(found) => (
-          <TwoWayAnswer surfaces={found().found} context={found().of.context} file={props.store.origin().name} />
-        )}
+        {(found) => <TwoWayAnswer surfaces={found().found} context={found().of.context} />}
       </Show>
       <MethodLink choice={props.choice} entry="two at once" />
     </section>

@@ -44,7 +44,7 @@ function drawingOf(
   };
 }
 
-function tableAsk(pair: Pair, result: Cell, caption: string, worseText: string, fileName: string): TableRequest {
+function tableAsk(pair: Pair, result: Cell, caption: string, worseText: string): TableRequest {
   const worse = worseSide(result);
   const along = ({ lever: { cell, base }, range }: MovingInput): TableRequest['across'] => ({
     cell,
@@ -59,15 +59,12 @@ function tableAsk(pair: Pair, result: Cell, caption: string, worseText: string, 
     caption,
     isWorse: (value) => value.lt(pair.target) === (worse === 'below'),
     worseText,
-    fileName,
   };
 }
 
 interface TwoWayAnswerProps {
   readonly surfaces: PairSurfaces;
   readonly context: TwoWayContext;
-  /** The name of the model's file. */
-  readonly file: string;
 }
 
 /** The answer about two inputs: sentences, picture and table. */
@@ -83,8 +80,7 @@ export function TwoWayAnswer(props: TwoWayAnswerProps): JSX.Element {
   const worse = (): HeatDrawing['worse'] => worseSide(result());
   const worseText = (): string => twoWayTexts[worse() === 'below' ? 'below' : 'orMore'](targetText());
   const drawing = createMemo(() => drawingOf(surfaces(), worse(), targetText()));
-  const fileName = (): string => `${props.file.replace(/\.csv$/i, '')} two inputs.csv`;
-  const table = createMemo(() => tableAsk(pair(), result(), caption(), worseText(), fileName()));
+  const table = createMemo(() => tableAsk(pair(), result(), caption(), worseText()));
   return (
     <>
       <div class="heat-said">

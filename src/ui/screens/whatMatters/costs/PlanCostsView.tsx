@@ -1,5 +1,11 @@
 import { createMemo, For, Index, Show, type JSX } from 'solid-js';
-import { costsFinding, costTable, type CostRow, type PlanCosts } from '../../../../present/allPlans/costs';
+import {
+  costsFinding,
+  costTable,
+  planCostsTable,
+  type CostRow,
+  type PlanCosts,
+} from '../../../../present/allPlans/costs';
 import { namedPlans } from '../../../../present/allPlans/plans';
 import { allPlansTexts } from '../../../../present/allPlans/texts';
 import { namesAmong } from '../../../../present/text/entryNames';
@@ -32,7 +38,7 @@ export function PlanCostsView(props: PlanCostsProps): JSX.Element {
           <Sentence phrase={finding()} />
         </p>
       </LiveText>
-      <TableRoom label={allPlansTexts.costsRegion}>
+      <TableRoom label={allPlansTexts.costsRegion} table={() => planCostsTable(rows(), props.costs, plans())}>
         <thead>
           <tr>
             <th scope="col" class="words">

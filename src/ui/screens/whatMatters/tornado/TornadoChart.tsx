@@ -2,6 +2,9 @@ import { createMemo, Index, Show, type JSX } from 'solid-js';
 import { ChartCanvas } from '../../../kit/charts/ChartCanvas';
 import { createChartArea } from '../../../kit/charts/chartArea';
 import { openRows } from '../../../kit/charts/rows';
+import type { ChartInk } from '../../../../present/picture/ink';
+import type { TakenParts } from '../../../../present/picture/takenPicture';
+import { spiderCaption } from '../../../../present/whatMatters/spider/texts';
 import type { RowsPicture } from '../../../../present/picture/rowsPicture';
 import { localFormat } from '../../../app/preferences/localFormat';
 import type { ShownBar } from '../../../../present/whatMatters/tornado/bars';
@@ -19,6 +22,8 @@ interface TornadoChartProps {
   readonly decimals: number;
   readonly letter: 'A' | 'B' | undefined;
   readonly label: string;
+  /** Whether its numbers are exact rather than float64. */
+  readonly exact: boolean;
   readonly goTo: (cell: number) => void;
 }
 
@@ -34,13 +39,15 @@ export function TornadoChart(props: TornadoChartProps): JSX.Element {
     const ink = chartArea.ink();
     return ink && layBars(props.bars, rows(), today(), chartArea.width(), ink.measure, before?.layout);
   });
-  const picture = createMemo((): RowsPicture | undefined => {
-    const [ink, places] = [chartArea.ink(), laid()];
-    if (ink === undefined || places === undefined) return undefined;
+  const draw = (ink: ChartInk, width: number): RowsPicture => {
     const todayText = localFormat.fixed(props.subject.base, props.decimals);
-    const tornado = { bars: props.bars, laid: places, today: today(), todayText, letter: props.letter };
-    return tornadoPicture(tornado, ink, chartArea.width(), localFormat);
-  });
+    const tornado = { bars: props.bars, laid: laid()!, today: today(), todayText, letter: props.letter };
+    return tornadoPicture(tornado, ink, width, localFormat);
+  };
+  const parts = async (): Promise<TakenParts> => {
+    const { tornadoParts } = await import('../../../../present/whatMatters/tornado/takenTornado');
+    return tornadoParts({ ...props, rows: rows() }, localFormat);
+  };
   return (
     <figure class="tornado" data-letter={props.letter ?? ''}>
       <Key
@@ -48,7 +55,14 @@ export function TornadoChart(props: TornadoChartProps): JSX.Element {
         flips={rows().some(({ flips }) => flips)}
         unit={tornadoUnit(props.subject)}
       />
-      <ChartCanvas chartArea={chartArea} label={props.label} open={openRows} picture={picture()}>
+      <ChartCanvas
+        chartArea={chartArea}
+        title={spiderCaption(props.subject)}
+        label={props.label}
+        open={openRows}
+        draw={draw}
+        parts={parts}
+        waits={!props.exact}>
         <ol class="bars" style={{ '--bar-top': `${heights.top}px`, '--bar-row': `${laid()?.row ?? heights.row}px` }}>
           <Index each={rows()}>
             {(row) => (

@@ -1,14 +1,17 @@
-import { createMemo, createSignal, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { sentences, textOf } from '../../../../present/text/phrase';
 import { AnswerText } from '../../../kit/sections/AnswerText';
 import { LiveText } from '../../../kit/sections/LiveText';
+import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { tornadoSentences, type TornadoSubject } from '../../../../present/whatMatters/tornado/sentences';
-import { commonDecimals, tornadoUnit, rowsOf } from '../../../../present/whatMatters/tornado/rows';
+import { commonDecimals } from '../../../../present/whatMatters/tornado/rows';
 import type { ShownTornado } from './shownTornado';
 import { TornadoChart } from './TornadoChart';
-import { TornadoTable } from './TornadoTable';
 import { tornadoTexts } from '../../../../present/whatMatters/tornado/texts';
+import { commonTexts } from '../../../../present/text/commonTexts';
+
+const TornadoTable = lazy(async () => ({ default: (await import('./TornadoTable')).TornadoTable }));
 
 /** Bars shown at first. */
 const few = 8;
@@ -47,6 +50,7 @@ export function TornadoView(props: TornadoViewProps): JSX.Element {
           decimals={decimals()}
           letter={props.letter}
           label={label()}
+          exact={props.tornado.exact}
           goTo={props.goTo}
         />
         <Show when={bars().length > few}>
@@ -54,11 +58,17 @@ export function TornadoView(props: TornadoViewProps): JSX.Element {
             {all() ? tornadoTexts.showFirst(few) : tornadoTexts.showAll(bars().length)}
           </button>
         </Show>
-        <TornadoTable
-          rows={rowsOf(bars(), props.subject, decimals(), localFormat)}
-          unit={tornadoUnit(props.subject)}
-          goTo={props.goTo}
-        />
+        <NumbersBehind summary={commonTexts.numbersAsTable}>
+          <Suspense>
+            <TornadoTable
+              bars={bars()}
+              subject={props.subject}
+              decimals={decimals()}
+              exact={props.tornado.exact}
+              goTo={props.goTo}
+            />
+          </Suspense>
+        </NumbersBehind>
       </Show>
     </>
   );

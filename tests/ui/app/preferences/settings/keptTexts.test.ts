@@ -12,6 +12,7 @@ import type { Setting } from '../../../../../src/ui/app/preferences/settings/set
 import * as plans from '../../../../../src/ui/app/preferences/settings/plans';
 import * as theCase from '../../../../../src/ui/app/preferences/settings/theCase';
 import * as together from '../../../../../src/ui/app/preferences/settings/together';
+import * as takeOut from '../../../../../src/ui/app/preferences/settings/takeOut';
 import * as timing from '../../../../../src/ui/app/preferences/settings/timing';
 import * as whatMatters from '../../../../../src/ui/app/preferences/settings/whatMatters';
 import { createModelStore } from '../../../../../src/ui/app/store/modelStore';
@@ -26,6 +27,7 @@ const all = {
   ...page,
   ...plans,
   ...setUp,
+  ...takeOut,
   ...theCase,
   ...timing,
   ...together,
@@ -71,6 +73,8 @@ const cases: Case[] = [
     { does: 'copy', plan: 'Today', name: 'With a hire', first: '' },
     undefined,
   ],
+
+  ['takenDigitsSetting', takeOut.takenDigitsSetting, 'take out digits', 'all', 'all', 'shown'],
 
   ['drawsSetting', howSure.drawsSetting, 'how sure draws', '20000', 20_000, 100_000],
   ['seedSetting', howSure.seedSetting, 'how sure seed', '0', 0, 1],

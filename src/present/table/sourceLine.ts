@@ -1,0 +1,4 @@
+/** Where a picture comes from: the model, the day, and the program. @param day as it is written */
+export function sourceLine(title: string, day: string): string {
+  return [title, day, 'Raftmargin'].filter(Boolean).join(' · ');
+}

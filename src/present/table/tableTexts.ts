@@ -1,0 +1,5 @@
+/** Words in tables that are taken out. */
+export const tableTexts = {
+  /** The head of the column that names the units of the column before it; `column` may be blank. */
+  unitOf: (column: string) => (column === '' ? 'unit' : `unit of ${column}`),
+} as const;
