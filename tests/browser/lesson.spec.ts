@@ -128,3 +128,21 @@ test('a class is taught step by step by keys, with its guesses beside the answer
   await teach.getByRole('button', { name: 'Back to the numbers' }).click();
   await expect(page.getByRole('heading', { name: 'Numbers', exact: true })).toBeVisible();
 });
+
+test('a link opens the lesson at a step, with the numbers that it was copied with', async ({ page, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await openLesson(page);
+  await fieldOf(page, 'Boards on the bed').fill('60');
+  await page.getByRole('button', { name: 'Teach it step by step' }).click();
+  const teach = page.locator('.teach');
+  await page.keyboard.press('ArrowRight');
+  await teach.getByRole('button', { name: 'Copy a link to this step' }).click();
+  await expect(teach.getByRole('status').filter({ hasText: 'link' })).toBeVisible();
+  const link = await page.evaluate(() => navigator.clipboard.readText());
+  expect(link).toMatch(/&step=2$/);
+  const other = await context.newPage();
+  await other.goto(link);
+  await expect(other.locator('.teach').getByText('Step 2 of 11')).toBeVisible();
+  await expect(other.locator('.teach').getByRole('heading', { level: 1 })).toContainText('do the 60 boards finish?');
+  await expect(other.locator('.teach .headline').first()).toContainText('hidden');
+});

@@ -27,6 +27,7 @@ export const lessonTexts = {
   hideAnswer: 'Hide the answer',
   before: 'Before',
   next: 'Next',
+  copyStep: 'Copy a link to this step',
   fillScreen: 'Fill the screen',
   leaveFullScreen: 'Leave the full screen',
   keys: 'Keys: arrows or page keys turn the steps, Enter shows the answer, F fills the screen.',

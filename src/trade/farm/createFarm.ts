@@ -73,8 +73,9 @@ export function createFarm(template: Sheet, answers: FarmAnswers, day: Date, rea
 
 /**
  * A farm's own model as text: the template with each figure that was given in the place of its own, with a range by
- * `rangeOf` and a source of that day, unless it has one of its own. A figure that was skipped keeps the template's number and source; hours of the
- * staff, promised hours, the house and limits elsewhere are then 0, and a crop takes as long in both plans.
+ * `rangeOf` and a source of that day, unless it has one of its own. A figure that was skipped keeps the template's
+ * number and source; hours of the staff, promised hours, the house and limits elsewhere are then 0, and a crop takes as
+ * long in both plans.
  * @param template the shipped model of transplanters for `hire` and `density`, that of plugs for `plug`
  */
 function farmSheet(template: Sheet, answers: FarmAnswers, day: Date): Sheet {

@@ -28,7 +28,7 @@ import { fileTexts } from '../../present/page/fileTexts';
 import { frameTexts } from '../../present/page/frameTexts';
 import { questionsFor, standsAlone, usualSide, type ScreenQuestion } from '../../present/page/questions';
 import { createScheme } from '../app/preferences/scheme';
-import { listenForLinks } from '../app/files/modelLink';
+import { listenForLessonLinks } from '../app/files/lessonLink';
 import { Places } from './Places';
 import { QuestionPane } from './QuestionPane';
 import { Questions } from './Questions';
@@ -151,7 +151,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   const { scheme, choose } = createScheme();
   const wide = createScreenMedia(roomForBoth);
   const hovering = listenForDrop(fileActions.open);
-  listenForLinks(fileActions.openLink);
+  listenForLessonLinks(page, fileActions.openLink);
   const side = createSide(page, question);
   const shelfOpen = createSignal(false);
   const [isShelfOpen] = shelfOpen;

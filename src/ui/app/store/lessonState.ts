@@ -36,7 +36,8 @@ function createHiddenResults(wanted: Accessor<boolean>): Accessor<HiddenResults 
 
 export function createLessonState(store: ModelStore, choice: Choice): LessonState {
   const lesson = createMemo(() => lessonOf(store.shape()));
-  const opened = createMemo(() => new Set(choice.get(openedStepsSetting)));
+  const title = (): string => lesson()?.title ?? '';
+  const opened = createMemo(() => new Set(choice.get(openedStepsSetting(title()))));
   const wantsHidden = createMemo(() => lesson() !== undefined && choice.get(resultsHiddenSetting));
   const work = createHiddenResults(() => wantsHidden());
   const hidden = createMemo<ReadonlySet<string> | undefined>(() => {
@@ -57,7 +58,7 @@ export function createLessonState(store: ModelStore, choice: Choice): LessonStat
     setOpened: (step, isOpen) => {
       if (opened().has(step) === isOpen) return;
       const others = [...opened()].filter((one) => one !== step);
-      choice.set(openedStepsSetting, isOpen ? [...others, step] : others);
+      choice.set(openedStepsSetting(title()), isOpen ? [...others, step] : others);
     },
     values: store.values,
   };

@@ -18,6 +18,8 @@ import { ToldText } from '../../kit/sections/ToldText';
 
 interface TaughtStepProps {
   readonly step: LessonStep;
+  /** The lesson's title. */
+  readonly lesson: string;
   readonly index: number;
   readonly choice: Choice;
   readonly onToggle: () => void;
@@ -56,7 +58,7 @@ function Guessed(props: TaughtStepProps & { isOpen: boolean }): JSX.Element {
   const { store, lesson } = usePage();
   const id = createUniqueId();
   const asked = createMemo(() => askedFigure(store.shape(), props.step.answer));
-  const setting = createMemo(() => guessesSetting(props.index));
+  const setting = createMemo(() => guessesSetting(props.lesson, props.index));
   const guesses = createMemo(() => readGuesses(props.choice.get(setting()), localFormat));
   const answer = createMemo<Answer | undefined>(() => {
     const figure = asked();

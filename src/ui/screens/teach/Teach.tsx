@@ -1,4 +1,4 @@
-import { createMemo, onMount, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, onMount, Show, type JSX } from 'solid-js';
 import { lessonTexts } from '../../../present/lesson/texts';
 import type { LessonStep } from '../../../present/lesson/steps';
 import { classStepSetting, resultsHiddenSetting } from '../../app/preferences/settings/lesson';
@@ -21,10 +21,12 @@ interface TeachProps {
 export function Teach(props: TeachProps): JSX.Element {
   const { lesson } = usePage();
   const steps = (): readonly LessonStep[] => lesson.lesson()?.steps ?? [];
-  const at = createMemo(() => Math.min(props.choice.get(classStepSetting), Math.max(0, steps().length - 1)));
+  const title = (): string => lesson.lesson()?.title ?? '';
+  const setting = createMemo(() => classStepSetting(title()));
+  const at = createMemo(() => Math.min(props.choice.get(setting()), Math.max(0, steps().length - 1)));
   const leave = (): void => props.choice.set(questionSetting, 'numbers');
   const turn = (by: -1 | 1): void => {
-    props.choice.set(classStepSetting, Math.max(0, Math.min(steps().length - 1, at() + by)));
+    props.choice.set(setting(), Math.max(0, Math.min(steps().length - 1, at() + by)));
   };
   const toggle = (): void => lesson.setOpened(at(), !lesson.isOpened(at()));
   let page!: HTMLElement;
@@ -42,12 +44,13 @@ export function Teach(props: TeachProps): JSX.Element {
         <p class="teach-at" role="status">
           {lessonTexts.stepOf(at() + 1, steps().length)}
         </p>
+        <StepLink step={at() + 1} />
         <Show when={screen.isAllowed}>
           <Link onPress={screen.toggle}>{screen.isFull() ? lessonTexts.leaveFullScreen : lessonTexts.fillScreen}</Link>
         </Show>
       </header>
       <Show when={steps()[at()]}>
-        {(step) => <TaughtStep step={step()} index={at()} choice={props.choice} onToggle={toggle} />}
+        {(step) => <TaughtStep step={step()} lesson={title()} index={at()} choice={props.choice} onToggle={toggle} />}
       </Show>
       <div class="teach-results">{props.headlines}</div>
       <footer class="teach-turns">
@@ -60,5 +63,20 @@ export function Teach(props: TeachProps): JSX.Element {
         </button>
       </footer>
     </section>
+  );
+}
+
+/** Copies a link that opens the lesson at a step, with the numbers as they are now. */
+function StepLink(props: { step: number }): JSX.Element {
+  const { store, drafts } = usePage();
+  const [said, setSaid] = createSignal('');
+  const copy = async (): Promise<void> => {
+    const { copyLink } = await import('../../app/files/copyLink');
+    setSaid(await copyLink(store, drafts, props.step));
+  };
+  return (
+    <span class="teach-link">
+      <Link onPress={() => void copy()}>{lessonTexts.copyStep}</Link> <span role="status">{said()}</span>
+    </span>
   );
 }

@@ -126,9 +126,9 @@ const cases: Case[] = [
   ['sideBySideSetting', whatMatters.sideBySideSetting, 'side by side', 'cost bought', ['cost', 'bought'], []],
 
   ['resultsHiddenSetting', lesson.resultsHiddenSetting, 'results hidden', 'yes', true, false],
-  ['openedStepsSetting', lesson.openedStepsSetting, 'opened steps', '3 0', [3, 0], []],
-  ['classStepSetting', lesson.classStepSetting, 'class step', '4', 4, 0],
-  ['guessesSetting', lesson.guessesSetting(2), 'guesses 2', '30 45; x', '30 45; x', ''],
+  ['openedStepsSetting', lesson.openedStepsSetting('A'), 'opened steps A', '3 0', [3, 0], []],
+  ['classStepSetting', lesson.classStepSetting('A'), 'class step A', '4', 4, 0],
+  ['guessesSetting', lesson.guessesSetting('A', 2), 'guesses 2 A', '30 45; x', '30 45; x', ''],
 
   ['trialsSetting', timing.trialsSetting, 'trials', 'step,plants,seconds\n', 'step,plants,seconds\n', ''],
   ['trialsNameSetting', timing.trialsNameSetting, 'trials name', 'mine.csv', 'mine.csv', ''],
