@@ -24,6 +24,8 @@ export const changeTexts = {
   leaves: 'It is taken out of the sums that it is a part of:',
   breaks: 'These need it and are left with a fault until they are changed:',
   unties: 'These no longer move with it:',
+  tells: (texts: number) =>
+    `${texts === 1 ? 'One text has' : `${texts} texts have`} a figure made from it, and will show how that is written.`,
   removeYes: 'Yes, delete it',
   /** Of a number that only the deleted entry uses. */
   onlyHere: (amount: string) => `Nothing else uses ${amount}.`,
@@ -40,6 +42,8 @@ export interface Deletion {
   readonly breaks: readonly Cell[];
   /** Entries that are said to move with it. */
   readonly unties: readonly Cell[];
+  /** How many texts have figures made from it. */
+  readonly tells: number;
 }
 
 /** What becomes of the entries that use an entry, once it is gone. */
@@ -51,7 +55,8 @@ export function deletionOf(model: Model, { name, row }: Pick<Cell, 'name' | 'row
   const [tied, summed] = [true, false].map(
     (isTie) => new Set(rest.filter(({ column }) => (column === 'correlation') === isTie).map((use) => use.row)),
   );
-  return { leaves: cellsOf(summed!), breaks: cellsOf(breaking), unties: cellsOf(tied!) };
+  const told = new Set(model.lines.flatMap((line) => (line.kind === 'text' && breaking.has(line.row) ? line.row : [])));
+  return { leaves: cellsOf(summed!), breaks: cellsOf(breaking), unties: cellsOf(tied!), tells: told.size };
 }
 
 function ownFault(content: Content | undefined, id: number): boolean {

@@ -12,7 +12,8 @@ rent [EUR/year]: 300 | label: Rent | correlation: power 0.5
 power [EUR/year]: 200 | label: Power | range: 100 300
 costs [EUR/year]: rent + power | label: Costs
 share: rent / costs | label: Share
-lost: nothing_there | label: Lost`);
+lost: nothing_there | label: Lost
+- Of {wage; unit} and {rent} | note: {wage * 2}`);
 
 const labels = (cells: readonly { readonly label: string }[]): string[] => cells.map(({ label }) => label);
 
@@ -31,6 +32,7 @@ describe('what uses an entry that is to go', () => {
     expect([power.leaves, power.breaks, power.unties].map(labels)).toEqual([['Costs'], [], ['Rent']]);
     const wage = deletionOf(model, cellNamed(model, 'wage')!);
     expect([wage.leaves, wage.breaks, wage.unties].map(labels)).toEqual([[], [], []]);
+    expect([rent, power, wage].map(({ tells }) => tells)).toEqual([1, 0, 1]);
   });
 
   it('is said once it is gone', () => {

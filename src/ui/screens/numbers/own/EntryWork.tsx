@@ -86,7 +86,10 @@ function Commands(props: { cell: Cell; onDelete: () => void }): JSX.Element {
 function DeleteEntry(props: { cell: Cell; onKeep: () => void }): JSX.Element {
   const { store, changes } = usePage();
   const deletion = (): Deletion => deletionOf(store.shape(), props.cell);
-  const isUsed = (): boolean => Object.values(deletion()).some((cells: readonly Cell[]) => cells.length > 0);
+  const isUsed = (): boolean =>
+    Object.values(deletion()).some(
+      (uses: readonly Cell[] | number) => (typeof uses === 'number' ? uses : uses.length) > 0,
+    );
   const amount = createMemo(() => amountOfAlone(store.shape(), props.cell));
   const remove = (also?: Cell): void => {
     const { row, label } = props.cell;
@@ -116,6 +119,9 @@ function DeleteEntry(props: { cell: Cell; onKeep: () => void }): JSX.Element {
       <UsedBy said={texts.leaves} cells={deletion().leaves} />
       <UsedBy said={texts.unties} cells={deletion().unties} />
       <UsedBy said={texts.breaks} cells={deletion().breaks} faulty />
+      <Show when={deletion().tells > 0}>
+        <p class="message fault">{texts.tells(deletion().tells)}</p>
+      </Show>
       <Show when={amount()}>{(also) => <p>{texts.onlyHere(also().label)}</p>}</Show>
       <p class="own-buttons">
         <button
