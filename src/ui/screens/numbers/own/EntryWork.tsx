@@ -82,14 +82,15 @@ function Commands(props: { cell: Cell; onDelete: () => void }): JSX.Element {
   );
 }
 
+function usesIn({ leaves, breaks, unties, tells }: Deletion): number {
+  return leaves.length + breaks.length + unties.length + tells;
+}
+
 /** What uses the entry and what becomes of that; then one press deletes. */
 function DeleteEntry(props: { cell: Cell; onKeep: () => void }): JSX.Element {
   const { store, changes } = usePage();
   const deletion = (): Deletion => deletionOf(store.shape(), props.cell);
-  const isUsed = (): boolean =>
-    Object.values(deletion()).some(
-      (uses: readonly Cell[] | number) => (typeof uses === 'number' ? uses : uses.length) > 0,
-    );
+  const isUsed = (): boolean => usesIn(deletion()) > 0;
   const amount = createMemo(() => amountOfAlone(store.shape(), props.cell));
   const remove = (also?: Cell): void => {
     const { row, label } = props.cell;
