@@ -50,7 +50,10 @@ export function renamedModel(model: Model, row: number, name: string): Edited | 
   if (old === undefined || model.faults.length + model.notices.length > 0) {
     return { model: buildModel(sheet, model.reading), changed: undefined };
   }
-  const label = field(sheet.rows.find((one) => one.row === row)!, 'label');
+  const label = field(
+    sheet.rows.find((one) => one.row === row)!,
+    'label',
+  );
   const lines = linesNamed(model.lines, sheet);
   const after: Model = {
     ...model,

@@ -58,7 +58,8 @@ function nearestSentence(numbers: readonly Decimal[], { number, unit }: Answer, 
   const nearest = nearestTo(number, numbers);
   const answer = spoken(number, unit, format);
   // What reads the same is the same: a quotient may differ from it in its last digit.
-  if (format.value(nearest, unit) === format.value(number, unit)) return say`The answer is ${answer}, and somebody said so.`;
+  if (format.value(nearest, unit) === format.value(number, unit))
+    return say`The answer is ${answer}, and somebody said so.`;
   return say`The answer is ${answer}; the nearest guess was ${format.value(nearest, unit)}.`;
 }
 

@@ -51,9 +51,7 @@ function figureText(figure: TextFigure, model: Model, values: readonly Values[],
 
 /** A text with today's figures in it. */
 export function toldText({ pieces }: Told, model: Model, values: readonly Values[], format: Format): string {
-  return pieces
-    .map((piece) => (typeof piece === 'string' ? piece : figureText(piece, model, values, format)))
-    .join('');
+  return pieces.map((piece) => (typeof piece === 'string' ? piece : figureText(piece, model, values, format))).join('');
 }
 
 /** The same of a text that is read only once. */
