@@ -153,8 +153,8 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   const hovering = listenForDrop(fileActions.open);
   listenForLessonLinks(page, fileActions.openLink);
   const side = createSide(page, question);
-  const shelfOpen = createSignal(false);
-  const [isShelfOpen] = shelfOpen;
+  const [isShelfOpen, setShelfOpen] = createSignal(false);
+  const shelfOpen: Signal<boolean> = [isShelfOpen, setShelfOpen];
   const asked = createMemo(() => questionsFor(page.store.shape()));
   listenForSteps(page.store);
   leaveAlone(page, question, setQuestion);
