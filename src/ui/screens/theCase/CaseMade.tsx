@@ -1,4 +1,4 @@
-import { createMemo, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import type { CautionTopic } from '../../../present/page/cautions';
 import { hasFurther } from '../../../present/allPlans/plans';
@@ -27,6 +27,8 @@ import { createPrint, type Print } from './printCase';
 import type { PlanPair } from '../../../present/theCase/comparedEntries';
 import { createStudies, type Studies } from './studies';
 import { AnswerAndBudget } from './AnswerAndBudget';
+import { YearsSection } from './YearsSection';
+import { yearsSettings, type YearsSettings } from './yearsSettings';
 import { caseTexts } from '../../../present/theCase/texts';
 
 interface CaseMadeProps extends ScreenProps {
@@ -62,8 +64,10 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
     () => asked(),
     () => asked() !== undefined && (inSight() || print.isWaiting()),
   );
+  const years = yearsSettings(props.choice, () => props.store.shape().title);
+  const [yearsShown, setYearsShown] = createSignal(false);
   const print = createPrint(
-    () => asked() === undefined || studies.settled(),
+    () => (asked() === undefined || studies.settled()) && (yearsShown() || !years.isGiven()),
     () => props.choice.set(questionSetting, 'the case'),
   );
   const invented = createMemo(() => inventedNotice(props.store.model(), plans()));
@@ -85,6 +89,8 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
           beside={beside()}
           asks={asks()}
           studies={asked() === undefined ? undefined : studies}
+          years={years}
+          onYears={() => setYearsShown(true)}
         />
       </div>
       <Limits invented={invented()} topics={topicsOf(props, asks())}>
@@ -146,6 +152,9 @@ interface StudiedProps extends CaseMadeProps {
   readonly asks: readonly PlanDemand[];
   /** Undefined where there is no net change to study. */
   readonly studies: Studies | undefined;
+  readonly years: YearsSettings;
+  /** Told once what the outlay brings over the years stands on the page. */
+  readonly onYears: () => void;
 }
 
 /** What the answer depends on, what it needs of people and space, and what is assumed. */
@@ -160,6 +169,7 @@ function Studied(props: StudiedProps): JSX.Element {
           </section>
         )}
       </Show>
+      <YearsSection {...props} settings={props.years} onShown={() => props.onYears()} />
       <Show when={props.asks.length > 0}>
         <section class="part rests-on" aria-labelledby="case-asks">
           <h3 id="case-asks">{caseTexts.asks}</h3>
