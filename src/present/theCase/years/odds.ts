@@ -6,6 +6,7 @@ import type { DrawsFound } from '../../howSure/drawsFound';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import type { CaseBudget } from '../caseOf';
+import { toldShares } from '../verdict';
 import { yearsText } from './sentences';
 import { gainUnit } from './terms';
 
@@ -35,7 +36,15 @@ export function yearsOdds(
   return { worth: above(inBudget(worth)), paidBack: isPaid ? 1 : above(inBudget(paidBack)) };
 }
 
-/** How often it comes out well, with all ranges at once. */
+function answer({ worth }: YearsOdds): Phrase {
+  const often = ofHundred(worth);
+  const draws = plainly('from all ranges at once it is worth more than it costs');
+  if (worth >= toldShares.yes) return say`${'It pays over the years'}: in ${often} ${draws}`;
+  if (worth <= toldShares.no) return say`${'It does not pay over the years'}: only in ${often} ${draws}`;
+  return say`${'It cannot be told yet'} whether it pays over the years: in ${often} ${draws}`;
+}
+
+/** Whether it pays over the years and how sure that is, and how often the outlay is paid back in time. */
 export function yearsOddsSentence(
   odds: YearsOdds,
   { asked }: OverYears,
@@ -43,13 +52,12 @@ export function yearsOddsSentence(
   format: Format,
 ): Phrase {
   const within = yearsText(asked.years, format);
-  const worth = say`Drawn from all ranges at once, it is worth more than it costs in ${ofHundred(odds.worth)}`;
-  const paid =
-    asked.outlay.lte(0) || ofHundred(odds.paidBack) === ofHundred(odds.worth)
-      ? say`${worth}${plainly(asked.outlay.lte(0) ? '' : `, and as often paid back within ${within}`)}.`
-      : say`${worth}, and paid back within ${within} in ${ofHundred(odds.paidBack)}.`;
+  const isSame = ofHundred(odds.paidBack) === ofHundred(odds.worth);
+  const paid = isSame
+    ? plainly(`, and as often paid back within ${within}`)
+    : say`, and paid back within ${within} in ${ofHundred(odds.paidBack)}`;
   const outlay = isOutlayUnsure
     ? plainly('The outlay is taken as it stands today, though it hangs on entries with a range.')
     : [];
-  return sentences(paid, outlay);
+  return sentences(say`${answer(odds)}${asked.outlay.lte(0) ? [] : paid}.`, outlay);
 }

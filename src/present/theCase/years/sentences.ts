@@ -30,12 +30,12 @@ export function yearsText(years: Decimal | number, format: Format): string {
   return `${text}${space}${text === '1' ? 'year' : 'years'}`;
 }
 
-function rateText(rate: Decimal, format: Format): string {
-  return inPerCent(shown(rate.times(100), 2, format));
+function rateText(rate: Decimal, decimals: number, format: Format): string {
+  return inPerCent(shown(rate.times(100), decimals, format));
 }
 
 function atRate({ found: { asked }, format }: ToldYears): string {
-  return asked.rate.isZero() ? 'without interest' : `at ${rateText(asked.rate, format)} a year`;
+  return asked.rate.isZero() ? 'without interest' : `at ${rateText(asked.rate, 4, format)} a year`;
 }
 
 /** What the yearly gain is called, with its amount. */
@@ -70,13 +70,13 @@ function worthWithout(told: ToldYears): Phrase {
 export function yearsFinding(told: ToldYears): Phrase {
   const { asked, discounted } = told.found;
   if (asked.outlay.isZero()) {
-    return say`There is no outlay, so it is paid back at once: ${worthWithout(told)}`;
+    return say`As the numbers stand there is no outlay, so it is paid back at once: ${worthWithout(told)}`;
   }
   if (asked.outlay.lt(0)) {
-    return say`The change frees ${money(asked.outlay, told)} at the start, so there is nothing to pay back: ${worthWithout(told)}`;
+    return say`As the numbers stand the change frees ${money(asked.outlay, told)} at the start, so there is nothing to pay back: ${worthWithout(told)}`;
   }
   return sentences(
-    say`An outlay of ${money(asked.outlay, told)} that ${gainPhrase(told)} ${whenPaid(discounted, told)}${plainly(asked.rate.isZero() ? ', without interest' : `, ${atRate(told)}`)}.`,
+    say`As the numbers stand, an outlay of ${money(asked.outlay, told)} that ${gainPhrase(told)} ${whenPaid(discounted, told)}${plainly(asked.rate.isZero() ? ', without interest' : `, ${atRate(told)}`)}.`,
     worth(told),
   );
 }
@@ -101,7 +101,7 @@ function internally(told: ToldYears): Phrase {
   }
   if (internal.kind === 'none')
     return say`There is no internal rate: at none do the outlay and what it brings come to the same.`;
-  const rate = rateText(internal.rate, told.format);
+  const rate = rateText(internal.rate, 1, told.format);
   return asked.outlay.gt(0)
     ? say`The money put in earns ${rate} a year (internal rate).`
     : say`The money that is freed costs ${rate} a year (internal rate).`;

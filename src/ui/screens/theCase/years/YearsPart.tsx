@@ -4,7 +4,7 @@ import { yearsOdds, yearsOddsSentence } from '../../../../present/theCase/years/
 import { chosenEntries, outlayEntries, yearsAsked, type AskedOf } from '../../../../present/theCase/years/terms';
 import { yearsTexts } from '../../../../present/theCase/years/texts';
 import { yearsFinding, yearsRemarks, type ToldYears } from '../../../../present/theCase/years/sentences';
-import type { Phrase } from '../../../../present/text/phrase';
+import { sentences, type Phrase } from '../../../../present/text/phrase';
 import { overYears, type OverYears } from '../../../../trade/years/overYears';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { MethodLink } from '../../../kit/method/MethodLink';
@@ -78,16 +78,9 @@ function YearsAnswer(props: AnswerProps): JSX.Element {
     <>
       <LiveText>
         <p class="years-finding">
-          <Sentence phrase={finding()} />
+          <Sentence phrase={sentences(odds() ?? [], finding())} />
         </p>
       </LiveText>
-      <Show when={odds()}>
-        {(said) => (
-          <p>
-            <Sentence phrase={said()} />
-          </p>
-        )}
-      </Show>
       <Show when={props.twice}>
         {(said) => (
           <p class="message">
