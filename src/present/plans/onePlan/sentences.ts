@@ -18,9 +18,12 @@ function isKnown({ budget }: OnePlan): boolean {
 /** What the plan leaves, over variable costs and over all. */
 function marginPhrase({ budget, unit }: OnePlan, name: string, format: Format): Phrase {
   const { overVariable, margin } = budget;
-  const leaves = (amount: typeof margin): Phrase =>
-    amount.lt(0) ? say`lacks ${spoken(amount.abs(), unit, format)}` : say`leaves ${spoken(amount, unit, format)}`;
-  return say`${name} ${leaves(overVariable)} over its variable costs, and ${leaves(margin)} over all costs.`;
+  const amount = (value: typeof margin): string => spoken(value.abs(), unit, format);
+  const verb = (value: typeof margin): Phrase => plainly(value.lt(0) ? 'lacks' : 'leaves');
+  const over = say`${name} ${verb(overVariable)} ${amount(overVariable)} over its variable costs`;
+  return overVariable.lt(0) === margin.lt(0)
+    ? say`${over} and ${amount(margin)} over all costs.`
+    : say`${over}, and ${verb(margin)} ${amount(margin)} over all costs.`;
 }
 
 function enoughPhrase(plants: ForPlants, format: Format): Phrase {
@@ -31,7 +34,7 @@ function enoughPhrase(plants: ForPlants, format: Format): Phrase {
   }
   if (needs.plants.isZero()) return say`at today’s price of ${price} any number of plants is enough.`;
   const now = plants.plants.gte(needs.plants) ? 'are enough' : 'would be enough';
-  return say`at today’s price of ${price} ${plantsText(plants, needs.plants, format)} ${plainly(now)}.`;
+  return say`at today’s price of ${price}, ${plantsText(plants, needs.plants, format)} ${plainly(now)}.`;
 }
 
 function priceNeeded({ needs, plants }: ForPlants): ForPlants['plants'] {

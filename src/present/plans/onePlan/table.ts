@@ -28,10 +28,11 @@ interface Amounted {
 
 function amountsOf({ budget }: OnePlan, nameOf: (cell: Cell) => string): Amounted[] {
   const { parts, totals } = onePlanTexts;
-  const lines = (list: readonly PlanLine[]): Amounted[] =>
-    list.map(({ cell, amount }) => ({ kind: 'line', name: nameOf(cell), cell, amount }));
-  const part = (heading: string, list: readonly PlanLine[]): Amounted[] =>
-    list.length === 0 ? [] : [{ kind: 'head', name: heading }, ...lines(list)];
+  const part = (heading: string, list: readonly PlanLine[]): Amounted[] => {
+    const lines = list.filter(({ amount }) => !amount.isZero());
+    const rows = lines.map(({ cell, amount }): Amounted => ({ kind: 'line', name: nameOf(cell), cell, amount }));
+    return rows.length === 0 ? [] : [{ kind: 'head', name: heading }, ...rows];
+  };
   const all = budget.totals.returns.plus(budget.totals.otherReturns);
   return [
     ...part(parts.returns, budget.returns),
@@ -46,7 +47,7 @@ function amountsOf({ budget }: OnePlan, nameOf: (cell: Cell) => string): Amounte
   ];
 }
 
-/** The rows of the budget in the order of the trade. */
+/** The rows of the budget in the order of the trade, without lines of 0. */
 export function onePlanRows(one: OnePlan, nameOf: (cell: Cell) => string, format: Format): OnePlanRow[] {
   const { forPlants } = one;
   const each = (amount: Decimal): Decimal =>

@@ -1,7 +1,7 @@
 /** Words round the enterprise budget of one plan. */
 export const onePlanTexts = {
   plan: 'Of plan',
-  region: 'The enterprise budget of one plan',
+  region: 'Lines of the enterprise budget',
   entry: 'line',
   parts: {
     returns: 'Returns with the plants',
