@@ -144,7 +144,7 @@ export function overYears(asked: YearsAsked): OverYears | Problem {
   };
 }
 
-/** The yearly gain from which on the net present value is above 0, and from which on the outlay is paid back in time. */
+/** The yearly gain above which the net present value is above 0, and from which on the outlay is paid back in time. */
 export interface NeededGains {
   readonly worth: Decimal;
   readonly paidBack: Decimal;

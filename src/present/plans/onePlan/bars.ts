@@ -13,7 +13,7 @@ interface CostBar {
   readonly look: 'filled' | 'hatched';
 }
 
-/** The costs of a plant by kind, or of the year where plants are not counted: variable ones first, the largest first. */
+/** Costs of a plant by kind, or of the year where plants are not counted: variable ones first, the largest first. */
 export function costBars(
   { budget, forPlants, unit }: OnePlan,
   nameOf: (cell: Cell) => string,

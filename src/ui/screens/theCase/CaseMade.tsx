@@ -1,4 +1,4 @@
-import { createMemo, createSignal, Show, type JSX } from 'solid-js';
+import { createMemo, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import type { CautionTopic } from '../../../present/page/cautions';
 import { hasFurther } from '../../../present/allPlans/plans';
@@ -28,7 +28,7 @@ import type { PlanPair } from '../../../present/theCase/comparedEntries';
 import { createStudies, type Studies } from './studies';
 import { AnswerAndBudget } from './AnswerAndBudget';
 import { YearsSection } from './YearsSection';
-import { yearsSettings, type YearsSettings } from './yearsSettings';
+import { createYearsSettings, type YearsSettings } from './yearsSettings';
 import { caseTexts } from '../../../present/theCase/texts';
 
 interface CaseMadeProps extends ScreenProps {
@@ -64,10 +64,9 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
     () => asked(),
     () => asked() !== undefined && (inSight() || print.isWaiting()),
   );
-  const years = yearsSettings(props.choice, () => props.store.shape().title);
-  const [yearsShown, setYearsShown] = createSignal(false);
+  const years = createYearsSettings(props);
   const print = createPrint(
-    () => (asked() === undefined || studies.settled()) && (yearsShown() || !years.isGiven()),
+    () => (asked() === undefined || studies.settled()) && years.isReady(),
     () => props.choice.set(questionSetting, 'the case'),
   );
   const invented = createMemo(() => inventedNotice(props.store.model(), plans()));
@@ -90,7 +89,6 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
           asks={asks()}
           studies={asked() === undefined ? undefined : studies}
           years={years}
-          onYears={() => setYearsShown(true)}
         />
       </div>
       <Limits invented={invented()} topics={topicsOf(props, asks())}>
@@ -153,8 +151,6 @@ interface StudiedProps extends CaseMadeProps {
   /** Undefined where there is no net change to study. */
   readonly studies: Studies | undefined;
   readonly years: YearsSettings;
-  /** Told once what the outlay brings over the years stands on the page. */
-  readonly onYears: () => void;
 }
 
 /** What the answer depends on, what it needs of people and space, and what is assumed. */
@@ -169,7 +165,7 @@ function Studied(props: StudiedProps): JSX.Element {
           </section>
         )}
       </Show>
-      <YearsSection {...props} settings={props.years} onShown={() => props.onYears()} />
+      <YearsSection {...props} settings={props.years} />
       <Show when={props.asks.length > 0}>
         <section class="part rests-on" aria-labelledby="case-asks">
           <h3 id="case-asks">{caseTexts.asks}</h3>

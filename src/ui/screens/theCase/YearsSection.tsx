@@ -1,28 +1,14 @@
 import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
-import type { CaseBudget } from '../../../present/theCase/caseOf';
 import { commonTexts } from '../../../present/text/commonTexts';
 import { caseTexts } from '../../../present/theCase/texts';
-import type { ScreenProps } from '../../app/screenProps';
 import { createSight } from '../../kit/sections/sight';
-import type { PlanPair } from '../../../present/theCase/comparedEntries';
-import type { Studies } from './studies';
-import type { YearsSettings } from './yearsSettings';
+import type { YearsProps } from './yearsProps';
 
 const YearsPart = lazy(async () => ({ default: (await import('./years/YearsPart')).YearsPart }));
 
-export interface YearsProps extends ScreenProps {
-  readonly made: CaseBudget;
-  readonly beside: PlanPair;
-  /** Undefined where there is no net change to study. */
-  readonly studies: Studies | undefined;
-  readonly settings: YearsSettings;
-  /** Told once the part stands on the page. */
-  readonly onShown: () => void;
-}
-
 /**
- * What an outlay brings over the years. It loads when it comes into sight, or at once where an outlay was given, as then
- * it belongs on the case’s paper.
+ * What an outlay brings over the years. It loads when it comes into sight, or at once where an outlay was given, as it
+ * then belongs on the case’s paper.
  */
 export function YearsSection(props: YearsProps): JSX.Element {
   let section: HTMLElement | undefined;

@@ -1,4 +1,4 @@
-import { batch } from 'solid-js';
+import { batch, createSignal } from 'solid-js';
 import { decimal } from '../../../core/number';
 import type { OutlaySource, YearsTerms } from '../../../present/theCase/years/terms';
 import {
@@ -9,7 +9,7 @@ import {
   outlaySetting,
   outlaySourceSetting,
 } from '../../app/preferences/settings/theCase';
-import type { Choice } from '../../app/screenProps';
+import type { ScreenProps } from '../../app/screenProps';
 
 /** The outlay of a case and the years looked at, kept among the choices for each model by its title. */
 export interface YearsSettings {
@@ -24,9 +24,14 @@ export interface YearsSettings {
   readonly setRate: (text: string) => void;
   readonly setLeft: (text: string) => void;
   readonly leaveOut: () => void;
+  /** Whether what has to be printed of it stands on the page: all of it, or nothing without an outlay. */
+  readonly isReady: () => boolean;
+  /** Told once it stands there. */
+  readonly shown: () => void;
 }
 
-export function yearsSettings(choice: Pick<Choice, 'get' | 'set'>, title: () => string): YearsSettings {
+export function createYearsSettings({ choice, store }: Pick<ScreenProps, 'choice' | 'store'>): YearsSettings {
+  const title = (): string => store.shape().title;
   const terms = (): YearsTerms => ({
     source: choice.get(outlaySourceSetting(title())),
     typed: choice.get(outlaySetting(title())),
@@ -35,12 +40,16 @@ export function yearsSettings(choice: Pick<Choice, 'get' | 'set'>, title: () => 
     percent: choice.get(caseRateSetting(title())),
     left: choice.get(caseLeftSetting(title())),
   });
+  const isGiven = (): boolean => {
+    const { source, typed, entries } = terms();
+    return source === 'typed' ? typed !== undefined : entries.length > 0;
+  };
+  const [isShown, setShown] = createSignal(false);
   return {
     terms,
-    isGiven: () => {
-      const { source, typed, entries } = terms();
-      return source === 'typed' ? typed !== undefined : entries.length > 0;
-    },
+    isGiven,
+    isReady: () => isShown() || !isGiven(),
+    shown: () => setShown(true),
     setSource: (source) => choice.set(outlaySourceSetting(title()), source),
     setOutlay: (text) => choice.set(outlaySetting(title()), decimal(text)),
     setEntries: (names) => choice.set(outlayEntriesSetting(title()), names),

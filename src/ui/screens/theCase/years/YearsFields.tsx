@@ -7,7 +7,7 @@ import { localFormat } from '../../../app/preferences/localFormat';
 import { RadioRow } from '../../../kit/choosers/RadioRow';
 import { NumberField } from '../../../kit/fields/NumberField';
 import { WholeField } from '../../../kit/fields/WholeField';
-import type { YearsProps } from '../YearsSection';
+import type { YearsProps } from '../yearsProps';
 import '../../../kit/fields/fields.css';
 
 interface FieldsProps extends Pick<YearsProps, 'made' | 'beside' | 'settings'> {

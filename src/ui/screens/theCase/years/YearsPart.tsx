@@ -5,12 +5,13 @@ import { chosenEntries, outlayEntries, yearsAsked, type AskedOf } from '../../..
 import { yearsTexts } from '../../../../present/theCase/years/texts';
 import { yearsFinding, yearsRemarks, type ToldYears } from '../../../../present/theCase/years/sentences';
 import { sentences, type Phrase } from '../../../../present/text/phrase';
+import type { Problem } from '../../../../core/problem';
 import { overYears, type OverYears } from '../../../../trade/years/overYears';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { MethodLink } from '../../../kit/method/MethodLink';
 import { LiveText } from '../../../kit/sections/LiveText';
 import { Sentence } from '../../../kit/sections/Sentence';
-import type { YearsProps } from '../YearsSection';
+import type { YearsProps } from '../yearsProps';
 import { YearsChart } from './YearsChart';
 import { YearsFields } from './YearsFields';
 import { YearsTable } from './YearsTable';
@@ -18,7 +19,7 @@ import './years.css';
 
 /** Payback and worth of an outlay: what is asked, the finding, its odds, a picture and the years one by one. */
 export function YearsPart(props: YearsProps): JSX.Element {
-  onMount(() => props.onShown());
+  onMount(() => props.settings.shown());
   const askedOf = createMemo((): AskedOf => ({ ...props.beside, made: props.made }));
   const entries = createMemo(() => outlayEntries(askedOf()));
   const chosen = createMemo(() => chosenEntries(entries(), props.settings.terms()));
@@ -35,7 +36,7 @@ export function YearsPart(props: YearsProps): JSX.Element {
     const known = asked();
     if (known === undefined || found() !== undefined) return '';
     if (known.gain.isNaN()) return yearsTexts.unknownGain;
-    return known.outlay.isNaN() ? yearsTexts.unknownOutlay : ((answer() as { message: string }).message ?? '');
+    return known.outlay.isNaN() ? yearsTexts.unknownOutlay : (answer() as Problem).message;
   };
   const twice = createMemo(() => {
     const double = found() && doubled(askedOf(), chosen());
