@@ -70,7 +70,11 @@ export function enterpriseBudget(of: PlanBudgeted, sold: Cell | undefined): Ente
   const more = withMore(of, sold);
   const found = marked.map((cell) => {
     const [before, after] = [of.values, more].map(({ numbers }) => numbers[cell.id] ?? unknown) as [Decimal, Decimal];
-    return { cell, amount: amountAs(marked[0] ?? cell, cell, before), moves: exact.compare(after, before) !== 0 };
+    return {
+      cell,
+      amount: amountAs(marked[0] ?? cell, cell, before),
+      moves: Math.abs(exact.compare(after, before)) === 1,
+    };
   });
   const lines = (budget: Cell['budget'], moves: boolean): PlanLine[] =>
     found

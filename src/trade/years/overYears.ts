@@ -20,7 +20,7 @@ export interface YearsAsked {
 export const mostYears = 100;
 
 /** Money that moves at one instant. */
-export interface YearLine {
+interface YearLine {
   readonly what: 'outlay' | 'gain' | 'left';
   /** Whole years from today. */
   readonly year: number;
@@ -58,7 +58,7 @@ export interface OverYears {
 }
 
 /** Why a question of money over years cannot be answered; undefined where it can. */
-export function yearsFault({ outlay, gain, years, rate, left }: YearsAsked): Problem | undefined {
+function yearsFault({ outlay, gain, years, rate, left }: YearsAsked): Problem | undefined {
   if (!Number.isInteger(years) || years < 1 || years > mostYears) {
     return problem(
       'years-horizon',

@@ -10,7 +10,7 @@ import { marked } from '../caseOf';
 import { aYear, gainUnit, type AskedOf, type OutlayEntry } from './terms';
 
 /** A cost line that may charge for the outlay a second time. */
-export interface DoubledLine {
+interface DoubledLine {
   readonly cell: Cell;
   /** The entries of the outlay that it is worked out from; none where it only repays something over years. */
   readonly from: readonly Cell[];

@@ -40,7 +40,8 @@ function answer({ worth }: YearsOdds): Phrase {
   const often = ofHundred(worth);
   const draws = plainly('from all ranges at once it is worth more than it costs');
   if (worth >= toldShares.yes) return say`${'It pays over the years'}: in ${often} ${draws}`;
-  if (worth <= toldShares.no) return say`${'It does not pay over the years'}: only in ${often} ${draws}`;
+  if (worth <= toldShares.no)
+    return say`${'It does not pay over the years'}: ${plainly(worth > 0 ? 'only in' : 'in')} ${often} ${draws}`;
   return say`${'It cannot be told yet'} whether it pays over the years: in ${often} ${draws}`;
 }
 

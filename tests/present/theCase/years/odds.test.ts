@@ -38,6 +38,7 @@ describe('the odds over the years', () => {
   it.each([
     [80, 'It pays over the years: in 80 of 100 draws'],
     [320, 'It does not pay over the years: only in 20 of 100 draws'],
+    [400, 'It does not pay over the years: in no draw'],
     [200, 'It cannot be told yet whether it pays over the years: in 50 of 100 draws'],
   ])('an outlay of %d, paid back in 4 years: %s', (outlay, beginning) =>
     expect(said(outlay, 1, 4)).toBe(

@@ -8,7 +8,6 @@ import { textOf, type Phrase } from '../../../../present/text/phrase';
 import { printedUnit } from '../../../../present/text/printedUnit';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { ChartCanvas } from '../../../kit/charts/ChartCanvas';
-import { createChartArea } from '../../../kit/charts/chartArea';
 import { openRows } from '../../../kit/charts/rows';
 
 interface CostBarsProps {
@@ -19,12 +18,7 @@ interface CostBarsProps {
 
 /** What a plant costs by kind, or the year where plants are not counted. */
 export function CostBars(props: CostBarsProps): JSX.Element {
-  const chartArea = createChartArea();
   const bars = createMemo(() => costBars(props.one, props.nameOf, localFormat));
-  const picture = createMemo(() => {
-    const ink = chartArea.ink();
-    return ink && barsPicture(bars(), ink, chartArea.width(), localFormat);
-  });
   const caption = (): string => {
     const { forPlants, unit } = props.one;
     return forPlants === undefined
@@ -40,7 +34,13 @@ export function CostBars(props: CostBarsProps): JSX.Element {
           <span class="cost-swatch fixed" aria-hidden="true" /> {onePlanTexts.fixedMark}
         </span>
       </figcaption>
-      <ChartCanvas chartArea={chartArea} label={textOf(props.finding)} open={openRows} picture={picture()} />
+      <ChartCanvas
+        title={caption()}
+        label={textOf(props.finding)}
+        open={openRows}
+        draw={(ink, width) => barsPicture(bars(), ink, width, localFormat)}
+        parts={() => ({ key: () => [] })}
+      />
     </figure>
   );
 }

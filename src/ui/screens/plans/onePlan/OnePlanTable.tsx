@@ -6,7 +6,7 @@ import { onePlanTexts } from '../../../../present/plans/onePlan/texts';
 import { printedUnit } from '../../../../present/text/printedUnit';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { Link } from '../../../kit/Link';
-import { HeadedTable } from '../../../kit/tables/HeadedTable';
+import { MixedTable } from '../../../kit/tables/MixedTable';
 
 interface OnePlanTableProps {
   readonly one: OnePlan;
@@ -19,7 +19,7 @@ export function OnePlanTable(props: OnePlanTableProps): JSX.Element {
   const rows = createMemo(() => onePlanRows(props.one, props.nameOf, localFormat));
   const each = (): string => printedUnit(props.one.forPlants?.each.text ?? '');
   return (
-    <HeadedTable
+    <MixedTable
       label={onePlanTexts.region}
       heads={[
         { words: onePlanTexts.entry },
@@ -27,7 +27,7 @@ export function OnePlanTable(props: OnePlanTableProps): JSX.Element {
         ...(props.one.forPlants === undefined ? [] : [each()]),
       ]}>
       <Index each={rows()}>{(row) => <Row row={row()} isCounted={each() !== ''} goTo={props.goTo} />}</Index>
-    </HeadedTable>
+    </MixedTable>
   );
 }
 

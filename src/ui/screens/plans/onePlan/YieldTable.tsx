@@ -3,14 +3,14 @@ import type { OnePlan } from '../../../../present/plans/onePlan/onePlan';
 import { yieldRows } from '../../../../present/plans/onePlan/sentences';
 import { onePlanTexts } from '../../../../present/plans/onePlan/texts';
 import { localFormat } from '../../../app/preferences/localFormat';
-import { HeadedTable } from '../../../kit/tables/HeadedTable';
+import { MixedTable } from '../../../kit/tables/MixedTable';
 
 /** The price that covers all costs at other yields. */
 export function YieldTable(props: { one: OnePlan }): JSX.Element {
   const rows = createMemo(() => yieldRows(props.one, localFormat));
   const { share, yield: yields, price } = onePlanTexts.yieldHeads;
   return (
-    <HeadedTable label={onePlanTexts.yields} caption={onePlanTexts.yields} heads={[yields, share, price]}>
+    <MixedTable label={onePlanTexts.yields} caption={onePlanTexts.yields} heads={[yields, share, price]}>
       <Index each={rows()}>
         {(row) => (
           <tr>
@@ -20,6 +20,6 @@ export function YieldTable(props: { one: OnePlan }): JSX.Element {
           </tr>
         )}
       </Index>
-    </HeadedTable>
+    </MixedTable>
   );
 }

@@ -4,7 +4,7 @@ import { yearRows } from '../../../../present/theCase/years/table';
 import { yearsTexts } from '../../../../present/theCase/years/texts';
 import type { OverYears } from '../../../../trade/years/overYears';
 import { localFormat } from '../../../app/preferences/localFormat';
-import { HeadedTable } from '../../../kit/tables/HeadedTable';
+import { MixedTable } from '../../../kit/tables/MixedTable';
 
 const { heads } = yearsTexts;
 
@@ -13,7 +13,7 @@ export function YearsTable(props: { found: OverYears; made: CaseBudget }): JSX.E
   const rows = createMemo(() => yearRows(props.found, props.made, localFormat));
   return (
     <div class="years-table">
-      <HeadedTable
+      <MixedTable
         label={yearsTexts.tableRegion}
         caption={yearsTexts.caption(props.made.currency)}
         heads={[heads.year, { words: heads.what }, heads.amount, heads.factor, heads.present, heads.cumulative]}>
@@ -29,7 +29,7 @@ export function YearsTable(props: { found: OverYears; made: CaseBudget }): JSX.E
             </tr>
           )}
         </Index>
-      </HeadedTable>
+      </MixedTable>
     </div>
   );
 }
