@@ -19,6 +19,8 @@ export interface DrawsRequest {
   readonly target: number;
   /** Whether to compute Sobol' indices too: what drives the spread. */
   readonly drivers: boolean;
+  /** Whether to hand over all results, so that they can be counted above other targets too. */
+  readonly kept?: boolean;
 }
 
 function viewOf(model: Model, { result, plan, against }: Subject): View | undefined {
@@ -72,8 +74,9 @@ function detailsOf({ failures, outside, knowingAll, knowingEach }: Risk): Detail
   };
 }
 
-function foundBy(main: Drawing, beside: Drawing | undefined, { target }: DrawsRequest): DrawsFound {
+function foundBy(main: Drawing, beside: Drawing | undefined, { target, kept }: DrawsRequest): DrawsFound {
   return {
+    ...(kept === true && main.risk !== undefined ? { sorted: main.risk.sorted } : {}),
     done: main.done,
     failed: main.failed(),
     spread: spreadOf(main.sorted(), beside?.sorted(), target),

@@ -1,9 +1,8 @@
 import { decimal, sum, type Decimal } from '../core/number';
 import { exact } from '../core/exact';
-import { divide, parts } from '../core/ratio';
-import { currencyOf } from '../model/budgetFaults';
 import type { Cell } from '../model/cell';
 import type { Values } from '../model/values';
+import { amountAs } from './budgetAmount';
 
 const unknown = decimal(NaN);
 
@@ -29,11 +28,9 @@ export interface PartialBudget {
 /** The change of a cell, in the unit of another; 0 where it is within rounding. */
 function changeOf(cell: Cell, first: Cell, from: Values, to: Values): Decimal {
   const [before, after] = [from, to].map(({ numbers }) => numbers[cell.id] ?? unknown) as [Decimal, Decimal];
-  const canAdd = currencyOf(cell) !== undefined && currencyOf(cell) === currencyOf(first);
-  if (!canAdd || cell.unit === undefined || first.unit === undefined) return unknown;
+  if (amountAs(first, cell, decimal(0)).isNaN()) return unknown;
   if (exact.compare(after, before) === 0) return decimal(0);
-  const { over, under } = parts(divide(cell.unit.scale, first.unit.scale));
-  return after.minus(before).times(over).dividedBy(under);
+  return amountAs(first, cell, after.minus(before));
 }
 
 /**

@@ -35,6 +35,13 @@ describe('draws of a result', () => {
     expect(before.at(-1)).toBeLessThanOrEqual(1_000_000);
     expect(last).toBe(3_000_000);
   }, 60_000);
+  it('hand over all results in order where they are asked for, once all are made', () => {
+    const { all, last } = reports(farm, { draws: 100_000, kept: true, drivers: false });
+    expect(last.sorted).toHaveLength(100_000);
+    expect(last.sorted!.every((value, i) => i === 0 || value >= last.sorted![i - 1]!)).toBe(true);
+    expect(all.slice(0, -1).every(({ found }) => found?.sorted === undefined)).toBe(true);
+    expect(reports(farm, { draws: 1000 }).last.sorted).toBeUndefined();
+  });
   it('repeat with the seed, 0 too, and change with it', () => {
     const mean = (seed: number): number => reports(farm, { seed, draws: 1000 }).last.spread!.main.mean;
     expect(mean(0)).toBe(mean(0));

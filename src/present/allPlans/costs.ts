@@ -2,11 +2,11 @@ import { decimal, sum, type Decimal } from '../../core/number';
 import { parseUnit, type Unit } from '../../core/unit';
 import { currencyOf } from '../../model/budgetFaults';
 import type { Cell } from '../../model/cell';
-import { basesOf } from '../../model/change/budgetLine';
 import { nounsIn } from '../../model/change/formulaScope';
-import { cellNamed, type Model } from '../../model/model';
+import type { Model } from '../../model/model';
 import type { Values } from '../../model/values';
 import { bestAmongNumbers } from '../../study/envelope';
+import { plantsOfYear } from '../results/plantsOfYear';
 import { addsUp } from '../theCase/caseOf';
 import { columnDecimals } from '../text/columnDecimals';
 import type { Format } from '../text/numberFormat';
@@ -36,26 +36,12 @@ export interface PlanCosts {
   readonly totals: readonly Decimal[];
 }
 
-/** The plants of a year in every plan, and what one is called; undefined where the model does not count them. */
-function plantsOf(model: Model, values: readonly Values[]): { noun: string; counts: Decimal[] } | undefined {
-  const [basis] = basesOf(model, 'plant').filter(
-    ({ cell, counted }) => cell.unitText === `${counted}/year` || cell.unitText === `${counted}/week`,
-  );
-  if (basis === undefined) return undefined;
-  // The formula is a name, or a name times the weeks of a year.
-  const factors = basis.formula.split(' * ').map((name) => cellNamed(model, name)?.id ?? -1);
-  const counts = values.map(({ numbers }) =>
-    factors.reduce((product, id) => product.times(numbers[id] ?? unknown), decimal(1)),
-  );
-  return { noun: basis.counted, counts };
-}
-
 /** The costs of a year in every plan, for a plant where that can be said; undefined where there are none to add up. */
 export function planCosts(model: Model, values: readonly Values[]): PlanCosts | undefined {
   const costs = model.cells.filter(({ budget }) => budget === 'cost');
   const [first] = costs;
   if (first?.unit === undefined || !costs.every((cell) => addsUp(cell, first))) return undefined;
-  const plants = first.unitText === `${currencyOf(first) ?? ''}/year` ? plantsOf(model, values) : undefined;
+  const plants = first.unitText === `${currencyOf(first) ?? ''}/year` ? plantsOfYear(model, values) : undefined;
   const unit = plants && parseUnit(`${currencyOf(first) ?? ''}/${plants.noun}`, nounsIn(model));
   const isEach = unit !== undefined && !('code' in unit);
   const lines = costs.map((cell): CostLine => ({

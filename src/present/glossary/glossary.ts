@@ -96,6 +96,23 @@ export const glossary: readonly Explained[] = [
     on: ['the case'],
   },
   {
+    word: 'payback',
+    means: 'The years until the yearly gain has paid for what was bought, here with interest unless it says without.',
+    on: ['the case'],
+  },
+  {
+    word: 'net present value',
+    means:
+      'All that an outlay brings over the years, less the outlay, in money of today: what comes later counts for less, by the interest it could have earned.',
+    on: ['the case'],
+  },
+  {
+    word: 'fixed and variable costs',
+    means:
+      'Variable costs rise with each plant more, such as seed and packing; fixed ones stay as they are, such as rent.',
+    on: ['plans'],
+  },
+  {
     word: 'interval of the mean',
     means:
       'Where the true seconds lie with the chance stated, as far as these batches can tell. More batches make it narrower.',

@@ -35,6 +35,8 @@ export interface DrawsFound {
   readonly failed: number;
   /** Undefined where no result could be computed. */
   readonly spread: DrawSpread | undefined;
+  /** The results, ascending, once all draws are made and where they were asked for. */
+  readonly sorted?: Float64Array | undefined;
   /** True where no input with a range affects the result. */
   readonly certain: boolean;
   readonly details: Details | undefined;

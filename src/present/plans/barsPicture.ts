@@ -13,6 +13,8 @@ export interface PlanBars {
   /** NaN where a plan has none. */
   readonly values: readonly number[];
   readonly texts: readonly string[];
+  /** How the bars are drawn where they stand for no plans, and no letter tells. */
+  readonly looks?: readonly ('filled' | 'hatched')[];
 }
 
 const row = 24;
@@ -25,7 +27,10 @@ const gap = 8;
 const mostNames = 0.38;
 
 /** Filled for A, hatched for B, outlined for any other: what tells them apart is never colour alone. */
-function styleOf(letter: string, ink: ChartInk): BarStyle {
+function styleOf({ letters, looks }: PlanBars, place: number, ink: ChartInk): BarStyle {
+  const [letter, look] = [letters[place], looks?.[place]];
+  if (look === 'filled') return { fill: ink.quiet, edge: ink.quiet, thickness };
+  if (look === 'hatched') return { fill: ink.hatched(ink.quiet), edge: ink.quiet, thickness };
   if (letter === 'A') return { fill: ink.planA, edge: ink.planA, thickness };
   if (letter === 'B') return { fill: ink.hatched(ink.planB), edge: ink.planB, thickness };
   return { fill: ink.paper, edge: ink.quiet, thickness };
@@ -73,7 +78,7 @@ export function barsPicture(bars: PlanBars, ink: ChartInk, width: number, format
     under: (plot) => {
       upright(plot, 0, { colour: ink.quiet, width: 1, dash: [] });
       bars.values.forEach((value, plan) => {
-        bar(plot, 0, value, plot.y(plan), styleOf(bars.letters[plan] ?? '', ink));
+        bar(plot, 0, value, plot.y(plan), styleOf(bars, plan, ink));
       });
     },
     over: write,

@@ -49,6 +49,7 @@ export const plansTexts = {
   hasOwn: (plan: string) => `${plan} has this number alone.`,
   hasOwnFormula: (plan: string) => `${plan} calculates it by a formula of its own: a number here takes its place.`,
   goToEntry: 'Go to the entry',
+  onePlan: 'Enterprise budget of one plan',
   differences: 'What differs',
   differencesRegion: 'Entries that differ',
   entry: 'Entry',

@@ -6,12 +6,13 @@ export const caseTexts = {
   /** @param letters of the plans in which a check does not hold */
   failing: (letters: string, check: string): LinkedPhrase => sayLinked`${plainly(`Plan ${letters}: `)}${link(check)}`,
   hangsOn: 'What it hangs on',
+  overYears: 'What does the outlay bring over the years?',
   asks: 'What it asks of people and space',
   asksTable: 'Headlines, and what differs between the plans',
   assumed: 'What is assumed',
   limits: 'What this is not',
   noAdvice:
-    'These are estimates for one usual year, made from guesses, and no financial, tax or legal advice: have a decision that matters looked at by someone licensed to give it. What the change costs once, what it brings in later years, and what is the same in both plans are left out. Local rules on wages and safety decide.',
+    'These are estimates for one usual year, made from guesses, and no financial, tax or legal advice: have a decision that matters looked at by someone licensed to give it. What the change costs once and brings in later years counts only where an outlay is given; what is the same in both plans is left out. Local rules on wages and safety decide.',
   print: 'Print the case',
   working: 'One moment: the case is being worked out …',
 } as const;

@@ -11,7 +11,7 @@ import type { Closest } from './closest';
  * Shares of the draws in which it pays, up to which and from which an answer is given; between them nobody can tell.
  * Common practice, no source.
  */
-const told = { no: 0.2, yes: 0.8 };
+export const toldShares = { no: 0.2, yes: 0.8 };
 
 /** What the draws and the search for turning points have found of a case. */
 export interface Studied {
@@ -28,14 +28,14 @@ function answer({ odds }: Studied, { netChange }: CaseBudget): Phrase {
       : say`${'It does not pay'}, on the numbers as they stand.`;
   }
   const often = ofHundred(above);
-  if (above >= told.yes) return say`${'It pays'}: in ${often} from all ranges at once.`;
-  if (above <= told.no) return say`${'It does not pay'}: it would in ${often} from all ranges at once.`;
+  if (above >= toldShares.yes) return say`${'It pays'}: in ${often} from all ranges at once.`;
+  if (above <= toldShares.no) return say`${'It does not pay'}: it would in ${often} from all ranges at once.`;
   return say`${'It cannot be told yet'} whether it pays: it does in ${often} from all ranges at once.`;
 }
 
 function isOpen({ odds: { spread, certain } }: Studied): boolean {
   const above = spread?.main.above;
-  return !certain && above !== undefined && above > told.no && above < told.yes;
+  return !certain && above !== undefined && above > toldShares.no && above < toldShares.yes;
 }
 
 /** What would change the answer, or what to find out before there is one. */

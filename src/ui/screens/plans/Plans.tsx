@@ -1,4 +1,4 @@
-import { createMemo, Show, type JSX } from 'solid-js';
+import { createMemo, lazy, Show, type JSX } from 'solid-js';
 import { differencesSentence, differingEntries } from '../../../present/plans/differing';
 import { plansFinding } from '../../../present/plans/finding';
 import { comparedResults, resultRows } from '../../../present/plans/sideBySide';
@@ -8,6 +8,7 @@ import { usePage } from '../../app/pageContext';
 import { localFormat } from '../../app/preferences/localFormat';
 import type { ScreenProps } from '../../app/screenProps';
 import { createPlanChoice } from '../../app/store/comparedPlans';
+import { LazySection } from '../../kit/sections/LazySection';
 import { LiveText } from '../../kit/sections/LiveText';
 import { Sentence } from '../../kit/sections/Sentence';
 import { CompareTwo } from './CompareTwo';
@@ -21,6 +22,8 @@ import '../../kit/sections/answers.css';
 import '../../kit/sections/section.css';
 import '../../kit/charts/curve.css';
 import './styles.css';
+
+const OnePlanPart = lazy(async () => ({ default: (await import('./onePlan/OnePlanPart')).OnePlanPart }));
 
 /** Plans: all of them, what can be done with each, and what they come to side by side. */
 export function Plans(props: ScreenProps): JSX.Element {
@@ -60,6 +63,9 @@ export function Plans(props: ScreenProps): JSX.Element {
       <Show when={names().length > 1}>
         <WhatDiffers {...props} names={names()} changed={changed()} />
       </Show>
+      <LazySection id="plans-one-budget" class="one-plan" heading={plansTexts.onePlan}>
+        {() => <OnePlanPart {...props} names={names()} index={changed()} choosePlan={choosePlan} />}
+      </LazySection>
     </section>
   );
 }

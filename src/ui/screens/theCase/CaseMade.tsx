@@ -27,6 +27,8 @@ import { createPrint, type Print } from './printCase';
 import type { PlanPair } from '../../../present/theCase/comparedEntries';
 import { createStudies, type Studies } from './studies';
 import { AnswerAndBudget } from './AnswerAndBudget';
+import { YearsSection } from './YearsSection';
+import { createYearsSettings, type YearsSettings } from './yearsSettings';
 import { caseTexts } from '../../../present/theCase/texts';
 
 interface CaseMadeProps extends ScreenProps {
@@ -62,8 +64,9 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
     () => asked(),
     () => asked() !== undefined && (inSight() || print.isWaiting()),
   );
+  const years = createYearsSettings(props);
   const print = createPrint(
-    () => asked() === undefined || studies.settled(),
+    () => (asked() === undefined || studies.settled()) && years.isReady(),
     () => props.choice.set(questionSetting, 'the case'),
   );
   const invented = createMemo(() => inventedNotice(props.store.model(), plans()));
@@ -85,6 +88,7 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
           beside={beside()}
           asks={asks()}
           studies={asked() === undefined ? undefined : studies}
+          years={years}
         />
       </div>
       <Limits invented={invented()} topics={topicsOf(props, asks())}>
@@ -146,6 +150,7 @@ interface StudiedProps extends CaseMadeProps {
   readonly asks: readonly PlanDemand[];
   /** Undefined where there is no net change to study. */
   readonly studies: Studies | undefined;
+  readonly years: YearsSettings;
 }
 
 /** What the answer depends on, what it needs of people and space, and what is assumed. */
@@ -160,6 +165,7 @@ function Studied(props: StudiedProps): JSX.Element {
           </section>
         )}
       </Show>
+      <YearsSection {...props} settings={props.years} />
       <Show when={props.asks.length > 0}>
         <section class="part rests-on" aria-labelledby="case-asks">
           <h3 id="case-asks">{caseTexts.asks}</h3>

@@ -59,7 +59,7 @@ export function createStudies(of: Of, asked: Accessor<WithNetChange | undefined>
     const { subject } = request;
     return {
       sheet,
-      request: { subject, beside: undefined, draws: count, seed: settings.seed(), target, drivers: false },
+      request: { subject, beside: undefined, draws: count, seed: settings.seed(), target, drivers: false, kept: true },
     };
   });
   const search = createFollowingJob('switching values', () => sought(), wake);

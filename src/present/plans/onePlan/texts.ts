@@ -1,0 +1,29 @@
+/** Words round the enterprise budget of one plan. */
+export const onePlanTexts = {
+  plan: 'Of plan',
+  region: 'Lines of the enterprise budget',
+  entry: 'line',
+  parts: {
+    returns: 'Returns with the plants',
+    otherReturns: 'Other returns',
+    variable: 'Variable costs, which rise with each plant',
+    fixed: 'Fixed costs, which stay as they are',
+  },
+  totals: {
+    returns: 'all returns',
+    variable: 'all variable costs',
+    fixed: 'all fixed costs',
+  },
+  overVariable: 'Margin over variable costs',
+  margin: 'Margin',
+  picture: (unit: string) => `What a plant costs, by kind, ${unit}`,
+  pictureOfYear: (unit: string) => `What the year costs, by kind, ${unit}`,
+  variableMark: 'filled: variable',
+  fixedMark: 'hatched: fixed',
+  yields: 'Breakeven price at other yields',
+  yieldHeads: { yield: 'plants a year', share: 'against today', price: 'price that covers all costs' },
+  noLines:
+    'No entry is a line of the yearly budget in one currency: mark returns and costs in the file’s budget column, or add a cost or return beside the numbers.',
+  noPlants: 'No entry counts plants a year, so nothing is said of a plant.',
+  unknown: 'A line has no value in this plan today, so nothing can be added up.',
+} as const;

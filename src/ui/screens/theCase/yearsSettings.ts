@@ -1,0 +1,65 @@
+import { batch, createSignal } from 'solid-js';
+import { decimal } from '../../../core/number';
+import type { OutlaySource, YearsTerms } from '../../../present/theCase/years/terms';
+import {
+  caseLeftSetting,
+  caseRateSetting,
+  caseYearsSetting,
+  outlayEntriesSetting,
+  outlaySetting,
+  outlaySourceSetting,
+} from '../../app/preferences/settings/theCase';
+import type { ScreenProps } from '../../app/screenProps';
+
+/** The outlay of a case and the years looked at, kept among the choices for each model by its title. */
+export interface YearsSettings {
+  readonly terms: () => YearsTerms;
+  /** Whether a person has named an outlay, typed or by entries. */
+  readonly isGiven: () => boolean;
+  readonly setSource: (source: OutlaySource) => void;
+  /** Numbers as model files write them. */
+  readonly setOutlay: (text: string) => void;
+  readonly setEntries: (names: readonly string[]) => void;
+  readonly setYears: (years: number) => void;
+  readonly setRate: (text: string) => void;
+  readonly setLeft: (text: string) => void;
+  readonly leaveOut: () => void;
+  /** Whether what has to be printed of it stands on the page: all of it, or nothing without an outlay. */
+  readonly isReady: () => boolean;
+  /** Told once it stands there. */
+  readonly shown: () => void;
+}
+
+export function createYearsSettings({ choice, store }: Pick<ScreenProps, 'choice' | 'store'>): YearsSettings {
+  const title = (): string => store.shape().title;
+  const terms = (): YearsTerms => ({
+    source: choice.get(outlaySourceSetting(title())),
+    typed: choice.get(outlaySetting(title())),
+    entries: choice.get(outlayEntriesSetting(title())),
+    years: choice.get(caseYearsSetting(title())),
+    percent: choice.get(caseRateSetting(title())),
+    left: choice.get(caseLeftSetting(title())),
+  });
+  const isGiven = (): boolean => {
+    const { source, typed, entries } = terms();
+    return source === 'typed' ? typed !== undefined : entries.length > 0;
+  };
+  const [isShown, setShown] = createSignal(false);
+  return {
+    terms,
+    isGiven,
+    isReady: () => isShown() || !isGiven(),
+    shown: () => setShown(true),
+    setSource: (source) => choice.set(outlaySourceSetting(title()), source),
+    setOutlay: (text) => choice.set(outlaySetting(title()), decimal(text)),
+    setEntries: (names) => choice.set(outlayEntriesSetting(title()), names),
+    setYears: (years) => choice.set(caseYearsSetting(title()), years),
+    setRate: (text) => choice.set(caseRateSetting(title()), decimal(text)),
+    setLeft: (text) => choice.set(caseLeftSetting(title()), decimal(text)),
+    leaveOut: () =>
+      batch(() => {
+        choice.set(outlaySetting(title()), undefined);
+        choice.set(outlayEntriesSetting(title()), []);
+      }),
+  };
+}
