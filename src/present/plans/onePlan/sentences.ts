@@ -58,26 +58,22 @@ export function onePlanFinding(one: OnePlan, name: string, format: Format): Phra
   );
 }
 
-/** A breakeven price at a yield other than today’s. */
-export interface YieldRow {
-  readonly plants: string;
-  readonly share: string;
-  readonly price: string;
-}
-
 /** Shares of today’s yield as extension budgets print them. */
 const yieldShares = ['0.8', '1', '1.2'];
 
 /** The prices that cover all costs at a fifth less, at today’s and at a fifth more plants. */
-export function yieldRows({ forPlants }: OnePlan, format: Format): YieldRow[] {
-  if (forPlants === undefined) return [];
-  return yieldShares.map((share) => {
-    const plants = forPlants.plants.times(share);
+export function yieldTable({ forPlants }: OnePlan, format: Format): DataTable {
+  const { share: against, yield: yields, price } = onePlanTexts.yieldHeads;
+  const rows = (forPlants === undefined ? [] : yieldShares).map((share) => {
+    const { plants: today, needs, each } = forPlants!;
+    const plants = today.times(share);
     const more = decimal(share).minus(1).times(100);
-    return {
-      plants: format.fixed(plants, 0),
-      share: more.isZero() ? 'today' : `${format.signed(more, undefined)}${space}%`,
-      price: spoken(breakevenPrice(forPlants.needs, plants), forPlants.each, format),
-    };
+    const least = breakevenPrice(needs, plants);
+    return [
+      figure(format.fixed(plants, 0), plants),
+      figure(more.isZero() ? onePlanTexts.today : `${format.signed(more, undefined)}${space}%`, more, '%'),
+      figure(spoken(least, each, format), least, printedUnit(each.text)),
+    ];
   });
+  return { caption: onePlanTexts.yields, columns: [{ name: yields }, { name: against }, { name: price }], rows };
 }

@@ -3,12 +3,16 @@ import type { Cell } from '../../../model/cell';
 import type { PlanLine } from '../../../trade/enterpriseBudget';
 import { columnDecimals } from '../../text/columnDecimals';
 import { commonTexts } from '../../text/commonTexts';
+import { figure, words, type DataTable } from '../../table/dataTable';
 import type { Format } from '../../text/numberFormat';
+import { printedUnit } from '../../text/printedUnit';
 import type { OnePlan } from './onePlan';
 import { onePlanTexts } from './texts';
 
 /** A line, a sum or a result of the budget; amounts of a year and, where plants are counted, of a plant. */
 export interface OnePlanRow {
+  /** The amount of a year; undefined for a heading. */
+  readonly amount: Decimal | undefined;
   readonly kind: 'head' | 'line' | 'sum' | 'result';
   readonly name: string;
   /** The entry of a line. */
@@ -62,7 +66,24 @@ export function onePlanRows(one: OnePlan, nameOf: (cell: Cell) => string, format
     kind,
     name,
     cell,
+    amount,
     year: amount === undefined ? '' : text(amount, decimals),
     plant: amount === undefined || forPlants === undefined ? '' : text(each(amount), eachDecimals),
   }));
+}
+
+/** The same rows as a table that can be taken out. */
+export function onePlanTable(one: OnePlan, rows: readonly OnePlanRow[]): DataTable {
+  const { forPlants, unit } = one;
+  const ofPlant = ({ amount, plant }: OnePlanRow) =>
+    forPlants === undefined ? [] : [figure(plant, amount?.dividedBy(forPlants.plants))];
+  return {
+    caption: onePlanTexts.region,
+    columns: [
+      { name: onePlanTexts.entry, words: true },
+      { name: printedUnit(unit.text) },
+      ...(forPlants === undefined ? [] : [{ name: printedUnit(forPlants.each.text) }]),
+    ],
+    rows: rows.map((row) => [words(row.name), figure(row.year, row.amount), ...ofPlant(row)]),
+  };
 }

@@ -21,6 +21,7 @@ export const onePlanTexts = {
   variableMark: 'filled: variable',
   fixedMark: 'hatched: fixed',
   yields: 'Breakeven price at other yields',
+  today: 'today',
   yieldHeads: { yield: 'plants a year', share: 'against today', price: 'price that covers all costs' },
   noLines:
     'No entry is a line of the yearly budget in one currency: mark returns and costs in the file’s budget column, or add a cost or return beside the numbers.',

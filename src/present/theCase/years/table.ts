@@ -1,5 +1,6 @@
 import { columnDecimals } from '../../text/columnDecimals';
 import type { OverYears } from '../../../trade/years/overYears';
+import { figure, words, type DataTable } from '../../table/dataTable';
 import type { Format } from '../../text/numberFormat';
 import type { CaseBudget } from '../caseOf';
 import { outlayUnit } from './terms';
@@ -36,4 +37,32 @@ export function yearRows({ lines }: OverYears, made: CaseBudget, format: Format)
     cumulative: format.fixed(cumulative, decimals),
     pays: i > 0 && i === first,
   }));
+}
+
+/** The same rows as a table that can be taken out. */
+export function yearsTable(found: OverYears, made: CaseBudget, format: Format): DataTable {
+  const { heads } = yearsTexts;
+  const rows = yearRows(found, made, format);
+  return {
+    caption: yearsTexts.caption(made.currency),
+    columns: [
+      { name: heads.year },
+      { name: heads.what, words: true },
+      { name: heads.amount, unit: made.currency },
+      { name: heads.factor },
+      { name: heads.present, unit: made.currency },
+      { name: heads.cumulative, unit: made.currency },
+    ],
+    rows: found.lines.map(({ year, amount, factor, present, cumulative }, i) => {
+      const row = rows[i]!;
+      return [
+        figure(row.year, year),
+        words(row.what),
+        figure(row.amount, amount),
+        figure(row.factor, factor),
+        figure(row.present, present),
+        figure(row.cumulative, cumulative),
+      ];
+    }),
+  };
 }

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { onePlanFinding, yieldRows } from '../../../../src/present/plans/onePlan/sentences';
+import { onePlanFinding, yieldTable } from '../../../../src/present/plans/onePlan/sentences';
 import { textOf } from '../../../../src/present/text/phrase';
 import { format } from '../../theCase/budgets';
 import { heads, oneIn } from './sold';
@@ -41,10 +41,10 @@ it('says that a line has no value, and that plants are not counted', () => {
 });
 
 it('has prices for a fifth less and a fifth more', () => {
-  expect(yieldRows(oneIn(heads)!, format).map((row) => plain(Object.values(row).join(' | ')))).toEqual([
+  expect(yieldTable(oneIn(heads)!, format).rows.map((row) => plain(row.map(({ text }) => text).join(' | ')))).toEqual([
     '800 | −20 % | 1.73 EUR per head',
     '1,000 | today | 1.50 EUR per head',
     '1,200 | +20 % | 1.35 EUR per head',
   ]);
-  expect(yieldRows(oneIn('rent [EUR/year]: 5 | budget: cost')!, format)).toEqual([]);
+  expect(yieldTable(oneIn('rent [EUR/year]: 5 | budget: cost')!, format).rows).toEqual([]);
 });

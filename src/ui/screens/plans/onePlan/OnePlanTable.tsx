@@ -1,12 +1,12 @@
 import { createMemo, Index, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import type { OnePlan } from '../../../../present/plans/onePlan/onePlan';
-import { onePlanRows, type OnePlanRow } from '../../../../present/plans/onePlan/table';
+import { onePlanRows, onePlanTable, type OnePlanRow } from '../../../../present/plans/onePlan/table';
 import { onePlanTexts } from '../../../../present/plans/onePlan/texts';
 import { printedUnit } from '../../../../present/text/printedUnit';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { Link } from '../../../kit/Link';
-import { MixedTable } from '../../../kit/tables/MixedTable';
+import { TableRoom } from '../../../kit/tables/TableRoom';
 
 interface OnePlanTableProps {
   readonly one: OnePlan;
@@ -19,15 +19,22 @@ export function OnePlanTable(props: OnePlanTableProps): JSX.Element {
   const rows = createMemo(() => onePlanRows(props.one, props.nameOf, localFormat));
   const each = (): string => printedUnit(props.one.forPlants?.each.text ?? '');
   return (
-    <MixedTable
-      label={onePlanTexts.region}
-      heads={[
-        { words: onePlanTexts.entry },
-        printedUnit(props.one.unit.text),
-        ...(props.one.forPlants === undefined ? [] : [each()]),
-      ]}>
-      <Index each={rows()}>{(row) => <Row row={row()} isCounted={each() !== ''} goTo={props.goTo} />}</Index>
-    </MixedTable>
+    <TableRoom label={onePlanTexts.region} table={() => onePlanTable(props.one, rows())}>
+      <thead>
+        <tr>
+          <th scope="col" class="words">
+            {onePlanTexts.entry}
+          </th>
+          <th scope="col">{printedUnit(props.one.unit.text)}</th>
+          <Show when={each()}>
+            <th scope="col">{each()}</th>
+          </Show>
+        </tr>
+      </thead>
+      <tbody>
+        <Index each={rows()}>{(row) => <Row row={row()} isCounted={each() !== ''} goTo={props.goTo} />}</Index>
+      </tbody>
+    </TableRoom>
   );
 }
 
