@@ -2,9 +2,13 @@
 export const trialsTexts = {
   question: 'How long does a plant take, and how sure is that?',
   howTo:
-    'Time a few batches of a step, a board or two each, and count their plants: with the watch here, by hand, or from a file. A file has the columns step, plants and seconds, one row a batch; worker, rating, date, lost and note if you like.',
+    'Time a few batches of a step, a board or two each, and count their plants: with the watch here, by hand, or from a file. A file has the columns step, plants and seconds, one row a batch; worker, rating, date, lost, way and note if you like.',
   open: 'Open trials (CSV)',
   loadInvented: 'Load invented trials',
+  addOthers: 'Add trials of another phone (CSV)',
+  /** @param added batches with their noun; @param there of the file, that were there before */
+  merged: (file: string, added: string, there: number) =>
+    `${file}: ${added} added, ${there === 0 ? 'none was' : there === 1 ? '1 was' : `${there} were`} there already.`,
   save: 'Save the trials (CSV)',
   takeOutAll: 'Take out all batches',
   isOpen: (file: string) => `${file} is open.`,
