@@ -5,7 +5,9 @@ import type { ChartInk } from '../picture/ink';
 import type { LinesPicture } from '../picture/linesPicture';
 import { level, ring } from '../picture/marks';
 import type { Plot } from '../picture/plot';
+import { figure, words, type DataTable } from '../table/dataTable';
 import type { Format } from '../text/numberFormat';
+import { timingFields } from './texts';
 import { learningTexts } from './learningTexts';
 import type { LearningFound } from './learning';
 
@@ -70,20 +72,17 @@ export function runPicture(found: LearningFound, ink: ChartInk, width: number, f
   };
 }
 
-/** A batch as a line of the table that goes with the picture. */
-export interface RunRow {
-  readonly plants: string;
-  readonly day: string;
-  readonly seconds: string;
-}
-
-/** The first batches of the run as a table; more would be slow to lay out. */
+/** The first batches of the run are tabled; more would be slow to lay out. */
 export const mostRunRows = 200;
 
-export function runRows({ run }: LearningFound, format: Format): RunRow[] {
-  return run.slice(0, mostRunRows).map(({ batch, upTo, seconds }) => ({
-    plants: format.tick(upTo - floatOf(batch.plants), 1),
-    day: batch.date,
-    seconds: format.tick(seconds, 0.01),
-  }));
+export function runTable({ run }: LearningFound, format: Format): DataTable {
+  const { across, day, numbers } = learningTexts;
+  return {
+    caption: numbers,
+    columns: [across, day, timingFields.secondsEach].map((name) => ({ name })),
+    rows: run.slice(0, mostRunRows).map(({ batch, upTo, seconds }) => {
+      const before = upTo - floatOf(batch.plants);
+      return [figure(format.tick(before, 1), before), words(batch.date), figure(format.tick(seconds, 0.01), seconds)];
+    }),
+  };
 }

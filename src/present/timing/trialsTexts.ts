@@ -1,3 +1,5 @@
+import { space } from '../text/numberFormat';
+
 /** Fixed texts of opening, keeping and saving trials. */
 export const trialsTexts = {
   question: 'How long does a plant take, and how sure is that?',
@@ -6,9 +8,9 @@ export const trialsTexts = {
   open: 'Open trials (CSV)',
   loadInvented: 'Load invented trials',
   addOthers: 'Add trials of another phone (CSV)',
-  /** @param added batches with their noun; @param there of the file, that were there before */
-  merged: (file: string, added: string, there: number) =>
-    `${file}: ${added} added, ${there === 0 ? 'none was' : there === 1 ? '1 was' : `${there} were`} there already.`,
+  /** @param added batches that were not there yet; @param there those that were */
+  merged: (file: string, added: number, there: number) =>
+    `${file}: ${added}${space}${added === 1 ? 'batch' : 'batches'} added, ${there === 0 ? 'none was' : there === 1 ? '1 was' : `${there} were`} there already.`,
   save: 'Save the trials (CSV)',
   takeOutAll: 'Take out all batches',
   isOpen: (file: string) => `${file} is open.`,

@@ -2,12 +2,17 @@ import type { Batch } from '../../model/trials';
 import { normalQuantile } from '../../study/normal';
 import type { StepTime } from '../../trade/timeStudy';
 import { compareWays, type WaysCompared, type WaysSpread } from '../../trade/waysCompared';
+import type { Decimal } from '../../core/number';
+import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
 import { space, type Format } from '../text/numberFormat';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { decimalsBy } from './secondsDigits';
 import { atStart, batchCount, perCent, percentText, secondsText } from './sentences';
 import type { StepFound } from './study';
 import type { TimingTerms } from './terms';
+import { resultsTexts } from './resultsTexts';
+import { timingFields } from './texts';
+import { waysTexts } from './waysTexts';
 
 /** Two ways of doing a step, the quicker one second. */
 export interface WaysFound extends WaysCompared {
@@ -52,29 +57,32 @@ export function waysFound(
   return back && { ...back, slow: other, quick: one };
 }
 
-/** One way in the table of both. */
-export interface WayRow {
-  readonly way: string;
-  readonly batches: string;
-  readonly plants: string;
-  readonly seconds: string;
-  /** Its interval; blank where there is none. */
-  readonly range: string;
-}
-
-/** Both ways as lines of a table, the slower one first. */
-export function wayRows({ slow, quick, first, second }: WaysFound, format: Format): WayRow[] {
-  const row = (way: string, time: StepTime): WayRow => {
-    const ends = time.spread?.interval.map((end) => secondsText(end, time, format));
-    return {
-      way,
-      batches: format.written(String(time.batches)),
-      plants: format.full(time.plants),
-      seconds: secondsText(time.secondsPerPlant, time, format),
-      range: ends === undefined ? '' : ends.join(' to '),
-    };
+/** Both ways as a table, the slower one first. */
+export function waysTable({ slow, quick, first, second }: WaysFound, format: Format): DataTable {
+  const row = (way: string, time: StepTime): DataCell[] => {
+    const seconds = (value: Decimal | undefined): DataCell =>
+      value === undefined ? words('–') : figure(secondsText(value, time, format), value);
+    return [
+      words(way),
+      seconds(time.secondsPerPlant),
+      seconds(time.spread?.interval[0]),
+      seconds(time.spread?.interval[1]),
+      figure(format.written(String(time.batches)), time.batches),
+      figure(format.full(time.plants), time.plants),
+    ];
   };
-  return [row(slow, first), row(quick, second)];
+  const heads = [
+    timingFields.secondsEach,
+    resultsTexts.from,
+    resultsTexts.to,
+    resultsTexts.batches,
+    timingFields.plants,
+  ];
+  return {
+    caption: waysTexts.table,
+    columns: [{ name: waysTexts.way, words: true }, ...heads.map((name) => ({ name }))],
+    rows: [row(slow, first), row(quick, second)],
+  };
 }
 
 function savedTexts(found: WaysFound, spread: WaysSpread, format: Format): readonly [string, string, string] {

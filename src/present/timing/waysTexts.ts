@@ -4,7 +4,6 @@ export const waysTexts = {
   howTo: (step: string) =>
     `Name the way of each batch of ${step} in its field “way”, such as “at the bed” and “workbench”: with two names the two are compared here.`,
   way: 'Way',
-  between: 'between',
   one: 'One way',
   other: 'The other way',
   table: 'Both ways',

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { learningFound } from '../../../src/present/timing/learning';
-import { mostRunRows, runPicture, runRows } from '../../../src/present/timing/runPicture';
+import { mostRunRows, runPicture, runTable } from '../../../src/present/timing/runPicture';
 import { english, only, timing } from './trials';
 
 const ink = { planA: 'blue', text: 'black', quiet: 'grey', paper: 'white' } as never;
@@ -32,6 +32,6 @@ it('10,000 batches are drawn, and tabled as far as one would read', () => {
   const found = learningFound(only(text), timing());
   const drawn = runPicture(found, ink, 600, english);
   expect(drawn.lines[0]!.points).toHaveLength(10_000);
-  expect(runRows(found, english)).toHaveLength(mostRunRows);
+  expect(runTable(found, english).rows).toHaveLength(mostRunRows);
   expect(process.cpuUsage(before).user / 1e6).toBeLessThan(20);
 });

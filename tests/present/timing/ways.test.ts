@@ -3,7 +3,7 @@ import { textOf } from '../../../src/present/text/phrase';
 import {
   chosenWays,
   wayNames,
-  wayRows,
+  waysTable,
   waysFound,
   waysSentence,
   type WaysFound,
@@ -58,10 +58,9 @@ describe('two ways of a step', () => {
     expect(told([120, 120], [120, 120])).toBe('At the bed and workbench took the same 12.0 s a plant.'));
 
   it('stand in a table, the slower first', () =>
-    expect(wayRows(found([90, 100, 110, 100], [110, 120, 130, 120]), english).map(({ way }) => way)).toEqual([
-      'workbench',
-      'at the bed',
-    ]));
+    expect(waysTable(found([90, 100, 110, 100], [110, 120, 130, 120]), english).rows.map(([way]) => way!.text)).toEqual(
+      ['workbench', 'at the bed'],
+    ));
 });
 
 describe('the ways that are compared', () => {

@@ -1,10 +1,11 @@
+import { keyText } from '../../../present/picture/keySigns';
+import type { ChartInk } from '../../../present/picture/ink';
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import { decimal, numberToText, type Decimal } from '../../../core/number';
 import type { LearningCurve } from '../../../trade/learningCurve';
 import { localFormat } from '../../app/preferences/localFormat';
 import { learnedPlantsSetting } from '../../app/preferences/settings/timing';
 import { ChartCanvas } from '../../kit/charts/ChartCanvas';
-import { createChartArea } from '../../kit/charts/chartArea';
 import { openLines } from '../../kit/charts/lines';
 import { AskedNumber } from '../../kit/fields/AskedNumber';
 import { MethodLink } from '../../kit/method/MethodLink';
@@ -24,9 +25,8 @@ import {
   type LearningFound,
 } from '../../../present/timing/learning';
 import { learningTexts } from '../../../present/timing/learningTexts';
-import { runPicture, runRows } from '../../../present/timing/runPicture';
+import { runPicture, runTable } from '../../../present/timing/runPicture';
 import { stepName } from '../../../present/timing/sentences';
-import { timingFields } from '../../../present/timing/texts';
 import { typedPlants } from '../../../present/timing/typedPlants';
 import { OneOffer } from './OfferLine';
 import { targetOf, usedIn, type StepPartProps } from './stepPart';
@@ -57,40 +57,28 @@ export function LearningPart(props: StepPartProps): JSX.Element {
 }
 
 function RunChart(props: { learned: LearningFound; label: string }): JSX.Element {
-  const chartArea = createChartArea();
-  const picture = createMemo((): LinesPicture | undefined => {
-    const ink = chartArea.ink();
-    if (ink === undefined || chartArea.width() === 0) return undefined;
-    return runPicture(props.learned, ink, chartArea.width(), localFormat);
-  });
+  const draw = (ink: ChartInk, width: number): LinesPicture => runPicture(props.learned, ink, width, localFormat);
+  const key = (): string[] => [
+    learningTexts.ring,
+    ...(props.learned.run.some(({ batch }) => batch.leftOut !== '') ? [learningTexts.cross] : []),
+    learningTexts.dashed,
+    ...(props.learned.curve?.isLearning === true ? [learningTexts.curve] : []),
+  ];
   return (
     <figure class="timing-dots">
       <figcaption class="key">
         <span class="key-what">{learningTexts.caption}</span>
-        <span>{learningTexts.ring}</span>
-        <Show when={props.learned.run.some(({ batch }) => batch.leftOut !== '')}>
-          <span>{learningTexts.cross}</span>
-        </Show>
-        <span>{learningTexts.dashed}</span>
-        <Show when={props.learned.curve?.isLearning}>
-          <span>{learningTexts.curve}</span>
-        </Show>
+        <For each={key()}>{(text) => <span>{text}</span>}</For>
       </figcaption>
-      <ChartCanvas chartArea={chartArea} label={props.label} open={openLines} picture={picture()} />
+      <ChartCanvas
+        title={learningTexts.caption}
+        label={props.label}
+        open={openLines}
+        draw={draw}
+        parts={() => ({ key: () => key().map(keyText) })}
+      />
       <NumbersBehind summary={learningTexts.numbers}>
-        <HeadedTable
-          label={learningTexts.numbers}
-          heads={[learningTexts.across, learningTexts.day, timingFields.secondsEach]}>
-          <For each={runRows(props.learned, localFormat)}>
-            {(row) => (
-              <tr>
-                <td>{row.plants}</td>
-                <td>{row.day}</td>
-                <td>{row.seconds}</td>
-              </tr>
-            )}
-          </For>
-        </HeadedTable>
+        <HeadedTable label={learningTexts.numbers} table={runTable(props.learned, localFormat)} captioned={false} />
       </NumbersBehind>
     </figure>
   );

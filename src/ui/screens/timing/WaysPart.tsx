@@ -7,9 +7,7 @@ import { Sentence } from '../../kit/sections/Sentence';
 import { HeadedTable } from '../../kit/tables/HeadedTable';
 import { offerOf, type TimeOffer } from '../../../present/timing/intoModel';
 import { stepName } from '../../../present/timing/sentences';
-import { resultsTexts } from '../../../present/timing/resultsTexts';
-import { timingFields } from '../../../present/timing/texts';
-import { chosenWays, wayNames, wayRows, waysFound, waysSentence, type WaysFound } from '../../../present/timing/ways';
+import { chosenWays, wayNames, waysTable, waysFound, waysSentence, type WaysFound } from '../../../present/timing/ways';
 import { moneyResults, waysWorth, worthSentence, type WaysWorth } from '../../../present/timing/waysWorth';
 import { waysTexts } from '../../../present/timing/waysTexts';
 import { OneOffer } from './OfferLine';
@@ -92,27 +90,7 @@ function Compared(props: StepPartProps & { ways: WaysFound }): JSX.Element {
         <Sentence phrase={waysSentence(props.ways, noun(), props.timing, localFormat)} />{' '}
         <Show when={worth()}>{(found) => <Sentence phrase={worthSentence(found(), localFormat)} />}</Show>
       </p>
-      <HeadedTable
-        label={waysTexts.table}
-        heads={[
-          { words: waysTexts.way },
-          timingFields.secondsEach,
-          waysTexts.between,
-          resultsTexts.batches,
-          timingFields.plants,
-        ]}>
-        <For each={wayRows(props.ways, localFormat)}>
-          {(row) => (
-            <tr>
-              <th scope="row">{row.way}</th>
-              <td class="main">{row.seconds}</td>
-              <td class="whole">{row.range || '–'}</td>
-              <td>{row.batches}</td>
-              <td>{row.plants}</td>
-            </tr>
-          )}
-        </For>
-      </HeadedTable>
+      <HeadedTable label={waysTexts.table} table={waysTable(props.ways, localFormat)} captioned={false} />
       <p class="quiet">{waysTexts.caution}</p>
       <Show when={offer()}>{(found) => <OneOffer {...props} name={props.ways.quick} offer={found()} />}</Show>
       <MethodLink choice={props.choice} entry="ways compared">

@@ -7,8 +7,6 @@ import type { Sheet } from '../../../model/sheet';
 import type { Trials } from '../../../model/trials';
 import { trialsNameSetting, trialsSetting } from '../../app/preferences/settings/timing';
 import type { Choice } from '../../app/screenProps';
-import { batchCount } from '../../../present/timing/sentences';
-import { localFormat } from '../../app/preferences/localFormat';
 import { trialsTexts } from '../../../present/timing/trialsTexts';
 
 /** The trials as they are kept beside the model: the file's text, and the trials read from it. */
@@ -59,7 +57,7 @@ function withOthers(
   const other = readTrialsText(text);
   if (other.refused) return { fault: other.faults[0]?.message ?? '' };
   const { added, there, ...merged } = mergeTrials(sheet, other.sheet);
-  return { ...merged, sentence: trialsTexts.merged(name, batchCount(added, localFormat), there) };
+  return { ...merged, sentence: trialsTexts.merged(name, added, there) };
 }
 
 /** The text of a file that someone picked; undefined, and said why, where it is too large or no text. */
