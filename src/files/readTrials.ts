@@ -9,7 +9,7 @@ import { readTable } from './tableFile';
 import { emptyFile } from './tableHeader';
 import { trialsTable } from './tableKind';
 
-const knownColumns = [...trialsTable.needed, 'worker', 'rating', 'date', 'lost', 'note'];
+const knownColumns = [...trialsTable.needed, 'worker', 'rating', 'date', 'lost', 'note', 'way', 'left_out'];
 /** A rating up to this is likelier a share than per cent. */
 const largestShare = 2;
 

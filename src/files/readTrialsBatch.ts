@@ -26,6 +26,8 @@ export function readBatch(row: SheetRow): Batch | readonly Problem[] {
     date,
     worker: field(row, 'worker'),
     note: field(row, 'note'),
+    way: field(row, 'way'),
+    leftOut: field(row, 'left_out'),
   };
 }
 

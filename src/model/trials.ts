@@ -21,6 +21,10 @@ export interface Batch {
   readonly date: string;
   readonly worker: string;
   readonly note: string;
+  /** The way of working, such as `at the bed` or `workbench`; blank where none is named. */
+  readonly way: string;
+  /** Why a person leaves it out of every figure; blank where it counts. */
+  readonly leftOut: string;
 }
 
 /** A trials file: its text, which can be edited, and what is understood of it. */

@@ -10,7 +10,7 @@ const closeEnough = 1e-15;
 export interface HalfWidths {
   /** For a standard error that is known: by the normal distribution. */
   readonly z: number;
-  /** For a standard error estimated with a number of degrees of freedom, at least 1: by Student's t distribution. */
+  /** For a standard error estimated with some degrees of freedom, from 1 and not always whole: by Student's t. */
   readonly t: (freedom: number) => number;
 }
 
@@ -25,7 +25,7 @@ export function halfWidths(outside: number): HalfWidths {
  * The value that a variable of Student's t distribution exceeds with a given chance: 12 digits and more for 1 to 20,000
  * degrees of freedom.
  * @param above the chance, above 0 and up to one half
- * @param freedom degrees of freedom, a whole number from 1
+ * @param freedom degrees of freedom from 1, not always whole: those of Welch and Satterthwaite are not
  */
 export function studentQuantile(above: number, freedom: number): number {
   if (above >= 0.5) return 0;
@@ -44,9 +44,27 @@ export function studentQuantile(above: number, freedom: number): number {
 
 /** 1 / B(n/2, 1/2), from n = 1 or 2 upwards: B(a + 1, b) = B(a, b) a / (a + b). */
 function perBeta(n: number): number {
+  if (!Number.isInteger(n)) return perBetaBetween(n);
   let value = n % 2 === 1 ? 1 / Math.PI : 0.5;
   for (let k = n % 2 === 1 ? 1 : 2; k < n; k += 2) value *= (k + 1) / k;
   return value;
+}
+
+/** From this many degrees of freedom on, five terms of the series leave an error below 1e-16. */
+const longSeries = 1000;
+
+/**
+ * The same where n is no whole number. 1 / B(n/2, 1/2) = Γ(x + 1/2) / (Γ(x) √π) with x = n/2; that ratio is taken from
+ * its series in 1/x at a large n (Graham, Knuth & Patashnik, Concrete Mathematics, exercise 9.60), then brought down by
+ * B(a + 1, b) = B(a, b) a / (a + b).
+ */
+function perBetaBetween(n: number): number {
+  let down = 1;
+  let large = n;
+  for (; large < longSeries; large += 2) down *= large / (large + 1);
+  const x = large / 2;
+  const series = 1 - 1 / (8 * x) + 1 / (128 * x ** 2) + 5 / (1024 * x ** 3) - 21 / (32_768 * x ** 4);
+  return down * Math.sqrt(x / Math.PI) * series;
 }
 
 /**

@@ -44,8 +44,14 @@ export interface TimeSpread {
 
 const hundred = decimal(100);
 
-/** The time of every step, in the order in which the steps first occur. */
-export function timeStudy(batches: readonly Batch[], terms: Terms): StepTime[] {
+/** Whether a batch counts: nobody left it out. */
+export function isCounted({ leftOut }: Batch): boolean {
+  return leftOut === '';
+}
+
+/** The time of every step, in the order in which the steps first occur; batches that a person left out do not count. */
+export function timeStudy(all: readonly Batch[], terms: Terms): StepTime[] {
+  const batches = all.filter(isCounted);
   const steps = new Set(batches.map(({ step }) => step));
   const byStep = new Map<string, Batch[]>([...steps].map((step) => [step, []]));
   for (const batch of batches) byStep.get(batch.step)?.push(batch);

@@ -18,6 +18,8 @@ export function batchesOf(timed: readonly Timed[], step = 'moving'): Batch[] {
     date: '',
     worker: '',
     note: '',
+    way: '',
+    leftOut: '',
   }));
 }
 

@@ -14,9 +14,10 @@ function fieldCell(row: SheetRow, { name, kind }: Column, format: Format): DataC
   return kind === 'number' && isNumberText(text) ? figure(format.written(text), decimal(text)) : words(text);
 }
 
-/** The seconds of a batch for each plant; blank for one that is left out. */
-export function ownCell({ batches }: StepFound, row: SheetRow, format: Format): DataCell {
-  const batch = batches.find((each) => each.row === row.row);
+/** The seconds of a batch for each plant; blank for one that cannot be read. */
+export function ownCell({ batches, aside }: StepFound, row: SheetRow, format: Format): DataCell {
+  const isOfRow = (each: { readonly row: number }): boolean => each.row === row.row;
+  const batch = batches.find(isOfRow) ?? aside.find(isOfRow);
   const seconds = batch && ownSeconds(batch);
   return seconds === undefined ? words('') : figure(ownText(seconds, format), seconds);
 }

@@ -6,7 +6,7 @@ export const batchesTexts = {
   add: 'Add a batch',
   fewerFields: 'Fewer fields',
   explained:
-    'Rating: the worker’s pace in per cent, 100 is normal; blank counts as 100. Lost: plants lost in the step; blank is not counted. A batch that cannot be read is kept and left out.',
+    'Rating: the worker’s pace in per cent, 100 is normal; blank counts as 100. Lost: plants lost or culled in the step; blank is not counted. Way: the way of working, to compare two. A batch that cannot be read is kept and left out.',
   number: 'number',
   takeOut: 'take out',
   takeOutBatch: (number: number) => `Take out batch ${number}`,

@@ -4,7 +4,7 @@ import type { Cell } from '../../model/cell';
 import { ownSources } from '../../model/change/sources';
 import { editIn, type Edit } from '../../model/edit';
 import type { Model } from '../../model/model';
-import { standardTime, type StepTime } from '../../trade/timeStudy';
+import { standardTime, type TimeSpread } from '../../trade/timeStudy';
 import { plainly, say, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import { beyondRange, endText } from '../text/rangeEnds';
@@ -13,6 +13,15 @@ import { toPut } from './secondsDigits';
 import type { TimingTerms } from './terms';
 
 export type TimeUsed = 'mean' | 'standard';
+
+/**
+ * The time that goes into the model: what a person chose, else the mean where the model has an allowance of its own.
+ * @param own whether it has
+ */
+export function timeUsed(chosen: TimeUsed | undefined, own: boolean, { hasStandardTime }: TimingTerms): TimeUsed {
+  if (!hasStandardTime) return 'mean';
+  return chosen ?? (own ? 'mean' : 'standard');
+}
 
 /** A timed value as it would be put into an input, in the input's unit. */
 export interface TimeOffer {
@@ -31,14 +40,29 @@ export interface TimeOffer {
   readonly batches: number;
 }
 
-function lengthened(seconds: Decimal, used: TimeUsed, { terms }: TimingTerms): Decimal {
+/** A time that can go into the model: of a step, of one of its ways, or of a curve of learning. */
+export interface TimedValue {
+  readonly secondsPerPlant: Decimal;
+  readonly batches: number;
+  /** Undefined for a single batch. */
+  readonly spread: Pick<TimeSpread, 'standardError' | 'interval'> | undefined;
+}
+
+/** Seconds as the model should have them: as timed, or with the allowance. */
+export function lengthened(seconds: Decimal, used: TimeUsed, { terms }: TimingTerms): Decimal {
   return used === 'mean' ? seconds : standardTime(seconds, terms);
 }
 
-function whyNoRange({ spread }: StepTime, { sheet }: Model, own: boolean): string {
+/** Why an entry can have no range, whatever was timed; blank where it can. */
+export function whyNoColumns({ sheet }: Model, own: boolean): string {
   if (own) return 'This plan has a number of its own there, which counts as certain.';
-  if (!['low', 'high'].every((column) => sheet.columns.includes(column)))
-    return 'The model’s file has no columns for ranges.';
+  const hasColumns = ['low', 'high'].every((column) => sheet.columns.includes(column));
+  return hasColumns ? '' : 'The model’s file has no columns for ranges.';
+}
+
+function whyNoRange({ spread }: Pick<TimedValue, 'spread'>, model: Model, own: boolean): string {
+  const columns = whyNoColumns(model, own);
+  if (columns !== '') return columns;
   if (spread === undefined) return 'One batch gives no range.';
   if (spread.standardError.isZero()) return 'Batches that agree give no range.';
   return spread.interval[0].gt(0) ? '' : 'The interval reaches below 0: time more batches before it becomes a range.';
@@ -50,12 +74,17 @@ function whereOf({ plans }: Model, { id }: Cell, own: boolean): TimeOffer['where
   return plans.some(({ contents }) => contents[id]?.own === true) ? 'shared' : 'every plan';
 }
 
+/** Where an offer would count. */
+export function putPlace(model: Model, plan: number, cell: Cell, own: boolean): Pick<TimeOffer, 'where' | 'plan'> {
+  return { where: whereOf(model, cell, own), plan: model.plans[plan]?.name ?? '' };
+}
+
 /** What a step's time would put into an input; undefined where the plan has no number of its own or shared there. */
 export function offerOf(
   model: Model,
   plan: number,
   cell: Cell,
-  time: StepTime,
+  time: TimedValue,
   used: TimeUsed,
   timing: TimingTerms,
 ): TimeOffer | undefined {
@@ -71,9 +100,8 @@ export function offerOf(
     value: inUnit(time.secondsPerPlant),
     range: noRange === '' && ends !== undefined ? [inUnit(ends[0]), inUnit(ends[1])] : undefined,
     noRange,
-    where: whereOf(model, cell, content.own),
-    plan: model.plans[plan]?.name ?? '',
     batches: time.batches,
+    ...putPlace(model, plan, cell, content.own),
   };
 }
 

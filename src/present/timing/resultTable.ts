@@ -29,7 +29,7 @@ function spreadOf({ time }: StepFound): TimeSpread | undefined {
 }
 
 export function resultRow(found: StepFound, { hasStandardTime }: TimingTerms, format: Format): ResultRow {
-  const { step, rows, batches, time, lostShare } = found;
+  const { step, rows, batches, time, losses } = found;
   const seconds = (value: Decimal | undefined): string =>
     time === undefined || value === undefined ? '' : secondsText(value, time, format);
   const spread = spreadOf(found);
@@ -44,7 +44,7 @@ export function resultRow(found: StepFound, { hasStandardTime }: TimingTerms, fo
     to: seconds(spread?.interval[1]),
     standard: hasStandardTime ? seconds(time?.standardTime) : '',
     needed: spread === undefined ? '' : format.full(spread.batchesNeeded),
-    lost: lostShare === undefined ? '' : perCent(lostShare, format),
+    lost: losses === undefined ? '' : perCent(losses.share, format),
   };
 }
 
@@ -59,7 +59,7 @@ export function resultsTable(
   format: Format,
 ): DataTable {
   const line = (row: ResultRow, found: StepFound): DataCell[] => {
-    const { batches, time, lostShare } = found;
+    const { batches, time, losses } = found;
     const spread = spreadOf(found);
     const term = (value: Decimal): DataCell => figure(format.full(value), value);
     return [
@@ -71,7 +71,7 @@ export function resultsTable(
       figure(row.needed, spread?.batchesNeeded),
       figure(row.standard, hasStandardTime ? time?.standardTime : undefined),
       figure(row.plants, time?.plants),
-      figure(row.lost, lostShare?.times(100)),
+      figure(row.lost, losses?.share.times(100)),
       figure(format.written(String(row.leftOut)), row.leftOut),
       term(confidence),
       term(terms.allowance),

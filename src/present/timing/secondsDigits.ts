@@ -11,8 +11,12 @@ const put = 4;
  * the first is 1 or 2. Where there is no half-width, those for three digits of the seconds.
  */
 export function secondsDecimals({ secondsPerPlant, spread }: StepTime): number {
-  const half = spread?.interval[1].minus(secondsPerPlant);
-  if (half === undefined || half.isZero()) return Math.max(0, alone - 1 - secondsPerPlant.e);
+  return decimalsBy(secondsPerPlant, spread?.interval[1].minus(secondsPerPlant));
+}
+
+/** Decimals of a number by the half-width of its interval; those for three digits of it where there is none. */
+export function decimalsBy(value: Decimal, half: Decimal | undefined): number {
+  if (half === undefined || half.isZero()) return Math.max(0, alone - 1 - value.e);
   const leads = half.toSignificantDigits(1, halfAwayFromZero);
   const digits = leads.dividedBy(`1e${leads.e}`).lt(3) ? 2 : 1;
   return Math.max(0, digits - 1 - leads.e);

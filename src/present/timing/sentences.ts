@@ -49,7 +49,8 @@ export function perCent(share: Decimal, format: Format): string {
   return inPerCent(format.full(share.times(100).toSignificantDigits(2, halfAwayFromZero)));
 }
 
-function percentText(number: Decimal, format: Format): string {
+/** A number that is in per cent already: `95 %`. */
+export function percentText(number: Decimal, format: Format): string {
   return inPerCent(format.full(number));
 }
 
@@ -145,18 +146,19 @@ export function stepSentence(
 
 /** Further remarks on a step: its standard time, what is left out, the plants lost. */
 export function moreSentence(found: StepFound, timing: TimingTerms, format: Format): Phrase {
-  const { time, rows, batches, lostShare } = found;
-  const left = rows.length - batches.length;
+  const { time, rows, batches, aside, losses } = found;
+  const left = rows.length - batches.length - aside.length;
   const isLeft = plainly(left === 1 ? ' is' : ' are');
   const leftOut = left === 0 ? [] : say`${batchCount(left, format)}${isLeft} left out until filled in or mended.`;
+  const byHand = aside.length === 0 ? [] : say`Left out by hand: ${batchCount(aside.length, format)}.`;
   if (time === undefined) return [];
   const { terms, hasStandardTime } = timing;
   const { sign, by } = allowanceFactor(terms.allowance, terms.allowanceOf);
   const factor = plainly(` of the ${terms.allowanceOf} (${sign}${space}${format.full(by)}), the standard time is `);
   const length = `${secondsText(time.standardTime, time, format)}${space}s`;
   const standard = say`With an allowance of ${percentText(terms.allowance, format)}${factor}${length}.`;
-  const lost = lostShare === undefined ? [] : say`Lost where counted: ${perCent(lostShare, format)}.`;
-  return sentences(hasStandardTime ? standard : [], lost, leftOut);
+  const lost = losses === undefined ? [] : say`Lost where counted: ${perCent(losses.share, format)}.`;
+  return sentences(hasStandardTime ? standard : [], lost, leftOut, byHand);
 }
 
 /** The terms in words, for a table or a page of paper. */

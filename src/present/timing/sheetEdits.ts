@@ -2,7 +2,17 @@ import type { Sheet, SheetRow } from '../../model/sheet';
 import { withField, withRow } from '../../model/sheet';
 
 /** The columns of a trials file that is begun on the screen. */
-const trialsColumns: readonly string[] = ['step', 'plants', 'seconds', 'worker', 'rating', 'date', 'lost', 'note'];
+const trialsColumns: readonly string[] = [
+  'step',
+  'plants',
+  'seconds',
+  'worker',
+  'rating',
+  'date',
+  'lost',
+  'note',
+  'way',
+];
 
 function withColumns({ columns, rows }: Sheet, wanted: readonly string[]): Sheet {
   if (columns.length === 0) return { columns: trialsColumns, rows };

@@ -1,7 +1,9 @@
-import { decimal, sum, type Decimal } from '../../core/number';
+import type { Decimal } from '../../core/number';
 import { field, type SheetRow } from '../../model/sheet';
 import type { Batch, Trials } from '../../model/trials';
-import { ratedSeconds, timeStudy, type StepTime } from '../../trade/timeStudy';
+import { lostShare, type LostShare } from '../../trade/lostShare';
+import { oddBatches, type OddBatch } from '../../trade/oddBatches';
+import { isCounted, ratedSeconds, timeStudy, type StepTime } from '../../trade/timeStudy';
 import type { TimingTerms } from './terms';
 
 /** A step with its batches and figures. */
@@ -10,20 +12,26 @@ export interface StepFound {
   readonly step: string;
   /** All its rows, in file order. */
   readonly rows: readonly SheetRow[];
-  /** Those that are sound. */
+  /** Those that count: sound, and left out by nobody. */
   readonly batches: readonly Batch[];
+  /** Those that are sound, and that a person left out. */
+  readonly aside: readonly Batch[];
   /** Undefined where no row is sound. */
   readonly time: StepTime | undefined;
-  /** Share of plants lost in the batches whose losses were counted; undefined where none were. */
-  readonly lostShare: Decimal | undefined;
+  /** Plants lost in the batches whose losses were counted; undefined where none were. */
+  readonly losses: LostShare | undefined;
+  /** Batches that lie far from the others of their step and way. */
+  readonly odd: readonly OddBatch[];
 }
 
-const nothing = decimal(0);
-
-function lostShareOf(batches: readonly Batch[]): Decimal | undefined {
-  const counted = batches.filter(({ lost }) => lost !== undefined);
-  if (counted.length === 0) return undefined;
-  return sum(counted.map(({ lost }) => lost ?? nothing)).dividedBy(sum(counted.map(({ plants }) => plants)));
+function grouped(batches: readonly Batch[], key: (batch: Batch) => string): Map<string, Batch[]> {
+  const groups = new Map<string, Batch[]>();
+  for (const batch of batches) {
+    const group = groups.get(key(batch));
+    if (group === undefined) groups.set(key(batch), [batch]);
+    else group.push(batch);
+  }
+  return groups;
 }
 
 /** The steps in the order in which they first occur, each with its rows and figures. */
@@ -35,10 +43,20 @@ export function studyOf({ sheet, batches }: Trials, { terms }: TimingTerms): Ste
     if (ofStep === undefined) rows.set(step, [row]);
     else ofStep.push(row);
   }
+  const soundOf = grouped(batches, ({ step }) => step);
   const times = new Map(timeStudy(batches, terms).map((time) => [time.step, time]));
   return [...rows].map(([step, ofStep]) => {
-    const sound = batches.filter((batch) => batch.step === step);
-    return { step, rows: ofStep, batches: sound, time: times.get(step), lostShare: lostShareOf(sound) };
+    const sound = soundOf.get(step) ?? [];
+    const counted = sound.filter(isCounted);
+    return {
+      step,
+      rows: ofStep,
+      batches: counted,
+      aside: sound.filter((batch) => !isCounted(batch)),
+      time: times.get(step),
+      losses: lostShare(counted, terms.halfWidths.z),
+      odd: [...grouped(counted, ({ way }) => way).values()].flatMap(oddBatches),
+    };
   });
 }
 

@@ -48,7 +48,10 @@ function isSameWord(a: string, b: string): boolean {
 }
 
 /** The target whose label and name share most words with a step's name; undefined where none shares any. */
-export function guessedTarget(step: string, targets: readonly TimingTarget[]): TimingTarget | undefined {
+export function guessedTarget<T extends Pick<TimingTarget, 'cell'>>(
+  step: string,
+  targets: readonly T[],
+): T | undefined {
   const words = wordsOf(step);
   const shares = targets.map((target) => {
     const others = wordsOf(`${target.cell.label} ${target.cell.name}`);
@@ -62,7 +65,11 @@ export function guessedTarget(step: string, targets: readonly TimingTarget[]): T
 export const noTarget = '-';
 
 /** The target of a step: the one someone chose, else the guessed one. */
-export function targetFor(step: string, targets: readonly TimingTarget[], kept: string): TimingTarget | undefined {
+export function targetFor<T extends Pick<TimingTarget, 'cell'>>(
+  step: string,
+  targets: readonly T[],
+  kept: string,
+): T | undefined {
   if (kept === noTarget) return undefined;
   return targets.find(({ cell }) => cell.name === kept) ?? guessedTarget(step, targets);
 }

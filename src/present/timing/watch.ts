@@ -31,10 +31,48 @@ export function secondsBetween(since: number, now: number): Decimal {
   return decimal(Math.round((now - since) / 100)).dividedBy(10);
 }
 
+/** A reading of both clocks of a machine, in milliseconds. */
+export interface ClockReading {
+  /** Since 1970, by the clock that can be set. */
+  readonly wall: number;
+  /** Of the page's own watch, which nobody can set; some machines stop it while they sleep. */
+  readonly page: number;
+}
+
+/** Clocks that differ by more than this many milliseconds no longer tell the same time. */
+const together = 2000;
+
+/** A time by both clocks. */
+export interface Elapsed {
+  /** Rounded to tenths. */
+  readonly seconds: Decimal;
+  /** Why it may be wrong; blank for no reason. */
+  readonly doubt: string;
+}
+
+/**
+ * The time since a start. The page's own watch is right where the other clock was set back, and behind where the
+ * machine slept: the longer of the two counts, and a gap between them is said.
+ * @param start both clocks at the start, where this page saw it; once it is loaded again only the wall clock tells
+ */
+export function elapsed(since: number, now: ClockReading, start: ClockReading | undefined): Elapsed {
+  const byWall = now.wall - since;
+  if (start?.wall !== since) {
+    const seconds = secondsBetween(since, now.wall);
+    return { seconds, doubt: doubtOf(seconds) };
+  }
+  const byPage = now.page - start.page;
+  const gap = byWall - byPage;
+  const seconds = secondsBetween(0, Math.max(byWall, byPage));
+  if (gap < -together)
+    return { seconds, doubt: 'The clock of this device was set back meanwhile: the page’s own watch counts.' };
+  if (gap > together) return { seconds, doubt: 'The device slept, or its clock was set: compare with another watch.' };
+  return { seconds, doubt: doubtOf(seconds) };
+}
+
 /** The watch after it is stopped; one that does not run is unchanged. */
-export function stoppedAt(watch: WatchState, now: number): WatchState {
-  if (watch.state !== 'running') return watch;
-  return { state: 'stopped', since: watch.since, seconds: secondsBetween(watch.since, now) };
+export function stoppedAfter(watch: WatchState, seconds: Decimal): WatchState {
+  return watch.state === 'running' ? { state: 'stopped', since: watch.since, seconds } : watch;
 }
 
 /** Why a time may be wrong: the clock was set back, no time passed, or it is too long for one batch. Blank for none. */

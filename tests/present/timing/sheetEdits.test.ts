@@ -24,7 +24,7 @@ describe('an edit of trials', () => {
   it('begins a file', () => {
     const { sheet: empty } = readTrialsText('');
     expect(writeTrials('', withBatch(empty, { step: 'moving', date: '2031-03-09' }))).toBe(
-      'step,plants,seconds,worker,rating,date,lost,note\nmoving,,,,,2031-03-09,,\n',
+      'step,plants,seconds,worker,rating,date,lost,note,way\nmoving,,,,,2031-03-09,,,\n',
     );
   });
 

@@ -20,8 +20,8 @@ describe('the study of trials', () => {
 
   it('shares losses among the batches in which someone counted', () => {
     const [first, second] = study('step,plants,seconds,lost\na,10,100,1\na,30,300,\na,10,100,0\nb,10,100,\n');
-    expect(first!.lostShare?.toString()).toBe('0.05');
-    expect(second!.lostShare).toBeUndefined();
+    expect(first!.losses?.share.toString()).toBe('0.05');
+    expect(second!.losses).toBeUndefined();
   });
 
   it('gives a batch’s own seconds at a normal pace', () => {

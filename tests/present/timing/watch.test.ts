@@ -3,9 +3,10 @@ import { decimal } from '../../../src/core/number';
 import {
   dialText,
   doubtOf,
+  elapsed,
   localDay,
   secondsBetween,
-  stoppedAt,
+  stoppedAfter,
   watchOf,
   watchText,
   type WatchState,
@@ -15,16 +16,43 @@ const since = 1_900_000_000_000;
 const running: WatchState = { state: 'running', since };
 
 describe('the watch', () => {
-  it('is stopped once, to the tenth', () => {
-    const stopped = stoppedAt(running, since + 148_349);
+  it('is stopped once', () => {
+    const stopped = stoppedAfter(running, decimal('148.3'));
     expect(stopped).toEqual({ state: 'stopped', since, seconds: decimal('148.3') });
-    expect(stoppedAt(stopped, since + 999_999)).toBe(stopped);
-    expect(stoppedAt({ state: 'ready' }, since)).toEqual({ state: 'ready' });
+    expect(stoppedAfter(stopped, decimal(999))).toBe(stopped);
+    expect(stoppedAfter({ state: 'ready' }, decimal(1))).toEqual({ state: 'ready' });
   });
 
-  it('keeps a time that a clock set back made negative, and says so', () => {
-    expect(stoppedAt(running, since - 10_000)).toMatchObject({ state: 'stopped', seconds: decimal(-10) });
-    expect(doubtOf(decimal(-10))).toContain('was set back');
+  describe('tells the time since its start', () => {
+    const start = { wall: since, page: 5000 };
+    const after = (wall: number, page: number, seen: typeof start | undefined = start): [string, string] => {
+      const { seconds, doubt } = elapsed(since, { wall: since + wall, page: 5000 + page }, seen);
+      return [seconds.toString(), doubt];
+    };
+
+    it('to the tenth, without a doubt where both clocks agree', () =>
+      expect(after(148_349, 148_340)).toEqual(['148.3', '']));
+
+    it('by the page’s own watch where the clock was set back, and says so', () => {
+      expect(after(-3_600_000, 61_000)[0]).toBe('61');
+      expect(after(-3_600_000, 61_000)[1]).toContain('set back');
+    });
+
+    it('by the clock where the page’s watch slept with the device, and says so', () => {
+      expect(after(90_000, 12_000)[0]).toBe('90');
+      expect(after(90_000, 12_000)[1]).toContain('slept');
+    });
+
+    it('by the clock alone after the page was loaded again', () => {
+      expect(elapsed(since, { wall: since + 60_000, page: 10 }, undefined).seconds.toString()).toBe('60');
+      expect(elapsed(since, { wall: since + 60_000, page: 10 }, { wall: since - 1, page: 0 }).doubt).toBe('');
+    });
+
+    it('below 0 where the clock was set back before the page was loaded again, and says so', () => {
+      const { seconds, doubt } = elapsed(since, { wall: since - 10_000, page: 10 }, undefined);
+      expect([seconds.toString(), doubt]).toEqual(['-10', doubtOf(decimal(-10))]);
+      expect(doubt).toContain('was set back');
+    });
   });
 
   it.each<[WatchState, string]>([

@@ -1,6 +1,7 @@
 import { createMemo, createUniqueId, For, Show, type Accessor, type JSX } from 'solid-js';
 import { field, type SheetRow } from '../../../model/sheet';
 import type { Batch } from '../../../model/trials';
+import type { OddBatch } from '../../../trade/oddBatches';
 import { localFormat } from '../../app/preferences/localFormat';
 import { BatchField } from './BatchField';
 import { blankText, faultsOf, faultText, type BatchFaults } from '../../../present/timing/batchFaults';
@@ -11,6 +12,7 @@ import { none } from '../../../present/text/quantities';
 import { withoutBatch, withText } from '../../../present/timing/sheetEdits';
 import type { StepFound } from '../../../present/timing/study';
 import { stepName } from '../../../present/timing/sentences';
+import { leftOutText, oddText, oddTexts } from '../../../present/timing/odd';
 import { batchesTexts, takenOutText } from '../../../present/timing/batchesTexts';
 
 interface LinesProps {
@@ -26,17 +28,25 @@ interface LinesProps {
   readonly choose: (step: string) => void;
 }
 
+/** Fields that group batches: half a name would make a group of its own. */
+const takenLate: ReadonlySet<string> = new Set(['step', 'way', 'left_out']);
+
+function anyFault({ wrong, blank }: BatchFaults): boolean {
+  return wrong.length > 0 || blank.length > 0;
+}
+
 /** A batch as a row, with its faults and the folded fields below it. */
 export function BatchLines(props: LinesProps): JSX.Element {
   const id = createUniqueId();
   const faults = createMemo(() => faultsOf(props.kept.trials(), props.row().row));
-  const batch = createMemo((): Batch | undefined => props.found.batches.find(({ row }) => row === props.row().row));
+  const isOfRow = ({ row }: { readonly row: number }): boolean => row === props.row().row;
+  const batch = createMemo((): Batch | undefined => props.found.batches.find(isOfRow));
+  const aside = createMemo((): Batch | undefined => props.found.aside.find(isOfRow));
+  const odd = (): OddBatch | undefined => props.found.odd.find(isOfRow);
+  const isBelow = (): boolean => anyFault(faults()) || props.below.length > 0 || !!odd() || !!aside();
   const setText = (column: string, text: string): void => {
     const after = withText(props.kept.trials().sheet, props.row().row, column, text);
-    if (column !== 'step') {
-      props.kept.put(after);
-      return;
-    }
+    if (column !== 'step') return props.kept.put(after);
     props.kept.putWithWayBack(after, batchesTexts.nowOf(stepName(text.trim())));
     props.choose(text.trim());
   };
@@ -48,7 +58,7 @@ export function BatchLines(props: LinesProps): JSX.Element {
     <BatchField
       label={batchesTexts.fieldOf(columnHead(column), props.at + 1)}
       kind={column.kind}
-      late={column.name === 'step'}
+      late={takenLate.has(column.name)}
       text={props.row().fields.get(column.name) ?? ''}
       faultId={faults().wrong.some(({ where }) => where.column === column.name) ? id : ''}
       onText={(text) => setText(column.name, text)}
@@ -72,11 +82,12 @@ export function BatchLines(props: LinesProps): JSX.Element {
           </button>
         </td>
       </tr>
-      <Show when={faults().wrong.length > 0 || faults().blank.length > 0 || props.below.length > 0}>
+      <Show when={isBelow()}>
         <tr class="batch-below">
           <td colspan={props.beside.length + 3}>
             <RareFields columns={props.below} input={input} />
             <FaultLines id={id} faults={faults()} />
+            <OddLines kept={props.kept} row={props.row().row} odd={odd()} aside={aside()} />
           </td>
         </tr>
       </Show>
@@ -99,6 +110,43 @@ function RareFields(props: { columns: readonly Column[]; input: (column: Column)
         </For>
       </div>
     </Show>
+  );
+}
+
+interface OddLinesProps {
+  readonly kept: KeptTrials;
+  readonly row: number;
+  readonly odd: OddBatch | undefined;
+  readonly aside: Batch | undefined;
+}
+
+/** Why a batch is odd, or is left out, with the button that changes that. */
+function OddLines(props: OddLinesProps): JSX.Element {
+  const leaveOut = (reason: string, sentence: string): void =>
+    props.kept.putWithWayBack(withText(props.kept.trials().sheet, props.row, 'left_out', reason), sentence);
+  return (
+    <>
+      <Show when={props.odd}>
+        {(odd) => (
+          <p class="odd">
+            {oddText(odd(), localFormat)}{' '}
+            <button type="button" class="link" onClick={() => leaveOut(oddTexts.usualReason, oddTexts.leftOutNow)}>
+              {oddTexts.leaveOut}
+            </button>
+          </p>
+        )}
+      </Show>
+      <Show when={props.aside}>
+        {(batch) => (
+          <p class="odd">
+            {leftOutText(batch().leftOut)}{' '}
+            <button type="button" class="link" onClick={() => leaveOut('', oddTexts.countsAgain)}>
+              {oddTexts.countAgain}
+            </button>
+          </p>
+        )}
+      </Show>
+    </>
   );
 }
 

@@ -1,5 +1,8 @@
 import { createMemo, createSignal, For, Index, Show, type JSX } from 'solid-js';
 import { createChartArea } from '../../kit/charts/chartArea';
+import type { Choice } from '../../app/screenProps';
+import { MethodLink } from '../../kit/method/MethodLink';
+import { oddTexts } from '../../../present/timing/odd';
 import { localFormat } from '../../app/preferences/localFormat';
 import { batchesTable } from '../../../present/timing/batchesTable';
 import { PlainTable } from '../../kit/tables/PlainTable';
@@ -14,6 +17,7 @@ import { batchesTexts } from '../../../present/timing/batchesTexts';
 import { timingFields } from '../../../present/timing/texts';
 
 interface BatchesProps {
+  readonly choice: Choice;
   readonly kept: KeptTrials;
   readonly found: StepFound;
   readonly choose: (step: string) => void;
@@ -72,8 +76,19 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
           </button>
         </Show>
       </div>
-      <p class="quiet">{batchesTexts.explained}</p>
+      <BatchesFoot choice={props.choice} />
     </section>
+  );
+}
+
+function BatchesFoot(props: { choice: Choice }): JSX.Element {
+  return (
+    <>
+      <p class="quiet">{batchesTexts.explained}</p>
+      <MethodLink choice={props.choice} entry="odd batches">
+        {oddTexts.method}
+      </MethodLink>
+    </>
   );
 }
 

@@ -13,6 +13,8 @@ import { BatchesPart } from './BatchesPart';
 import { DotsPart } from './DotsPart';
 import { ForSetUp } from './ForSetUp';
 import { IntoModel } from './IntoModel';
+import { LearningPart } from './LearningPart';
+import { LossesPart } from './LossesPart';
 import { createTrials, type KeptTrials } from './keptTrials';
 import { ResultsPart } from './ResultsPart';
 import { studyOf, type StepFound } from '../../../present/timing/study';
@@ -22,6 +24,7 @@ import { TermsPart } from './TermsPart';
 import { moreSentence, stepSentence } from '../../../present/timing/sentences';
 import { NoTrials, TrialsButtons } from './TrialsPart';
 import { WatchPart } from './WatchPart';
+import { WaysPart } from './WaysPart';
 import { UndoTrials } from './UndoTrials';
 import { timingTexts } from '../../../present/timing/texts';
 import '../../kit/sections/answers.css';
@@ -124,7 +127,10 @@ function Answer(props: AnswerProps): JSX.Element {
       </MethodLink>
       <TermsPart choice={props.choice} timing={props.timing} />
       <IntoModel {...props} />
-      <BatchesPart kept={props.kept} found={props.found} choose={props.choose} />
+      <WaysPart {...props} />
+      <LearningPart {...props} />
+      <LossesPart {...props} />
+      <BatchesPart choice={props.choice} kept={props.kept} found={props.found} choose={props.choose} />
       <section class="timing-file" aria-labelledby="timing-file">
         <h3 id="timing-file">{timingTexts.trials}</h3>
         <TrialsButtons choice={props.choice} kept={props.kept} />

@@ -26,6 +26,7 @@ export function TrialsButtons(props: TrialsProps): JSX.Element {
         {trialsTexts.loadInvented}
       </button>
       <Show when={props.kept.any()}>
+        <FilePicker label={trialsTexts.addOthers} onFiles={([file]) => void (file && props.kept.addFrom(file))} />
         <button type="button" class="word" onClick={() => download(trialsName(props.choice), props.kept.text())}>
           {trialsTexts.save}
         </button>

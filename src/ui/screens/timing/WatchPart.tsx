@@ -1,18 +1,25 @@
-import { createEffect, createSignal, createUniqueId, For, Match, onCleanup, Show, Switch, type JSX } from 'solid-js';
+import { createEffect, createSignal, createUniqueId, For, Match, Show, Switch, type JSX } from 'solid-js';
 import type { Decimal } from '../../../core/number';
 import { localFormat } from '../../app/preferences/localFormat';
-import { watchPlantsSetting, watchSetting, watchStepSetting } from '../../app/preferences/settings/timing';
+import {
+  largeWatchSetting,
+  watchPlantsSetting,
+  watchSetting,
+  watchStepSetting,
+} from '../../app/preferences/settings/timing';
 import type { Choice } from '../../app/screenProps';
 import type { KeptTrials } from './keptTrials';
+import { LargeWatch } from './LargeWatch';
+import { beginWatch, createTicking, timeSince } from './watchClock';
 import { withBatch } from '../../../present/timing/sheetEdits';
-import { dialText, doubtOf, localDay, secondsBetween, stoppedAt, type WatchState } from '../../../present/timing/watch';
+import { dialText, doubtOf, localDay, stoppedAfter, type WatchState } from '../../../present/timing/watch';
 import { createClockText } from '../../../present/timing/clockText';
 import { typedPlants } from '../../../present/timing/typedPlants';
 import { watchTexts } from '../../../present/timing/watchTexts';
 import { timingFields } from '../../../present/timing/texts';
 import { commonTexts } from '../../../present/text/commonTexts';
 
-interface WatchProps {
+export interface WatchProps {
   readonly choice: Choice;
   readonly kept: KeptTrials;
   /** The chosen step; blank where there is none yet. */
@@ -22,8 +29,6 @@ interface WatchProps {
   readonly choose: (step: string) => void;
 }
 
-/** Milliseconds between two readings of the clock while the watch runs. */
-const beat = 100;
 const clock = createClockText(localFormat.locale);
 
 function clockText(at: number): string {
@@ -38,11 +43,14 @@ export function WatchPart(props: WatchProps): JSX.Element {
   let section: HTMLElement | undefined;
   const start = (): void => {
     props.choice.set(watchStepSetting, step().trim());
-    props.choice.set(watchSetting, { state: 'running', since: Date.now() });
+    props.choice.set(watchSetting, { state: 'running', since: beginWatch() });
     moved();
   };
+  const [clockDoubt, setClockDoubt] = createSignal('');
   const stop = (): void => {
-    props.choice.set(watchSetting, stoppedAt(watch(), Date.now()));
+    const { seconds, doubt } = timeSince(running(watch()) ?? Date.now());
+    setClockDoubt(doubt);
+    props.choice.set(watchSetting, stoppedAfter(watch(), seconds));
     moved();
   };
   const letGo = (): void => {
@@ -72,6 +80,7 @@ export function WatchPart(props: WatchProps): JSX.Element {
               {...props}
               since={run().since}
               seconds={run().seconds}
+              clockDoubt={clockDoubt()}
               step={step()}
               onLetGo={letGo}
               onPlants={(plants) => {
@@ -82,7 +91,24 @@ export function WatchPart(props: WatchProps): JSX.Element {
           )}
         </Match>
       </Switch>
+      <LargeWay {...props} />
     </section>
+  );
+}
+
+/** The way to the watch over the whole window. */
+function LargeWay(props: WatchProps): JSX.Element {
+  return (
+    <Show when={props.choice.get(watchSetting).state !== 'stopped'}>
+      <p>
+        <button type="button" class="word large-way" onClick={() => props.choice.set(largeWatchSetting, true)}>
+          {watchTexts.large}
+        </button>
+      </p>
+      <Show when={props.choice.get(largeWatchSetting)}>
+        <LargeWatch {...props} />
+      </Show>
+    </Show>
   );
 }
 
@@ -136,15 +162,12 @@ function StepField(props: WatchProps & { onText: (text: string) => void }): JSX.
 }
 
 function Running(props: { since: number; step: string; onStop: () => void; onLetGo: () => void }): JSX.Element {
-  const [now, setNow] = createSignal(Date.now());
-  const timer = setInterval(() => setNow(Date.now()), beat);
-  onCleanup(() => clearInterval(timer));
-  const seconds = (): Decimal => secondsBetween(props.since, now());
+  const time = createTicking(() => props.since);
   return (
     <>
       <div class="watch-line">
         <p class="dial" role="timer" aria-label={watchTexts.runsFor(props.step)}>
-          {dialText(seconds(), localFormat.marks.decimal)}
+          {dialText(time().seconds, localFormat.marks.decimal)}
         </p>
         <button type="button" class="press" data-next onClick={() => props.onStop()}>
           {commonTexts.stop}
@@ -154,7 +177,7 @@ function Running(props: { since: number; step: string; onStop: () => void; onLet
         </button>
       </div>
       <p class="quiet">{watchTexts.since(props.step, clockText(props.since))}</p>
-      <Show when={doubtOf(seconds())}>{(doubt) => <p class="message fault">{doubt()}</p>}</Show>
+      <Show when={time().doubt}>{(doubt) => <p class="message fault">{doubt()}</p>}</Show>
     </>
   );
 }
@@ -162,6 +185,8 @@ function Running(props: { since: number; step: string; onStop: () => void; onLet
 interface StoppedProps extends WatchProps {
   readonly since: number;
   readonly seconds: Decimal;
+  /** What the clocks said when it was stopped; blank for nothing, and after the page was loaded again. */
+  readonly clockDoubt: string;
   readonly onPlants: (plants: string) => void;
   readonly onLetGo: () => void;
 }
@@ -213,7 +238,7 @@ function Stopped(props: StoppedProps): JSX.Element {
           {fault()}
         </p>
       </Show>
-      <Show when={doubtOf(props.seconds)}>{(doubt) => <p class="message fault">{doubt()}</p>}</Show>
+      <Show when={props.clockDoubt || doubtOf(props.seconds)}>{(doubt) => <p class="message fault">{doubt()}</p>}</Show>
     </form>
   );
 }

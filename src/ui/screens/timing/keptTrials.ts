@@ -1,5 +1,6 @@
 import { createMemo, createSignal, type Accessor } from 'solid-js';
 import { decodeText } from '../../../files/decodeText';
+import { mergeTrials } from '../../../files/mergeTrials';
 import { readTrialsText } from '../../../files/readTrials';
 import { writeTrials } from '../../../files/writeTrials';
 import type { Sheet } from '../../../model/sheet';
@@ -25,6 +26,8 @@ export interface KeptTrials {
   replace(text: string, name: string, sentence: string): void;
   /** Reads a file that someone picked. */
   open(file: File): Promise<void>;
+  /** Adds the batches of another file that are not there yet. */
+  addFrom(file: File): Promise<void>;
   /** What the last change did, where it can be taken back; else blank. */
   readonly wayBack: Accessor<string>;
   takeBack(): void;
@@ -43,6 +46,30 @@ interface WayBack {
   readonly before: { readonly text: string; readonly name: string };
   /** The text after the change; if the trials have another text by now, the change can no longer be taken back. */
   readonly after: string;
+}
+
+/** Trials with those of another file added, and what is said of it; or why the file is none. */
+function withOthers(
+  { sheet }: Trials,
+  text: string,
+  name: string,
+): { readonly sheet: Sheet; readonly sentence: string } | { readonly fault: string } {
+  const other = readTrialsText(text);
+  if (other.refused) return { fault: other.faults[0]?.message ?? '' };
+  const { added, there, ...merged } = mergeTrials(sheet, other.sheet);
+  return { ...merged, sentence: trialsTexts.merged(name, added, there) };
+}
+
+/** The text of a file that someone picked; undefined, and said why, where it is too large or no text. */
+async function textIn(file: File, refuse: (why: string) => void): Promise<string | undefined> {
+  if (file.size > 2 * textLimit) {
+    refuse(tooLarge(file.size));
+    return undefined;
+  }
+  const decoded = decodeText(new Uint8Array(await file.arrayBuffer()));
+  if ('text' in decoded) return decoded.text;
+  refuse(trialsTexts.refused(file.name, decoded.problem.message));
+  return undefined;
 }
 
 export function createTrials(choice: Accessor<Choice>): KeptTrials {
@@ -70,13 +97,15 @@ export function createTrials(choice: Accessor<Choice>): KeptTrials {
     else withWayBack(after, name, sentence);
   };
   const open = async (file: File): Promise<void> => {
-    if (file.size > 2 * textLimit) {
-      setRefusal(tooLarge(file.size));
-      return;
-    }
-    const decoded = decodeText(new Uint8Array(await file.arrayBuffer()));
-    if ('text' in decoded) replace(decoded.text, file.name, trialsTexts.isOpen(file.name));
-    else setRefusal(trialsTexts.refused(file.name, decoded.problem.message));
+    const found = await textIn(file, setRefusal);
+    if (found !== undefined) replace(found, file.name, trialsTexts.isOpen(file.name));
+  };
+  const addFrom = async (file: File): Promise<void> => {
+    const found = await textIn(file, setRefusal);
+    if (found === undefined) return;
+    const made = withOthers(trials(), found, file.name);
+    if ('fault' in made) setRefusal(trialsTexts.refused(file.name, made.fault));
+    else withWayBack(writeTrials(text(), made.sheet), choice().get(trialsNameSetting), made.sentence);
   };
   return {
     text,
@@ -90,6 +119,7 @@ export function createTrials(choice: Accessor<Choice>): KeptTrials {
       withWayBack(writeTrials(text(), sheet), choice().get(trialsNameSetting), sentence),
     replace,
     open,
+    addFrom,
     wayBack: () => standing()?.sentence ?? '',
     takeBack: () => {
       const change = standing();

@@ -2,7 +2,7 @@ import type { Decimal } from '../../../../core/number';
 import type { TimeUsed } from '../../../../present/timing/intoModel';
 import { canBe, usualTerms, type AllowanceOf, type TermName } from '../../../../present/timing/terms';
 import { watchOf, watchText, type WatchState } from '../../../../present/timing/watch';
-import { exactNumber, oneOf, text, type Setting } from './setting';
+import { exactNumber, flag, oneOf, text, type Setting } from './setting';
 
 /** Text and name of the trials file; blank where there never was one. */
 export const trialsSetting = text('trials');
@@ -32,3 +32,27 @@ export const watchSetting: Setting<WatchState> = { key: 'timing watch', read: wa
 /** The step and the number of plants that someone has typed for the batch on the watch. */
 export const watchStepSetting = text('timing watch step');
 export const watchPlantsSetting = text('timing watch plants');
+
+/** The way of working of the batch on the watch; blank for none. */
+export const watchWaySetting = text('timing watch way');
+
+/** Whether the watch fills the window. */
+export const largeWatchSetting = flag('timing large watch');
+
+/** Row of the last batch that the large watch kept and when it began, so that it can be taken back; blank for none. */
+export const lastLapSetting = text('timing last batch');
+
+/** The two ways of a step that are compared; blank until someone chooses. */
+export function waySetting(which: 'one' | 'other', step: string): Setting<string> {
+  return text(`timing way ${which} ${step}`);
+}
+
+/** Name of the entry that a step's lost share fills, `-` for none; blank until someone chooses. */
+export function lossInputSetting(step: string): Setting<string> {
+  return text(`timing loss input ${step}`);
+}
+
+/** The plant whose seconds the curve of learning is asked for; undefined until someone asks. */
+export function learnedPlantsSetting(step: string): Setting<Decimal | undefined> {
+  return exactNumber(`timing learned ${step}`, undefined, (value) => value.isInteger() && value.gte(1));
+}
