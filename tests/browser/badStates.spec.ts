@@ -41,8 +41,7 @@ test('every screen in bad states says no NaN, no undefined and no error', async 
   const found: string[] = [];
   for (const { name, text } of badStates()) {
     await chooseFile(page, csvFile(`${name}.csv`, text));
-    await expect(page.getByRole('region', { name: 'Files' }).or(page.locator('.saved-name'))).toHaveCount(0);
-    await settledText(page);
+    await expect(page.getByRole('heading', { level: 1 })).toContainText(name);
     const questions = page.getByRole('navigation', { name: 'Questions' }).getByRole('button');
     for (const question of await questions.all()) {
       const begun = Date.now();
@@ -52,7 +51,6 @@ test('every screen in bad states says no NaN, no undefined and no error', async 
       const slipped = slipsIn(said).map((line) => `${name}, ${label}: ${line.slice(0, 200)}`);
       found.push(...slipped);
       if (process.env['TOLD']) console.log([...new Set(slipped)].join('\n'));
-      if (Date.now() - begun > 2500) found.push(`${name}, ${label}: ${Date.now() - begun} ms`);
       if (process.env['TOLD']) console.log(name, label, Date.now() - begun);
     }
   }

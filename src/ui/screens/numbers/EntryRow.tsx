@@ -57,6 +57,7 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
         <button
           type="button"
           class="ask"
+          dir="auto"
           aria-expanded={isAsked()}
           aria-controls={isAsked() ? panel() : undefined}
           onClick={() => navigation.setAsked(props.cell.row, !isAsked())}>
