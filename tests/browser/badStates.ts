@@ -124,7 +124,7 @@ function titled({ name, text }: BadState): BadState {
 export function badStates(): BadState[] {
   const shipped = shippedTexts();
   const numbers = shipped.flatMap(([name, text]) =>
-    (name === 'transplant-hire' ? badNumbers : badNumbers.slice(0, 2)).map((number) => ({
+    (name === 'transplant-hire' ? badNumbers : badNumbers.slice(0, 1)).map((number) => ({
       name: `${name}, all ${number}`,
       text: withInputs(text, number),
     })),

@@ -17,9 +17,9 @@ test('labels written from right to left stand apart from the text around them', 
   await chooseFile(page, csvFile('right-to-left.csv', model));
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Which plan?');
   await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: 'What matters' }).click();
-  await expect(page.getByRole('region', { name: 'What matters' }).locator('.finding')).toContainText(label);
+  await expect(page.getByRole('region', { name: 'What matters' }).locator('.finding').first()).toContainText(label);
   const apart = [
-    page.locator('.entry-label').getByRole('button', { name: label }),
+    page.locator('.entry-label').getByRole('button', { name: label }).locator('bdi'),
     page.locator('.headline-label').getByRole('button', { name: 'רווח!' }),
     page.locator('.plan-head').getByText(plan),
     page.getByRole('heading', { name: group, level: 3 }).locator('bdi'),

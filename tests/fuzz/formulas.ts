@@ -1,3 +1,4 @@
+import type { Arithmetic } from '../../src/core/arithmetic';
 import { exact } from '../../src/core/exact';
 import { float } from '../../src/core/float';
 import { checkFormula, type CheckedFormula } from '../../src/formula/check';
@@ -77,17 +78,13 @@ function inEveryArithmetic(formula: CheckedFormula, given: Given): string {
   const texts = given.map(([, text]) => (text === '?' ? 'NaN' : text));
   const reasons: string[] = [];
   const fail = ({ message }: { readonly message: string }): unknown => reasons.push(message);
-  const value = <T>(arithmetic: typeof exact | typeof float): T =>
-    evaluate(formula.node, {
-      arithmetic: arithmetic as typeof exact,
-      cell: (id) => arithmetic.read(texts[id]!) as never,
-      fail,
-    }) as T;
-  const inExact = value<{ isNaN: () => boolean; isFinite: () => boolean; toString: () => string }>(exact);
+  const value = <T>(arithmetic: Arithmetic<T>): T =>
+    evaluate(formula.node, { arithmetic, cell: (id) => arithmetic.read(texts[id]!), fail });
+  const inExact = value(exact);
   const isMissing = given.some(([, text]) => text === '?');
   if (inExact.isNaN() && !isMissing && reasons.length === 0) return 'no value and no reason';
   if (!inExact.isNaN() && !inExact.isFinite()) return `exact value ${inExact.toString()}`;
-  const inFloat = value<number>(float);
+  const inFloat = value(float);
   if (Math.abs(inFloat) === Infinity) return 'infinite in float64';
   const compiled = compiledValue(formula, texts.map(Number));
   if (!Object.is(compiled + 0, inFloat + 0)) return `compiled ${compiled}, evaluated ${inFloat}`;

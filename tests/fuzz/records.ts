@@ -52,7 +52,7 @@ function damagedValue(chance: Chance, value: unknown): unknown {
       const key = keys.length === 0 || chance.whole(0, 12) === 0 ? 'version' : oneOf(chance, keys);
       const parts = at as Record<string, unknown>;
       if (depth === 0 || !isPlain(parts[key])) {
-        if (chance.whole(0, 4) === 0) delete parts[key];
+        if (chance.whole(0, 4) === 0) Reflect.deleteProperty(parts, key);
         else parts[key] = structuredClone(oneOf(chance, strange));
       }
       at = parts[key];
@@ -64,7 +64,7 @@ function damagedValue(chance: Chance, value: unknown): unknown {
 /** As the page's memory holds it, text in which some characters may be others. */
 function damagedText(chance: Chance): string {
   const whole = JSON.stringify({ ...work, at: 99 });
-  return chance.whole(0, 2) === 0 ? damaged(chance, whole) : (JSON.stringify(damagedValue(chance, work)) ?? '');
+  return chance.whole(0, 2) === 0 ? damaged(chance, whole) : String(JSON.stringify(damagedValue(chance, work)));
 }
 
 function recordCase(chance: Chance): string {

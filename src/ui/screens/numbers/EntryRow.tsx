@@ -57,11 +57,10 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
         <button
           type="button"
           class="ask"
-          dir="auto"
           aria-expanded={isAsked()}
           aria-controls={isAsked() ? panel() : undefined}
           onClick={() => navigation.setAsked(props.cell.row, !isAsked())}>
-          {props.cell.label}
+          <bdi>{props.cell.label}</bdi>
         </button>
         <span class="leader" aria-hidden="true" />
       </div>
