@@ -64,7 +64,7 @@ function damagedValue(chance: Chance, value: unknown): unknown {
 /** As the page's memory holds it, text in which some characters may be others. */
 function damagedText(chance: Chance): string {
   const whole = JSON.stringify({ ...work, at: 99 });
-  return chance.whole(0, 2) === 0 ? damaged(chance, whole) : String(JSON.stringify(damagedValue(chance, work)));
+  return chance.whole(0, 2) === 0 ? damaged(chance, whole) : JSON.stringify(damagedValue(chance, work));
 }
 
 function recordCase(chance: Chance): string {
