@@ -3,7 +3,8 @@ import { finish, type Steps } from '../core/steps';
 import type { Sheet, SheetRow } from '../model/sheet';
 import { formatRecord, parseRecords, recordSlices, type CsvRecord, type Delimiter, type LineEnd } from './csv';
 import { readHeader, type Header } from './tableHeader';
-import type { TableKind } from './tableKind';
+import { longField, longFormulas } from './tableLimits';
+import { modelTable, type TableKind } from './tableKind';
 
 /** Most rows that a file may have, the header and blank lines not counted. */
 export const rowLimit = 20_000;
@@ -43,6 +44,8 @@ export function readTable(text: string, kind: TableKind): ReadTable {
 export function* readTableInSteps(text: string, kind: TableKind): Steps<ReadTable> {
   const header = readHeader(text, kind);
   if ('refusal' in header) return refusedFile(text, header.refusal, kind);
+  const fault = longField(text, header.delimiter);
+  if (fault !== undefined) return refusedFile(text, fault, kind);
   const reader = new RowReader(header, kind);
   const records: CsvRecord[] = [];
   let read = 0;
@@ -57,7 +60,8 @@ export function* readTableInSteps(text: string, kind: TableKind): Steps<ReadTabl
     }
     yield read / text.length;
   }
-  return reader.fileOf(records);
+  const tooLong = kind === modelTable ? longFormulas({ columns: header.columns, rows: reader.rows }) : undefined;
+  return tooLong === undefined ? reader.fileOf(records) : refusedFile(text, tooLong, kind);
 }
 
 /** The file of a sheet that was made in the app: commas, LF, no byte-order mark. Rows count from 2. */

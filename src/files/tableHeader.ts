@@ -1,6 +1,7 @@
 import { problem, type Problem } from '../core/problem';
 import { recordSlices, type CsvRecord, type Delimiter } from './csv';
 import { tableKinds, type TableKind } from './tableKind';
+import { longField, tooManyColumns } from './tableLimits';
 
 /** The header row of a table, understood. */
 export interface Header {
@@ -18,8 +19,12 @@ const delimiters: readonly Delimiter[] = [',', ';'];
 export function readHeader(text: string, kind: TableKind): Header | { readonly refusal: Problem } {
   const found: string[][] = [];
   for (const delimiter of delimiters) {
+    const tooLong = longField(text, delimiter);
+    if (tooLong?.where.row === 1) return { refusal: tooLong };
     const record = firstRecord(text, delimiter);
     const names = record?.fields.map((name) => name.trim()) ?? [];
+    const tooMany = tooManyColumns(names.length);
+    if (tooMany !== undefined) return { refusal: tooMany };
     if (missingFrom(names, kind).length === 0) return headerOf(delimiter, names, record?.problem);
     found.push(names);
   }

@@ -20,13 +20,15 @@ function readChoice(claim: string): NamedChoice | Problem {
 }
 
 /** The fault of a choice whose number or words an earlier choice has. */
-function taken(choice: NamedChoice, before: readonly NamedChoice[], claim: string): Problem | undefined {
-  if (before.some(({ number }) => number.eq(choice.number))) {
+function taken({ number, words }: NamedChoice, before: Set<string>, claim: string): Problem | undefined {
+  const [asNumber, asWords] = [`number ${number.toString()}`, `words ${words}`];
+  if (before.has(asNumber)) {
     return fault('choices-twice', `number chosen twice: ${claim}. Give each choice a number of its own.`, claim);
   }
-  if (before.some(({ words }) => words === choice.words)) {
+  if (before.has(asWords)) {
     return fault('choices-twice', `words used twice: ${claim}. Give each choice words of its own.`, claim);
   }
+  before.add(asNumber).add(asWords);
   return undefined;
 }
 
@@ -37,11 +39,12 @@ function taken(choice: NamedChoice, before: readonly NamedChoice[], claim: strin
 export function readChoices(text: string): { choices: readonly NamedChoice[]; faults: readonly Problem[] } {
   const choices: NamedChoice[] = [];
   const faults: Problem[] = [];
+  const before = new Set<string>();
   const claims = text === '' ? [] : text.split(';').map((claim) => claim.trim());
   for (const claim of claims) {
     const choice =
       claim === '' ? fault('choices-text', `choice left blank: ${text}. ${pattern}`, text) : readChoice(claim);
-    const wrong = 'code' in choice ? choice : taken(choice, choices, claim);
+    const wrong = 'code' in choice ? choice : taken(choice, before, claim);
     if (wrong !== undefined) faults.push(wrong);
     else choices.push(choice as NamedChoice);
   }

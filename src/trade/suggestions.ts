@@ -35,6 +35,8 @@ const halfWeek = decimal('3.5');
 const moreHoles = 0.15;
 /** At most this many densities are suggested for a stage. */
 const mostDensities = 3;
+/** At most this many higher densities are computed. */
+const mostTried = 100;
 /** A gain below this share of today's flow counts as rounding. */
 const least = 1e-9;
 
@@ -111,8 +113,12 @@ function shiftChanges({ stages }: Schedule, { number: stage, time }: Stage): Cha
 function densityChanges(schedule: Schedule, { number: stage, density }: Stage, now: Decimal): Change[] {
   const found: Change[] = [];
   let best = now;
-  const last = density.times(1 + moreHoles);
-  for (let to = density.floor().plus(1); to.lte(last) && found.length < mostDensities; to = to.plus(1)) {
+  const first = density.floor();
+  const more = exact.floor(density.times(1 + moreHoles).minus(first));
+  // So many holes on a board that not each can be tried, as nobody has: some between are.
+  const stride = exact.larger(decimal(1), exact.ceil(more.dividedBy(mostTried)));
+  for (let n = 1; stride.times(n).lte(more) && n <= mostTried && found.length < mostDensities; n += 1) {
+    const to = first.plus(stride.times(n));
     const { change, finishedPerWeek } = tried(schedule, { kind: 'density', stage, to });
     if (!gains(finishedPerWeek, best)) continue;
     best = finishedPerWeek;

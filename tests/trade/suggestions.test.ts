@@ -68,3 +68,10 @@ describe('suggestions', () => {
     expect(suggestions(crop('30 boards every 0 d: 7 d at 60'))).toEqual([]);
   });
 });
+
+it('tries few of very many densities, up to one that no board has', () => {
+  const found = (density: string): number => suggestions(crop(`6 boards every 2 d: 5 d at ${density}`)).length;
+  const begun = process.cpuUsage();
+  expect([found('1e300'), found('123456789'), found('0.001')].every((count) => count < 40)).toBe(true);
+  expect(process.cpuUsage(begun).user / 1e6).toBeLessThan(20);
+});

@@ -43,6 +43,9 @@ export function worthALine(drivers: readonly Driver[]): number {
 /** Which input drives the spread most, and whether inputs act together. */
 export function driversSentence(drivers: readonly Driver[], format: Format): Phrase {
   const [first] = drivers;
+  if (drivers.some(({ total }) => Number.isNaN(total))) {
+    return say`The spread cannot be shared out among the entries: its numbers are too large to be squared.`;
+  }
   if (first === undefined || first.total < slight) return say`No entry by itself drives the spread.`;
   const alone = drivers.reduce((sum, one) => sum + Math.max(0, one.first), 0);
   const lead = say`${first.name} drives the spread most: know it, and ${percentText(Math.max(0, first.first), format)} of the spread goes away.`;
@@ -72,7 +75,7 @@ export function tiedSentence({ tied }: Indices, cells: readonly Cell[], apart: b
 export function againstBars(longest: Cell | undefined, drivers: readonly Driver[]): Phrase {
   const [first] = drivers;
   const its = drivers.find(({ cell }) => cell.id === longest?.id);
-  if (first === undefined || longest === undefined || its === undefined || first.total < slight) return [];
+  if (first === undefined || longest === undefined || its === undefined || !(first.total >= slight)) return [];
   if (first === its) return say`The bars say the same: ${its.name} has the longest.`;
   if (first.total - its.total <= noise * (first.totalError + its.totalError)) {
     return say`${its.name} has the longest bar, and no share stands clear of its own.`;

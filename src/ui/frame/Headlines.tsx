@@ -62,7 +62,7 @@ function Headline(props: { cell: Cell; columns: readonly number[] }): JSX.Elemen
   return (
     <li class="headline">
       <div class="headline-label">
-        <button type="button" class="ask" onClick={() => navigation.goToRow(props.cell.row, true)}>
+        <button type="button" class="ask" dir="auto" onClick={() => navigation.goToRow(props.cell.row, true)}>
           {props.cell.label}
         </button>{' '}
         <span class="unit">{printedUnit(props.cell.unitText)}</span>

@@ -79,6 +79,14 @@ describe('the spread says', () => {
       /(?:99|100|101) % comes from entries acting together\.$/,
     );
   });
+  it('that nothing can be shared out where the numbers are too large for it', () => {
+    const { last, model: two } = reports('x: 1 | range: -1 1e300 uniform\ny: 1 | range: -1 1 uniform\nr: x + y');
+    const drivers = driversOf(last.indices!, two.cells);
+    expect(plain(driversSentence(drivers, english))).toBe(
+      'The spread cannot be shared out among the entries: its numbers are too large to be squared.',
+    );
+    expect(againstBars(drivers[0]?.cell, drivers)).toEqual([]);
+  });
   const cells = modelOf(farm).cells;
   const tied = (pairs: readonly (readonly [number, number])[], apart: boolean): string =>
     plain(tiedSentence({ points: 512, found: [], tied: pairs }, cells, apart));

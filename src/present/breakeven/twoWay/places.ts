@@ -16,6 +16,11 @@ export function roundPlaces({ from, to }: SearchRange, today: Decimal): Decimal[
   const fixed = [from, ...(today.gt(from) && today.lt(to) ? [today] : []), to];
   const isFree = (x: Decimal): boolean => fixed.every((other) => other.minus(x).abs().gt(step.times(near)));
   const places = [...fixed];
-  for (let x = from.dividedBy(step).ceil().times(step); x.lt(to); x = x.plus(step)) if (isFree(x)) places.push(x);
+  // Where the range is one of the last digits, a step more is the same number: steps are counted, not compared.
+  const first = from.dividedBy(step).ceil();
+  for (let k = 0; k <= most; k += 1) {
+    const x = first.plus(k).times(step);
+    if (x.gte(from) && x.lt(to) && isFree(x)) places.push(x);
+  }
   return places.sort((a, b) => a.cmp(b));
 }

@@ -1,6 +1,8 @@
 import { decimal } from '../../../core/number';
 import { breakevenPrice } from '../../../trade/enterpriseBudget';
+import { figure, type DataTable } from '../../table/dataTable';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
+import { printedUnit } from '../../text/printedUnit';
 import { spoken } from '../../text/spokenNumber';
 import { space, type Format } from '../../text/numberFormat';
 import type { ForPlants, OnePlan } from './onePlan';

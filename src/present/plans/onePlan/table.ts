@@ -3,7 +3,7 @@ import type { Cell } from '../../../model/cell';
 import type { PlanLine } from '../../../trade/enterpriseBudget';
 import { columnDecimals } from '../../text/columnDecimals';
 import { commonTexts } from '../../text/commonTexts';
-import { figure, words, type DataTable } from '../../table/dataTable';
+import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import type { Format } from '../../text/numberFormat';
 import { printedUnit } from '../../text/printedUnit';
 import type { OnePlan } from './onePlan';
@@ -75,7 +75,7 @@ export function onePlanRows(one: OnePlan, nameOf: (cell: Cell) => string, format
 /** The same rows as a table that can be taken out. */
 export function onePlanTable(one: OnePlan, rows: readonly OnePlanRow[]): DataTable {
   const { forPlants, unit } = one;
-  const ofPlant = ({ amount, plant }: OnePlanRow) =>
+  const ofPlant = ({ amount, plant }: OnePlanRow): DataCell[] =>
     forPlants === undefined ? [] : [figure(plant, amount?.dividedBy(forPlants.plants))];
   return {
     caption: onePlanTexts.region,

@@ -1,3 +1,4 @@
+import { isList } from './steps/plainData';
 import type { StepMark } from './steps/stepRecord';
 
 /** A field of a file's record that differs from the file, or a text typed into it that could not be accepted. */
@@ -69,15 +70,13 @@ function isFieldText(value: unknown): value is FieldText {
 }
 
 export function isFieldTexts(value: unknown): value is FieldText[] {
-  return Array.isArray(value) && value.every(isFieldText);
+  return isList(value, isFieldText);
 }
 
 export function isLayout(value: unknown): value is Layout {
   if (typeof value !== 'object' || value === null) return false;
   const { columns, rows } = value as Unknown<Layout>;
-  const isEach = (list: unknown, kind: string): boolean =>
-    Array.isArray(list) && list.every((one) => typeof one === kind);
-  return isEach(columns, 'string') && isEach(rows, 'number');
+  return isList(columns, (one) => typeof one === 'string') && isList(rows, (one) => typeof one === 'number');
 }
 
 export function isTexts(value: unknown): value is Record<string, string> {

@@ -60,7 +60,7 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
           aria-expanded={isAsked()}
           aria-controls={isAsked() ? panel() : undefined}
           onClick={() => navigation.setAsked(props.cell.row, !isAsked())}>
-          {props.cell.label}
+          <bdi>{props.cell.label}</bdi>
         </button>
         <span class="leader" aria-hidden="true" />
       </div>

@@ -75,7 +75,9 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
           if (!forced()) navigation.setOpen(props.group.name, event.currentTarget.open);
         }}>
         <summary>
-          <h3>{props.group.name}</h3>
+          <h3>
+            <bdi>{props.group.name}</bdi>
+          </h3>
           <span class="count">{listTexts.entries(entries())}</span>
         </summary>
         {list}

@@ -21,13 +21,13 @@ export function PlanHeads(): JSX.Element {
             return (
               <div class="plan-head" data-letter={letter()}>
                 <span class="plan-letter">{letter()}</span>
-                <Show when={names().length > 2} fallback={<span class="plan-name">{names()[plan]}</span>}>
+                <Show when={names().length > 2} fallback={<bdi class="plan-name">{names()[plan]}</bdi>}>
                   <select
                     aria-label={listTexts.plan(letter())}
                     onChange={(event) => choose(column(), event.currentTarget.value)}>
                     <For each={names()}>
                       {(name, p) => (
-                        <option value={name} selected={p() === plan} disabled={isElsewhere(p(), plan)}>
+                        <option value={name} dir="auto" selected={p() === plan} disabled={isElsewhere(p(), plan)}>
                           {name}
                         </option>
                       )}

@@ -1,5 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
-import { isOwnWork, isShelfFile, isShelfWork } from '../../../../src/ui/app/shelf/record';
+import { isFieldTexts, isLayout, isOwnWork, isShelfFile, isShelfWork } from '../../../../src/ui/app/shelf/record';
 import { fileOf, workOf } from './given';
 
 describe('what the storage gives is checked', () => {
@@ -30,4 +30,11 @@ describe('there is work to lose', () => {
   );
   it('but not where somebody only looked at something', () =>
     expect(isOwnWork(workOf([], { choice: { 'setting question': 'beds', 'setting trials name': 'x' } }))).toBe(false));
+});
+
+it('a list with a gap in it is no list of texts, and none of a layout', () => {
+  const gap: unknown[] = ['name'];
+  gap.length = 2;
+  expect(isLayout({ columns: gap, rows: [2] })).toBe(false);
+  expect(isFieldTexts(Object.assign([], { length: 1 }))).toBe(false);
 });

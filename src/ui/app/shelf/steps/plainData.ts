@@ -3,7 +3,7 @@ export function isRecord(value: unknown): value is Readonly<Record<string, unkno
   return typeof value === 'object' && value !== null;
 }
 
-/** Whether a value is a list of which each part is right. */
+/** Whether a value is a list of which each part is right; one with a gap in it is none. */
 export function isList(value: unknown, isRight: (part: unknown) => boolean): value is readonly unknown[] {
-  return Array.isArray(value) && value.every(isRight);
+  return Array.isArray(value) && [...(value as unknown[])].every(isRight);
 }

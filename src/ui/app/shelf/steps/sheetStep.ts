@@ -97,7 +97,11 @@ function isStretch(value: unknown, kind: 'number' | 'string'): boolean {
   if (value === undefined) return true;
   if (!isRecord(value)) return false;
   const { at, before, after } = value;
-  return Number.isInteger(at) && [before, after].every((list) => isList(list, (one) => typeof one === kind));
+  return (
+    Number.isSafeInteger(at) &&
+    Number(at) >= 0 &&
+    [before, after].every((list) => isList(list, (one) => typeof one === kind))
+  );
 }
 
 /** Whether what the storage gave is a step that this version of the program can read. */

@@ -31,12 +31,12 @@ export interface StepsWriting {
 export function isStepRecord(value: unknown): value is StepRecord {
   if (!isRecord(value)) return false;
   const { version, id, number, step } = value;
-  return version === 1 && typeof id === 'string' && Number.isInteger(number) && isSheetStep(step);
+  return version === 1 && typeof id === 'string' && Number.isSafeInteger(number) && isSheetStep(step);
 }
 
 /** Whether what stands beside a model's work tells of steps in a way that can be read. */
 export function isStepMark(value: unknown): value is StepMark {
   if (!isRecord(value)) return false;
   const { at, sum, waiting } = value;
-  return Number.isInteger(at) && Number.isInteger(sum) && (waiting === undefined || Array.isArray(waiting));
+  return Number.isSafeInteger(at) && Number.isInteger(sum) && (waiting === undefined || Array.isArray(waiting));
 }

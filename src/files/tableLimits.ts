@@ -1,0 +1,86 @@
+import { problem, type Problem } from '../core/problem';
+import { longestFormula } from '../formula/scan';
+import { field, planOfColumn, type Sheet } from '../model/sheet';
+import type { Delimiter } from './csv';
+
+/** Most columns of a table: plans, known ones and others. */
+const columnLimit = 2_000;
+/** Most characters of one field. */
+const fieldLimit = 1_000_000;
+/** A formula of more characters than this is a long one. */
+const longFormula = 1_000;
+/** Most characters of all long formulas of a model, a shared one counted for each plan: some 3 µs each to check. */
+const longFormulaLimit = 300_000;
+
+const written = (count: number): string => count.toLocaleString('en');
+
+export function tooManyColumns(count: number): Problem | undefined {
+  if (count <= columnLimit) return undefined;
+  const fix = `A table may have ${written(columnLimit)}: take out what is not needed, or split the plans over files.`;
+  return problem('too-many-columns', `too many columns: ${written(count)}. ${fix}`, { row: 1 });
+}
+
+/** A field that is too long, found before anything is parsed: looking for the end of a quote takes long in some. */
+export function longField(text: string, delimiter: Delimiter): Problem | undefined {
+  if (text.length <= fieldLimit) return undefined;
+  const ends = new RegExp(`[${delimiter}\\r\\n]`, 'g');
+  let row = 1;
+  let lineStart = 0;
+  for (let from = 0; from < text.length;) {
+    const isQuoted = text[from] === '"';
+    const end = isQuoted ? closingQuote(text, from, from + fieldLimit) : nextOf(ends, text, from);
+    if (end - from > fieldLimit) return fieldProblem(text.slice(from, from + 40), row, isQuoted);
+    const next = isQuoted ? nextOf(ends, text, end) : end;
+    const isLineEnd = text[next] !== delimiter;
+    if (isLineEnd && next > lineStart) row += 1;
+    from = next + 1;
+    if (isLineEnd) lineStart = from;
+  }
+  return undefined;
+}
+
+/** Where a pattern is found next; the end of the text where it is not. */
+function nextOf(pattern: RegExp, text: string, from: number): number {
+  pattern.lastIndex = from;
+  return pattern.exec(text)?.index ?? text.length;
+}
+
+/** The place after the quote that closes the one at `from`; beyond the limit where there is none up to it. */
+function closingQuote(text: string, from: number, limit: number): number {
+  for (let at = text.indexOf('"', from + 1); at !== -1 && at <= limit; at = text.indexOf('"', at + 2)) {
+    if (text[at + 1] !== '"') return at + 1;
+  }
+  return text.length <= limit ? text.length : limit + 1;
+}
+
+function fieldProblem(text: string, row: number, isQuoted: boolean): Problem {
+  const start = text.replace(/\s+/g, ' ');
+  const fix = isQuoted ? 'Close the quote that it begins with, or shorten it.' : 'Shorten it.';
+  const message = `field of more than ${written(fieldLimit)} characters: ${start}… (row ${written(row)}). ${fix}`;
+  return problem('field-length', message, { row, text: start });
+}
+
+/** Why a model whose long formulas are too long together is refused. */
+export function longFormulas({ columns, rows }: Sheet): Problem | undefined {
+  const plans = columns.filter((column) => planOfColumn(column) !== undefined);
+  let [sum, count] = [0, 0];
+  const add = (text: string, times: number): void => {
+    // One that is too long by itself is not parsed.
+    if (text.length <= longFormula || text.length > longestFormula) return;
+    sum += text.length * times;
+    count += 1;
+  };
+  for (const row of rows) {
+    const own = plans.map((column) => field(row, column)).filter((text) => text !== '');
+    own.forEach((text) => add(text, 1));
+    add(field(row, 'formula'), Math.max(1, plans.length - own.length));
+    if (sum > longFormulaLimit) return formulasProblem(row.row, count);
+  }
+  return undefined;
+}
+
+function formulasProblem(row: number, count: number): Problem {
+  const limit = `${written(longFormulaLimit)} characters up to row ${written(row)}`;
+  const what = `formulas too long together: ${written(count)} of more than ${written(longFormula)} characters each`;
+  return problem('formulas-length', `${what}, more than ${limit}. Give parts of them cells of their own.`, { row });
+}
