@@ -32,7 +32,7 @@ export interface LearningCurve {
 }
 
 /** A point of a curve of learning, in seconds per plant. */
-export interface CurvePoint {
+interface CurvePoint {
   readonly seconds: number;
   readonly standardError: number;
   readonly interval: readonly [from: number, to: number];
