@@ -35,12 +35,14 @@ interface Work {
   readonly result: number;
 }
 
-/** All texts of rows; what else they hold is passed over. */
+/** All texts of rows, those of cells in them too; what else they hold is passed over. */
 function textsIn(rows: readonly object[]): string {
-  const parts = rows.flatMap((row) => Object.values(row) as unknown[]);
-  return parts
-    .flatMap((part) => (typeof part === 'string' ? [part] : Array.isArray(part) ? part.map(String) : []))
-    .join(' ');
+  const textOfPart = (part: unknown): string[] => {
+    if (typeof part === 'string') return [part];
+    if (Array.isArray(part)) return part.flatMap(textOfPart);
+    return typeof part === 'object' && part !== null && 'text' in part ? textOfPart(part.text) : [];
+  };
+  return rows.flatMap((row) => (Object.values(row) as unknown[]).flatMap(textOfPart)).join(' ');
 }
 
 /** What a screen says of a model, and what it has to compute for that. */

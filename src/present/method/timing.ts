@@ -65,7 +65,7 @@ export const timing: Chapter = {
       what: 'Whether the work gets quicker',
       how: 'In the unit model each doubling of the plants done brings the seconds of a plant to the same share. The curve is fitted by least squares to the logarithms of each batch’s seconds for a plant, over the logarithm of the plant in its middle, counted from the first. It is shown where the interval of its slope lies below 0; else no learning shows. A batch that was left out counts as plants done and is not fitted.',
       formulas: [
-        'seconds of the n-th plant: *T*_{1} *n*^{*b*}; share with each doubling: 2^{*b*}',
+        'seconds of the n-th plant: *T*_{1} *n*^{b}; share with each doubling: 2^{b}',
         'interval of *b*: *b* ± *t* *s* / √(Σ (*x* − *x̄*)^{2}), *x* = log *n*, *t* with two degrees of freedom fewer than batches',
       ],
       source:
