@@ -18,8 +18,8 @@ import { dialText, localDay } from '../../../present/timing/watch';
 import { watchTexts } from '../../../present/timing/watchTexts';
 import { canStayOn, createWakeLock } from './wakeLock';
 import { beginWatch, createTicking, timeSince } from './watchClock';
-import type { WatchProps } from './WatchPart';
-import './largeWatch.css';
+import type { WatchProps } from './watchProps';
+import './wetHands.css';
 
 /** A second press within this many milliseconds is the bounce of a wet finger. */
 const bounce = 800;

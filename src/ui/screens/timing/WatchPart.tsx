@@ -7,10 +7,9 @@ import {
   watchSetting,
   watchStepSetting,
 } from '../../app/preferences/settings/timing';
-import type { Choice } from '../../app/screenProps';
-import type { KeptTrials } from './keptTrials';
 import { LargeWatch } from './LargeWatch';
 import { beginWatch, createTicking, timeSince } from './watchClock';
+import type { WatchProps } from './watchProps';
 import { withBatch } from '../../../present/timing/sheetEdits';
 import { dialText, doubtOf, localDay, stoppedAfter, type WatchState } from '../../../present/timing/watch';
 import { createClockText } from '../../../present/timing/clockText';
@@ -18,16 +17,6 @@ import { typedPlants } from '../../../present/timing/typedPlants';
 import { watchTexts } from '../../../present/timing/watchTexts';
 import { timingFields } from '../../../present/timing/texts';
 import { commonTexts } from '../../../present/text/commonTexts';
-
-export interface WatchProps {
-  readonly choice: Choice;
-  readonly kept: KeptTrials;
-  /** The chosen step; blank where there is none yet. */
-  readonly step: string;
-  /** Names of steps to offer. */
-  readonly names: readonly string[];
-  readonly choose: (step: string) => void;
-}
 
 const clock = createClockText(localFormat.locale);
 
