@@ -1,5 +1,6 @@
-import { decimal } from '../../../core/number';
+import { decimal, type Decimal } from '../../../core/number';
 import { breakevenPrice } from '../../../trade/enterpriseBudget';
+import { commonTexts } from '../../text/commonTexts';
 import { figure, type DataTable } from '../../table/dataTable';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { printedUnit } from '../../text/printedUnit';
@@ -45,6 +46,7 @@ function priceNeeded({ needs, plants }: ForPlants): ForPlants['plants'] {
 
 function breakevenPhrase(plants: ForPlants, format: Format): Phrase {
   const price = priceNeeded(plants);
+  if (!price.isFinite()) return plainly(onePlanTexts.noPrice);
   const at = say`At ${plantsText(plants, plants.plants, format)} a year`;
   if (price.lte(0)) return say`${at} other returns pay all costs; ${enoughPhrase(plants, format)}`;
   return say`${at} the price must be at least ${spoken(price, plants.each, format)}; ${enoughPhrase(plants, format)}`;
@@ -71,10 +73,18 @@ export function yieldTable({ forPlants }: OnePlan, format: Format): DataTable {
     const plants = today.times(share);
     const more = decimal(share).minus(1).times(100);
     const least = breakevenPrice(needs, plants);
+    const known = (number: Decimal, text: () => string): string => (number.isFinite() ? text() : commonTexts.noValue);
     return [
-      figure(format.fixed(plants, 0), plants),
+      figure(
+        known(plants, () => format.fixed(plants, 0)),
+        plants,
+      ),
       figure(more.isZero() ? onePlanTexts.today : `${format.signed(more, undefined)}${space}%`, more, '%'),
-      figure(spoken(least, each, format), least, printedUnit(each.text)),
+      figure(
+        known(least, () => spoken(least, each, format)),
+        least,
+        printedUnit(each.text),
+      ),
     ];
   });
   return { caption: onePlanTexts.yields, columns: [{ name: yields }, { name: against }, { name: price }], rows };

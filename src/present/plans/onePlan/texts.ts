@@ -26,5 +26,6 @@ export const onePlanTexts = {
   noLines:
     'No entry is a line of the yearly budget in one currency: mark returns and costs in the file’s budget column, or add a cost or return beside the numbers.',
   noPlants: 'No entry counts plants a year, so nothing is said of a plant.',
+  noPrice: 'No price covers the costs of plants that are not there.',
   unknown: 'A line has no value in this plan today, so nothing can be added up.',
 } as const;

@@ -120,11 +120,14 @@ export function createVisits(first: Place, { here, isOpen, openModel, show }: Vi
   /** Shows a visit, and stands where its link was followed, or at its row. */
   const land = (visit: Visit): void => {
     const spot = spots().find(({ depth }) => depth === visit.depth && depth < now.depth);
+    // A page that was only loaded again has no focus to give back.
+    const isMove = visit.depth !== now.depth;
     setSpots((before) => before.filter(({ depth }) => depth < visit.depth));
     show(spot === undefined ? visit : { ...visit, row: undefined });
     put({ ...here(), row: visit.row, depth: visit.depth });
     offer();
-    requestAnimationFrame(() => (spot === undefined ? focusSomething() : standAt(spot)));
+    if (spot !== undefined) requestAnimationFrame(() => standAt(spot));
+    else if (isMove) requestAnimationFrame(focusSomething);
   };
   const follow = async (): Promise<void> => {
     const known = visitOf(history.state);

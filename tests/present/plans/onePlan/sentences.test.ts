@@ -48,3 +48,11 @@ it('has prices for a fifth less and a fifth more', () => {
   ]);
   expect(yieldTable(oneIn('rent [EUR/year]: 5 | budget: cost')!, format).rows).toEqual([]);
 });
+
+it.each(['0', '1e300'])('has a word for what cannot be said of %s plants', (plants) => {
+  const one = oneIn(heads.replace(/(?<=heads \[[^\]]*\]: )\d+/, plants))!;
+  expect(textOf(onePlanFinding(one, 'Today', format))).not.toMatch(/NaN|Infinity/);
+  for (const row of yieldTable(one, format).rows) {
+    for (const { text } of row) expect(text).not.toMatch(/NaN|Infinity/);
+  }
+});
