@@ -63,9 +63,9 @@ function earlyFonts(): Plugin {
  * of it, it would be some 3 kB more.
  */
 const ENGINE = [
-  /src[\\/](?:core|formula)[\\/]/,
+  /src[\\/](?:core|formula)[\\/](?!mended|given)/,
   /src[\\/]model[\\/]\w+\.ts$/,
-  /src[\\/]files[\\/](?:csv|table|read(?!Trials)|decode|write)\w*\.ts$/,
+  /src[\\/]files[\\/](?:csv|table|read(?!Trials)|decode|write(?!Trials))\w*\.ts$/,
   /node_modules[\\/](?:mathjs|decimal\.js|papaparse|solid-js)[\\/]/,
 ];
 

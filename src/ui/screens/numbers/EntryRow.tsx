@@ -15,7 +15,7 @@ import { entryTexts } from '../../../present/numbers/entryTexts';
 import { planRemark } from '../../../present/numbers/spokenField';
 import { differenceText } from '../../../present/numbers/valueText';
 import { remarksOf, remarkText, sameRemarks, type Remark } from '../../../present/numbers/remarks';
-import { RangeOffer } from './RangeOffer';
+import { RangeAsked } from './RangeAsked';
 import { rowId } from '../../app/store/entryNavigation';
 
 const EntryDetails = lazy(async () => ({ default: (await import('./lineage/EntryDetails')).EntryDetails }));
@@ -82,7 +82,7 @@ export function EntryRow(props: EntryRowProps): JSX.Element {
         </Show>
         <Remarks cell={props.cell} columns={shownColumns()} faults={props.faults} />
         <Show when={props.cell.range !== undefined}>
-          <For each={shownColumns()}>{(plan) => <RangeOffer cell={props.cell} plan={plan} />}</For>
+          <For each={shownColumns()}>{(plan) => <RangeAsked cell={props.cell} plan={plan} />}</For>
         </Show>
         <Show when={isAsked()}>
           <Details cell={props.cell} columns={props.columns} id={panel()} />

@@ -1,6 +1,6 @@
 import { createMemo, createSelector, For, lazy, Show, Suspense, type JSX } from 'solid-js';
 import type { Problem } from '../../../core/problem';
-import { CautionsInSight } from './CautionsInSight';
+import { Cautions } from '../../kit/sections/Cautions';
 import { Link } from '../../kit/Link';
 import { openTogether } from '../../kit/together/openTogether';
 import { usePage } from '../../app/pageContext';
@@ -83,7 +83,7 @@ export function Numbers(): JSX.Element {
       </Show>
       <WordsHere question="numbers" />
       <Show when={topics().length > 0}>
-        <CautionsInSight topics={topics()} />
+        <Cautions topics={topics()} />
       </Show>
       <SaidLine />
     </section>
