@@ -72,7 +72,7 @@ test('by keyboard alone: to the numbers, a value typed, its mark moved, where it
   await page.keyboard.press('Tab');
   await page.keyboard.type('wage on-cost');
   const field = fieldOf(page, 'Wage on-cost');
-  for (let presses = 0; presses < 8; presses += 1) {
+  for (let presses = 0; presses < 10; presses += 1) {
     if (await field.evaluate((element) => element === document.activeElement)) break;
     await page.keyboard.press('Tab');
   }

@@ -18,7 +18,7 @@ async function openTrials(page: Page, shown: Locator): Promise<void> {
   const chooser = page.waitForEvent('filechooser');
   await shown.getByRole('button', { name: 'Open trials (CSV)' }).click();
   await (await chooser).setFiles(csvFile('mine.csv', 'step,plants,seconds\nmoving,10,110\nmoving,10,130\n'));
-  await expect(shown.getByRole('img')).toBeVisible();
+  await expect(shown.getByRole('img').first()).toBeVisible();
 }
 
 /** Brings every part of a screen into sight, unfolds all of it, and waits until nothing is being worked out. */

@@ -221,7 +221,8 @@ test('on paper are the results and the picture, and no fields or watch', async (
   await expect(finding(page)).toBeVisible();
   await page.emulateMedia({ media: 'print' });
   await expect(part(page, 'Each step')).toBeVisible();
-  await expect(screen(page).getByRole('img')).toBeVisible();
+  // The seconds of the batches, and whether the work gets quicker.
+  for (const picture of [0, 1]) await expect(screen(page).getByRole('img').nth(picture)).toBeVisible();
   await expect(screen(page).getByRole('textbox')).toHaveCount(0);
   await expect(screen(page).getByText('Start the watch')).toBeHidden();
 });
@@ -250,7 +251,7 @@ for (const width of [390, 320]) {
     await openTiming(page);
     await screen(page).getByRole('button', { name: 'Load invented trials' }).click();
     await screen(page)
-      .getByRole('button', { name: /orker, date, step and note$/ })
+      .getByRole('button', { name: /orker, date, step, note and why left out$/ })
       .click();
     await screen(page).getByRole('textbox', { name: 'seconds, batch 1' }).fill('a quarter of an hour or so');
     await screen(page).getByRole('button', { name: 'Start the watch' }).click();
