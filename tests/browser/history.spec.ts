@@ -59,6 +59,8 @@ test.describe('undo outlasts', () => {
     await openNursery(page);
     await typeWage(page, '16');
     await expect(kept(page)).toBeVisible();
+    // The first change of a visit is written before its step is.
+    await page.waitForTimeout(1_000);
     await page.evaluate(
       () =>
         new Promise<void>((done, fail) => {
