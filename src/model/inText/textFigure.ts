@@ -10,7 +10,7 @@ import { parse } from '../../formula/parse';
 import { nounsIn, scopeOf } from '../change/formulaScope';
 import { cellNamed, type Model } from '../model';
 import type { Values } from '../values';
-import type { TextPart } from './textParts';
+import { textParts, type TextPart } from './textParts';
 
 type FigurePart = Extract<TextPart, { kind: 'figure' }>;
 
@@ -99,4 +99,12 @@ export function textFigure(model: Model, { formula, ways: texts }: FigurePart): 
     entries,
     value: valueOf(checked, ways.plan),
   };
+}
+
+/** The figures of a text that can be worked out, in its order. */
+export function textFigures(model: Model, text: string): TextFigure[] {
+  return textParts(text).flatMap((part) => {
+    const figure = part.kind === 'figure' ? textFigure(model, part) : undefined;
+    return figure === undefined || 'code' in figure ? [] : [figure];
+  });
 }

@@ -1,7 +1,6 @@
 import { decimal, type Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
-import { textFigure, type TextFigure } from '../../model/inText/textFigure';
-import { textParts } from '../../model/inText/textParts';
+import { textFigures, type TextFigure } from '../../model/inText/textFigure';
 import type { Model } from '../../model/model';
 import type { Format } from '../text/numberFormat';
 import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
@@ -30,11 +29,7 @@ export function readGuesses(typed: string, format: Format): Guesses {
 
 /** The figure that a step asks for: the one that its answer marks as such; undefined where none is marked. */
 export function askedFigure(model: Model, answer: string): TextFigure | undefined {
-  for (const part of textParts(answer)) {
-    const figure = part.kind === 'figure' ? textFigure(model, part) : undefined;
-    if (figure !== undefined && !('code' in figure) && figure.isAnswer) return figure;
-  }
-  return undefined;
+  return textFigures(model, answer).find(({ isAnswer }) => isAnswer);
 }
 
 /** The middle of sorted numbers; of an even count the mean of the two in the middle. */

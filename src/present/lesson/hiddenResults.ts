@@ -1,5 +1,4 @@
-import { textFigure } from '../../model/inText/textFigure';
-import { textParts } from '../../model/inText/textParts';
+import { textFigures } from '../../model/inText/textFigure';
 import type { Model } from '../../model/model';
 import { varying } from '../numbers/varying';
 import { hiddenKey } from './hiddenKey';
@@ -7,13 +6,11 @@ import type { Lesson } from './steps';
 
 /** The results that a text tells, each in the plan that it tells of, or in all where they do not differ. */
 function toldIn(model: Model, text: string, differing: ReadonlySet<number>): string[] {
-  return textParts(text).flatMap((part) => {
-    const figure = part.kind === 'figure' ? textFigure(model, part) : undefined;
-    if (figure === undefined || 'code' in figure) return [];
-    return figure.entries.flatMap((cell) =>
-      differing.has(cell) ? hiddenKey(figure.plan, cell) : model.plans.map((_plan, plan) => hiddenKey(plan, cell)),
-    );
-  });
+  return textFigures(model, text).flatMap(({ plan, entries }) =>
+    entries.flatMap((cell) =>
+      differing.has(cell) ? hiddenKey(plan, cell) : model.plans.map((_plan, other) => hiddenKey(other, cell)),
+    ),
+  );
 }
 
 /**

@@ -1,6 +1,7 @@
 import { For, Show, type JSX } from 'solid-js';
 import { dashes } from '../../../present/picture/labelledLines';
 import { Link } from '../Link';
+import { LineSample } from './LineSample';
 
 /** A line of a chart as an item of the key. */
 interface KeyLine {
@@ -29,17 +30,7 @@ export function LineKey(props: LineKeyProps): JSX.Element {
           {(line, place) => (
             <li classList={{ leading: line.leading }}>
               <span class="line-number">{place() + 1}</span>
-              <svg viewBox="0 0 44 8" width="44" height="8" aria-hidden="true">
-                <line
-                  x1="0"
-                  y1="4"
-                  x2="44"
-                  y2="4"
-                  stroke="currentColor"
-                  stroke-width={line.leading ? 3 : 1.75}
-                  stroke-dasharray={dashes[place() % dashes.length]!.join(' ')}
-                />
-              </svg>
+              <LineSample leading={line.leading} dash={dashes[place() % dashes.length]} />
               <Link onPress={() => line.goTo()}>{line.label}</Link>
               <Show when={line.figure}>
                 <span class="leader" aria-hidden="true" />

@@ -2,6 +2,7 @@ import { For, type JSX } from 'solid-js';
 import { planLook } from '../../../present/allPlans/drawing';
 import type { NamedPlan } from '../../../present/allPlans/plans';
 import { PlanLetter } from '../PlanLetter';
+import { LineSample } from './LineSample';
 import './key.css';
 
 interface PlanKeyProps {
@@ -21,17 +22,7 @@ export function PlanKey(props: PlanKeyProps): JSX.Element {
           {(plan) => (
             <li classList={{ leading: plan.leading }} data-letter={plan.letter}>
               <PlanLetter letter={plan.letter} />
-              <svg viewBox="0 0 44 8" width="44" height="8" aria-hidden="true">
-                <line
-                  x1="0"
-                  y1="4"
-                  x2="44"
-                  y2="4"
-                  stroke="currentColor"
-                  stroke-width={plan.leading ? 3 : 1.75}
-                  stroke-dasharray={planLook(plan.letter).dash.join(' ')}
-                />
-              </svg>
+              <LineSample leading={plan.leading} dash={planLook(plan.letter).dash} />
               <bdi>{plan.name}</bdi>
               <span class="leader" aria-hidden="true" />
               <span class="figure">{plan.figure}</span>

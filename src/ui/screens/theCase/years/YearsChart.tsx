@@ -5,6 +5,7 @@ import { yearsDrawing } from '../../../../present/theCase/years/drawing';
 import { yearsTexts } from '../../../../present/theCase/years/texts';
 import type { OverYears } from '../../../../trade/years/overYears';
 import { localFormat } from '../../../app/preferences/localFormat';
+import { LineSample } from '../../../kit/charts/LineSample';
 import { LinesChart } from '../../../kit/charts/LinesChart';
 
 interface ChartProps {
@@ -18,22 +19,12 @@ export function YearsChart(props: ChartProps): JSX.Element {
   const drawing = createMemo(() => yearsDrawing(props.found, localFormat));
   return (
     <LinesChart drawing={drawing()} label={textOf(props.finding)} caption={yearsTexts.picture(props.made.currency)}>
-      <ol class="line-key years-key">
+      <ol class="line-key">
         <For each={drawing().lines}>
           {(line, place) => (
             <li classList={{ leading: line.leading }}>
               <span class="line-number">{place() + 1}</span>
-              <svg viewBox="0 0 44 8" width="44" height="8" aria-hidden="true">
-                <line
-                  x1="0"
-                  y1="4"
-                  x2="44"
-                  y2="4"
-                  stroke="currentColor"
-                  stroke-width={line.leading ? 3 : 1.75}
-                  stroke-dasharray={line.look?.dash.join(' ')}
-                />
-              </svg>
+              <LineSample leading={line.leading} dash={line.look?.dash} />
               {line.label}
             </li>
           )}
