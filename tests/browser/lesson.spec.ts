@@ -135,7 +135,10 @@ test('a link opens the lesson at a step, with the numbers that it was copied wit
   await fieldOf(page, 'Boards on the bed').fill('60');
   await page.getByRole('button', { name: 'Teach it step by step' }).click();
   const teach = page.locator('.teach');
+  // The keys of the one who teaches are heard once the step stands.
+  await expect(teach.getByText('Step 1 of 11')).toBeVisible();
   await page.keyboard.press('ArrowRight');
+  await expect(teach.getByText('Step 2 of 11')).toBeVisible();
   await teach.getByRole('button', { name: 'Copy a link to this step' }).click();
   await expect(teach.getByRole('status').filter({ hasText: 'link' })).toBeVisible();
   const link = await page.evaluate(() => navigator.clipboard.readText());
