@@ -6,7 +6,7 @@ const staticStyle = 'The content security policy refuses a style that is written
 
 export default defineConfig(
   // Declarations have no code of their own, and the compiler reads some of them for the engine alone.
-  { ignores: ['dist/', '.cache/', 'src/**/*.d.ts'] },
+  { ignores: ['dist/', 'command/', '.cache/', 'src/**/*.d.ts'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   {
     files: ['**/*.{ts,tsx}'],

@@ -2,6 +2,7 @@ import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
+import { livePage } from './vite.live.config.ts';
 
 /** Nothing but the app's own files, and nothing sent elsewhere. */
 const POLICY = [
@@ -63,7 +64,7 @@ function earlyFonts(): Plugin {
  * of it, it would be some 3 kB more.
  */
 const ENGINE = [
-  /src[\\/](?:core|formula)[\\/](?!mended|given)/,
+  /src[\\/](?:core|formula)[\\/](?!mended|given|checksum)/,
   /src[\\/]model[\\/]\w+\.ts$/,
   /src[\\/]files[\\/](?:csv|table|read(?!Trials)|decode|write(?!Trials))\w*\.ts$/,
   /node_modules[\\/](?:mathjs|decimal\.js|papaparse|solid-js)[\\/]/,
@@ -136,7 +137,7 @@ export default defineConfig({
   // Relative addresses: the built site works from any folder of any server.
   base: './',
   publicDir: 'src/ui/site',
-  plugins: [solid(), contentSecurityPolicy(), earlyFonts(), offline()],
+  plugins: [solid(), contentSecurityPolicy(), earlyFonts(), livePage(), offline()],
   build: {
     // A small file written into a style as data: would be refused by the policy.
     assetsInlineLimit: 0,

@@ -11,6 +11,8 @@ export interface Arguments {
   readonly plan: string | undefined;
   readonly against: string | undefined;
   readonly set: readonly string[];
+  /** The command's own options that take no value and were given. */
+  readonly flags: ReadonlySet<string>;
   /** The command's own options, as typed. */
   readonly options: Readonly<Record<string, string | undefined>>;
 }
@@ -20,13 +22,17 @@ type Commands = ReadonlyMap<string, CommandHelp>;
 /** What the words ask of the program itself rather than of a command. */
 export type Request = { readonly of: 'version' } | { readonly of: 'help'; readonly command: string | undefined };
 
-const flags = { json: { type: 'boolean' }, help: { type: 'boolean' }, version: { type: 'boolean' } } as const;
+const ofAll = { json: { type: 'boolean' }, help: { type: 'boolean' }, version: { type: 'boolean' } } as const;
 
 /** Every option that any command takes. */
 function known(commands: Commands): Readonly<Record<string, { type: 'string' | 'boolean'; multiple?: boolean }>> {
-  const names = [...commands.values()].flatMap(({ options }) => options.map(({ name }) => name));
-  const texts = names.map((name) => [name, { type: 'string', multiple: name === 'set' }] as const);
-  return { ...Object.fromEntries(texts), ...flags };
+  const options = [...commands.values()].flatMap((command) => command.options);
+  const types = options.map(({ name, value }) => {
+    const type =
+      value === '' ? ({ type: 'boolean' } as const) : ({ type: 'string', multiple: name === 'set' } as const);
+    return [name, type] as const;
+  });
+  return { ...Object.fromEntries(types), ...ofAll };
 }
 
 /** A negative number after an option is its value, not another option. */
@@ -68,7 +74,8 @@ export function readArguments(words: readonly string[], commands: Commands): Arg
   const texts = Object.entries(values).filter((entry): entry is [string, string] => typeof entry[1] === 'string');
   const { plan, against, ...options }: Arguments['options'] = Object.fromEntries(texts);
   const set = [values['set'] ?? []].flat().map(String);
-  return { command: name, file, json: values['json'] === true, plan, against, set, options };
+  const flags = new Set(Object.keys(values).filter((option) => values[option] === true));
+  return { command: name, file, json: values['json'] === true, plan, against, set, flags, options };
 }
 
 /**
@@ -82,7 +89,12 @@ export function commandNamed(name: string, commands: Commands): CommandHelp {
 }
 
 function isOptionOf({ options }: CommandHelp, name: string): boolean {
-  return name in flags || options.some((option) => option.name === name);
+  return name in ofAll || options.some((option) => option.name === name);
+}
+
+/** Whether an option takes no value. */
+function isFlag(name: string, commands: Commands): boolean {
+  return known(commands)[name]?.type === 'boolean';
 }
 
 /** What is wrong with options, in the words of this program. */
@@ -94,7 +106,7 @@ function reasonOf(error: unknown, words: readonly string[], commands: Commands):
     return `option not known: ${named}. ${near === undefined ? 'Leave it out.' : `Did you mean --${near}?`}`;
   }
   if (code === 'ERR_PARSE_ARGS_INVALID_OPTION_VALUE') {
-    return named.slice(2) in flags
+    return isFlag(named.slice(2), commands)
       ? `option without a value: ${named}. Write it alone.`
       : `option without its value: ${named}. Write one after it.`;
   }

@@ -1,7 +1,7 @@
 /** An option as a command's help tells of it; its name is what the command line accepts. */
 export interface CommandOption {
   readonly name: string;
-  /** What stands after it: `NAME`, `A`, `job|day`, or the number that is taken where it is left out. */
+  /** What stands after it: `NAME`, `A`, `job|day`, or the number that is taken where it is left out; blank: nothing. */
   readonly value: string;
   readonly does: string;
   /** The command needs it. */

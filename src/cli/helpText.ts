@@ -1,8 +1,6 @@
 import { modelOptions, type CommandHelp, type CommandOption } from './commandHelp';
 import { described, paragraph, joinedWords } from './layout';
 
-const program = 'npm run --silent cli --';
-
 const ofAll: readonly (readonly [term: string, does: string])[] = [
   ['--json', 'one JSON document instead of a table'],
   ['--help', 'this text, or that of the command before it'],
@@ -10,7 +8,7 @@ const ofAll: readonly (readonly [term: string, does: string])[] = [
 ];
 
 function written({ name, value }: CommandOption): string {
-  return `--${name} ${value}`;
+  return value === '' ? `--${name}` : `--${name} ${value}`;
 }
 
 function terms(options: readonly CommandOption[]): string {
@@ -25,15 +23,15 @@ function form({ name, takes, options }: CommandHelp): string {
   return [name, takes, ...words].join(' ');
 }
 
-/** The help of one command. */
-export function commandText(help: CommandHelp): string {
+/** The help of one command. @param program the words with which the program is started */
+export function commandText(help: CommandHelp, program: string): string {
   const usage = paragraph(`usage: ${program} ${form(help)}`);
   const example = `  ${program} ${help.example}\n`;
   return `${usage}\n${paragraph(help.gives)}\noptions\n${terms(help.options)}\nexample\n${example}`;
 }
 
 /** The help of the whole program. */
-export function overviewText(commands: readonly CommandHelp[]): string {
+export function overviewText(commands: readonly CommandHelp[], program: string): string {
   const column = Math.max(...commands.map(({ name }) => name.length)) + 5;
   const rows = commands.map(({ name, summary }) => described(name, summary, column)).join('');
   const more = paragraph(`What a command takes and gives: ${program} tornado --help`);

@@ -1,30 +1,10 @@
 import { problem, type Problem } from '../core/problem';
+import { fromBase64, toBase64 } from './base64';
 import { byteLimit, sizeProblem } from './decodeText';
-
-/** A model file as a link carries it. */
-export interface SharedFile {
-  /** With its ending. */
-  readonly name: string;
-  readonly bytes: Uint8Array<ArrayBuffer>;
-}
+import { cleanName, type SharedFile } from './sharedFile';
 
 /** Most characters of a link's text: what mail and chat programs leave whole (common practice, no source). */
 export const longestShared = 32_000;
-
-/** Most characters of a file's name. */
-const longestName = 80;
-
-const ownName = 'model.csv';
-
-/** A name that is safe to show and to save under: no folders, no control characters. */
-function cleanName(name: string): string {
-  const last = name.split(/[/\\]/).at(-1) ?? '';
-  const clean = last
-    .replace(/[\p{C}:*?"<>|]/gu, '')
-    .trim()
-    .slice(0, longestName);
-  return clean === '' || clean.startsWith('.') ? ownName : clean;
-}
 
 /** All that comes out of a stream; undefined once it is more than so many bytes. Rejects where the stream fails. */
 async function collected(
@@ -45,23 +25,6 @@ async function collected(
   return new Uint8Array(await new Blob(parts).arrayBuffer());
 }
 
-/** Base64url of RFC 4648, section 5, without padding. */
-function toText(bytes: Uint8Array): string {
-  const characters = Array.from(bytes, (byte) => String.fromCharCode(byte));
-  return btoa(characters.join('')).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
-}
-
-function fromText(text: string): Uint8Array<ArrayBuffer> | undefined {
-  if (!/^[\w-]+$/.test(text)) return undefined;
-  try {
-    return Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (character) =>
-      character.charCodeAt(0),
-    );
-  } catch {
-    return undefined;
-  }
-}
-
 /**
  * Packs a model file into the text of a link: its name, a line feed and its bytes, compressed as zlib data (RFC 1950,
  * whose check sum finds a damaged link), in base64url.
@@ -71,7 +34,7 @@ export async function packShared({ name, bytes }: SharedFile): Promise<string | 
   const stream = new Blob([`${cleanName(name)}\n`, bytes]).stream().pipeThrough(new CompressionStream('deflate'));
   // Three bytes make four characters.
   const packed = await collected(stream, Math.floor(longestShared * 0.75));
-  if (packed !== undefined) return toText(packed);
+  if (packed !== undefined) return toBase64(packed);
   const message = `too long for a link: more than ${longestShared} characters. Save a file and send that.`;
   return { problem: problem('link-too-long', message) };
 }
@@ -83,7 +46,7 @@ const broken = problem(
 
 /** The model file in the text of a link, or why there is none. Never throws. */
 export async function unpackShared(text: string): Promise<SharedFile | { readonly problem: Problem }> {
-  const packed = fromText(text);
+  const packed = fromBase64(text);
   if (packed === undefined) return { problem: broken };
   try {
     const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate'));

@@ -2,11 +2,11 @@ import { buildModel } from '../model/buildModel';
 import { withRow, type Sheet } from '../model/sheet';
 import { evaluatePlan } from '../model/values';
 import type { Job, Prepared, Report } from './job';
-import { jobs } from './jobs';
+import type { JobName } from './jobs';
 import type { FromWorker, SheetText, ToWorker } from './protocol';
 
-/** Milliseconds for which one job runs before other jobs and new messages get their turn. */
-const slice = 25;
+/** Jobs by name: all of them in a worker, a few where a page has no worker. */
+type Work = Readonly<Partial<Record<JobName, unknown>>>;
 
 /** A model's text, and the model once a job has asked for it. */
 class HeldSheet {
@@ -34,12 +34,16 @@ export class JobServer {
   private readonly queue: Running[] = [];
 
   /**
+   * @param jobs that can be asked for
    * @param post sends a message to the page
    * @param now milliseconds
+   * @param slice milliseconds for which one job runs before other jobs and new messages get their turn
    */
   constructor(
+    private readonly jobs: Work,
     private readonly post: (message: FromWorker) => void,
     private readonly now: () => number,
+    private readonly slice: number,
   ) {}
 
   /** Whether there is work. */
@@ -59,7 +63,7 @@ export class JobServer {
     const running = this.queue.shift();
     if (running === undefined) return;
     try {
-      if (!this.slice(running)) this.queue.push(running);
+      if (!this.run(running)) this.queue.push(running);
     } catch (error) {
       this.post({ id: running.id, kind: 'refused', reason: error instanceof Error ? error.message : String(error) });
     }
@@ -77,7 +81,7 @@ export class JobServer {
 
   private begin({ id, job, sheet, request }: Extract<ToWorker, { kind: 'ask' }>): void {
     const held = this.held(sheet);
-    const work = jobs[job] as Job<unknown, unknown>;
+    const work = this.jobs[job] as Job<unknown, unknown>;
     let steps: ReturnType<typeof work> | undefined;
     this.queue.push({ id, steps: () => (steps ??= work(held.prepared, request)) });
   }
@@ -89,8 +93,8 @@ export class JobServer {
   }
 
   /** Whether the job has ended. */
-  private slice({ id, steps }: Running): boolean {
-    const end = this.now() + slice;
+  private run({ id, steps }: Running): boolean {
+    const end = this.now() + this.slice;
     let latest: Report<unknown> | undefined;
     do {
       const next = steps().next();

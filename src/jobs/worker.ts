@@ -1,26 +1,15 @@
+import { jobs } from './jobs';
 import type { ToWorker } from './protocol';
 import { JobServer } from './server';
+import { inTurns } from './turns';
 
 const server = new JobServer(
+  jobs,
   (message) => postMessage(message),
   () => performance.now(),
+  25,
 );
-// A timer of 0 milliseconds waits some milliseconds when it is set again and again; a message does not.
-const turn = new MessageChannel();
-let turning = false;
-
-function next(): void {
-  if (turning || !server.busy) return;
-  turning = true;
-  turn.port2.postMessage(0);
-}
-
-turn.port1.addEventListener('message', () => {
-  turning = false;
-  server.work();
-  next();
-});
-turn.port1.start();
+const next = inTurns(server);
 
 addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
   server.hear(data);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { runCommand } from '../../src/cli/run';
+import { machineWith } from './machine';
 
 const farm = `name,label,unit,formula,role,plan: Today,plan: Nursery
 ,An invented farm,,,,,
@@ -15,8 +16,9 @@ interface Document {
 }
 
 function check(file: string, words = '--json') {
-  const found = runCommand(['check', 'farm.csv', ...words.split(' ').filter(Boolean)], () =>
-    new TextEncoder().encode(file),
+  const found = runCommand(
+    ['check', 'farm.csv', ...words.split(' ').filter(Boolean)],
+    machineWith(() => new TextEncoder().encode(file)),
   );
   return { ...found, document: (found.output.startsWith('{') ? JSON.parse(found.output) : {}) as Document };
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { runCommand } from '../../src/cli/run';
+import { machineWith } from './machine';
 
 // 100 plugs a week at 0.05 or 0.09 EUR.
 const file = `name,label,unit,formula,low,high,shape,choices,plan: Today,plan: Tomorrow
@@ -13,7 +14,10 @@ hands,Hands,EUR/week,3,,,,,,
 `;
 
 function run(line: string): { status: number; output: string; messages: string } {
-  return runCommand(line.split(' '), () => new TextEncoder().encode(file));
+  return runCommand(
+    line.split(' '),
+    machineWith(() => new TextEncoder().encode(file)),
+  );
 }
 
 /** The lines of a table for people that begin with a name. */

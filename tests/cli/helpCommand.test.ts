@@ -4,13 +4,14 @@ import { version } from '../../package.json';
 import units from '../../shared/units.json';
 import { runCommand } from '../../src/cli/run';
 import { functions } from '../../src/formula/functions';
+import { machineWith } from './machine';
 
 const commands = 'evaluate tornado breakeven switching grid risk schedule budget check time help'.split(' ');
 
 const noFile = (path: string): never => {
   throw new Error(`no file may be read: ${path}`);
 };
-const run = (line: string) => runCommand(line.split(' '), noFile);
+const run = (line: string) => runCommand(line.split(' '), machineWith(noFile));
 
 interface Document {
   readonly functions: readonly { name: string; examples: readonly { value: string | boolean }[] }[];
@@ -129,7 +130,10 @@ describe('the example of a command’s help runs:', () => {
 
   it.each(commands.map((command) => [exampleOf(command)]))('%s', { timeout: 60_000 }, (example) => {
     const words = [...example.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare ?? '');
-    const { status, messages } = runCommand(words, (path) => readFileSync(new URL(`../../${path}`, import.meta.url)));
+    const { status, messages } = runCommand(
+      words,
+      machineWith((path) => readFileSync(new URL(`../../${path}`, import.meta.url))),
+    );
     expect([status, messages]).toEqual([0, '']);
   });
 });

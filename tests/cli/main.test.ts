@@ -1,7 +1,9 @@
 import { spawnSync } from 'node:child_process';
-import { closeSync, openSync } from 'node:fs';
+import { closeSync, mkdtempSync, openSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { build } from 'vite';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
 const root = join(import.meta.dirname, '../..');
 
@@ -28,5 +30,44 @@ describe('the program', { timeout: 120_000 }, () => {
     closeSync(readOnly);
     expect(stderr).toMatch(/^output not written: \w+: .*\. Write it to another place\.\n$/);
     expect(status).toBe(1);
+  });
+});
+
+describe('the built program', { timeout: 120_000 }, () => {
+  const built = join(root, '.cache/command-test');
+  const elsewhere = mkdtempSync(join(tmpdir(), 'elsewhere-'));
+
+  beforeAll(async () => {
+    await build({
+      root,
+      configFile: join(root, 'vite.command.config.ts'),
+      logLevel: 'error',
+      build: { outDir: built },
+    });
+  }, 120_000);
+  afterAll(() => {
+    rmSync(built, { recursive: true });
+    rmSync(elsewhere, { recursive: true });
+  });
+
+  function runBuilt(words: readonly string[]) {
+    return spawnSync(process.execPath, [join(built, 'raftmargin.js'), ...words], { cwd: elsewhere, encoding: 'utf8' });
+  }
+
+  it('runs from any folder, under its own name', () => {
+    expect(readFileSync(join(built, 'raftmargin.js'), 'utf8')).toMatch(/^#!\/usr\/bin\/env node\n/);
+    expect(runBuilt(['--help']).stdout).toMatch(/^usage: raftmargin COMMAND FILE/);
+  });
+
+  it('writes the case of a model into the folder in which it is started', () => {
+    const model = join(root, 'models/transplant-hire.csv');
+    expect(runBuilt(['report', model, '--out', 'case.html'])).toMatchObject({ status: 0, stderr: '' });
+    const html = readFileSync(join(elsewhere, 'case.html'), 'utf8');
+    expect(html).toMatch(
+      /^<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n<meta http-equiv="Content-Sec/,
+    );
+    expect(html).toContain('Nursery first in place of Straight to finishing adds');
+    expect(html.length).toBeLessThanOrEqual(600_000);
+    expect(runBuilt(['check', 'case.html']).stdout).toMatch(/^115 entries, 2 plans, 0 faults\n/);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { runCommand } from '../../src/cli/run';
+import { machineWith } from './machine';
 
 const farm = `name,label,unit,formula,low,high,shape,correlation,plan: Today,plan: Nursery
 ,An invented farm,,,,,,,,
@@ -34,7 +35,10 @@ interface Document {
 }
 
 function run(line: string, file = farm) {
-  const { output, messages, status } = runCommand(line.split(' '), () => new TextEncoder().encode(file));
+  const { output, messages, status } = runCommand(
+    line.split(' '),
+    machineWith(() => new TextEncoder().encode(file)),
+  );
   return { status, messages, output, document: (output.startsWith('{') ? JSON.parse(output) : {}) as Document };
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { runCommand } from '../../src/cli/run';
+import { machineWith } from './machine';
 
 const farm = `name,label,unit,formula,low,high,role,budget,plan: Today,plan: Nursery
 ,An invented farm,,,,,,,,
@@ -36,10 +37,13 @@ interface Ran {
 function run(line: string, file = farm): Ran {
   const words = [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare ?? '');
   const bytes = new TextEncoder().encode(file);
-  const { output, messages, status } = runCommand(words, (path) => {
-    if (path !== 'farm.csv') throw new Error('no such file');
-    return bytes;
-  });
+  const { output, messages, status } = runCommand(
+    words,
+    machineWith((path) => {
+      if (path !== 'farm.csv') throw new Error('no such file');
+      return bytes;
+    }),
+  );
   const document = (output.startsWith('{') ? JSON.parse(output) : {}) as Document;
   return { status, messages, output, document };
 }

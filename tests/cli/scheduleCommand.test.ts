@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { runCommand } from '../../src/cli/run';
+import { machineWith } from './machine';
 
 const farm = `name,unit,formula,crop,plan: Today,plan: Nursery
 bed,board,798,boards,,
@@ -22,7 +23,10 @@ interface Document {
 
 function run(file: string, words = '--json') {
   const bytes = new TextEncoder().encode(file);
-  const { output, messages, status } = runCommand(['schedule', 'farm.csv', ...words.split(' ')], () => bytes);
+  const { output, messages, status } = runCommand(
+    ['schedule', 'farm.csv', ...words.split(' ')],
+    machineWith(() => bytes),
+  );
   return { output, messages, status, document: (output.startsWith('{') ? JSON.parse(output) : {}) as Document };
 }
 

@@ -5,6 +5,7 @@ import { toDecimals } from '../../src/core/rounded';
 import { decimal } from '../../src/core/number';
 import { readTrials } from '../../src/files/readTrials';
 import { readme, Shipped } from '../models/shipped';
+import { machineWith } from './machine';
 
 const trials = `step,plants,seconds,worker,rating,lost
 moving,10,90,A,100,0
@@ -24,7 +25,10 @@ interface Entry {
 
 function run(words: string, file = trials) {
   const bytes = new TextEncoder().encode(file);
-  return runCommand(['time', 'trials.csv', ...words.split(' ').filter(Boolean)], () => bytes);
+  return runCommand(
+    ['time', 'trials.csv', ...words.split(' ').filter(Boolean)],
+    machineWith(() => bytes),
+  );
 }
 
 function entries(words = '', file = trials): Entry[] {
@@ -82,7 +86,10 @@ describe('time', () => {
 
   it('gives one step alone where it is named', () => {
     const bytes = new TextEncoder().encode('step,plants,seconds\nplug setting,3,10\nmoving,7,20\n');
-    const { output } = runCommand(['time', 'x.csv', '--step', 'plug setting', '--json'], () => bytes);
+    const { output } = runCommand(
+      ['time', 'x.csv', '--step', 'plug setting', '--json'],
+      machineWith(() => bytes),
+    );
     expect((JSON.parse(output) as Entry[]).map(({ step }) => step)).toEqual(['plug setting']);
   });
 
@@ -183,14 +190,20 @@ describe('wrong usage exits with 2 and says what would be right', () => {
   });
 
   it('a command of a model takes no option of time', () => {
-    const { status, messages } = runCommand(['evaluate', 'farm.csv', '--step', 'moving'], () => new Uint8Array());
+    const { status, messages } = runCommand(
+      ['evaluate', 'farm.csv', '--step', 'moving'],
+      machineWith(() => new Uint8Array()),
+    );
     expect([status, messages.split('\n')[0]]).toEqual([2, 'option not for evaluate: --step. Leave it out.']);
   });
 });
 
 describe('models/trials/transplant-trials.csv', () => {
   const bytes = readFileSync(new URL('../../models/trials/transplant-trials.csv', import.meta.url));
-  const { output, status, messages } = runCommand(['time', 'trials.csv', '--json'], () => bytes);
+  const { output, status, messages } = runCommand(
+    ['time', 'trials.csv', '--json'],
+    machineWith(() => bytes),
+  );
   const found = JSON.parse(output) as Entry[];
 
   it('is sound', () => expect([status, messages]).toEqual([0, '']));

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { deflateSync, inflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { longestShared, packShared, unpackShared, type SharedFile } from '../../src/files/share';
+import { longestShared, packShared, unpackShared } from '../../src/files/share';
+import type { SharedFile } from '../../src/files/sharedFile';
 import type { Problem } from '../../src/core/problem';
 
 const bytesOf = (text: string): Uint8Array<ArrayBuffer> => new TextEncoder().encode(text);

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { FromWorker, ToWorker } from '../../src/jobs/protocol';
+import { jobs } from '../../src/jobs/jobs';
 import { createJobRunner, type JobRunner, type Listener } from '../../src/jobs/runner';
 import { JobServer } from '../../src/jobs/server';
 import { idOf, modelOf } from '../model/table';
@@ -114,8 +115,10 @@ describe('the runner of jobs', () => {
   it('finds with a server behind it what the job finds by itself', () => {
     const messages: FromWorker[] = [];
     const server = new JobServer(
+      jobs,
       (message) => messages.push(structuredClone(message)),
       () => 0,
+      25,
     );
     let heard: (message: FromWorker) => void = () => undefined;
     const runner = createJobRunner((hear) => {

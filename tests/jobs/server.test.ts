@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { FromWorker, ToWorker } from '../../src/jobs/protocol';
+import { jobs } from '../../src/jobs/jobs';
 import { JobServer } from '../../src/jobs/server';
 import { idOf, modelOf } from '../model/table';
 import { asking, farm } from '../present/howSure/farm';
@@ -11,11 +12,13 @@ function serve(): { server: JobServer; replies: FromWorker[]; ends: () => FromWo
   const replies: FromWorker[] = [];
   let time = 0;
   const server = new JobServer(
+    jobs,
     (reply) => replies.push(reply),
     () => {
       time += 10;
       return time;
     },
+    25,
   );
   server.hear({ kind: 'sheet', sheet: 1, text: { whole: model.sheet } });
   return { server, replies, ends: () => replies.filter(({ kind }) => kind !== 'report') };

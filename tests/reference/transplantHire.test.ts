@@ -8,6 +8,7 @@ import { cellNamed, type Model } from '../../src/model/model';
 import { evaluatePlan } from '../../src/model/values';
 import { averageStanding, entering, standing, type Stage } from './batchesOnBoards.oracle';
 import { inputsOf, rowsOf, stagesOf, transplantHire, type Inputs, type Results } from './transplantHire.oracle';
+import { machineWith } from '../cli/machine';
 
 const read = (name: string): string => readFileSync(new URL(`../../models/${name}`, import.meta.url), 'utf8');
 const csv = read('transplant-hire.csv');
@@ -152,7 +153,10 @@ describe('the wage from which the nursery stops paying', () => {
     'is found from a wage of %s, in its range of 13 to 17 or outside',
     (wage) => {
       const line = ['breakeven', 'f', '--result', 'margin', '--input', 'wage', '--against', plans[0]!.name, '--json'];
-      const { output } = runCommand([...line, '--set', `wage=${wage}`], () => new TextEncoder().encode(csv));
+      const { output } = runCommand(
+        [...line, '--set', `wage=${wage}`],
+        machineWith(() => new TextEncoder().encode(csv)),
+      );
       const { crossings, holds } = JSON.parse(output) as {
         crossings: { value: string; direction: string }[];
         holds: unknown;

@@ -3,7 +3,7 @@ import { cruise, type ICruiseResult, type IForbiddenRuleType } from 'dependency-
 const ENGINE = ['core', 'formula', 'model', 'trade', 'study', 'files'];
 const DIRECTION =
   'core <- formula <- model <- { trade, study, files } <- present <- { cli, jobs, ui } <- main; ' +
-  'inside ui: app <- kit <- screens <- frame';
+  'inside ui: app <- kit <- screens <- { frame, live }';
 
 /** What each folder of src may import, itself apart. The folders that hold data are in this table as well. */
 export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
@@ -20,6 +20,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'ui/kit': [...ENGINE, 'present', 'jobs', 'ui/app', 'shared'],
   'ui/screens': [...ENGINE, 'present', 'jobs', 'ui/app', 'ui/kit', 'shared', 'models'],
   'ui/frame': [...ENGINE, 'present', 'jobs', 'ui/app', 'ui/kit', 'ui/screens', 'shared'],
+  'ui/live': [...ENGINE, 'present', 'jobs', 'ui/app', 'ui/kit', 'ui/screens', 'ui/style'],
   'ui/style': [],
   main: ['ui/frame', 'ui/app', 'ui/style'],
 };

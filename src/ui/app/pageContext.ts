@@ -27,6 +27,8 @@ export interface PageState {
   readonly busy: Accessor<boolean>;
   /** Whether the page is laid out for print, where everything is unfolded. */
   readonly printing: Accessor<boolean>;
+  /** Whether this is a case that somebody was sent: it has no other questions, and its words are the sender’s. */
+  readonly isSent: boolean;
 }
 
 export const PageContext = createContext<PageState>();

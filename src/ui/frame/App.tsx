@@ -1,5 +1,7 @@
 import { createResource, Show, type JSX } from 'solid-js';
 import { frameTexts } from '../../present/page/frameTexts';
+import { JobRunnerContext } from '../app/jobs/jobRunner';
+import { laterRunner } from '../app/jobs/laterRunner';
 import { begin, type Kept } from '../app/shelf/beginning';
 import { Page } from './Page';
 
@@ -14,7 +16,11 @@ export function App(props: { shelf: Kept }): JSX.Element {
           {frameTexts.opening}
         </p>
       }>
-      {(ready) => <Page beginning={ready()} shelf={props.shelf} />}
+      {(ready) => (
+        <JobRunnerContext.Provider value={laterRunner}>
+          <Page beginning={ready()} shelf={props.shelf} />
+        </JobRunnerContext.Provider>
+      )}
     </Show>
   );
 }

@@ -86,6 +86,7 @@ function createParts(beginning: Beginning): Parts {
     settled: createSettled(store.version),
     busy: createBusy(store.version),
     printing,
+    isSent: false,
   };
   return { page, question, setQuestion };
 }

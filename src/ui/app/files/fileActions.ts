@@ -1,6 +1,6 @@
 import { createSignal, type Accessor } from 'solid-js';
 import type { Problem } from '../../../core/problem';
-import type { SharedFile } from '../../../files/share';
+import type { SharedFile } from '../../../files/sharedFile';
 import { fileTexts } from '../../../present/page/fileTexts';
 import { shippedModelTexts } from '../../../present/page/shippedModelTexts';
 import type { Sheet } from '../../../model/sheet';

@@ -1,6 +1,6 @@
 import { createEffect, on } from 'solid-js';
 import type { Problem } from '../../../core/problem';
-import type { SharedFile } from '../../../files/share';
+import type { SharedFile } from '../../../files/sharedFile';
 import type { PageState } from '../pageContext';
 import { classStepSetting } from '../preferences/settings/lesson';
 import { questionSetting } from '../preferences/settings/page';

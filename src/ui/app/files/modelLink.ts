@@ -1,6 +1,6 @@
 import { onCleanup, onMount } from 'solid-js';
 import type { Problem } from '../../../core/problem';
-import type { SharedFile } from '../../../files/share';
+import type { SharedFile } from '../../../files/sharedFile';
 
 /** The part that takes a model out of a link, which few visits need. */
 const sharing = () => import('../../../files/share');

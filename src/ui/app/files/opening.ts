@@ -2,6 +2,7 @@ import type { Problem } from '../../../core/problem';
 import { within, type Steps } from '../../../core/steps';
 import { sizeProblem } from '../../../files/decodeText';
 import { readModel, readModelInSteps } from '../../../files/readModel';
+import type { SharedFile } from '../../../files/sharedFile';
 import type { Model } from '../../../model/model';
 import { snapshotInSteps, type Snapshot, type Origin } from '../store/snapshot';
 import type { ShippedModel } from './shippedModels';
@@ -30,7 +31,10 @@ async function doneWithPauses<T>(steps: Steps<T>, onShare: (share: number) => vo
 /** Approximate share of the time that reading takes; computing takes the rest. */
 const reading = 0.8;
 
-function* openInSteps(name: string, bytes: Uint8Array<ArrayBuffer>): Steps<Opened> {
+/** The sign with which a page begins, and no table. */
+const lessThan = 0x3c;
+
+function* openInSteps({ name, bytes }: SharedFile): Steps<Opened> {
   const { model, file, refused } = yield* within(0, reading, readModelInSteps(bytes));
   const [refusal] = model.faults;
   if (refused && refusal !== undefined) return { name, refusal };
@@ -47,7 +51,11 @@ export async function openFile(file: File, onShare: (share: number) => void, sto
   const tooLarge = sizeProblem(file.size);
   if (tooLarge !== undefined) return { name: file.name, refusal: tooLarge };
   const bytes = new Uint8Array(await file.arrayBuffer());
-  return doneWithPauses(openInSteps(file.name, bytes), onShare, stop);
+  const given = { name: file.name, bytes };
+  const isPage = bytes.find((byte) => byte > 0x20) === lessThan;
+  const found = isPage ? (await import('./modelInPage')).modelInPage(given) : given;
+  if ('problem' in found) return { name: file.name, refusal: found.problem };
+  return doneWithPauses(openInSteps(found), onShare, stop);
 }
 
 /** A shipped model, unchanged. */

@@ -2,7 +2,7 @@ import { createEffect, createSignal, onCleanup, type Accessor } from 'solid-js';
 import type { FoundBy, JobName, RequestOf } from '../../../jobs/jobs';
 import type { JobRunner } from '../../../jobs/runner';
 import type { Sheet } from '../../../model/sheet';
-import { pageRunner } from './pageRunner';
+import { useJobRunner } from './jobRunner';
 import { pause } from './pause';
 
 /** A request to a job, and the sheet of the model that it is about. */
@@ -38,7 +38,7 @@ export interface JobClient<Name extends JobName> {
 }
 
 /** A job that ends with the component that asks for it. */
-export function createJob<Name extends JobName>(name: Name, runner: JobRunner = pageRunner): JobClient<Name> {
+export function createJob<Name extends JobName>(name: Name, runner: JobRunner = useJobRunner()): JobClient<Name> {
   const start: JobState<Name> = {
     state: 'busy',
     phase: '',

@@ -15,6 +15,11 @@ export interface KeptChoice extends Choice {
   restore(kept: Readonly<Record<string, string>>): void;
 }
 
+/** The key under which the text of a setting is kept. */
+export function keptKey({ key }: { readonly key: string }): string {
+  return `setting ${key}`;
+}
+
 function isMoneyAYear({ unit }: Cell): boolean {
   const powers = [...(unit?.dimension ?? [])];
   const isRight = ([kind, power]: readonly [string, number]): boolean =>
@@ -79,8 +84,8 @@ export function createChoice(store: ModelStore, { plan, against }: ComparedPlans
     setInput: (name) => set('input', name),
     whose,
     setWhose: (chosen) => set('whose', chosen),
-    get: (setting) => setting.read(texts().get(`setting ${setting.key}`) ?? ''),
-    set: (setting, value) => set(`setting ${setting.key}`, setting.write(value)),
+    get: (setting) => setting.read(texts().get(keptKey(setting)) ?? ''),
+    set: (setting, value) => set(keptKey(setting), setting.write(value)),
     kept: () => Object.fromEntries(texts()),
     restore: (kept) => setTexts(new Map(Object.entries(kept))),
   };

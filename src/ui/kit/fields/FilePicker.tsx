@@ -8,7 +8,7 @@ interface FilePickerProps {
   readonly onFiles: (files: readonly File[]) => void;
 }
 
-/** A button with which a person picks CSV files; the same file can be picked again. */
+/** A button with which a person picks CSV files or live pages; the same file can be picked again. */
 export function FilePicker(props: FilePickerProps): JSX.Element {
   let picker: HTMLInputElement | undefined;
   const pick = (): void => {
@@ -26,7 +26,7 @@ export function FilePicker(props: FilePickerProps): JSX.Element {
         tabindex="-1"
         aria-hidden="true"
         multiple={props.several === true}
-        accept=".csv,text/csv,text/plain"
+        accept=".csv,.html,text/csv,text/plain,text/html"
         ref={picker}
         onChange={pick}
       />

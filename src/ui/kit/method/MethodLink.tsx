@@ -1,4 +1,5 @@
-import type { JSX } from 'solid-js';
+import { Show, type JSX } from 'solid-js';
+import { usePage } from '../../app/pageContext';
 import type { Choice } from '../../app/screenProps';
 import { linkAttribute, openMethod } from './methodPlace';
 import { methodLinkTexts } from '../../../present/method/linkTexts';
@@ -13,20 +14,23 @@ interface HowWorkedProps {
 }
 
 /**
- * A link to how a figure is computed. With the usual text, its accessible name includes the entry, so that links
+ * A link to how a figure is computed, where the page has the methods. With the usual text, its accessible name includes the entry, so that links
  * differ.
  */
 export function MethodLink(props: HowWorkedProps): JSX.Element {
+  const { isSent } = usePage();
   return (
-    <p class="how-worked">
-      <button
-        type="button"
-        class="link"
-        aria-label={props.children === undefined ? methodLinkTexts.heard(props.entry) : undefined}
-        data-method={linkAttribute(props.entry)}
-        onClick={() => openMethod(props.choice, props.entry)}>
-        {props.children ?? methodLinkTexts.usual}
-      </button>
-    </p>
+    <Show when={!isSent}>
+      <p class="how-worked">
+        <button
+          type="button"
+          class="link"
+          aria-label={props.children === undefined ? methodLinkTexts.heard(props.entry) : undefined}
+          data-method={linkAttribute(props.entry)}
+          onClick={() => openMethod(props.choice, props.entry)}>
+          {props.children ?? methodLinkTexts.usual}
+        </button>
+      </p>
+    </Show>
   );
 }

@@ -27,6 +27,7 @@ import { createPrint, type Print } from './printCase';
 import type { PlanPair } from '../../../present/theCase/comparedEntries';
 import { createStudies, type Studies } from './studies';
 import { AnswerAndBudget } from './AnswerAndBudget';
+import { SaveLive } from './SaveLive';
 import { YearsSection } from './YearsSection';
 import { createYearsSettings, type YearsSettings } from './yearsSettings';
 import { caseTexts } from '../../../present/theCase/texts';
@@ -125,15 +126,19 @@ function failingIn({ store }: CaseMadeProps, plans: readonly number[]): Failing[
 }
 
 function CaseButtons(props: CaseMadeProps & { print: Print }): JSX.Element {
+  const { isSent } = usePage();
   return (
-    <p class="case-buttons">
+    <div class="case-buttons">
       <button type="button" class="word" onClick={() => props.print.start()}>
         {caseTexts.print}
       </button>
+      <Show when={!isSent}>
+        <SaveLive {...props} />
+      </Show>
       <span class="quiet" role="status">
         {props.print.isWaiting() ? caseTexts.working : ''}
       </span>
-    </p>
+    </div>
   );
 }
 

@@ -5,6 +5,7 @@ import { Sentence } from '../../kit/sections/Sentence';
 import { localFormat } from '../../app/preferences/localFormat';
 import { questionSetting } from '../../app/preferences/settings/page';
 import { MethodLink } from '../../kit/method/MethodLink';
+import { usePage } from '../../app/pageContext';
 import type { ScreenProps } from '../../app/screenProps';
 import { Link } from '../../kit/Link';
 import { PlainTable } from '../../kit/tables/PlainTable';
@@ -31,6 +32,7 @@ interface HangsOnProps extends ScreenProps {
 
 /** Which inputs change the answer soonest, and how sure it is with all ranges at once. */
 export function HangsOn(props: HangsOnProps): JSX.Element {
+  const { isSent } = usePage();
   const openHowSure = (): void => props.choice.set(questionSetting, 'how sure');
   return (
     <>
@@ -60,9 +62,11 @@ export function HangsOn(props: HangsOnProps): JSX.Element {
             </>
           )}
         </Show>
-        <span class="off-paper">
-          <LinkedSentence phrase={hangsOnTexts.more} onPress={openHowSure} />
-        </span>
+        <Show when={!isSent}>
+          <span class="off-paper">
+            <LinkedSentence phrase={hangsOnTexts.more} onPress={openHowSure} />
+          </span>
+        </Show>
       </p>
       <MethodLink choice={props.choice} entry="switching" />
     </>

@@ -1,0 +1,28 @@
+import { render } from 'solid-js/web';
+import { readLiveCase } from '../../files/live/liveCase';
+import { LivePage } from './LivePage';
+import './liveFonts.css';
+import '../style/tokens.css';
+import '../style/page.css';
+import '../style/head.css';
+import '../style/numbers.css';
+import '../style/inputs.css';
+import '../style/columns.css';
+import '../style/layout.css';
+import '../style/print.css';
+import './live.css';
+
+const page = document.getElementById('app');
+const block = document.getElementById('live-case');
+if (page === null || block === null) throw new Error('The page has no place for a case.');
+const live = readLiveCase(block.textContent);
+if ('problem' in live) {
+  // The case as it was sent stays in sight.
+  const said = document.createElement('p');
+  said.className = 'message fault';
+  said.textContent = live.problem.message;
+  page.prepend(said);
+} else {
+  page.textContent = '';
+  render(() => <LivePage live={live} />, page);
+}
