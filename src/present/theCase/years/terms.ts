@@ -19,6 +19,9 @@ export interface YearsTerms {
   readonly typed: Decimal | undefined;
   /** Names of entries in money. */
   readonly entries: readonly string[];
+  /** Between what the outlay may come to, in money; undefined until someone types them. */
+  readonly low: Decimal | undefined;
+  readonly high: Decimal | undefined;
   readonly years: number;
   /** In % a year. */
   readonly percent: Decimal;

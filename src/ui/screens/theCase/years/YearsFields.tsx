@@ -41,6 +41,9 @@ export function YearsFields(props: FieldsProps): JSX.Element {
             onNumber={props.settings.setOutlay}
           />
         </Show>
+        <Show when={props.settings.isGiven()}>
+          <OutlayEnds {...props} />
+        </Show>
         <WholeField
           label={yearsTexts.years}
           number={terms().years}
@@ -67,6 +70,34 @@ export function YearsFields(props: FieldsProps): JSX.Element {
         </Show>
       </div>
     </div>
+  );
+}
+
+/** Between what the outlay may come to. */
+function OutlayEnds(props: FieldsProps): JSX.Element {
+  const end = (which: 'low' | 'high'): string => {
+    const amount = props.settings.terms()[which];
+    return amount === undefined ? '' : numberToText(amount);
+  };
+  const isGiven = (): boolean => end('low') !== '' || end('high') !== '';
+  return (
+    <>
+      <For each={['low', 'high'] as const}>
+        {(which) => (
+          <NumberField
+            label={yearsTexts[which]}
+            unit={props.made.currency}
+            text={end(which)}
+            onNumber={(text) => props.settings.setEnd(which, text)}
+          />
+        )}
+      </For>
+      <Show when={isGiven()}>
+        <button type="button" class="link" onClick={() => props.settings.makeCertain()}>
+          {yearsTexts.certain}
+        </button>
+      </Show>
+    </>
   );
 }
 
