@@ -6,11 +6,13 @@ import { breakevenCommand, breakevenHelp } from './breakevenCommand';
 import { budgetCommand, budgetHelp } from './budgetCommand';
 import { checkCommand, checkHelp } from './checkCommand';
 import type { CommandHelp } from './commandHelp';
+import { enterpriseCommand, enterpriseHelp } from './enterpriseCommand';
 import { evaluateCommand, evaluateHelp } from './evaluateCommand';
 import { gridCommand, gridHelp } from './gridCommand';
 import { formulasCommand, formulasTopic, helpHelp } from './helpCommand';
 import { commandText, overviewText } from './helpText';
 import { inLines, jsonFault, jsonText, type Finished, type Outcome } from './outcome';
+import { paybackCommand, paybackHelp } from './paybackCommand';
 import { riskCommand, riskHelp } from './riskCommand';
 import { scheduleCommand, scheduleHelp } from './scheduleCommand';
 import { openSession, unknownToday, type Session } from './session';
@@ -38,6 +40,8 @@ const commands: readonly Command[] = [
   ofModel(riskHelp, riskCommand),
   ofModel(scheduleHelp, scheduleCommand),
   ofModel(budgetHelp, budgetCommand),
+  ofModel(enterpriseHelp, enterpriseCommand),
+  ofModel(paybackHelp, paybackCommand),
   ofFile(checkHelp, checkCommand),
   ofFile(timeHelp, timeCommand),
   { help: helpHelp, run: helpOn },

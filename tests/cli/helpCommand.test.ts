@@ -5,7 +5,8 @@ import units from '../../shared/units.json';
 import { runCommand } from '../../src/cli/run';
 import { functions } from '../../src/formula/functions';
 
-const commands = 'evaluate tornado breakeven switching grid risk schedule budget check time help'.split(' ');
+const commands =
+  'evaluate tornado breakeven switching grid risk schedule budget enterprise payback check time help'.split(' ');
 
 const noFile = (path: string): never => {
   throw new Error(`no file may be read: ${path}`);

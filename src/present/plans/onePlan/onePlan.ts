@@ -14,7 +14,6 @@ import {
   type PlanBreakeven,
 } from '../../../trade/enterpriseBudget';
 import { plantsOfYear } from '../../results/plantsOfYear';
-import { addsUp } from '../../theCase/caseOf';
 
 /** What the plants of a year have to reach. */
 export interface ForPlants {
@@ -53,7 +52,8 @@ export function onePlanOf(
   const [first] = marked;
   const [plan, own] = [model.plans[index], values[index]];
   if (first?.unit === undefined || plan === undefined || own === undefined) return undefined;
-  if (!marked.every((cell) => addsUp(cell, first))) return undefined;
+  if (!marked.every((cell) => currencyOf(cell) !== undefined && currencyOf(cell) === currencyOf(first)))
+    return undefined;
   const sold = plantsOfYear(model, values);
   const budget = enterpriseBudget({ cells: model.cells, plan, values: own }, sold?.cell, byHand);
   const currency = currencyOf(first) ?? '';

@@ -9,6 +9,7 @@ export const onePlanTexts = {
     variable: 'Variable costs, which rise with each plant',
     fixed: 'Fixed costs, which stay as they are',
   },
+  byHand: 'counted so by hand',
   totals: {
     returns: 'all returns',
     variable: 'all variable costs',

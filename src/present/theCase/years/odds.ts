@@ -35,7 +35,7 @@ const ownDraws = 100_000;
 
 type Draws = Pick<DrawsFound, 'sorted'> & { readonly certain?: boolean };
 
-/** Draws of the yearly gain in the unit of the budget; the gain itself over and over where only the outlay is unsure. */
+/** Draws of the yearly gain in the unit of the budget; the gain itself over and over where only the outlay varies. */
 function gainsOf({ sorted, certain }: Draws, gain: number, isUnsure: boolean): Float64Array | undefined {
   if (sorted !== undefined && sorted.length > 0) return sorted;
   return certain === true && isUnsure ? new Float64Array(ownDraws).fill(gain) : undefined;
@@ -66,8 +66,8 @@ function drawnOdds(
 
 /**
  * The odds from the draws that the case has made of its net change. With an outlay that is certain, both rise with the
- * yearly gain, so it is enough to count the draws above the gain that each needs; one with a range is drawn beside them,
- * triangular about the outlay itself and apart from all entries. Undefined without draws.
+ * yearly gain, so it is enough to count the draws above the gain that each needs; one with a range is drawn beside
+ * them, triangular about the outlay itself and apart from all entries. Undefined without draws.
  */
 export function yearsOdds(
   draws: Draws,
