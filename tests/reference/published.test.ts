@@ -249,7 +249,7 @@ describe('losses', () => {
     expect((ci as string[]).map((end) => rounded(decimal(end).dividedBy(100), 4))).toEqual([from, to]);
   });
 
-  // Wilson’s ends are where a test of the share just turns: |x/n − p| = z √(p (1 − p) / n), z from an independent library.
+  // Wilson’s ends are where a test of the share just turns: |x/n − p| = z √(p (1 − p) / n), z from elsewhere.
   it('end where a test of the share turns', () => {
     const z = probit(0.975);
     for (const { share, plants, ci } of found) {

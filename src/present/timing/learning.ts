@@ -65,10 +65,8 @@ export function afterSentence(found: LearningFound, curve: LearningCurve, plants
   const beyond = plants.gt(done)
     ? say`The batches reach to ${format.full(decimal(done))} plants; beyond that the curve is only drawn on, and learning ends somewhere.`
     : [];
-  return sentences(
-    say`After ${format.full(plants)} plants: ${at!}${space}s each, between ${from!} and ${to!}.`,
-    beyond,
-  );
+  const close = from === to ? plainly(', on which the batches lie') : say`, between ${from!} and ${to!}`;
+  return sentences(say`After ${format.full(plants)} plants: ${at!}${space}s each${close}.`, beyond);
 }
 
 /** In which order the batches are drawn. */
