@@ -10,6 +10,16 @@ export const onePlanTexts = {
     fixed: 'Fixed costs, which stay as they are',
   },
   byHand: 'counted so by hand',
+  counting: 'other way',
+  count: {
+    asFixed: 'count as fixed',
+    asVariable: 'count as variable',
+    asOther: 'count as other return',
+    asReturn: 'count with the plants',
+  },
+  /** @param what the text of the press */
+  countOf: (what: string, name: string) => `${what}: ${name}`,
+  allByRule: 'Count all by the rule',
   totals: {
     returns: 'all returns',
     variable: 'all variable costs',
