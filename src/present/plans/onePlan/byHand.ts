@@ -15,11 +15,9 @@ export function countedOtherwise({ rising, staying }: CountedByHand, name: strin
     : { rising: [...free.rising, name], staying: free.staying };
 }
 
-/** What the press beside a line does. */
-export function countText(budget: Cell['budget'], { rises }: Counted): string {
-  const { asFixed, asVariable, asOther, asReturn } = onePlanTexts.count;
-  if (budget === 'return') return rises ? asOther : asReturn;
-  return rises ? asFixed : asVariable;
+/** What a press counts a line as. */
+export function countText({ rises }: Counted): string {
+  return rises ? onePlanTexts.fixed : onePlanTexts.variable;
 }
 
 /** Which lines a person counts against the rule; undefined where none. */

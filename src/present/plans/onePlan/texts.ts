@@ -1,6 +1,7 @@
 /** Words round the enterprise budget of one plan. */
 export const onePlanTexts = {
   plan: 'Of plan',
+  onlyPlan: 'The plan',
   region: 'Lines of the enterprise budget',
   entry: 'line',
   parts: {
@@ -10,15 +11,10 @@ export const onePlanTexts = {
     fixed: 'Fixed costs, which stay as they are',
   },
   byHand: 'counted so by hand',
-  counting: 'other way',
-  count: {
-    asFixed: 'count as fixed',
-    asVariable: 'count as variable',
-    asOther: 'count as other return',
-    asReturn: 'count with the plants',
-  },
-  /** @param what the text of the press */
-  countOf: (what: string, name: string) => `${what}: ${name}`,
+  counting: 'count as',
+  fixed: 'fixed',
+  variable: 'variable',
+  countOf: (name: string, as: string) => `Count ${name} as ${as}`,
   allByRule: 'Count all by the rule',
   totals: {
     returns: 'all returns',

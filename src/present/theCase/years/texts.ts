@@ -5,8 +5,8 @@ export const yearsTexts = {
   source: 'The outlay is',
   sources: { typed: 'an amount typed here', entries: 'entries of this model' },
   outlay: 'Outlay, paid once',
-  low: 'At least',
-  high: 'At most',
+  low: 'It may come to at least',
+  high: 'at most',
   certain: 'Take the outlay as certain',
   halfRange: 'half a range of the outlay: give both, at least and at most. Until then the odds take it as certain.',
   turnedRange: (low: string, high: string) =>

@@ -30,7 +30,8 @@ interface OnePlanProps extends ScreenProps {
 export function OnePlanPart(props: OnePlanProps): JSX.Element {
   const counting = createCounting(props);
   const one = createMemo(() => onePlanOf(props.store.model(), props.store.values(), props.index, counting.byHand()));
-  const name = (): string => props.names[props.index] ?? '';
+  /** A plan that stands alone has no name of its own. */
+  const name = (): string => (props.names.length > 1 ? (props.names[props.index] ?? '') : onePlanTexts.onlyPlan);
   return (
     <>
       <Show when={props.names.length > 1}>

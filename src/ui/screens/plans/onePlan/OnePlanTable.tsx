@@ -34,7 +34,7 @@ export function OnePlanTable(props: OnePlanTableProps): JSX.Element {
             <th scope="col">{each()}</th>
           </Show>
           <th scope="col" class="words">
-            <span class="heard">{onePlanTexts.counting}</span>
+            {onePlanTexts.counting}
           </th>
         </tr>
       </thead>
@@ -68,14 +68,14 @@ function Row(props: OnePlanTableProps & { row: OnePlanRow; isCounted: boolean })
 }
 
 function TurnButton(props: OnePlanTableProps & { row: OnePlanRow; cell: Cell }): JSX.Element {
-  const text = (): string => (props.row.counted ? countText(props.cell.budget, props.row.counted) : '');
+  const text = (): string => (props.row.counted ? countText(props.row.counted) : '');
   return (
     <Show when={props.row.counted}>
       {(counted) => (
         <button
           type="button"
           class="link turn"
-          aria-label={onePlanTexts.countOf(text(), props.row.name)}
+          aria-label={onePlanTexts.countOf(props.row.name, text())}
           ref={keepFocus}
           onClick={() => props.turn(props.cell.name, counted())}>
           {text()}

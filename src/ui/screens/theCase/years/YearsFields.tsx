@@ -32,18 +32,20 @@ export function YearsFields(props: FieldsProps): JSX.Element {
       <Show when={!isTyped()}>
         <Bought {...props} />
       </Show>
-      <div class="settings">
-        <Show when={isTyped()}>
+      <Show when={isTyped()}>
+        <div class="settings">
           <NumberField
             label={yearsTexts.outlay}
             unit={props.made.currency}
             text={terms().typed === undefined ? '' : numberToText(terms().typed!)}
             onNumber={props.settings.setOutlay}
           />
-        </Show>
-        <Show when={props.settings.isGiven()}>
-          <OutlayEnds {...props} />
-        </Show>
+        </div>
+      </Show>
+      <Show when={props.settings.isGiven()}>
+        <OutlayEnds {...props} />
+      </Show>
+      <div class="settings">
         <WholeField
           label={yearsTexts.years}
           number={terms().years}
@@ -81,7 +83,7 @@ function OutlayEnds(props: FieldsProps): JSX.Element {
   };
   const isGiven = (): boolean => end('low') !== '' || end('high') !== '';
   return (
-    <>
+    <div class="settings">
       <For each={['low', 'high'] as const}>
         {(which) => (
           <NumberField
@@ -97,7 +99,7 @@ function OutlayEnds(props: FieldsProps): JSX.Element {
           {yearsTexts.certain}
         </button>
       </Show>
-    </>
+    </div>
   );
 }
 
