@@ -1,4 +1,5 @@
 import { decimal } from '../core/number';
+import { finish } from '../core/steps';
 import { quantile, countUpTo } from '../study/quantile';
 import { drawRisk, type Risk, type RiskRequest } from '../study/risk';
 import { blockModel, correlatedPair, riskModel, type RiskModel } from '../study/riskModel';
@@ -8,7 +9,7 @@ import type { Arguments } from './arguments';
 import { modelOptions, resultOption, targetOption, type CommandHelp } from './commandHelp';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
 import { numberOf, cliQuestion, resultUnit, type Session } from './session';
-import { UsageError } from './usage';
+import { mostDraws, seedOption, wholeOption } from './wholeOption';
 
 export const riskHelp: CommandHelp = {
   name: 'risk',
@@ -26,33 +27,17 @@ export const riskHelp: CommandHelp = {
   example: 'risk models/transplant-hire.csv --result margin --against "Straight to finishing" --draws 2000',
 };
 
-const mostDraws = 10_000_000;
 const shares = [5, 10, 25, 50, 75, 90, 95];
 
 /** Indices of the inputs in order, or why there are none. */
 type Indices = { readonly points: number; readonly found: readonly SobolIndex[] } | { readonly reason: string };
 
-function wholeNumber(text: string | undefined, option: string, fallback: number, from: number, to: number): number {
-  if (text === undefined) return fallback;
-  const number = Number(text);
-  if (/^\d+$/.test(text) && number >= from && number <= to) return number;
-  throw new UsageError(`--${option} not a whole number from ${from} to ${to}: ${text}.`);
-}
-
 function requestOf({ options }: Arguments): RiskRequest {
   return {
-    draws: wholeNumber(options['draws'], 'draws', 100_000, 1, mostDraws),
-    seed: wholeNumber(options['seed'], 'seed', 1, 0, Number.MAX_SAFE_INTEGER),
+    draws: wholeOption(options, 'draws', { least: 1, most: mostDraws }) ?? 100_000,
+    seed: seedOption(options),
     target: (numberOf(options['target'], 'target') ?? decimal(0)).toNumber(),
   };
-}
-
-/** Runs a study to its end. */
-function finished<T>(steps: Generator<unknown, T>): T {
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
 }
 
 function indicesOf(model: RiskModel, { draws, seed }: RiskRequest): Indices {
@@ -64,7 +49,7 @@ function indicesOf(model: RiskModel, { draws, seed }: RiskRequest): Indices {
   if (model.inputs.length === 0) return { points: 0, found: [] };
   const design = designFor(draws, seed);
   const distributions = model.inputs.map(({ distribution }) => distribution);
-  return { points: design.points, found: finished(sobolIndices(blockModel(model), distributions, design)) };
+  return { points: design.points, found: finish(sobolIndices(blockModel(model), distributions, design)) };
 }
 
 function text(value: number): string | null {
@@ -177,7 +162,7 @@ export function riskCommand(session: Session, given: Arguments): Outcome {
   const asked = cliQuestion(session, given.options['result']);
   const request = requestOf(given);
   const model = riskModel(asked.view);
-  const risk = finished(drawRisk(model, request));
+  const risk = finish(drawRisk(model, request));
   const indices = indicesOf(model, request);
   return {
     document: riskDocument(model, risk, indices, request.target),

@@ -7,12 +7,14 @@ import { breakevenCommand, breakevenHelp } from './breakevenCommand';
 import { budgetCommand, budgetHelp } from './budgetCommand';
 import { checkCommand, checkHelp } from './checkCommand';
 import type { CommandHelp } from './commandHelp';
+import { enterpriseCommand, enterpriseHelp } from './enterpriseCommand';
 import { evaluateCommand, evaluateHelp } from './evaluateCommand';
 import { gridCommand, gridHelp } from './gridCommand';
 import { formulasCommand, formulasTopic, helpHelp } from './helpCommand';
 import { commandText, overviewText } from './helpText';
 import type { Machine } from './machine';
 import { inLines, jsonFault, jsonText, type Finished, type Outcome } from './outcome';
+import { paybackCommand, paybackHelp } from './paybackCommand';
 import { reportCommand, reportHelp, type ReadFile } from './reportCommand';
 import { riskCommand, riskHelp } from './riskCommand';
 import { scheduleCommand, scheduleHelp } from './scheduleCommand';
@@ -38,6 +40,8 @@ const commands: readonly Command[] = [
   ofModel(riskHelp, riskCommand),
   ofModel(scheduleHelp, scheduleCommand),
   ofModel(budgetHelp, budgetCommand),
+  ofModel(enterpriseHelp, enterpriseCommand),
+  ofModel(paybackHelp, paybackCommand),
   ofModel(reportHelp, reportCommand),
   ofFile(checkHelp, (given, { bytes }) => checkCommand(given, bytes)),
   ofFile(timeHelp, (given, { bytes }) => timeCommand(given, bytes)),

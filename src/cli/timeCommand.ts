@@ -4,11 +4,17 @@ import { readTrials } from '../files/readTrials';
 import { field } from '../model/sheet';
 import type { Trials } from '../model/trials';
 import { halfWidths } from '../study/studentT';
-import { timeStudy, type StepTime, type Terms } from '../trade/timeStudy';
+import type { Terms } from '../trade/timeStudy';
 import type { Arguments } from './arguments';
 import type { CommandHelp } from './commandHelp';
-import { aligned, inLines, jsonNumber, jsonText, shortNumber, type Finished } from './outcome';
+import { inLines, jsonText, type Finished } from './outcome';
 import { numberOf } from './session';
+import { learningShown } from './timedLearning';
+import { lossesShown } from './timedLosses';
+import { oddShown } from './timedOdd';
+import { timesShown } from './timedTimes';
+import type { TimedView } from './timedView';
+import { waysShown } from './timedWays';
 import { UsageError } from './usage';
 
 export const timeHelp: CommandHelp = {
@@ -16,13 +22,15 @@ export const timeHelp: CommandHelp = {
   takes: 'TRIALS.csv',
   summary: 'seconds per plant of each step; FILE holds timed trials',
   gives:
-    'The seconds per plant of each timed step with their confidence interval, the standard time, and how many batches the wanted closeness takes.',
+    'The seconds per plant of each timed step with their confidence interval, the standard time, and how many batches the wanted closeness takes. With --show instead: ways of working compared in pairs, the curve of learning of all and of each worker, the share lost, or the batches that lie far from the others.',
   options: [
     { name: 'step', value: 'NAME', does: 'one step alone; left out: all' },
     { name: 'allowance', value: '15', does: 'rest and delays, per cent' },
     { name: 'allowance-of', value: 'job|day', does: 'what the allowance is a share of; left out: job' },
     { name: 'within', value: '5', does: 'how close the mean is wanted, per cent either way' },
     { name: 'confidence', value: '95', does: 'how sure the interval is, per cent' },
+    { name: 'show', value: 'times|ways|learning|losses|odd', does: 'what is shown of the batches; left out: times' },
+    { name: 'after', value: '500', does: 'with --show learning: the seconds after so many plants' },
   ],
   example: 'time models/trials/transplant-trials.csv --allowance 15 --allowance-of job',
 };
@@ -32,19 +40,39 @@ type Options = Arguments['options'];
 const hundred = decimal(100);
 const usual = { allowance: decimal(15), within: decimal(5), confidence: decimal(95) };
 
-/** What timed trials say of each step: seconds per plant, how sure that is, the standard time, batches needed. */
+/** What timed trials say of each step. */
 export function timeCommand({ options, json }: Arguments, bytes: Uint8Array): Finished {
   const confidence = confidenceOf(options);
   const terms = termsOf(options, confidence);
+  const view = viewOf(options);
   const trials = readTrials(bytes);
   const step = trials.refused ? undefined : stepOf(trials, options['step']);
   const batches = trials.batches.filter((batch) => step === undefined || batch.step === step);
-  const study = timeStudy(batches, terms);
+  const { document, table } = view({ batches, terms, confidence, options });
   return {
-    output: json ? jsonText(study.map(stepDocument)) : people(study, terms, confidence),
+    output: json ? jsonText(document) : table,
     messages: inLines([...trials.faults, ...trials.notices]),
     status: trials.faults.length === 0 ? 0 : 1,
   };
+}
+
+/** What can be shown of batches. */
+const views: Readonly<Record<string, TimedView>> = {
+  times: timesShown,
+  ways: waysShown,
+  learning: learningShown,
+  losses: lossesShown,
+  odd: oddShown,
+};
+
+function viewOf(options: Options): TimedView {
+  const name = options['show'] ?? 'times';
+  const view = Object.hasOwn(views, name) ? views[name] : undefined;
+  if (view === undefined) throw new UsageError(`--show not known: ${name}. Use ${Object.keys(views).join(', ')}.`);
+  if (options['after'] !== undefined && name !== 'learning') {
+    throw new UsageError('--after without --show learning. Add that, or leave it out.');
+  }
+  return view;
 }
 
 function confidenceOf(options: Options): Decimal {
@@ -76,42 +104,4 @@ function stepOf({ sheet }: Trials, name: string | undefined): string | undefined
   const near = nearest(name, steps);
   const fix = near === undefined ? `The file has ${[...steps].join(', ') || 'none'}.` : `Did you mean ${near}?`;
   throw new UsageError(`step not known: ${name}. ${fix}`);
-}
-
-/** A count for a document; null beyond what a JSON number holds. */
-function count(value: Decimal | undefined): number | null {
-  const number = value?.toNumber() ?? NaN;
-  return Number.isFinite(number) ? number : null;
-}
-
-function stepDocument({ step, batches, plants, secondsPerPlant, spread, standardTime }: StepTime) {
-  return {
-    step,
-    batches,
-    plants: count(plants),
-    seconds_per_plant: jsonNumber(secondsPerPlant),
-    sd: jsonNumber(spread?.sd),
-    ci: spread ? spread.interval.map(jsonNumber) : null,
-    standard_time: jsonNumber(standardTime),
-    trials_needed: count(spread?.batchesNeeded),
-  };
-}
-
-function people(study: readonly StepTime[], terms: Terms, confidence: Decimal): string {
-  if (study.length === 0) return '';
-  const head = ['step', 'batches', 'plants', 'seconds per plant', 'from', 'to', 'standard time', 'batches needed'];
-  const rows = study.map(({ step, batches, plants, secondsPerPlant, spread, standardTime }) => [
-    step,
-    String(batches),
-    plants.toString(),
-    ...[secondsPerPlant, ...(spread?.interval ?? [undefined, undefined]), standardTime].map(shortNumber),
-    shortNumber(spread?.batchesNeeded),
-  ]);
-  const { allowance, allowanceOf, within } = terms;
-  const meanings = [
-    `from, to: ${confidence.toString()} % confidence interval of the seconds per plant`,
-    `standard time: with an allowance of ${allowance.toString()} % of the ${allowanceOf}`,
-    `batches needed: in all, for ${within.toString()} % either way at ${confidence.toString()} % confidence`,
-  ];
-  return `${aligned([head, ...rows], [1, 2, 3, 4, 5, 6, 7])}\n${meanings.join('\n')}\n`;
 }

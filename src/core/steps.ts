@@ -5,7 +5,7 @@
 export type Steps<T> = Generator<number, T>;
 
 /** Does all the steps at once. */
-export function finish<T>(steps: Steps<T>): T {
+export function finish<T>(steps: Generator<unknown, T>): T {
   for (;;) {
     const step = steps.next();
     if (step.done === true) return step.value;

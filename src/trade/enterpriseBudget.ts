@@ -15,7 +15,20 @@ const raised = decimal('1.01');
 export interface PlanLine {
   readonly cell: Cell;
   readonly amount: Decimal;
+  /** Whether a person counts it otherwise than the rule does. */
+  readonly byHand: boolean;
 }
+
+/** What a person says of lines against the rule, by the names of their entries. */
+export interface CountedByHand {
+  /** Lines that rise with the plants. */
+  readonly rising: readonly string[];
+  /** Lines that stay as they are. */
+  readonly staying: readonly string[];
+}
+
+/** Nothing is said against the rule. */
+export const byRule: CountedByHand = { rising: [], staying: [] };
 
 /** A plan with its values. */
 interface PlanBudgeted {
@@ -59,27 +72,35 @@ function withMore({ cells, plan, values }: PlanBudgeted, sold: Cell | undefined)
   return evaluateAffected(plan, values, inOrder(plan.structure, reach(counts, plan.structure.feeds)), more);
 }
 
+/** Whether a line rises with the plants: as a person says, else as the rule does. */
+function risesBy({ rising, staying }: CountedByHand, { name }: Cell, rule: boolean): boolean {
+  if (rising.includes(name)) return true;
+  return staying.includes(name) ? false : rule;
+}
+
 /**
  * The enterprise budget of one plan, from the cells of the budget column. A line is variable where it changes when
- * every count of plants a year or a week is one per cent higher; else it is fixed.
+ * every count of plants a year or a week is one per cent higher, or a person says that it does; else it is fixed.
  * Source: Washington State University, enterprise budgets FS092E and FS081E (2011); NDSU and NMSU Z-123 for the terms.
- * @param sold the cell that counts the plants sold; without it every line is fixed
+ * @param sold the cell that counts the plants sold; without it the rule takes every line as fixed
  */
-export function enterpriseBudget(of: PlanBudgeted, sold: Cell | undefined): EnterpriseBudget {
+export function enterpriseBudget(
+  of: PlanBudgeted,
+  sold: Cell | undefined,
+  byHand: CountedByHand = byRule,
+): EnterpriseBudget {
   const marked = of.cells.filter(({ budget }) => budget !== '');
   const more = withMore(of, sold);
   const found = marked.map((cell) => {
     const [before, after] = [of.values, more].map(({ numbers }) => numbers[cell.id] ?? unknown) as [Decimal, Decimal];
-    return {
-      cell,
-      amount: amountAs(marked[0] ?? cell, cell, before),
-      moves: Math.abs(exact.compare(after, before)) === 1,
-    };
+    const rule = Math.abs(exact.compare(after, before)) === 1;
+    const moves = risesBy(byHand, cell, rule);
+    return { cell, amount: amountAs(marked[0] ?? cell, cell, before), moves, byHand: moves !== rule };
   });
   const lines = (budget: Cell['budget'], moves: boolean): PlanLine[] =>
     found
       .filter((line) => line.cell.budget === budget && line.moves === moves)
-      .map(({ cell, amount }) => ({ cell, amount }));
+      .map((line) => ({ cell: line.cell, amount: line.amount, byHand: line.byHand }));
   const lists = {
     returns: lines('return', true),
     otherReturns: lines('return', false),

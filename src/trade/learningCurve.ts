@@ -47,6 +47,12 @@ export function inOrder(batches: readonly Batch[]): Batch[] {
   return [...batches].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
 }
 
+/** The workers named among batches, in the order in which they first occur; none where no two are told apart. */
+export function workersIn(batches: readonly Batch[]): string[] {
+  const names = [...new Set(batches.map(({ worker }) => worker))];
+  return names.length < 2 ? [] : names.filter((name) => name !== '');
+}
+
 /** Batches in order as points of a run. What a person left out was work all the same: its plants are counted in. */
 export function runOf(batches: readonly Batch[]): RunPoint[] {
   let before = 0;

@@ -1,6 +1,6 @@
 import { floatOf } from '../core/number';
 import type { Batch } from '../model/trials';
-import { isCounted, ratedSeconds } from './timeStudy';
+import { isCounted, ownSeconds } from './timeStudy';
 
 /** A batch that lies far from the others of its step. */
 export interface OddBatch {
@@ -42,7 +42,7 @@ export function oddScores(values: readonly number[]): number[] | undefined {
 export function oddBatches(batches: readonly Batch[]): OddBatch[] {
   const counted = batches.filter(isCounted);
   if (counted.length < fewest) return [];
-  const seconds = counted.map((batch) => floatOf(ratedSeconds(batch).dividedBy(batch.plants)));
+  const seconds = counted.map((batch) => floatOf(ownSeconds(batch)));
   const median = medianOf(seconds);
   return (oddScores(seconds) ?? []).flatMap((score, i) => {
     if (Math.abs(score) <= oddScore) return [];

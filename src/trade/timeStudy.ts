@@ -58,9 +58,26 @@ export function timeStudy(all: readonly Batch[], terms: Terms): StepTime[] {
   return [...byStep].map(([step, ofStep]) => stepTime(step, ofStep, terms));
 }
 
+/** Of batches that were asked for before: a file of thousands asks for each of its own several times. */
+const rated = new WeakMap<Batch, Decimal>();
+const own = new WeakMap<Batch, Decimal>();
+
+function kept(known: WeakMap<Batch, Decimal>, batch: Batch, work: (batch: Batch) => Decimal): Decimal {
+  const before = known.get(batch);
+  if (before !== undefined) return before;
+  const value = work(batch);
+  known.set(batch, value);
+  return value;
+}
+
 /** A batch's seconds at a normal pace: as timed, times its rating. */
-export function ratedSeconds({ seconds, rating }: Batch): Decimal {
-  return seconds.times(rating).dividedBy(hundred);
+export function ratedSeconds(batch: Batch): Decimal {
+  return kept(rated, batch, ({ seconds, rating }) => seconds.times(rating).dividedBy(hundred));
+}
+
+/** A batch's own seconds per plant, at a normal pace. */
+export function ownSeconds(batch: Batch): Decimal {
+  return kept(own, batch, () => ratedSeconds(batch).dividedBy(batch.plants));
 }
 
 /** Seconds with an allowance: × (1 + a) for a share of the job, ÷ (1 − a) for a share of the day. */
@@ -95,7 +112,7 @@ function spreadOf(batches: readonly Batch[], secondsPerPlant: Decimal, { within,
   const plants = sum(batches.map((batch) => batch.plants));
   const seconds = sum(batches.map(ratedSeconds));
   const offsets = batches.map((batch) => ratedSeconds(batch).times(plants).minus(batch.plants.times(seconds)));
-  const ownOffsets = offsets.map((offset, i) => offset.dividedBy(plants).dividedBy(batches[i]!.plants));
+  const ownOffsets = offsets.map((offset, i) => offset.dividedBy(batches[i]!.plants.times(plants)));
   const variance = squares(offsets)
     .times(n)
     .dividedBy(n - 1)

@@ -379,4 +379,47 @@ test.describe('on a phone with wet hands', () => {
     await expect(watch).toBeHidden();
     await expect(finding(page)).toContainText(/Lifting took 15\.\d\ss a\splant in one batch/);
   });
+
+  test('the screen is kept on again once the page comes back into sight', async ({ page }) => {
+    await page.addInitScript(() => {
+      const locks: EventTarget[] = [];
+      let seen = true;
+      const request = (): Promise<EventTarget> => {
+        if (!seen) return Promise.reject(new Error('hidden'));
+        const lock = Object.assign(new EventTarget(), { release: () => Promise.resolve() });
+        locks.push(lock);
+        return Promise.resolve(lock);
+      };
+      // As browsers do it: hidden, the page loses its lock and may not ask for another.
+      const show = (is: boolean): void => {
+        seen = is;
+        Object.defineProperty(document, 'visibilityState', { value: is ? 'visible' : 'hidden', configurable: true });
+        if (!is) locks.at(-1)?.dispatchEvent(new Event('release'));
+        document.dispatchEvent(new Event('visibilitychange'));
+      };
+      Object.defineProperty(navigator, 'wakeLock', { value: { request } });
+      Object.assign(window, { locks, show });
+    });
+    const asked = (): Promise<number> => page.evaluate(() => (window as unknown as { locks: unknown[] }).locks.length);
+    const show = (is: boolean): Promise<void> =>
+      page.evaluate((seen) => (window as unknown as { show: (is: boolean) => void }).show(seen), is);
+    await openTiming(page);
+    await screen(page).getByRole('button', { name: 'Large watch for wet hands' }).click();
+    const watch = page.getByRole('dialog', { name: 'Large watch for wet hands' });
+    await watch.getByRole('textbox', { name: 'Step' }).fill('lifting');
+    await watch.getByRole('textbox', { name: 'Plants in each batch' }).fill('10');
+    await watch.getByRole('button', { name: /^Start/ }).click();
+    await expect(watch).toContainText('The screen stays on');
+    expect(await asked()).toBe(1);
+    await show(false);
+    await expect(watch).not.toContainText('The screen stays on');
+    expect(await asked()).toBe(1);
+    await show(true);
+    await expect(watch).toContainText('The screen stays on');
+    expect(await asked()).toBe(2);
+    await watch.getByRole('button', { name: 'End without this one' }).click();
+    await show(false);
+    await show(true);
+    expect(await asked()).toBe(2);
+  });
 });

@@ -6,7 +6,8 @@ import { runCommand } from '../../src/cli/run';
 import { functions } from '../../src/formula/functions';
 import { machineWith } from './machine';
 
-const commands = 'evaluate tornado breakeven switching grid risk schedule budget check time help'.split(' ');
+const commands =
+  'evaluate tornado breakeven switching grid risk schedule budget enterprise payback check time help'.split(' ');
 
 const noFile = (path: string): never => {
   throw new Error(`no file may be read: ${path}`);

@@ -30,17 +30,17 @@ export const budget: Chapter = {
         'it is worth more than it costs where *gain* > (*outlay* − *left* × (1 + *r*)^{−n}) × *r* / (1 − (1 + *r*)^{−n})',
       ],
       design:
-        'Exact numbers; the internal rate to 15 digits, and only where money turns round once, so that there is just one (Descartes’ rule of signs). The odds are counted in the draws of the net change that the case has made: with a certain outlay it is enough to count those above the gain that is needed.',
+        'Exact numbers; the internal rate to 15 digits, and only where money turns round once, so that there is just one (Descartes’ rule of signs). The odds are counted in the draws of the net change that the case has made: with a certain outlay it is enough to count those above the gain that is needed. An outlay with a range is drawn beside them, triangular about itself, apart from all entries and with the same start number.',
       source:
         'Newnan, Engineering Economic Analysis; checked against its printed tables of factors, numpy-financial for internal rates, and a published payback of a transplanting machine (Scientia Horticulturae, 2019).',
       limits:
-        'Every year is like the first: no growth, no prices that rise, no tax, no loan with terms of its own. Interest and gain are both with inflation or both without. The outlay is taken as certain.',
+        'Every year is like the first: no growth, no prices that rise, no tax, no loan with terms of its own. Interest and gain are both with inflation or both without. An outlay without a range is taken as certain, and one with a range does not move together with any entry.',
       where: 'The case.',
     },
     {
       id: 'enterprise budget',
       what: 'Enterprise budget',
-      how: 'All lines of the budget in one plan. A cost is variable where it changes when every count of plants a year or a week, of those sown and moved as well as those sold, is one per cent higher and the rest is worked out anew; else it is fixed. So are returns told from those that do not hang on plants.',
+      how: 'All lines of the budget in one plan. A cost is variable where it changes when every count of plants a year or a week, of those sown and moved as well as those sold, is one per cent higher and the rest is worked out anew; else it is fixed, unless a person counts the line otherwise. So are returns told from those that do not hang on plants.',
       formulas: [
         '*margin over variable costs* = Σ returns − Σ variable costs; *margin* = that − Σ fixed costs',
         '*breakeven price* = (fixed costs − other returns) / *plants* + variable costs of a plant',

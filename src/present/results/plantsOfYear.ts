@@ -1,6 +1,7 @@
 import { decimal, type Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { basesOf } from '../../model/change/budgetLine';
+import { readsOf } from '../../model/links/reads';
 import { cellNamed, type Model } from '../../model/model';
 import type { Values } from '../../model/values';
 
@@ -14,11 +15,22 @@ interface PlantsOfYear {
   readonly counts: readonly Decimal[];
 }
 
-/** The plants of a year in every plan; undefined where the model does not count them. */
+/** The entries that returns are worked out from in any plan, at first hand. */
+function soldIn({ cells, plans }: Model): ReadonlySet<number> {
+  const returns = cells.filter(({ budget }) => budget === 'return');
+  return new Set(plans.flatMap(({ contents }) => returns.flatMap(({ id }) => readsOf(contents[id]))));
+}
+
+/**
+ * The plants of a year in every plan: those that a return counts where there are such, as more are sown or set out than
+ * are sold; undefined where the model does not count them.
+ */
 export function plantsOfYear(model: Model, values: readonly Values[]): PlantsOfYear | undefined {
-  const [basis] = basesOf(model, 'plant').filter(
+  const bases = basesOf(model, 'plant').filter(
     ({ cell, counted }) => cell.unitText === `${counted}/year` || cell.unitText === `${counted}/week`,
   );
+  const sold = soldIn(model);
+  const basis = bases.find(({ cell }) => sold.has(cell.id)) ?? bases[0];
   if (basis === undefined) return undefined;
   // The formula is a name, or a name times the weeks of a year.
   const factors = basis.formula.split(' * ').map((name) => cellNamed(model, name)?.id ?? -1);

@@ -1,10 +1,11 @@
+import { ownSeconds } from '../../trade/timeStudy';
 import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
 import type { Format } from '../text/numberFormat';
 import { ownText } from './secondsDigits';
 import { dotsTexts } from './dotsTexts';
 import { stepName } from './sentences';
 import { timingFields } from './texts';
-import { ownSeconds, type StepFound } from './study';
+import type { StepFound } from './study';
 
 /** A line of the table that goes with the picture. */
 interface BatchRow {

@@ -1,3 +1,4 @@
+import { ownSeconds } from '../../trade/timeStudy';
 import { decimal, isNumberText } from '../../core/number';
 import { field, type SheetRow } from '../../model/sheet';
 import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
@@ -6,7 +7,7 @@ import { batchesTexts } from './batchesTexts';
 import { columnHead, fieldColumns, type Column } from './columns';
 import { ownText } from './secondsDigits';
 import { stepName } from './sentences';
-import { ownSeconds, type StepFound } from './study';
+import type { StepFound } from './study';
 import { timingFields } from './texts';
 
 function fieldCell(row: SheetRow, { name, kind }: Column, format: Format): DataCell {

@@ -1,5 +1,5 @@
+import { ownSeconds } from '../../trade/timeStudy';
 import type { StepFound } from './study';
-import { ownSeconds } from './study';
 import { halfShare } from './sentences';
 
 /** A batch as a dot of the picture. */

@@ -1,16 +1,21 @@
 import { decimal, type Decimal } from '../../core/number';
-import { learningCurve, runOf, type LearningCurve, type RunPoint } from '../../trade/learningCurve';
+import type { Batch } from '../../model/trials';
+import { learningCurve, runOf, workersIn, type LearningCurve, type RunPoint } from '../../trade/learningCurve';
 import { space, type Format } from '../text/numberFormat';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import type { TimedValue } from './intoModel';
 import { decimalsBy } from './secondsDigits';
-import { atStart, batchCount, perCent, percentText } from './sentences';
+import { atStart, batchCount, perCent, percentText, stepName } from './sentences';
 import type { StepFound } from './study';
 import type { TimingTerms } from './terms';
 
 /** The run of a step's batches, and what was learned in it. */
 export interface LearningFound {
   readonly step: string;
+  /** Those who are told apart; none where fewer than two are. */
+  readonly workers: readonly string[];
+  /** Whose batches these are; blank for those of all together. */
+  readonly worker: string;
   /** In order, those left out too. */
   readonly run: readonly RunPoint[];
   /** Undefined for fewer than three batches that count. */
@@ -19,11 +24,35 @@ export interface LearningFound {
   readonly byDays: boolean;
 }
 
-export function learningFound({ step, batches, aside }: StepFound, { terms }: TimingTerms): LearningFound {
+/** Stands in the setting for all together; no worker can have this name. */
+export const allWorkers = '*';
+
+/** Whose learning is looked at: the one who was chosen, else the one with the most batches; blank for all together. */
+function chosenWorker(batches: readonly Batch[], workers: readonly string[], kept: string): string {
+  if (kept === allWorkers || workers.length === 0) return '';
+  if (workers.includes(kept)) return kept;
+  const count = (name: string): number => batches.filter(({ worker }) => worker === name).length;
+  return [...workers].sort((a, b) => count(b) - count(a))[0]!;
+}
+
+/**
+ * The run of a step, by worker where the file tells several apart: people learn one by one, and batches of several in
+ * one run show a learning that nobody does, or hide one.
+ * @param kept the worker who was chosen, `allWorkers`, or blank
+ */
+export function learningFound({ step, batches, aside }: StepFound, { terms }: TimingTerms, kept = ''): LearningFound {
   const inFile = [...batches, ...aside].sort((a, b) => a.row - b.row);
-  const run = runOf(inFile);
-  const byDays = inFile.every(({ date }) => date !== '');
-  return { step, run, curve: learningCurve(run, terms.halfWidths.t), byDays };
+  const workers = workersIn(inFile);
+  const worker = chosenWorker(batches, workers, kept);
+  const own = worker === '' ? inFile : inFile.filter((batch) => batch.worker === worker);
+  const run = runOf(own);
+  const byDays = own.every(({ date }) => date !== '');
+  return { step, workers, worker, run, curve: learningCurve(run, terms.halfWidths.t), byDays };
+}
+
+/** What the run is of: `transplanting`, or `transplanting by A`. */
+export function learnerName({ step, worker }: Pick<LearningFound, 'step' | 'worker'>): string {
+  return worker === '' ? stepName(step) : `${stepName(step)} by ${worker}`;
 }
 
 /** Plants up to the end of the last batch. */
@@ -40,7 +69,9 @@ export function learnedTime({ points, after }: LearningCurve, plants: Decimal): 
 }
 
 /** Whether a step gets quicker with the plants done. */
-export function learningSentence({ step, curve }: LearningFound, timing: TimingTerms, format: Format): Phrase {
+export function learningSentence(found: LearningFound, timing: TimingTerms, format: Format): Phrase {
+  const { curve } = found;
+  const step = learnerName(found);
   if (curve === undefined)
     return say`Time three batches of ${step} or more: then it shows whether the work gets quicker.`;
   const share = (value: number): string => perCent(decimal(value), format);
@@ -65,16 +96,16 @@ export function afterSentence(found: LearningFound, curve: LearningCurve, plants
   const beyond = plants.gt(done)
     ? say`The batches reach to ${format.full(decimal(done))} plants; beyond that the curve is only drawn on, and learning ends somewhere.`
     : [];
-  return sentences(
-    say`After ${format.full(plants)} plants: ${at!}${space}s each, between ${from!} and ${to!}.`,
-    beyond,
-  );
+  const close = from === to ? plainly(', on which the batches lie') : say`, between ${from!} and ${to!}`;
+  const own = plainly(found.worker === '' ? '' : ` of ${found.worker}’s own`);
+  return sentences(say`After ${format.full(plants)} plants${own}: ${at!}${space}s each${close}.`, beyond);
 }
 
 /** In which order the batches are drawn. */
-export function orderText({ byDays, run }: LearningFound): Phrase {
+export function orderText({ byDays, run, workers, worker }: LearningFound): Phrase {
   const isMixed = new Set(run.map(({ batch }) => batch.way)).size > 1;
-  const mixed = isMixed ? ' Batches of different ways are mixed here.' : '';
+  const people = workers.length > 0 && worker === '' ? ' People are mixed here: each learns by themselves.' : '';
+  const mixed = isMixed ? ` Batches of different ways are mixed here.${people}` : people;
   return plainly(
     byDays
       ? `Batches in the order of their days, those of one day as in the file.${mixed}`

@@ -11,5 +11,7 @@ export const learningTexts = {
   day: 'Day',
   askedPlants: 'Seconds after so many plants',
   offered: (step: string) => `${step}, learned`,
+  whose: 'Whose learning',
+  together: 'all together',
   method: 'How the curve is fitted',
 } as const;

@@ -5,6 +5,8 @@ import type { Format } from '../text/numberFormat';
 /** Significant digits of a time without a spread, and of a time that is entered into a model. */
 const alone = 3;
 const put = 4;
+/** Digits beyond these say nothing, however closely batches agree. */
+const most = 6;
 
 /**
  * Decimals of a step's seconds: those with which the half-width of the interval has one significant digit, or two where
@@ -14,12 +16,12 @@ export function secondsDecimals({ secondsPerPlant, spread }: StepTime): number {
   return decimalsBy(secondsPerPlant, spread?.interval[1].minus(secondsPerPlant));
 }
 
-/** Decimals of a number by the half-width of its interval; those for three digits of it where there is none. */
+/** Decimals of a number by the half-width of its interval, six digits of it at most; three where there is none. */
 export function decimalsBy(value: Decimal, half: Decimal | undefined): number {
   if (half === undefined || half.isZero()) return Math.max(0, alone - 1 - value.e);
   const leads = half.toSignificantDigits(1, halfAwayFromZero);
   const digits = leads.dividedBy(`1e${leads.e}`).lt(3) ? 2 : 1;
-  return Math.max(0, digits - 1 - leads.e);
+  return Math.max(0, Math.min(digits - 1 - leads.e, most - 1 - value.e));
 }
 
 /** The seconds per plant of a single batch, with trailing zeros so that a column of them is aligned. */

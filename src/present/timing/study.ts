@@ -1,9 +1,8 @@
-import type { Decimal } from '../../core/number';
 import { field, type SheetRow } from '../../model/sheet';
 import type { Batch, Trials } from '../../model/trials';
 import { lostShare, type LostShare } from '../../trade/lostShare';
 import { oddBatches, type OddBatch } from '../../trade/oddBatches';
-import { isCounted, ratedSeconds, timeStudy, type StepTime } from '../../trade/timeStudy';
+import { isCounted, timeStudy, type StepTime } from '../../trade/timeStudy';
 import type { TimingTerms } from './terms';
 
 /** A step with its batches and figures. */
@@ -58,9 +57,4 @@ export function studyOf({ sheet, batches }: Trials, { terms }: TimingTerms): Ste
       odd: [...grouped(counted, ({ way }) => way).values()].flatMap(oddBatches),
     };
   });
-}
-
-/** Seconds per plant of a single batch, at a normal pace. */
-export function ownSeconds(batch: Batch): Decimal {
-  return ratedSeconds(batch).dividedBy(batch.plants);
 }

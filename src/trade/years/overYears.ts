@@ -150,10 +150,13 @@ export interface NeededGains {
   readonly paidBack: Decimal;
 }
 
-/** Both rise straight with the yearly gain, so draws of the gain need only be counted above these. */
-export function neededGains({ asked, annuity, lastFactor }: OverYears): NeededGains {
+/**
+ * Both rise straight with the outlay, and draws of the gain need only be counted above these.
+ * @param outlay another one than was asked for, such as one that was drawn
+ */
+export function neededGains({ asked, annuity, lastFactor }: OverYears, outlay: Decimal = asked.outlay): NeededGains {
   return {
-    worth: asked.outlay.minus(asked.left.times(lastFactor)).dividedBy(annuity),
-    paidBack: asked.outlay.dividedBy(annuity),
+    worth: outlay.minus(asked.left.times(lastFactor)).dividedBy(annuity),
+    paidBack: outlay.dividedBy(annuity),
   };
 }

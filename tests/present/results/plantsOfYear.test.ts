@@ -19,4 +19,10 @@ it.each([
     'cut plant 150 200',
   ],
   ['boards [board]: 5', ''],
+  [
+    'started [plant/year]: 10\n sold [plant/year]: started * 0.9\n pots [EUR/year]: started * price | budget: cost\n' +
+      'seeds [EUR/year]: started * price | budget: cost\n price [EUR/plant]: 2\n' +
+      'sales [EUR/year]: sold * price | budget: return',
+    'sold plant 9',
+  ],
 ])('plants of a year: %j', (text, expected) => expect(found(text)).toBe(expected));

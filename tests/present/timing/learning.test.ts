@@ -3,6 +3,8 @@ import { decimal } from '../../../src/core/number';
 import { textOf } from '../../../src/present/text/phrase';
 import {
   afterSentence,
+  allWorkers,
+  learnerName,
   learnedTime,
   learningFound,
   learningSentence,
@@ -10,7 +12,7 @@ import {
   plantsDone,
   type LearningFound,
 } from '../../../src/present/timing/learning';
-import { english, only, read, timing } from './trials';
+import { english, only, read, study, timing } from './trials';
 
 const found = (text: string): LearningFound => learningFound(only(text), timing());
 const told = (text: string): string => read(textOf(learningSentence(found(text), timing(), english)));
@@ -44,6 +46,41 @@ describe('learning', () => {
     expect(after(16)).toMatch(/^After 16 plants: 122\.\d+ s each/);
     expect(after(16)).toContain('The batches reach to 5 plants; beyond that the curve is only drawn on');
     expect(plantsDone(at)).toBe(5);
+  });
+
+  it('is told by worker where the file tells several apart, the one with the most batches first', () => {
+    // A halves with each doubling, B never learns.
+    const rows = [
+      ['A', 100],
+      ['B', 50],
+      ['A', 50],
+      ['B', 50],
+      ['A', 100 / 3],
+      ['B', 50],
+      ['B', 50],
+    ];
+    const file = ['step,plants,seconds,worker', ...rows.map(([worker, s]) => `moving,1,${s},${worker}`), ''].join('\n');
+    const [step] = study(file);
+    const of = (kept?: string): LearningFound => learningFound(step!, timing(), kept);
+    const said = (kept?: string): string => read(textOf(learningSentence(of(kept), timing(), english)));
+    expect(of().workers).toEqual(['A', 'B']);
+    expect(said()).toContain('No learning shows in 4 batches of moving by B: all took the same');
+    expect(said('A')).toContain(
+      'Moving by A gets quicker: each doubling of the plants done brings the seconds to 50 %',
+    );
+    expect(plantsDone(of('A'))).toBe(3);
+    const a = of('A');
+    expect(read(textOf(afterSentence(a, a.curve!, decimal(2), english)))).toContain('After 2 plants of A’s own: 50');
+    expect(learnerName(a)).toBe('moving by A');
+    expect(of('gone').worker).toBe('B');
+    expect(of(allWorkers)).toMatchObject({ worker: '', workers: ['A', 'B'] });
+    expect(read(textOf(orderText(of(allWorkers))))).toContain('People are mixed here: each learns by themselves.');
+    expect(read(textOf(orderText(a)))).not.toContain('mixed');
+  });
+
+  it('of one worker, or of nobody named, is that of the step', () => {
+    const file = 'step,plants,seconds,worker\nmoving,1,9,A\nmoving,1,8,A\nmoving,1,7,A\n';
+    expect(learningFound(study(file)[0]!, timing())).toMatchObject({ workers: [], worker: '' });
   });
 
   it('goes into the model as a time with a range', () => {

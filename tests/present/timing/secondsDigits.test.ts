@@ -10,6 +10,7 @@ it.each<[string, string, number]>([
   ['one batch has three digits', '60 756', 1],
   ['batches that agree have three digits', '10 1200; 10 1200', 0],
   ['a narrow interval has more', '1000 12000; 1000 12010; 1000 12004', 3],
+  ['batches that all but agree no more than six in all', '10 120; 10 120.0000001; 10 120', 4],
 ])('decimals of seconds: %s', (_claim, batches, decimals) =>
   expect(secondsDecimals(only(batches).time!)).toBe(decimals),
 );

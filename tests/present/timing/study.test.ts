@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ownSeconds } from '../../../src/present/timing/study';
+import { ownSeconds } from '../../../src/trade/timeStudy';
 import { only, shipped, study } from './trials';
 
 describe('the study of trials', () => {

@@ -6,13 +6,14 @@ import { nounsIn } from '../../../model/change/formulaScope';
 import type { Model } from '../../../model/model';
 import type { Values } from '../../../model/values';
 import {
+  byRule,
   enterpriseBudget,
   planBreakeven,
+  type CountedByHand,
   type EnterpriseBudget,
   type PlanBreakeven,
 } from '../../../trade/enterpriseBudget';
 import { plantsOfYear } from '../../results/plantsOfYear';
-import { addsUp } from '../../theCase/caseOf';
 
 /** What the plants of a year have to reach. */
 export interface ForPlants {
@@ -41,14 +42,20 @@ function unitFrom(text: string, model: Model): Unit | undefined {
 }
 
 /** The budget of a plan by its index; undefined where the model has no lines that can be added up. */
-export function onePlanOf(model: Model, values: readonly Values[], index: number): OnePlan | undefined {
+export function onePlanOf(
+  model: Model,
+  values: readonly Values[],
+  index: number,
+  byHand: CountedByHand = byRule,
+): OnePlan | undefined {
   const marked = model.cells.filter(({ budget }) => budget !== '');
   const [first] = marked;
   const [plan, own] = [model.plans[index], values[index]];
   if (first?.unit === undefined || plan === undefined || own === undefined) return undefined;
-  if (!marked.every((cell) => addsUp(cell, first))) return undefined;
+  if (!marked.every((cell) => currencyOf(cell) !== undefined && currencyOf(cell) === currencyOf(first)))
+    return undefined;
   const sold = plantsOfYear(model, values);
-  const budget = enterpriseBudget({ cells: model.cells, plan, values: own }, sold?.cell);
+  const budget = enterpriseBudget({ cells: model.cells, plan, values: own }, sold?.cell, byHand);
   const currency = currencyOf(first) ?? '';
   const plants = sold?.counts[index] ?? decimal(NaN);
   const isYearly = first.unitText === `${currency}/year`;

@@ -63,7 +63,7 @@ export function onePlanFinding(one: OnePlan, name: string, format: Format): Phra
 }
 
 /** Shares of today’s yield as extension budgets print them. */
-const yieldShares = ['0.8', '1', '1.2'];
+export const yieldShares = ['0.8', '1', '1.2'];
 
 /** The prices that cover all costs at a fifth less, at today’s and at a fifth more plants. */
 export function yieldTable({ forPlants }: OnePlan, format: Format): DataTable {

@@ -9,6 +9,14 @@ import { printedUnit } from '../../text/printedUnit';
 import type { OnePlan } from './onePlan';
 import { onePlanTexts } from './texts';
 
+/** How a line is counted. */
+export interface Counted {
+  /** Whether it rises with the plants. */
+  readonly rises: boolean;
+  /** Whether a person says so, against the rule. */
+  readonly byHand: boolean;
+}
+
 /** A line, a sum or a result of the budget; amounts of a year and, where plants are counted, of a plant. */
 export interface OnePlanRow {
   /** The amount of a year; undefined for a heading. */
@@ -17,35 +25,42 @@ export interface OnePlanRow {
   readonly name: string;
   /** The entry of a line. */
   readonly cell: Cell | undefined;
+  /** Of a line. */
+  readonly counted: Counted | undefined;
   /** Blank for a heading. */
   readonly year: string;
   /** Blank where plants are not counted. */
   readonly plant: string;
 }
 
+/** A line, a sum or a result with its amount of a year; a heading has none. */
 interface Amounted {
   readonly kind: OnePlanRow['kind'];
   readonly name: string;
   readonly cell?: Cell;
   readonly amount?: Decimal;
+  readonly counted?: Counted;
 }
 
-function amountsOf({ budget }: OnePlan, nameOf: (cell: Cell) => string): Amounted[] {
+/** The budget in the order of the trade, without lines of 0. */
+export function onePlanLines({ budget }: OnePlan, nameOf: (cell: Cell) => string): Amounted[] {
   const { parts, totals } = onePlanTexts;
-  const part = (heading: string, list: readonly PlanLine[]): Amounted[] => {
+  const part = (heading: string, list: readonly PlanLine[], rises: boolean): Amounted[] => {
     const lines = list.filter(({ amount }) => !amount.isZero());
-    const rows = lines.map(({ cell, amount }): Amounted => ({ kind: 'line', name: nameOf(cell), cell, amount }));
+    const rows = lines.map(({ cell, amount, byHand }): Amounted => {
+      return { kind: 'line', name: nameOf(cell), cell, amount, counted: { rises, byHand } };
+    });
     return rows.length === 0 ? [] : [{ kind: 'head', name: heading }, ...rows];
   };
   const all = budget.totals.returns.plus(budget.totals.otherReturns);
   return [
-    ...part(parts.returns, budget.returns),
-    ...part(parts.otherReturns, budget.otherReturns),
+    ...part(parts.returns, budget.returns, true),
+    ...part(parts.otherReturns, budget.otherReturns, false),
     { kind: 'sum', name: totals.returns, amount: all },
-    ...part(parts.variable, budget.variable),
+    ...part(parts.variable, budget.variable, true),
     { kind: 'sum', name: totals.variable, amount: budget.totals.variable },
     { kind: 'result', name: onePlanTexts.overVariable, amount: budget.overVariable },
-    ...part(parts.fixed, budget.fixed),
+    ...part(parts.fixed, budget.fixed, false),
     { kind: 'sum', name: totals.fixed, amount: budget.totals.fixed },
     { kind: 'result', name: onePlanTexts.margin, amount: budget.margin },
   ];
@@ -56,17 +71,18 @@ export function onePlanRows(one: OnePlan, nameOf: (cell: Cell) => string, format
   const { forPlants } = one;
   const each = (amount: Decimal): Decimal =>
     forPlants === undefined ? decimal(NaN) : amount.dividedBy(forPlants.plants);
-  const all = amountsOf(one, nameOf);
+  const all = onePlanLines(one, nameOf);
   const known = all.flatMap(({ amount }) => amount ?? []);
   const decimals = columnDecimals(known, one.unit);
   const eachDecimals = columnDecimals(known.map(each), forPlants?.each);
   const text = (amount: Decimal, places: number): string =>
     amount.isNaN() ? commonTexts.noValue : format.fixed(amount, places);
-  return all.map(({ kind, name, cell, amount }) => ({
+  return all.map(({ kind, name, cell, amount, counted }) => ({
     kind,
     name,
     cell,
     amount,
+    counted,
     year: amount === undefined ? '' : text(amount, decimals),
     plant: amount === undefined || forPlants === undefined ? '' : text(each(amount), eachDecimals),
   }));

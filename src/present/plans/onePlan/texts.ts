@@ -1,6 +1,7 @@
 /** Words round the enterprise budget of one plan. */
 export const onePlanTexts = {
   plan: 'Of plan',
+  onlyPlan: 'The plan',
   region: 'Lines of the enterprise budget',
   entry: 'line',
   parts: {
@@ -9,6 +10,12 @@ export const onePlanTexts = {
     variable: 'Variable costs, which rise with each plant',
     fixed: 'Fixed costs, which stay as they are',
   },
+  byHand: 'counted so by hand',
+  counting: 'count as',
+  fixed: 'fixed',
+  variable: 'variable',
+  countOf: (name: string, as: string) => `Count ${name} as ${as}`,
+  allByRule: 'Count all by the rule',
   totals: {
     returns: 'all returns',
     variable: 'all variable costs',

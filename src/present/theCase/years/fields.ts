@@ -1,10 +1,9 @@
 import { commonTexts } from '../../text/commonTexts';
 import { space, type Format } from '../../text/numberFormat';
-import type { CaseBudget } from '../caseOf';
-import { outlayUnit, type OutlayEntry } from './terms';
+import { outlayUnit, type OutlayEntry, type YearsBudget } from './terms';
 
 /** How much more of an entry the plan that is taken has, as it stands beside its name. */
-export function moreText({ more }: OutlayEntry, made: CaseBudget, format: Format): string {
+export function moreText({ more }: OutlayEntry, made: YearsBudget, format: Format): string {
   if (!more.isFinite()) return commonTexts.noValue;
   return `${format.signed(more, outlayUnit(made))}${space}${made.currency}`;
 }

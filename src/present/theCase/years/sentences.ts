@@ -5,14 +5,13 @@ import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { shown } from '../../text/quantities';
 import { spoken } from '../../text/spokenNumber';
 import { space, type Format } from '../../text/numberFormat';
-import type { CaseBudget } from '../caseOf';
-import { gainUnit, outlayUnit } from './terms';
+import { gainUnit, outlayUnit, type YearsBudget } from './terms';
 import { yearsTexts } from './texts';
 
 /** What the sentences speak of. */
 export interface ToldYears {
   readonly found: OverYears;
-  readonly made: CaseBudget;
+  readonly made: YearsBudget;
   readonly format: Format;
 }
 

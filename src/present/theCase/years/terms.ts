@@ -19,6 +19,9 @@ export interface YearsTerms {
   readonly typed: Decimal | undefined;
   /** Names of entries in money. */
   readonly entries: readonly string[];
+  /** Between what the outlay may come to, in money; undefined until someone types them. */
+  readonly low: Decimal | undefined;
+  readonly high: Decimal | undefined;
   readonly years: number;
   /** In % a year. */
   readonly percent: Decimal;
@@ -81,11 +84,14 @@ export interface OutlayEntry {
   readonly more: Decimal;
 }
 
+/** What of a partial budget is asked over the years. */
+export type YearsBudget = Pick<CaseBudget, 'netChange' | 'unit' | 'currency'>;
+
 /** What a case is asked over the years. */
 export interface AskedOf {
   readonly model: Model;
   readonly values: readonly Values[];
-  readonly made: CaseBudget;
+  readonly made: YearsBudget;
   /** Indices of the plan that is given up and of the one that is taken. */
   readonly plans: readonly [number, number];
 }
@@ -106,8 +112,8 @@ export function chosenEntries(all: readonly OutlayEntry[], { source, entries }: 
 
 /** The question of the years; undefined while no outlay is given. */
 export function yearsAsked(
-  made: CaseBudget,
-  terms: YearsTerms,
+  made: YearsBudget,
+  terms: Pick<YearsTerms, 'source' | 'typed' | 'years' | 'percent' | 'left'>,
   chosen: readonly OutlayEntry[],
 ): YearsAsked | undefined {
   const isGiven = terms.source === 'typed' ? terms.typed !== undefined : chosen.length > 0;

@@ -5,6 +5,16 @@ export const yearsTexts = {
   source: 'The outlay is',
   sources: { typed: 'an amount typed here', entries: 'entries of this model' },
   outlay: 'Outlay, paid once',
+  low: 'It may come to at least',
+  high: 'at most',
+  certain: 'Take the outlay as certain',
+  halfRange: 'half a range of the outlay: give both, at least and at most. Until then the odds take it as certain.',
+  turnedRange: (low: string, high: string) =>
+    `no range of the outlay, as at least is not below at most: ${low} and ${high}. Swap them; until then the odds take it as certain.`,
+  outsideRange: (outlay: string, low: string, high: string) =>
+    `outlay outside its range from ${low} to ${high}: ${outlay}. Widen the range; until then the odds take it as certain.`,
+  takenAsItStands:
+    'The outlay is taken as it stands today, though it hangs on entries with a range: give it one, at least and at most.',
   entries: 'What of these is bought? B − A counts.',
   years: 'Years looked at',
   rate: 'Interest',

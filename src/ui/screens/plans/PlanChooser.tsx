@@ -1,4 +1,5 @@
-import { For, type JSX } from 'solid-js';
+import type { JSX } from 'solid-js';
+import { ListChooser } from '../../kit/choosers/ListChooser';
 import { PlanLetter } from '../../kit/PlanLetter';
 
 interface PlanChooserProps {
@@ -14,19 +15,16 @@ interface PlanChooserProps {
 /** A choice of one plan. */
 export function PlanChooser(props: PlanChooserProps): JSX.Element {
   return (
-    <label class="chooser">
-      <span class="chooser-label">
-        {props.label} <PlanLetter letter={props.letter} />
-      </span>
-      <select onChange={(event) => props.choose(event.currentTarget.value)}>
-        <For each={props.names}>
-          {(name) => (
-            <option value={name} selected={name === props.chosen}>
-              {name}
-            </option>
-          )}
-        </For>
-      </select>
-    </label>
+    <ListChooser
+      class="chooser"
+      label={
+        <span class="chooser-label">
+          {props.label} <PlanLetter letter={props.letter} />
+        </span>
+      }
+      options={props.names.map((name) => ({ value: name, label: name }))}
+      chosen={props.chosen}
+      choose={props.choose}
+    />
   );
 }

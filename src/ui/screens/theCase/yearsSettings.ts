@@ -5,6 +5,7 @@ import {
   caseLeftSetting,
   caseRateSetting,
   caseYearsSetting,
+  outlayEndSetting,
   outlayEntriesSetting,
   outlaySetting,
   outlaySourceSetting,
@@ -19,6 +20,8 @@ export interface YearsSettings {
   readonly setSource: (source: OutlaySource) => void;
   /** Numbers as model files write them. */
   readonly setOutlay: (text: string) => void;
+  readonly setEnd: (end: 'low' | 'high', text: string) => void;
+  readonly makeCertain: () => void;
   readonly setEntries: (names: readonly string[]) => void;
   readonly setYears: (years: number) => void;
   readonly setRate: (text: string) => void;
@@ -36,6 +39,8 @@ export function createYearsSettings({ choice, store }: Pick<ScreenProps, 'choice
     source: choice.get(outlaySourceSetting(title())),
     typed: choice.get(outlaySetting(title())),
     entries: choice.get(outlayEntriesSetting(title())),
+    low: choice.get(outlayEndSetting('low', title())),
+    high: choice.get(outlayEndSetting('high', title())),
     years: choice.get(caseYearsSetting(title())),
     percent: choice.get(caseRateSetting(title())),
     left: choice.get(caseLeftSetting(title())),
@@ -44,6 +49,11 @@ export function createYearsSettings({ choice, store }: Pick<ScreenProps, 'choice
     const { source, typed, entries } = terms();
     return source === 'typed' ? typed !== undefined : entries.length > 0;
   };
+  const makeCertain = (): void =>
+    batch(() => {
+      choice.set(outlayEndSetting('low', title()), undefined);
+      choice.set(outlayEndSetting('high', title()), undefined);
+    });
   const [isShown, setShown] = createSignal(false);
   return {
     terms,
@@ -52,6 +62,8 @@ export function createYearsSettings({ choice, store }: Pick<ScreenProps, 'choice
     shown: () => setShown(true),
     setSource: (source) => choice.set(outlaySourceSetting(title()), source),
     setOutlay: (text) => choice.set(outlaySetting(title()), decimal(text)),
+    setEnd: (end, text) => choice.set(outlayEndSetting(end, title()), decimal(text)),
+    makeCertain,
     setEntries: (names) => choice.set(outlayEntriesSetting(title()), names),
     setYears: (years) => choice.set(caseYearsSetting(title()), years),
     setRate: (text) => choice.set(caseRateSetting(title()), decimal(text)),
@@ -60,6 +72,7 @@ export function createYearsSettings({ choice, store }: Pick<ScreenProps, 'choice
       batch(() => {
         choice.set(outlaySetting(title()), undefined);
         choice.set(outlayEntriesSetting(title()), []);
+        makeCertain();
       }),
   };
 }

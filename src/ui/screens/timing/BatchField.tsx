@@ -1,4 +1,4 @@
-import { createSignal, type JSX } from 'solid-js';
+import { createSignal, onCleanup, type JSX } from 'solid-js';
 import { isNumberText } from '../../../core/number';
 import { localFormat } from '../../app/preferences/localFormat';
 import { typedNumber } from '../../../present/text/typedNumber';
@@ -12,6 +12,8 @@ interface BatchFieldProps {
   readonly faultId: string;
   /** Whether the text is taken only when the field is left, and not with each keystroke. */
   readonly late?: boolean;
+  /** Milliseconds without a keystroke after which the text is taken; left out: at once. */
+  readonly wait?: number | undefined;
   readonly onText: (text: string) => void;
 }
 
@@ -29,15 +31,30 @@ export function BatchField(props: BatchFieldProps): JSX.Element {
     const meant = read !== undefined && 'text' in read ? read.text : text;
     if (meant !== props.text) props.onText(meant);
   };
+  let timer: ReturnType<typeof setTimeout> | undefined;
   const input = (text: string): void => {
     setTyped(text);
-    if (props.late !== true) take(text);
+    clearTimeout(timer);
+    if (props.late === true) return;
+    if (props.wait === undefined) take(text);
+    else timer = setTimeout(() => take(text), props.wait);
   };
   const settle = (): void => {
+    clearTimeout(timer);
     const text = typed();
     setTyped(undefined);
-    if (props.late === true && text !== undefined) take(text);
+    if (text !== undefined) take(text);
   };
+  // What still waits when the page is left, or the row is taken away, is taken then.
+  const onHide = (): void => {
+    const text = typed();
+    if (text !== undefined && props.wait !== undefined) take(text);
+  };
+  document.addEventListener('visibilitychange', onHide);
+  onCleanup(() => {
+    clearTimeout(timer);
+    document.removeEventListener('visibilitychange', onHide);
+  });
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key !== 'Enter') return;
     // The focus may move on from here, and the key press must not act on the next element.

@@ -26,7 +26,12 @@ interface LinesProps {
   /** The columns folded below the row. */
   readonly below: readonly Column[];
   readonly choose: (step: string) => void;
+  /** Whether the file has so many batches that working them all out takes longer than a keystroke. */
+  readonly isLong: boolean;
 }
+
+/** Milliseconds without a keystroke after which a file of many batches is worked out anew. */
+const longWait = 600;
 
 /** Fields that group batches: half a name would make a group of its own. */
 const takenLate: ReadonlySet<string> = new Set(['step', 'way', 'left_out']);
@@ -59,6 +64,7 @@ export function BatchLines(props: LinesProps): JSX.Element {
       label={batchesTexts.fieldOf(columnHead(column), props.at + 1)}
       kind={column.kind}
       late={takenLate.has(column.name)}
+      wait={props.isLong ? longWait : undefined}
       text={props.row().fields.get(column.name) ?? ''}
       faultId={faults().wrong.some(({ where }) => where.column === column.name) ? id : ''}
       onText={(text) => setText(column.name, text)}

@@ -25,6 +25,8 @@ interface BatchesProps {
 
 /** At most this many batches are shown at first; their fields are made without a noticeable delay. */
 const atOnce = 100;
+/** From this many batches on a keystroke no longer works all of them out anew. */
+const many = 1000;
 
 /** The batches of one step, with a field for every text. */
 export function BatchesPart(props: BatchesProps): JSX.Element {
@@ -33,6 +35,7 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
   const [all, setAll] = createSignal(false);
   const hidden = (): number => (all() ? 0 : Math.max(0, props.found.rows.length - atOnce));
   const rows = createMemo(() => props.found.rows.slice(0, props.found.rows.length - hidden()));
+  const isLong = (): boolean => props.kept.trials().sheet.rows.length > many;
   const count = createMemo(() => columnsBeside(chartArea.width()));
   const beside = createMemo((): readonly Column[] => fieldColumns.slice(0, count()));
   const folded = createMemo((): readonly Column[] => fieldColumns.slice(count()));
@@ -56,7 +59,9 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
               body = element;
             }}>
             <Index each={rows()}>
-              {(row, at) => <BatchLines {...props} row={row} at={at} beside={beside()} below={below()} />}
+              {(row, at) => (
+                <BatchLines {...props} row={row} at={at} beside={beside()} below={below()} isLong={isLong()} />
+              )}
             </Index>
           </tbody>
         </PlainTable>

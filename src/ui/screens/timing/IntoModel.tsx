@@ -1,11 +1,12 @@
-import { createMemo, createUniqueId, For, Index, Show, type Accessor, type JSX } from 'solid-js';
+import { createMemo, createUniqueId, Index, Show, type Accessor, type JSX } from 'solid-js';
 import { RadioRow } from '../../kit/choosers/RadioRow';
 import { timedInputSetting, timeUsedSetting } from '../../app/preferences/settings/timing';
 import type { ScreenProps } from '../../app/screenProps';
 import { offerOf, timeUsed, type TimeOffer, type TimeUsed } from '../../../present/timing/intoModel';
 import { createPutting, OfferLine, PutDone, type Putting } from './OfferLine';
+import { TargetChooser } from './TargetChooser';
 import type { StepFound } from '../../../present/timing/study';
-import { hasOwnAllowance, noTarget, targetFor, targetsOf, type TimingTarget } from '../../../present/timing/targets';
+import { hasOwnAllowance, targetFor, targetsOf, type TimingTarget } from '../../../present/timing/targets';
 import type { TimingTerms } from '../../../present/timing/terms';
 import { stepName } from '../../../present/timing/sentences';
 import { allowanceText, intoModelTexts, noInputText } from '../../../present/timing/intoModelTexts';
@@ -68,24 +69,14 @@ function StepOffer(props: StepOfferProps): JSX.Element {
   });
   return (
     <div class="offer" role="group" aria-labelledby={id}>
-      <p class="offer-head">
-        <span id={id}>{stepName(step())}</span>
-        <label>
-          <span class="heard">{intoModelTexts.entryFor(stepName(step()))}</span>
-          <select onChange={(event) => props.choice.set(timedInputSetting(step()), event.currentTarget.value)}>
-            <option value={noTarget} selected={target() === undefined}>
-              {intoModelTexts.noEntry}
-            </option>
-            <For each={props.targets}>
-              {({ cell }) => (
-                <option value={cell.name} selected={cell.name === target()?.cell.name}>
-                  {cell.label}
-                </option>
-              )}
-            </For>
-          </select>
-        </label>
-      </p>
+      <TargetChooser
+        name={stepName(step())}
+        nameId={id}
+        label={intoModelTexts.entryFor(stepName(step()))}
+        targets={props.targets}
+        chosen={target()}
+        choose={(name) => props.choice.set(timedInputSetting(step()), name)}
+      />
       <Show when={offer()}>{(found) => <OfferLine offer={found()} put={props.put} goTo={props.goTo} />}</Show>
     </div>
   );

@@ -167,43 +167,59 @@ function Fields(props: WatchProps): JSX.Element {
   };
   return (
     <div class="large-fields">
-      <label>
-        <span>{timingFields.step}</span>
-        <input
-          type="text"
-          autocomplete="off"
-          placeholder={watchTexts.stepExample}
-          value={props.step}
-          onInput={(event) => props.choice.set(watchStepSetting, event.currentTarget.value)}
-        />
-      </label>
-      <label>
-        <span>{watchTexts.plantsEach}</span>
-        <input
-          type="text"
-          inputmode="numeric"
-          autocomplete="off"
-          value={plants()}
-          aria-invalid={fault() === '' ? undefined : 'true'}
-          aria-describedby={fault() === '' ? undefined : id}
-          onInput={(event) => props.choice.set(watchPlantsSetting, event.currentTarget.value)}
-        />
-      </label>
-      <label>
-        <span>{watchTexts.way}</span>
-        <input
-          type="text"
-          autocomplete="off"
-          placeholder={watchTexts.wayExample}
-          value={props.choice.get(watchWaySetting)}
-          onInput={(event) => props.choice.set(watchWaySetting, event.currentTarget.value)}
-        />
-      </label>
+      <LargeField
+        label={timingFields.step}
+        example={watchTexts.stepExample}
+        text={props.step}
+        take={(text) => props.choice.set(watchStepSetting, text)}
+      />
+      <LargeField
+        label={watchTexts.plantsEach}
+        text={plants()}
+        faultId={fault() === '' ? undefined : id}
+        isWhole
+        take={(text) => props.choice.set(watchPlantsSetting, text)}
+      />
+      <LargeField
+        label={watchTexts.way}
+        example={watchTexts.wayExample}
+        text={props.choice.get(watchWaySetting)}
+        take={(text) => props.choice.set(watchWaySetting, text)}
+      />
       <Show when={fault()}>
         <p class="message fault" id={id}>
           {fault()}
         </p>
       </Show>
     </div>
+  );
+}
+
+interface LargeFieldProps {
+  readonly label: string;
+  readonly example?: string;
+  readonly text: string;
+  /** Id of what says why the text cannot be used; undefined where it can. */
+  readonly faultId?: string | undefined;
+  /** Whether a whole number is asked for. */
+  readonly isWhole?: boolean;
+  readonly take: (text: string) => void;
+}
+
+function LargeField(props: LargeFieldProps): JSX.Element {
+  return (
+    <label>
+      <span>{props.label}</span>
+      <input
+        type="text"
+        autocomplete="off"
+        inputmode={props.isWhole === true ? 'numeric' : undefined}
+        placeholder={props.example}
+        value={props.text}
+        aria-invalid={props.faultId === undefined ? undefined : 'true'}
+        aria-describedby={props.faultId}
+        onInput={(event) => props.take(event.currentTarget.value)}
+      />
+    </label>
   );
 }

@@ -4,9 +4,10 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import { decimal, numberToText, type Decimal } from '../../../core/number';
 import type { LearningCurve } from '../../../trade/learningCurve';
 import { localFormat } from '../../app/preferences/localFormat';
-import { learnedPlantsSetting } from '../../app/preferences/settings/timing';
+import { learnedPlantsSetting, learnerSetting } from '../../app/preferences/settings/timing';
 import { ChartCanvas } from '../../kit/charts/ChartCanvas';
 import { openLines } from '../../kit/charts/lines';
+import { ListChooser } from '../../kit/choosers/ListChooser';
 import { AskedNumber } from '../../kit/fields/AskedNumber';
 import { MethodLink } from '../../kit/method/MethodLink';
 import { NumbersBehind } from '../../kit/sections/NumbersBehind';
@@ -17,6 +18,8 @@ import { textOf } from '../../../present/text/phrase';
 import { offerOf, type TimeOffer } from '../../../present/timing/intoModel';
 import {
   afterSentence,
+  allWorkers,
+  learnerName,
   learnedTime,
   learningFound,
   learningSentence,
@@ -26,19 +29,33 @@ import {
 } from '../../../present/timing/learning';
 import { learningTexts } from '../../../present/timing/learningTexts';
 import { runPicture, runTable } from '../../../present/timing/runPicture';
-import { stepName } from '../../../present/timing/sentences';
 import { typedPlants } from '../../../present/timing/typedPlants';
 import { OneOffer } from './OfferLine';
 import { targetOf, usedIn, type StepPartProps } from './stepPart';
 
 /** The chosen step's batches in order, and whether the work gets quicker. */
 export function LearningPart(props: StepPartProps): JSX.Element {
-  const learned = createMemo(() => learningFound(props.found, props.timing));
+  const setting = createMemo(() => learnerSetting(props.found.step));
+  const learned = createMemo(() => learningFound(props.found, props.timing, props.choice.get(setting())));
   const sentence = createMemo(() => learningSentence(learned(), props.timing, localFormat));
   const shown = createMemo(() => (learned().curve?.isLearning === true ? learned().curve : undefined));
   return (
     <section class="timing-learning" aria-labelledby="timing-learning">
       <h3 id="timing-learning">{learningTexts.heading}</h3>
+      <Show when={learned().workers.length > 0}>
+        <div class="timing-buttons">
+          <ListChooser
+            class="way-chooser"
+            label={<span class="chooser-label">{learningTexts.whose}</span>}
+            options={[
+              ...learned().workers.map((name) => ({ value: name, label: name })),
+              { value: allWorkers, label: learningTexts.together },
+            ]}
+            chosen={learned().worker || allWorkers}
+            choose={(name) => props.choice.set(setting(), name)}
+          />
+        </div>
+      </Show>
       <p class="said-part" role="status">
         <Sentence phrase={sentence()} />
       </p>
@@ -106,7 +123,7 @@ function After(props: StepPartProps & { learned: LearningFound; curve: LearningC
         <Sentence phrase={afterSentence(props.learned, props.curve, plants(), localFormat)} />
       </p>
       <Show when={offer()}>
-        {(found) => <OneOffer {...props} name={learningTexts.offered(stepName(props.found.step))} offer={found()} />}
+        {(found) => <OneOffer {...props} name={learningTexts.offered(learnerName(props.learned))} offer={found()} />}
       </Show>
     </>
   );

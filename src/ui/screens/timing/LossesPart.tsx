@@ -1,17 +1,17 @@
-import { createMemo, createUniqueId, For, Show, type JSX } from 'solid-js';
+import { createMemo, Show, type JSX } from 'solid-js';
 import type { LostShare } from '../../../trade/lostShare';
 import { localFormat } from '../../app/preferences/localFormat';
 import { lossInputSetting } from '../../app/preferences/settings/timing';
 import { MethodLink } from '../../kit/method/MethodLink';
 import { Sentence } from '../../kit/sections/Sentence';
 import type { TimeOffer } from '../../../present/timing/intoModel';
-import { intoModelTexts } from '../../../present/timing/intoModelTexts';
-import { lossSentence, shareOffer, shareTargets, type ShareTarget } from '../../../present/timing/losses';
+import { lossSentence, shareOffer, shareTargets } from '../../../present/timing/losses';
 import { lossesTexts } from '../../../present/timing/lossesTexts';
 import { stepName } from '../../../present/timing/sentences';
-import { noTarget, targetFor } from '../../../present/timing/targets';
+import { targetFor } from '../../../present/timing/targets';
 import { createPutting, OfferLine, PutDone } from './OfferLine';
 import type { StepPartProps } from './stepPart';
+import { TargetChooser } from './TargetChooser';
 
 /** The lost share of the chosen step with its interval, and into the model with it. */
 export function LossesPart(props: StepPartProps): JSX.Element {
@@ -45,6 +45,7 @@ function Lost(props: StepPartProps & { losses: LostShare }): JSX.Element {
         <div class="offer">
           <TargetChooser
             name={stepName(props.found.step)}
+            label={lossesTexts.entryFor(stepName(props.found.step))}
             targets={targets()}
             chosen={target()}
             choose={(name) => props.choice.set(setting(), name)}
@@ -56,36 +57,5 @@ function Lost(props: StepPartProps & { losses: LostShare }): JSX.Element {
         {lossesTexts.method}
       </MethodLink>
     </>
-  );
-}
-
-interface TargetChooserProps {
-  readonly name: string;
-  readonly targets: readonly ShareTarget[];
-  readonly chosen: ShareTarget | undefined;
-  readonly choose: (name: string) => void;
-}
-
-function TargetChooser(props: TargetChooserProps): JSX.Element {
-  const id = createUniqueId();
-  return (
-    <p class="offer-head">
-      <span>{props.name}</span>
-      <label for={id}>
-        <span class="heard">{lossesTexts.entryFor(props.name)}</span>
-        <select id={id} onChange={(event) => props.choose(event.currentTarget.value)}>
-          <option value={noTarget} selected={props.chosen === undefined}>
-            {intoModelTexts.noEntry}
-          </option>
-          <For each={props.targets}>
-            {({ cell }) => (
-              <option value={cell.name} selected={cell.name === props.chosen?.cell.name}>
-                {cell.label}
-              </option>
-            )}
-          </For>
-        </select>
-      </label>
-    </p>
   );
 }

@@ -1,7 +1,9 @@
-import { createMemo, For, Show, type JSX } from 'solid-js';
+import { createMemo, Show, type JSX } from 'solid-js';
 import { localFormat } from '../../app/preferences/localFormat';
 import { waySetting } from '../../app/preferences/settings/timing';
 import { resultQuestion } from '../../app/store/resultQuestion';
+import type { StepTime } from '../../../trade/timeStudy';
+import { ListChooser } from '../../kit/choosers/ListChooser';
 import { MethodLink } from '../../kit/method/MethodLink';
 import { Sentence } from '../../kit/sections/Sentence';
 import { HeadedTable } from '../../kit/tables/HeadedTable';
@@ -47,18 +49,13 @@ function WayChooser(
 ): JSX.Element {
   const set = (name: string): void => props.choice.set(waySetting(props.which, props.found.step), name);
   return (
-    <label class="way-chooser">
-      <span class="chooser-label">{waysTexts[props.which]}</span>
-      <select onChange={(event) => set(event.currentTarget.value)}>
-        <For each={props.names}>
-          {(name) => (
-            <option value={name} selected={name === props.chosen}>
-              {name}
-            </option>
-          )}
-        </For>
-      </select>
-    </label>
+    <ListChooser
+      class="way-chooser"
+      label={<span class="chooser-label">{waysTexts[props.which]}</span>}
+      options={props.names.map((name) => ({ value: name, label: name }))}
+      chosen={props.chosen}
+      choose={set}
+    />
   );
 }
 
@@ -79,11 +76,12 @@ function worthOf(props: StepPartProps, ways: WaysFound): WaysWorth | undefined {
 function Compared(props: StepPartProps & { ways: WaysFound }): JSX.Element {
   const noun = (): string => targetOf(props)?.noun ?? 'plant';
   const worth = createMemo(() => worthOf(props, props.ways));
-  const offer = createMemo((): TimeOffer | undefined => {
+  const offerWith = (time: StepTime): TimeOffer | undefined => {
     const target = targetOf(props);
-    const { second } = props.ways;
-    return target && offerOf(props.store.model(), props.plan, target.cell, second, usedIn(props), props.timing);
-  });
+    return target && offerOf(props.store.model(), props.plan, target.cell, time, usedIn(props), props.timing);
+  };
+  const quick = createMemo(() => offerWith(props.ways.second));
+  const slow = createMemo(() => offerWith(props.ways.first));
   return (
     <>
       <p class="said-part" role="status">
@@ -92,7 +90,8 @@ function Compared(props: StepPartProps & { ways: WaysFound }): JSX.Element {
       </p>
       <HeadedTable label={waysTexts.table} table={waysTable(props.ways, localFormat)} captioned={false} />
       <p class="quiet">{waysTexts.caution}</p>
-      <Show when={offer()}>{(found) => <OneOffer {...props} name={props.ways.quick} offer={found()} />}</Show>
+      <Show when={quick()}>{(found) => <OneOffer {...props} name={props.ways.quick} offer={found()} />}</Show>
+      <Show when={slow()}>{(found) => <OneOffer {...props} name={props.ways.slow} offer={found()} />}</Show>
       <MethodLink choice={props.choice} entry="ways compared">
         {waysTexts.method}
       </MethodLink>

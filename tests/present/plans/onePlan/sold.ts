@@ -1,5 +1,6 @@
 import { evaluatePlan } from '../../../../src/model/values';
 import { onePlanOf, type OnePlan } from '../../../../src/present/plans/onePlan/onePlan';
+import type { CountedByHand } from '../../../../src/trade/enterpriseBudget';
 import { modelOf } from '../../../model/table';
 
 /** 1,000 heads at 2 EUR; 600 of costs rise with them, 900 do not. */
@@ -14,8 +15,8 @@ export const heads = `
 `;
 
 /** The enterprise budget of a written model’s first plan. */
-export function oneIn(text: string): OnePlan | undefined {
+export function oneIn(text: string, byHand?: CountedByHand): OnePlan | undefined {
   const model = modelOf(text);
   const values = model.plans.map((plan) => evaluatePlan(plan));
-  return onePlanOf(model, values, 0);
+  return onePlanOf(model, values, 0, byHand);
 }

@@ -26,6 +26,8 @@ export const usualTerms: YearsTerms = {
   source: 'typed',
   typed: undefined,
   entries: [],
+  low: undefined,
+  high: undefined,
   years: 10,
   percent: decimal(5),
   left: decimal(0),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { decimal } from '../../../../src/core/number';
 import { textOf } from '../../../../src/present/text/phrase';
 import { yearsOdds, yearsOddsSentence } from '../../../../src/present/theCase/years/odds';
 import { format, madeIn } from '../budgets';
@@ -12,7 +13,10 @@ const sorted = Float64Array.from({ length: 100 }, (_, i) => i + 1);
 function said(...terms: Parameters<typeof foundBy>): string {
   const found = foundBy(...terms);
   const odds = yearsOdds({ sorted }, found, yearly);
-  return textOf(yearsOddsSentence(odds!, found, false, format)).replaceAll('\u00a0', ' ');
+  return textOf(yearsOddsSentence(odds!, { found, made: yearly, format }, { kind: 'certain' })).replaceAll(
+    '\u00a0',
+    ' ',
+  );
 }
 
 describe('the odds over the years', () => {
@@ -52,8 +56,52 @@ describe('the odds over the years', () => {
         'back within 4 years in 75 of 100 draws.',
     );
     const found = foundBy(100, 1, 4);
-    expect(textOf(yearsOddsSentence({ worth: 1, paidBack: 1 }, found, true, format))).toContain(
-      'The outlay is taken as it stands today, though it hangs on entries with a range.',
+    const told = { found, made: yearly, format };
+    expect(textOf(yearsOddsSentence({ worth: 1, paidBack: 1 }, told, { kind: 'hangs on ranges' }))).toContain(
+      'The outlay is taken as it stands today, though it hangs on entries with a range: give it one',
     );
+  });
+});
+
+describe('an outlay with a range', () => {
+  const range = { low: decimal(0), high: decimal(200) };
+  /** Draws of a gain that is uniform from 0 to 100. */
+  const uniform = Float64Array.from({ length: 50_000 }, (_, i) => (100 * (i + 0.5)) / 50_000);
+  const odds = (seed: number, found = foundBy(100, 1, 4, 0, 40)) =>
+    yearsOdds({ sorted: uniform }, found, yearly, { range, seed })!;
+
+  it('is drawn beside the gain, and the same start number gives the same odds', () => {
+    expect(odds(1)).toEqual(odds(1));
+    expect(odds(2)).not.toEqual(odds(1));
+    // A gain above (outlay − 40) ÷ 4 with an outlay triangular about 100: 1 − E[max(0, o − 40)] ÷ 400. With o² ÷ 20,000
+    // the chance below o up to 100, E[max(0, o − 40)] = 60 + ∫₀⁴⁰ o² ÷ 20,000 do = 60 + 1.0667.
+    expect(odds(1).worth).toBeCloseTo(1 - 61.0667 / 400, 2);
+    // Paid back without what is left: 1 − 100 ÷ 400.
+    expect(odds(1).paidBack).toBeCloseTo(0.75, 2);
+  });
+
+  it('makes odds of its own where the gain is certain', () => {
+    // 25 a year for 4 years pay an outlay up to 100: half of those drawn.
+    const found = foundBy(100, 25, 4);
+    const { worth } = yearsOdds({ sorted: undefined, certain: true }, found, yearly, { range, seed: 1 })!;
+    expect(worth).toBeCloseTo(0.5, 2);
+    expect(yearsOdds({ sorted: undefined, certain: true }, found, yearly)).toBeUndefined();
+  });
+
+  it('is paid back where none or less than none is drawn', () => {
+    const free = { low: decimal(-20), high: decimal(0) };
+    const found = foundBy(-10, 1, 1);
+    expect(yearsOdds({ sorted }, found, yearly, { range: free, seed: 1 })!.paidBack).toBe(1);
+  });
+
+  it('is named in the sentence', () => {
+    const found = foundBy(100, 1, 4);
+    const taken = { kind: 'drawn', range } as const;
+    expect(
+      textOf(yearsOddsSentence({ worth: 1, paidBack: 1 }, { found, made: yearly, format }, taken)).replaceAll(
+        '\u00a0',
+        ' ',
+      ),
+    ).toContain('The outlay is drawn too, between 0 EUR and 200.00 EUR, with the same start number.');
   });
 });

@@ -29,6 +29,11 @@ export function outlayEntriesSetting(title: string): Setting<readonly string[]> 
   return names(`case outlay entries ${title}`);
 }
 
+/** Between what the outlay may come to, in money; undefined until someone types them. */
+export function outlayEndSetting(end: 'low' | 'high', title: string): Setting<Decimal | undefined> {
+  return exactNumber(`case outlay ${end} ${title}`, undefined);
+}
+
 export function caseYearsSetting(title: string): Setting<number> {
   return wholeNumber(`case years ${title}`, yearLimits, usualYears);
 }

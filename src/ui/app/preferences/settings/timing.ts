@@ -56,3 +56,8 @@ export function lossInputSetting(step: string): Setting<string> {
 export function learnedPlantsSetting(step: string): Setting<Decimal | undefined> {
   return exactNumber(`timing learned ${step}`, undefined, (value) => value.isInteger() && value.gte(1));
 }
+
+/** Whose learning of a step is looked at, `*` for all together; blank until someone chooses. */
+export function learnerSetting(step: string): Setting<string> {
+  return text(`timing learner ${step}`);
+}

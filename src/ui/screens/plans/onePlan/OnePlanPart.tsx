@@ -1,4 +1,7 @@
-import { createMemo, Show, type JSX } from 'solid-js';
+import { batch, createMemo, Show, type JSX } from 'solid-js';
+import { byRule, type CountedByHand } from '../../../../trade/enterpriseBudget';
+import { byHandSentence, countedOtherwise } from '../../../../present/plans/onePlan/byHand';
+import { countedSetting } from '../../../app/preferences/settings/plans';
 import { onePlanOf, type OnePlan } from '../../../../present/plans/onePlan/onePlan';
 import { onePlanFinding } from '../../../../present/plans/onePlan/sentences';
 import { onePlanTexts } from '../../../../present/plans/onePlan/texts';
@@ -25,8 +28,10 @@ interface OnePlanProps extends ScreenProps {
 
 /** The enterprise budget of one plan: what it leaves, what it needs, its costs by kind and its lines. */
 export function OnePlanPart(props: OnePlanProps): JSX.Element {
-  const one = createMemo(() => onePlanOf(props.store.model(), props.store.values(), props.index));
-  const name = (): string => props.names[props.index] ?? '';
+  const counting = createCounting(props);
+  const one = createMemo(() => onePlanOf(props.store.model(), props.store.values(), props.index, counting.byHand()));
+  /** A plan that stands alone has no name of its own. */
+  const name = (): string => (props.names.length > 1 ? (props.names[props.index] ?? '') : onePlanTexts.onlyPlan);
   return (
     <>
       <Show when={props.names.length > 1}>
@@ -41,16 +46,38 @@ export function OnePlanPart(props: OnePlanProps): JSX.Element {
         </div>
       </Show>
       <Show when={one()} fallback={<p class="quiet">{onePlanTexts.noLines}</p>}>
-        {(known) => <Found {...props} one={known()} name={name()} />}
+        {(known) => <Found {...props} one={known()} name={name()} counting={counting} />}
       </Show>
       <MethodLink choice={props.choice} entry="enterprise budget" />
     </>
   );
 }
 
-function Found(props: OnePlanProps & { one: OnePlan; name: string }): JSX.Element {
+/** How a person counts lines, kept among the choices for each model by its title. */
+interface Counting {
+  readonly byHand: () => CountedByHand;
+  readonly set: (byHand: CountedByHand) => void;
+}
+
+function createCounting(props: Pick<OnePlanProps, 'store' | 'choice'>): Counting {
+  const title = (): string => props.store.shape().title;
+  return {
+    byHand: () => ({
+      rising: props.choice.get(countedSetting('rising', title())),
+      staying: props.choice.get(countedSetting('staying', title())),
+    }),
+    set: ({ rising, staying }) =>
+      batch(() => {
+        props.choice.set(countedSetting('rising', title()), rising);
+        props.choice.set(countedSetting('staying', title()), staying);
+      }),
+  };
+}
+
+function Found(props: OnePlanProps & { one: OnePlan; name: string; counting: Counting }): JSX.Element {
   const nameOf = createMemo(() => namesAmong(props.store.shape().cells));
   const finding = createMemo((): Phrase => onePlanFinding(props.one, props.name, localFormat));
+  const byHand = createMemo(() => byHandSentence(props.one, nameOf()));
   return (
     <>
       <LiveText>
@@ -58,8 +85,23 @@ function Found(props: OnePlanProps & { one: OnePlan; name: string }): JSX.Elemen
           <Sentence phrase={finding()} />
         </p>
       </LiveText>
+      <Show when={byHand()}>
+        {(said) => (
+          <p class="message">
+            <Sentence phrase={said()} />{' '}
+            <button type="button" class="link" onClick={() => props.counting.set(byRule)}>
+              {onePlanTexts.allByRule}
+            </button>
+          </p>
+        )}
+      </Show>
       <CostBars one={props.one} nameOf={nameOf()} finding={finding()} />
-      <OnePlanTable one={props.one} nameOf={nameOf()} goTo={props.goTo} />
+      <OnePlanTable
+        one={props.one}
+        nameOf={nameOf()}
+        goTo={props.goTo}
+        turn={(name, now) => props.counting.set(countedOtherwise(props.counting.byHand(), name, now))}
+      />
       <Show when={props.one.forPlants}>
         <YieldTable one={props.one} />
       </Show>

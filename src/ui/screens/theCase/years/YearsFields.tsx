@@ -32,15 +32,20 @@ export function YearsFields(props: FieldsProps): JSX.Element {
       <Show when={!isTyped()}>
         <Bought {...props} />
       </Show>
-      <div class="settings">
-        <Show when={isTyped()}>
+      <Show when={isTyped()}>
+        <div class="settings">
           <NumberField
             label={yearsTexts.outlay}
             unit={props.made.currency}
             text={terms().typed === undefined ? '' : numberToText(terms().typed!)}
             onNumber={props.settings.setOutlay}
           />
-        </Show>
+        </div>
+      </Show>
+      <Show when={props.settings.isGiven()}>
+        <OutlayEnds {...props} />
+      </Show>
+      <div class="settings">
         <WholeField
           label={yearsTexts.years}
           number={terms().years}
@@ -66,6 +71,34 @@ export function YearsFields(props: FieldsProps): JSX.Element {
           </button>
         </Show>
       </div>
+    </div>
+  );
+}
+
+/** Between what the outlay may come to. */
+function OutlayEnds(props: FieldsProps): JSX.Element {
+  const end = (which: 'low' | 'high'): string => {
+    const amount = props.settings.terms()[which];
+    return amount === undefined ? '' : numberToText(amount);
+  };
+  const isGiven = (): boolean => end('low') !== '' || end('high') !== '';
+  return (
+    <div class="settings">
+      <For each={['low', 'high'] as const}>
+        {(which) => (
+          <NumberField
+            label={yearsTexts[which]}
+            unit={props.made.currency}
+            text={end(which)}
+            onNumber={(text) => props.settings.setEnd(which, text)}
+          />
+        )}
+      </For>
+      <Show when={isGiven()}>
+        <button type="button" class="link" onClick={() => props.settings.makeCertain()}>
+          {yearsTexts.certain}
+        </button>
+      </Show>
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { createMemo, onMount, Show, type JSX } from 'solid-js';
 import { doubled, doubledSentence, isUnsure } from '../../../../present/theCase/years/doubled';
-import { yearsOdds, yearsOddsSentence } from '../../../../present/theCase/years/odds';
+import { yearsOdds, yearsOddsSentence, type OutlayTaken } from '../../../../present/theCase/years/odds';
+import { outlayRange } from '../../../../present/theCase/years/outlayRange';
 import { chosenEntries, outlayEntries, yearsAsked, type AskedOf } from '../../../../present/theCase/years/terms';
 import { yearsTexts } from '../../../../present/theCase/years/texts';
 import { yearsFinding, yearsRemarks, type ToldYears } from '../../../../present/theCase/years/sentences';
@@ -9,6 +10,7 @@ import type { Problem } from '../../../../core/problem';
 import { overYears, type OverYears } from '../../../../trade/years/overYears';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { MethodLink } from '../../../kit/method/MethodLink';
+import { createRiskSettings } from '../../../kit/risk/settings';
 import { LiveText } from '../../../kit/sections/LiveText';
 import { Sentence } from '../../../kit/sections/Sentence';
 import type { YearsProps } from '../yearsProps';
@@ -42,7 +44,19 @@ export function YearsPart(props: YearsProps): JSX.Element {
     const double = found() && doubled(askedOf(), chosen());
     return double && doubledSentence(double, props.made, props.beside.nameOf, localFormat);
   });
-  const isOutlayUnsure = createMemo(() => isUnsure(props.beside.model, props.beside.plans, chosen()));
+  const range = createMemo(() => {
+    const known = found();
+    return known && outlayRange(props.settings.terms(), known.asked.outlay, localFormat);
+  });
+  const rangeFault = (): string => {
+    const given = range();
+    return given !== undefined && 'fault' in given ? given.fault : '';
+  };
+  const taken = createMemo((): OutlayTaken => {
+    const given = range();
+    if (given !== undefined && 'low' in given) return { kind: 'drawn', range: given };
+    return { kind: isUnsure(props.beside.model, props.beside.plans, chosen()) ? 'hangs on ranges' : 'certain' };
+  });
   return (
     <>
       <YearsFields {...props} entries={entries()} />
@@ -52,8 +66,11 @@ export function YearsPart(props: YearsProps): JSX.Element {
       <Show when={refusal()}>
         <p class="message fault">{refusal()}</p>
       </Show>
+      <Show when={rangeFault()}>
+        <p class="message fault">{rangeFault()}</p>
+      </Show>
       <Show when={found()}>
-        {(known) => <YearsAnswer {...props} found={known()} twice={twice()} isOutlayUnsure={isOutlayUnsure()} />}
+        {(known) => <YearsAnswer {...props} found={known()} twice={twice()} taken={taken()} />}
       </Show>
       <MethodLink choice={props.choice} entry="over years" />
     </>
@@ -64,16 +81,21 @@ interface AnswerProps extends YearsProps {
   readonly found: OverYears;
   /** What may be counted twice. */
   readonly twice: Phrase | undefined;
-  readonly isOutlayUnsure: boolean;
+  readonly taken: OutlayTaken;
 }
 
 function YearsAnswer(props: AnswerProps): JSX.Element {
   const told = createMemo((): ToldYears => ({ found: props.found, made: props.made, format: localFormat }));
   const finding = createMemo(() => yearsFinding(told()));
+  const settings = createRiskSettings(
+    () => props.choice,
+    () => 'the case',
+  );
   const odds = createMemo((): Phrase | undefined => {
     const draws = props.studies?.odds();
-    const known = draws && yearsOdds(draws, props.found, props.made);
-    return known && yearsOddsSentence(known, props.found, props.isOutlayUnsure, localFormat);
+    const unsure = props.taken.kind === 'drawn' ? { range: props.taken.range, seed: settings.seed() } : undefined;
+    const known = draws && yearsOdds(draws, props.found, props.made, unsure);
+    return known && yearsOddsSentence(known, told(), props.taken);
   });
   return (
     <>

@@ -1,0 +1,31 @@
+import { lostShare } from '../trade/lostShare';
+import { aligned, jsonNumber, shortNumber } from './outcome';
+import { byStep, type TimedView } from './timedView';
+
+const none = 'nobody counted losses: write them in the column lost, 0 for none.\n';
+
+/** The share lost in each step, from the batches whose losses were counted. */
+export const lossesShown: TimedView = ({ batches, terms, confidence }) => {
+  const found = byStep(batches).flatMap(([step, ofStep]) => {
+    const losses = lostShare(ofStep, terms.halfWidths.z);
+    return losses === undefined ? [] : [{ step, losses }];
+  });
+  const head = ['step', 'batches', 'plants', 'lost', 'lost, %', 'from', 'to'];
+  const rows = found.map(({ step, losses: { batches: n, plants, lost, share, interval } }) => [
+    step,
+    String(n),
+    ...[plants, lost, ...[share, ...interval].map((value) => value.times(100))].map(shortNumber),
+  ]);
+  const meaning = `from, to: Wilson’s ${confidence.toString()} % confidence interval`;
+  return {
+    document: found.map(({ step, losses }) => ({
+      step,
+      batches: losses.batches,
+      plants: losses.plants.toNumber(),
+      lost: losses.lost.toNumber(),
+      share: jsonNumber(losses.share.times(100)),
+      ci: losses.interval.map((end) => jsonNumber(end.times(100))),
+    })),
+    table: found.length === 0 ? none : `${aligned([head, ...rows], [1, 2, 3, 4, 5, 6])}\n${meaning}\n`,
+  };
+};

@@ -1,0 +1,35 @@
+import { oddBatches, oddScore } from '../trade/oddBatches';
+import { aligned } from './outcome';
+import { byStep, floatText, shortFloat, type TimedView } from './timedView';
+
+const none = 'no batch lies far from the others of its step and way.\n';
+
+/** The batches that lie far from the others of their step and way; none is left out by that. */
+export const oddShown: TimedView = ({ batches }) => {
+  const found = byStep(batches).flatMap(([step, ofStep]) => {
+    const ways = [...new Set(ofStep.map(({ way }) => way))];
+    return ways.flatMap((way) => {
+      const odd = oddBatches(ofStep.filter((batch) => batch.way === way));
+      return odd.map((batch) => ({ step, way, ...batch }));
+    });
+  });
+  const head = ['step', 'way', 'row', 'seconds per plant', 'median', 'score'];
+  const rows = found.map(({ step, way, row, seconds, median, score }) => [
+    step,
+    way || '—',
+    String(row),
+    ...[seconds, median, score].map(shortFloat),
+  ]);
+  const meaning = `score: 0.6745 distances from the median in median distances; beyond ${oddScore} a batch is odd`;
+  return {
+    document: found.map(({ step, way, row, seconds, median, score }) => ({
+      step,
+      way,
+      row,
+      seconds_per_plant: floatText(seconds),
+      median: floatText(median),
+      score: floatText(score),
+    })),
+    table: found.length === 0 ? none : `${aligned([head, ...rows], [2, 3, 4, 5])}\n${meaning}\n`,
+  };
+};
