@@ -1,4 +1,4 @@
-import { batch, createSignal } from 'solid-js';
+import { batch } from 'solid-js';
 import { decimal } from '../../../core/number';
 import type { OutlaySource, YearsTerms } from '../../../present/theCase/years/terms';
 import {
@@ -24,10 +24,6 @@ export interface YearsSettings {
   readonly setRate: (text: string) => void;
   readonly setLeft: (text: string) => void;
   readonly leaveOut: () => void;
-  /** Whether what has to be printed of it stands on the page: all of it, or nothing without an outlay. */
-  readonly isReady: () => boolean;
-  /** Told once it stands there. */
-  readonly shown: () => void;
 }
 
 export function createYearsSettings({ choice, store }: Pick<ScreenProps, 'choice' | 'store'>): YearsSettings {
@@ -44,12 +40,9 @@ export function createYearsSettings({ choice, store }: Pick<ScreenProps, 'choice
     const { source, typed, entries } = terms();
     return source === 'typed' ? typed !== undefined : entries.length > 0;
   };
-  const [isShown, setShown] = createSignal(false);
   return {
     terms,
     isGiven,
-    isReady: () => isShown() || !isGiven(),
-    shown: () => setShown(true),
     setSource: (source) => choice.set(outlaySourceSetting(title()), source),
     setOutlay: (text) => choice.set(outlaySetting(title()), decimal(text)),
     setEntries: (names) => choice.set(outlayEntriesSetting(title()), names),
