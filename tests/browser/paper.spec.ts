@@ -30,8 +30,8 @@ const waitingTexts = [
 const aside = (15 / 25.4) * 72 - 1;
 
 /**
- * Letters and signs alone: lines break elsewhere on paper, letters may be joined into one sign, and a type has one shape
- * for the apostrophe and the letter that looks like it.
+ * Letters and signs alone: lines break elsewhere on paper, letters may be joined into one sign, and a type has one
+ * shape for the apostrophe and the letter that looks like it.
  */
 const signs = (text: string): string => text.normalize('NFKC').replace(/\s+/g, '').replaceAll('ʼ', '’');
 

@@ -2,7 +2,7 @@ import { createSignal, type Accessor, type JSX } from 'solid-js';
 import { render } from 'solid-js/web';
 import { paperTexts } from '../../../present/page/paperTexts';
 import { Link } from '../Link';
-import './printWait.css';
+import './atFoot.css';
 
 type Answer = 'now' | 'not';
 

@@ -37,5 +37,6 @@ export function createSight(
     if (watched === undefined || !near()) setInSight(false);
     else onCleanup(watch(watched, setInSight));
   });
-  return createMemo(() => inSight() || isWantedOnPaper(element()));
+  const wanted = createMemo(() => inSight() || isWantedOnPaper(element()));
+  return wanted;
 }
