@@ -1,15 +1,14 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from '@playwright/test';
 import { chooseFile, csvFile, fieldOf, openApp } from './page';
+import { pressPrint, withoutDialog } from './printing';
 import { expect, test } from './quietPage';
 
 const sheet = (page: Page): Locator => page.locator('.lesson-sheet');
 const sheetButton = (page: Page, name: string): Locator => page.getByRole('button', { name, exact: true });
 
 async function openLesson(page: Page): Promise<void> {
-  await page.addInitScript(() => {
-    window.print = () => undefined;
-  });
+  await withoutDialog(page);
   await openApp(page);
   await chooseFile(page, csvFile('density-lesson.csv', readFileSync('models/density-lesson.csv', 'utf8')));
   await expect(page.getByRole('heading', { level: 1 })).toContainText('How many boards should the nursery have?');
@@ -18,7 +17,7 @@ async function openLesson(page: Page): Promise<void> {
 test('the sheet without answers has questions, what is given and room to write, and no answer', async ({ page }) => {
   await openLesson(page);
   await expect(sheet(page)).toHaveCount(0);
-  await sheetButton(page, 'Print the sheet without answers').click();
+  await pressPrint(page, sheetButton(page, 'Print the sheet without answers'));
   await page.emulateMedia({ media: 'print' });
   await expect(sheet(page).getByRole('heading', { level: 1 })).toHaveText('How many boards should the nursery have?');
   await expect(sheet(page).getByRole('listitem')).toHaveCount(11);
@@ -37,7 +36,7 @@ test('the sheet without answers has questions, what is given and room to write, 
 test('the answer sheet has the answers, and the results of the numbers on the screen', async ({ page }) => {
   await openLesson(page);
   await fieldOf(page, 'Boards on the bed').fill('180');
-  await sheetButton(page, 'Print the answer sheet').click();
+  await pressPrint(page, sheetButton(page, 'Print the answer sheet'));
   await page.emulateMedia({ media: 'print' });
   // Twice the boards: 20 in the nursery, and 60 by the weeks.
   await expect(sheet(page)).toContainText('20. Most people go by the weeks and say 60.');
@@ -50,8 +49,7 @@ test('the answer sheet has the answers, and the results of the numbers on the sc
 
 test('once it is printed the sheet is gone', async ({ page }) => {
   await openLesson(page);
-  await sheetButton(page, 'Print the sheet without answers').click();
-  // The sheet loads when it is asked for; paper comes only after it.
+  await pressPrint(page, sheetButton(page, 'Print the sheet without answers'));
   await expect(sheet(page)).toHaveCount(1);
   await page.evaluate(() => dispatchEvent(new Event('afterprint')));
   await expect(sheet(page)).toHaveCount(0);

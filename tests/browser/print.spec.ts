@@ -1,25 +1,17 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from '@playwright/test';
 import { chooseFile, csvFile, openApp } from './page';
+import { paperOf, pressPrint, withoutDialog } from './printing';
 import { expect, test } from './quietPage';
 
-const paper = { margin: { top: '15mm', bottom: '15mm', left: '15mm', right: '15mm' } };
 /** A4 less the margins, in CSS pixels. */
 const paperWidth = 680;
 
 const questions = (page: Page): Locator => page.getByRole('navigation', { name: 'Questions' });
 const button = (page: Page, name: string): Locator => page.getByRole('button', { name, exact: true });
 
-/** Pages of the PDF that the page prints as; each is an object of the type Page (ISO 32000-1, 7.7.3.3). */
 async function pagesOf(page: Page, format: 'A4' | 'Letter' = 'A4'): Promise<number> {
-  const pdf = await page.pdf({ format, ...paper });
-  return pdf.toString('latin1').match(/\/Type\s*\/Page(?!s)/g)?.length ?? 0;
-}
-
-async function withoutDialog(page: Page): Promise<void> {
-  await page.addInitScript(() => {
-    window.print = () => undefined;
-  });
+  return (await paperOf(page, format)).length;
 }
 
 async function openBeds(page: Page): Promise<void> {
@@ -88,11 +80,11 @@ test('the beds fill a few pages, with their finding, the picture and the caution
   page,
 }) => {
   await openBeds(page);
-  await button(page, 'Print the beds').click();
+  await pressPrint(page, button(page, 'Print the beds'));
   const count = await pagesOf(page);
   expect(count).toBeGreaterThanOrEqual(2);
   expect(count).toBeLessThanOrEqual(5);
-  await button(page, 'Print the beds').click();
+  await pressPrint(page, button(page, 'Print the beds'));
   expect(await widest(page)).toBeLessThanOrEqual(paperWidth);
   const beds = page.locator('.beds');
   await expect(beds.locator('.finding').first()).toBeVisible();
@@ -107,9 +99,9 @@ test('the beds fill a few pages, with their finding, the picture and the caution
 
 test('the week’s work fits on one page, with the cautions for the hands', async ({ page }) => {
   await openBeds(page);
-  await button(page, 'Print the week').click();
+  await pressPrint(page, button(page, 'Print the week'));
   expect(await pagesOf(page, 'Letter')).toBe(1);
-  await button(page, 'Print the week').click();
+  await pressPrint(page, button(page, 'Print the week'));
   await page.emulateMedia({ media: 'print' });
   await expect(page.locator('.beds').getByText('Moving plants repeats one motion')).toBeVisible();
   await expect(page.locator('.beds').getByText('Least pay, overtime, rests')).toBeVisible();
@@ -135,8 +127,7 @@ test('the lesson’s sheet is three pages at the most, in A4 and in Letter', asy
   await chooseFile(page, csvFile('density-lesson.csv', readFileSync('models/density-lesson.csv', 'utf8')));
   for (const format of ['A4', 'Letter'] as const) {
     for (const sheet of ['Print the sheet without answers', 'Print the answer sheet']) {
-      await button(page, sheet).click();
-      // The sheet loads when it is asked for; paper comes only after it.
+      await pressPrint(page, button(page, sheet));
       await expect(page.locator('.lesson-sheet')).toHaveCount(1);
       const count = await pagesOf(page, format);
       expect(count).toBeGreaterThanOrEqual(2);

@@ -2,6 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { pole } from './hire';
 import { chooseFile, csvFile, fieldOf, openApp, rowOf } from './page';
+import { paperOf, pressPrint, withoutDialog } from './printing';
 import { expect, test } from './quietPage';
 import { savedLines } from './takingOut';
 
@@ -132,21 +133,14 @@ test('the budget can be saved for other programs', async ({ page }) => {
 test('on paper it is the case alone: two pages, with the words, what it hangs on and what it is not', async ({
   page,
 }) => {
-  await page.addInitScript(() => {
-    window.print = () => sessionStorage.setItem('printed', 'yes');
-  });
+  await withoutDialog(page);
   await openApp(page);
   await ask(page, 'The case');
   await words(page).fill('We need hands.\n\nFor one season.');
-  const print = async (): Promise<void> => {
-    await page.evaluate(() => sessionStorage.removeItem('printed'));
-    await screen(page).getByRole('button', { name: 'Print the case' }).click();
-    await expect.poll(() => page.evaluate(() => sessionStorage.getItem('printed')), { timeout: 20_000 }).toBe('yes');
-  };
-  for (const format of ['A4', 'Letter']) {
+  const print = (): Promise<void> => pressPrint(page, screen(page).getByRole('button', { name: 'Print the case' }));
+  for (const format of ['A4', 'Letter'] as const) {
     await print();
-    const pdf = await page.pdf({ format, margin: { top: '15mm', bottom: '15mm', left: '15mm', right: '15mm' } });
-    expect(pdf.toString('latin1').match(/\/Type\s*\/Page(?!s)/g)).toHaveLength(2);
+    expect(await paperOf(page, format)).toHaveLength(2);
   }
   await print();
   await page.emulateMedia({ media: 'print' });

@@ -5,6 +5,8 @@ export const drawsTexts = {
   underWay: (doing: string, percent: number) => `${doing}, ${percent} %`,
   done: (draws: string) => `${draws} draws made. The same start number gives the same draws.`,
   stopped: (draws: string) => `Stopped after ${draws} draws.`,
+  /** On paper, where not all draws were made yet. */
+  printedAfter: (made: string, draws: string) => `Printed after ${made} of ${draws} draws.`,
   again: 'Start again',
   failed: (reason: string) => `The draws could not be made: ${reason}`,
   restarted: 'The worker that makes the draws ended; it was started again from the first draw.',

@@ -67,13 +67,25 @@ export function cut(label: string, width: number, measure: (text: string) => num
   return `${label.slice(0, length).trimEnd()}…`;
 }
 
+/** What stands before a line's name: its mark, as the letter of a plan, else its number. */
+export function markOf({ mark }: Pick<LabelledLine, 'mark'>, place: number): string {
+  return mark ?? String(place + 1);
+}
+
+/** How a line is drawn, in the chart and in its key. */
+export function lineStyle(
+  { look, leading }: Pick<LabelledLine, 'look' | 'leading'>,
+  place: number,
+): LineLook & { readonly width: number } {
+  const { colour, dash } = look ?? { colour: 'text', dash: dashes[place % dashes.length]! };
+  return { colour, dash, width: leading ? 3 : 1.75 };
+}
+
 function linesOf({ lines }: LinesDrawing, ink: ChartInk): DrawnLine[] {
-  return lines.map((line, i) => ({
-    points: line.points,
-    colour: ink[line.look?.colour ?? 'text'],
-    width: line.leading ? 3 : 1.75,
-    dash: line.look?.dash ?? dashes[i % dashes.length]!,
-  }));
+  return lines.map((line, place) => {
+    const { colour, dash, width } = lineStyle(line, place);
+    return { points: line.points, colour: ink[colour], width, dash };
+  });
 }
 
 /** Draws the labels beside the plot, each with a leader line from the end of its line. */

@@ -6,8 +6,11 @@ import type { Fill, Pen } from './pen';
 export interface SvgPaper extends Paper {
   /** Slanted stripes of a colour on a ground, for filling a shape of this paper. */
   readonly hatched: (colour: string, ground: string) => Fill;
-  /** The file: SVG 1.1. */
-  readonly file: (width: number, height: number, title: string) => string;
+  /**
+   * The file: SVG 1.1, with its name and its description for those who do not see it (SVG 1.1, 5.4).
+   * @param description blank for none
+   */
+  readonly file: (width: number, height: number, title: string, description: string) => string;
 }
 
 /** What an SVG paper needs from where it is made. */
@@ -223,12 +226,20 @@ export function createSvgPaper(tools: SvgTools): SvgPaper {
       hatches.set(key, id);
       return `url(#${id})`;
     },
-    file: (width, height, title) => {
+    file: (width, height, title, description) => {
       const spaces = 'xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink"';
-      const size = attributes({ width, height, viewBox: `0 0 ${width} ${height}`, role: 'img' });
-      const name = `<title>${escapedText(fitForXml(title))}</title>`;
+      const said = description === '' ? '' : `<desc id="said">${escapedText(fitForXml(description))}</desc>`;
+      const size = attributes({
+        width,
+        height,
+        viewBox: `0 0 ${width} ${height}`,
+        role: 'img',
+        'aria-labelledby': 'name',
+        'aria-describedby': said === '' ? undefined : 'said',
+      });
+      const name = `<title id="name">${escapedText(fitForXml(title))}</title>`;
       const head = `<?xml version="1.0" encoding="UTF-8"?>\n<svg ${spaces} version="1.1"${size}>`;
-      return `${head}${name}<defs>${definitions.join('')}</defs>\n${elements.join('\n')}\n</svg>\n`;
+      return `${head}${name}${said}<defs>${definitions.join('')}</defs>\n${elements.join('\n')}\n</svg>\n`;
     },
   };
 }

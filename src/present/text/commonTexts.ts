@@ -30,6 +30,8 @@ export const commonTexts = {
   working: 'Working it out …',
   workingLines: 'Working out the lines …',
   oneMoment: 'One moment …',
+  /** On paper, in the place of an answer that was still to come. */
+  notComputed: 'Not computed when this was printed.',
   /** A reason for which background work could not be done. */
   workerEndedTwice: 'the worker that does it ended twice.',
 
@@ -41,5 +43,7 @@ export const commonTexts = {
   tryAgain: 'Try again',
   takeBack: 'Take it back',
   saveFile: 'Save a file',
+  printQuestion: 'Print this question',
+  printPage: 'Print the whole page',
   keepMine: 'Keep mine',
 } as const;

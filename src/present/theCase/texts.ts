@@ -14,5 +14,4 @@ export const caseTexts = {
   noAdvice:
     'These are estimates for one usual year, made from guesses, and no financial, tax or legal advice: have a decision that matters looked at by someone licensed to give it. What the change costs once counts only where an outlay is given; what is the same in both plans is left out. Local rules on wages and safety decide.',
   print: 'Print the case',
-  working: 'One moment: the case is being worked out …',
 } as const;

@@ -31,6 +31,7 @@ export const pictureChoices = {
 
 /** Fixed texts of the picture of how entries hang together, some of them for screen readers. */
 export const togetherTexts = {
+  print: 'Print the picture and the table',
   heading: togetherHeading,
   /** The box in which the picture scrolls. */
   region: 'The picture; it scrolls',

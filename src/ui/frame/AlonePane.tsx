@@ -1,6 +1,7 @@
 import { lazy, Match, Suspense, Switch, type JSX } from 'solid-js';
 import { frameTexts } from '../../present/page/frameTexts';
 import type { ScreenQuestion } from '../../present/page/questions';
+import { Waiting } from '../kit/sections/Waiting';
 import { usePage } from '../app/pageContext';
 import { Headlines } from './Headlines';
 
@@ -16,12 +17,7 @@ interface AlonePaneProps {
 export function AlonePane(props: AlonePaneProps): JSX.Element {
   const { choice } = usePage();
   return (
-    <Suspense
-      fallback={
-        <p class="busy" role="status">
-          {frameTexts.drawing}
-        </p>
-      }>
+    <Suspense fallback={<Waiting class="busy">{frameTexts.drawing}</Waiting>}>
       <Switch>
         <Match when={props.question === 'set up'}>
           <SetUp choice={choice} onFile={props.onFile} />

@@ -21,10 +21,13 @@ import { createLessonState } from '../app/store/lessonState';
 import { createModelStore, type ModelStore } from '../app/store/modelStore';
 import { createMedia, createScreenMedia, roomForBoth } from '../app/preferences/media';
 import { questionSetting, sideSetting } from '../app/preferences/settings/page';
+import { createFootLine } from '../kit/paper/footLine';
+import { PrintWord } from '../kit/paper/PrintWord';
 import { MethodLink } from '../kit/method/MethodLink';
 import { Numbers } from '../screens/numbers/Numbers';
 import { createEntryNavigation } from '../app/store/entryNavigation';
 import { fileTexts } from '../../present/page/fileTexts';
+import { commonTexts } from '../../present/text/commonTexts';
 import { frameTexts } from '../../present/page/frameTexts';
 import { questionsFor, standsAlone, usualSide, type ScreenQuestion } from '../../present/page/questions';
 import { createScheme } from '../app/preferences/scheme';
@@ -121,10 +124,12 @@ function leaveAlone({ store }: PageState, question: Accessor<ScreenQuestion>, as
   createEffect(on(store.origin, leave, { defer: true }));
 }
 
+/** The window and each printed page are named after the model. */
 function followTitle({ store }: PageState): void {
   createEffect(() => {
     document.title = frameTexts.windowTitle(store.shape().title);
   });
+  createFootLine();
 }
 
 /** Opening and saving of files, and the shelf on which the work is kept: each has to do with the other. */
@@ -188,11 +193,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
           <Headlines />
           <Halves wide={wide()} question={question()} side={side[0]()} among={asked()} onChoose={setQuestion} />
         </Show>
-        <footer class="foot">
-          <MethodLink choice={page.choice} entry="">
-            {frameTexts.howWorked}
-          </MethodLink>
-        </footer>
+        <Foot choice={page.choice} />
       </main>
       <Show when={!wide() && question() !== 'teach'}>
         <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
@@ -204,6 +205,18 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
         </div>
       </Show>
     </PageContext.Provider>
+  );
+}
+
+/** Below all else: how it is worked out, and all of it on paper. */
+function Foot(props: { choice: KeptChoice }): JSX.Element {
+  return (
+    <footer class="foot">
+      <MethodLink choice={props.choice} entry="">
+        {frameTexts.howWorked}
+      </MethodLink>
+      <PrintWord part="page">{commonTexts.printPage}</PrintWord>
+    </footer>
   );
 }
 

@@ -3,6 +3,7 @@ import { frameTexts } from '../../present/page/frameTexts';
 import { showsResults, type ScreenQuestion } from '../../present/page/questions';
 import type { ScreenProps } from '../app/screenProps';
 import { Link } from '../kit/Link';
+import { Waiting } from '../kit/sections/Waiting';
 import { usePage } from '../app/pageContext';
 
 // The screens bring the chart library, which is large, so they load after the numbers.
@@ -37,12 +38,7 @@ export function QuestionPane(props: { question: ScreenQuestion }): JSX.Element {
       fallback={(error: unknown, again) => (
         <Failed error={error} when={[props.question, store.version()]} again={again} />
       )}>
-      <Suspense
-        fallback={
-          <p class="busy" role="status">
-            {frameTexts.drawing}
-          </p>
-        }>
+      <Suspense fallback={<Waiting class="busy">{frameTexts.drawing}</Waiting>}>
         <Switch>
           <Match when={lesson.isHiding() && showsResults(props.question)}>
             <NotYet />

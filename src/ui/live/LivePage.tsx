@@ -11,6 +11,7 @@ import { JobRunnerContext } from '../app/jobs/jobRunner';
 import { PageContext, usePage } from '../app/pageContext';
 import { localFormat } from '../app/preferences/localFormat';
 import { createScheme } from '../app/preferences/scheme';
+import { createFootLine } from '../kit/paper/footLine';
 import { titleParts } from '../kit/sections/Title';
 import { TheCase } from '../screens/theCase/TheCase';
 import { createSentState } from './sentState';
@@ -25,6 +26,7 @@ export function LivePage(props: { live: LiveCase }): JSX.Element {
   const { live } = props;
   const page = createSentState(live);
   createScheme();
+  createFootLine();
   const rows = createSentRows(page);
   const { store, choice, compared, navigation } = page;
   return (

@@ -76,7 +76,10 @@ function drawn(taken: TakenPicture, width = 760): { page: XMLDocument; height: n
   const { paper, ink } = svgPaperAndInk();
   const sheet = sheetOf(taken, source, ink, width);
   sheet.draw(paper);
-  const page = new DOMParser().parseFromString(paper.file(sheet.width, sheet.height, taken.title), 'image/svg+xml');
+  const page = new DOMParser().parseFromString(
+    paper.file(sheet.width, sheet.height, taken.title, taken.sentence),
+    'image/svg+xml',
+  );
   expect(page.querySelector('parsererror')).toBeNull();
   return { page, height: sheet.height };
 }

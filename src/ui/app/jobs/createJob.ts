@@ -4,6 +4,7 @@ import type { JobRunner } from '../../../jobs/runner';
 import type { Sheet } from '../../../model/sheet';
 import { useJobRunner } from './jobRunner';
 import { pause } from './pause';
+import { underWay } from '../layout/paper';
 
 /** A request to a job, and the sheet of the model that it is about. */
 export interface JobQuestion<Name extends JobName> {
@@ -52,6 +53,7 @@ export function createJob<Name extends JobName>(name: Name, runner: JobRunner = 
   let asked: JobQuestion<Name> | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let cancel: (() => void) | undefined;
+  const sign = {};
 
   const change = (part: Partial<JobState<Name>>): void => {
     setState((before) => ({ ...before, ...part }));
@@ -60,19 +62,27 @@ export function createJob<Name extends JobName>(name: Name, runner: JobRunner = 
     clearTimeout(timer);
     cancel?.();
     cancel = undefined;
+    underWay.delete(sign);
   };
   const send = (wanted: JobQuestion<Name>): void => {
     cancel = runner.ask(name, wanted.sheet, wanted.request, {
       report: ({ phase, share, found }) =>
         change(found === undefined ? { phase, share } : { phase, share, found, of: wanted }),
-      finished: (found) => change({ state: 'done', share: 1, found, of: wanted }),
-      refused: (reason) => change({ state: 'failed', reason }),
+      finished: (found) => {
+        underWay.delete(sign);
+        change({ state: 'done', share: 1, found, of: wanted });
+      },
+      refused: (reason) => {
+        underWay.delete(sign);
+        change({ state: 'failed', reason });
+      },
       restarted: () => change({ share: 0, restarted: true }),
     });
   };
   const begin = (wanted: JobQuestion<Name>, wait: number): void => {
     end();
     asked = wanted;
+    underWay.add(sign);
     setState((before) => ({ ...start, found: before.found, of: before.of }));
     timer = setTimeout(() => send(wanted), wait);
   };

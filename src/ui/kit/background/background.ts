@@ -1,5 +1,6 @@
 import { onCleanup } from 'solid-js';
 import { pause } from '../../app/jobs/pause';
+import { underWay } from '../../app/layout/paper';
 
 /** Milliseconds of work at a time, so that the page stays responsive. */
 const slice = 6;
@@ -46,9 +47,14 @@ export interface Background {
 
 export function createBackground(): Background {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const stop = (): void => clearTimeout(timer);
+  const sign = {};
+  const stop = (): void => {
+    clearTimeout(timer);
+    underWay.delete(sign);
+  };
   const later = ([stage, ...rest]: readonly WorkStage[], wait: number): void => {
-    if (stage === undefined) return;
+    if (stage === undefined) return void underWay.delete(sign);
+    underWay.add(sign);
     timer = setTimeout(() => {
       later(runSlice(stage) ? rest : [stage, ...rest], 0);
     }, wait);

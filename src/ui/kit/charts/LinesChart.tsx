@@ -1,11 +1,10 @@
 import type { JSX } from 'solid-js';
 import { ChartCanvas } from './ChartCanvas';
-import { cut, dashes, linesPicture, type LinesDrawing } from '../../../present/picture/labelledLines';
+import { cut, linesPicture, markOf, type LinesDrawing } from '../../../present/picture/labelledLines';
 import { openLines } from './lines';
 import type { LinesPicture } from '../../../present/picture/linesPicture';
 import type { ChartInk } from '../../../present/picture/ink';
-import { keyLine } from '../../../present/picture/keySigns';
-import type { KeyItem } from '../../../present/picture/takenPicture';
+import { linesKey } from '../../../present/picture/linesKey';
 import type { DataTable } from '../../../present/table/dataTable';
 import { localFormat } from '../../app/preferences/localFormat';
 import './curve.css';
@@ -40,16 +39,12 @@ export function LinesChart(props: LinesChartProps): JSX.Element {
   const draw = (ink: ChartInk, width: number): LinesPicture => {
     const { measure } = ink;
     const lines = props.drawing.lines.map((line, i) => {
-      const number = line.mark ?? String(i + 1);
+      const number = markOf(line, i);
       return { ...line, label: width < wide ? number : cut(`${number} ${line.label}`, width * mostRoom, measure) };
     });
     const labelRoom = Math.max(...lines.map(({ label }) => measure(label)));
     return linesPicture({ ...props.drawing, lines }, ink, { width, height: heightFor(width) }, labelRoom, localFormat);
   };
-  const key = (ink: ChartInk): KeyItem[] =>
-    props.drawing.lines.map(({ label, leading }, i) =>
-      keyLine(`${i + 1} ${label}`, ink.text, leading ? 3 : 1.75, dashes[i % dashes.length]!),
-    );
   return (
     <figure class="curve">
       <figcaption class="key">
@@ -62,7 +57,7 @@ export function LinesChart(props: LinesChartProps): JSX.Element {
         waits={props.waits}
         open={openLines}
         draw={draw}
-        parts={() => ({ key })}
+        parts={() => ({ key: (ink) => linesKey(props.drawing, ink) })}
       />
       {props.children}
     </figure>

@@ -6,6 +6,7 @@ import { localFormat } from '../../app/preferences/localFormat';
 import { exactRows, heatDataTable, heatTable, type HeatTable } from '../../../present/heat/table';
 import { withUnit } from '../../../present/text/withUnit';
 import { createProgressive } from '../background/progressive';
+import { Waiting } from '../sections/Waiting';
 import { TableRoom } from '../tables/TableRoom';
 import { commonTexts } from '../../../present/text/commonTexts';
 
@@ -23,7 +24,7 @@ export function HeatTableView(props: HeatTableViewProps): JSX.Element {
     ({ surface, across, down }) => exactRows(surface, across.places, down.places),
   );
   return (
-    <Show when={worked()} fallback={<p role="status">{commonTexts.working}</p>}>
+    <Show when={worked()} fallback={<Waiting>{commonTexts.working}</Waiting>}>
       {(found) => <Filled ask={found().of} grid={found().found} done={found().done} />}
     </Show>
   );

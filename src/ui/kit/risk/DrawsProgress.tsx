@@ -17,15 +17,23 @@ interface ProgressProps {
 /** How many draws have been made, and a button that stops them. */
 export function DrawsProgress(props: ProgressProps): JSX.Element {
   const percent = (): number => Math.floor(props.shown.share * 100);
+  const isBusy = (): boolean => props.shown.state === 'busy';
   const made = (): string => localFormat.written(String(props.shown.found?.done ?? 0));
   const doing = (): string => drawsDoing(props.shown.phase, props.draws, localFormat);
+  const onPaper = (): string =>
+    (props.shown.found?.done ?? 0) > 0
+      ? drawsTexts.printedAfter(made(), localFormat.written(String(props.draws)))
+      : commonTexts.notComputed;
   return (
-    <div class="draw-progress">
+    <div class="draw-progress" data-waits={isBusy() ? '' : undefined}>
       <Switch>
         <Match when={props.shown.state === 'busy'}>
-          <progress max="100" value={percent()} aria-label={doing()} />
-          <span>{drawsTexts.underWay(doing(), percent())}</span>
-          <Link onPress={() => props.stop()}>{commonTexts.stop}</Link>
+          <progress class="off-paper" max="100" value={percent()} aria-label={doing()} />
+          <span class="off-paper">{drawsTexts.underWay(doing(), percent())}</span>
+          <Link class="off-paper" onPress={() => props.stop()}>
+            {commonTexts.stop}
+          </Link>
+          <span class="on-paper">{onPaper()}</span>
         </Match>
         <Match when={props.shown.state === 'done'}>
           <span>{drawsTexts.done(made())}</span>

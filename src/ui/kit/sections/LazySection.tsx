@@ -1,5 +1,6 @@
 import { createMemo, Show, Suspense, type Accessor, type JSX } from 'solid-js';
 import { createSight } from './sight';
+import { Waiting } from './Waiting';
 import { commonTexts } from '../../../present/text/commonTexts';
 import './section.css';
 
@@ -20,13 +21,8 @@ export function LazySection(props: PartProps): JSX.Element {
   return (
     <section class={`part ${props.class ?? ''}`} aria-labelledby={props.id} ref={section}>
       <h3 id={props.id}>{props.heading}</h3>
-      <Show when={seen()} fallback={<p class="wait" />}>
-        <Suspense
-          fallback={
-            <p class="quiet wait" role="status">
-              {commonTexts.oneMoment}
-            </p>
-          }>
+      <Show when={seen()} fallback={<Waiting class="wait" />}>
+        <Suspense fallback={<Waiting class="quiet wait">{commonTexts.oneMoment}</Waiting>}>
           {props.children(inSight)}
         </Suspense>
       </Show>

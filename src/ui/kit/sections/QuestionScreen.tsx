@@ -1,9 +1,13 @@
 import type { JSX } from 'solid-js';
 import { questionLabel, type ScreenQuestion } from '../../../present/page/questions';
+import { commonTexts } from '../../../present/text/commonTexts';
+import { PrintWord } from '../paper/PrintWord';
 import { WordsHere } from './WordsHere';
 
 interface QuestionScreenProps {
   readonly question: Exclude<ScreenQuestion, 'method'>;
+  /** The word that prints it, where it is not the usual one. */
+  readonly print?: string;
   readonly children: JSX.Element;
 }
 
@@ -19,6 +23,7 @@ export function QuestionScreen(props: QuestionScreenProps): JSX.Element {
         {questionLabel(props.question)}
       </h2>
       {props.children}
+      <PrintWord part="question">{props.print ?? commonTexts.printQuestion}</PrintWord>
       <WordsHere question={props.question} />
     </section>
   );

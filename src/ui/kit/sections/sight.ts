@@ -1,4 +1,5 @@
-import { batch, createEffect, createSignal, onCleanup, type Accessor } from 'solid-js';
+import { isWantedOnPaper } from '../../app/layout/paper';
+import { batch, createEffect, createMemo, createSignal, onCleanup, type Accessor } from 'solid-js';
 
 const always = (): boolean => true;
 
@@ -23,7 +24,7 @@ function watch(element: Element, tell: (inSight: boolean) => void): () => void {
 }
 
 /**
- * Whether an element is in sight. What is out of sight loads and computes nothing.
+ * Whether an element is in sight, or on a paper to be printed soon. What is neither loads and computes nothing.
  * @param near whether the element around it is in sight; while that is not, this one is not watched
  */
 export function createSight(
@@ -36,5 +37,6 @@ export function createSight(
     if (watched === undefined || !near()) setInSight(false);
     else onCleanup(watch(watched, setInSight));
   });
-  return inSight;
+  const wanted = createMemo(() => inSight() || isWantedOnPaper(element()));
+  return wanted;
 }

@@ -31,7 +31,7 @@ export function svgFile(taken: TakenPicture, source: string): string {
   const ink = { ...light, hatched: (colour: string) => paper.hatched(colour, light.paper) };
   const sheet = sheetOf(taken, source, ink, sheetWidth);
   sheet.draw(paper);
-  return paper.file(sheet.width, sheet.height, taken.title);
+  return paper.file(sheet.width, sheet.height, taken.title, taken.sentence);
 }
 
 /** A chart as a PNG; undefined where the browser cannot make one. */

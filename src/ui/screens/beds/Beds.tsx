@@ -6,7 +6,6 @@ import { NoAnswer } from '../../kit/sections/NoAnswer';
 import { QuestionScreen } from '../../kit/sections/QuestionScreen';
 import { localFormat } from '../../app/preferences/localFormat';
 import { yearStartSetting } from '../../app/preferences/settings/beds';
-import { questionSetting } from '../../app/preferences/settings/page';
 import { MethodLink } from '../../kit/method/MethodLink';
 import type { ScreenProps } from '../../app/screenProps';
 import { planScheduleOf, samePlanSchedule, type PlanSchedule } from '../../../present/beds/planSchedule';
@@ -17,7 +16,7 @@ import { FaultLinks } from './FaultLinks';
 import { createBedsPlan } from './bedsPlan';
 import { createYearStudy } from './yearStudy';
 import { scheduleView } from '../../../present/beds/stages/schedules';
-import { printOnly } from '../../app/layout/printOnly';
+import { Waiting } from '../../kit/sections/Waiting';
 import { StageTable } from './stages/StageTable';
 import { stageSentences } from '../../../present/beds/stages/sentences';
 import { YearAndWork } from './year/YearAndWork';
@@ -40,7 +39,7 @@ export function Beds(props: ScreenProps): JSX.Element {
     { equals: samePlanSchedule },
   );
   return (
-    <QuestionScreen question="beds">
+    <QuestionScreen question="beds" print={bedsTexts.print}>
       <Show
         when={planSchedule()}
         fallback={<NoAnswer finding={bedsTexts.noSchedule} remedy={bedsTexts.makesSchedule} />}>
@@ -78,11 +77,6 @@ function Answer(props: AnswerProps): JSX.Element {
     () => props.planSchedule,
     () => start(),
   );
-  const stands = (): void => props.choice.set(questionSetting, 'beds');
-  const print = (): void => {
-    stands();
-    printOnly('beds');
-  };
   return (
     <>
       <LiveText>
@@ -99,18 +93,13 @@ function Answer(props: AnswerProps): JSX.Element {
           </>
         )}
       </Show>
-      <Show when={yearStudy()}>
-        {(worked) => <YearAndWork {...props} worked={worked()} known={view().faults} beforePrint={stands} />}
+      <Show when={yearStudy()} fallback={<Waiting />}>
+        {(worked) => <YearAndWork {...props} worked={worked()} known={view().faults} />}
       </Show>
       <CrowdingPart {...props} />
-      <Suspense>
+      <Suspense fallback={<Waiting />}>
         <BestWeeks {...props} />
       </Suspense>
-      <p class="print-all">
-        <button type="button" class="word" onClick={print}>
-          {bedsTexts.print}
-        </button>
-      </p>
     </>
   );
 }

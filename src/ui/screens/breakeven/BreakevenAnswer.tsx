@@ -1,5 +1,6 @@
 import { createMemo, lazy, mergeProps, Show, Suspense, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
+import { Waiting } from '../../kit/sections/Waiting';
 import { hasFurther } from '../../../present/allPlans/plans';
 import type { ResultLines, Subject } from '../../../present/results/resultLines';
 import { commonTexts } from '../../../present/text/commonTexts';
@@ -29,7 +30,7 @@ export function BreakevenAnswer(props: BreakevenAskedProps): JSX.Element {
   return (
     <>
       <Show when={settings.isAll()} fallback={<PairAnswer {...props} settings={settings} />}>
-        <Suspense fallback={<p class="quiet wait">{commonTexts.oneMoment}</p>}>
+        <Suspense fallback={<Waiting class="quiet wait">{commonTexts.oneMoment}</Waiting>}>
           <AllPlans {...props} settings={settings} compared={compared()} />
         </Suspense>
       </Show>

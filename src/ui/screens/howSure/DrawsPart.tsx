@@ -4,6 +4,7 @@ import { NumberField } from '../../kit/fields/NumberField';
 import { RadioRow } from '../../kit/choosers/RadioRow';
 import { resultScope, type PlanSelection } from '../../../present/results/planSelection';
 import type { Phrase } from '../../../present/text/phrase';
+import { Waiting } from '../../kit/sections/Waiting';
 import { Sentence } from '../../kit/sections/Sentence';
 import { printedUnit } from '../../../present/text/printedUnit';
 import type { ScreenProps } from '../../app/screenProps';
@@ -153,7 +154,7 @@ function Answers(props: AnswersProps): JSX.Element {
 function DriversToCome(props: { when: boolean }): JSX.Element {
   return (
     <Show when={props.when}>
-      <p class="quiet">{howSureTexts.driversToCome}</p>
+      <Waiting>{howSureTexts.driversToCome}</Waiting>
     </Show>
   );
 }

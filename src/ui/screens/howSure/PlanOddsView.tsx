@@ -12,6 +12,7 @@ import { MethodLink } from '../../kit/method/MethodLink';
 import { PlanLetter } from '../../kit/PlanLetter';
 import { createRiskSettings } from '../../kit/risk/settings';
 import { LiveText } from '../../kit/sections/LiveText';
+import { WaitingOr } from '../../kit/sections/WaitingOr';
 import { Sentence } from '../../kit/sections/Sentence';
 import { TableRoom } from '../../kit/tables/TableRoom';
 
@@ -69,17 +70,28 @@ export function PlanOddsView(props: PlanOddsProps): JSX.Element {
     <>
       <Show
         when={matter()}
-        fallback={
-          <p class="quiet wait" role="status">
-            <Show when={counted().length > 1} fallback={<Sentence phrase={tooFewSentence(props.result)} />}>
-              {job.state().reason || commonTexts.working}
-            </Show>
-          </p>
-        }>
+        fallback={<NoOdds result={props.result} few={counted().length < 2} reason={job.state().reason} />}>
         {(known) => <Odds matter={known()} />}
       </Show>
       <MethodLink choice={props.choice} entry="plan odds" />
     </>
+  );
+}
+
+/** What stands there until odds are known, or where there are none. */
+function NoOdds(props: { result: Cell; few: boolean; reason: string }): JSX.Element {
+  return (
+    <Show
+      when={props.few}
+      fallback={
+        <WaitingOr class="quiet wait" reason={props.reason}>
+          {commonTexts.working}
+        </WaitingOr>
+      }>
+      <p class="quiet">
+        <Sentence phrase={tooFewSentence(props.result)} />
+      </p>
+    </Show>
   );
 }
 

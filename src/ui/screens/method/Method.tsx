@@ -1,5 +1,7 @@
 import { createEffect, For, lazy, Match, Show, Suspense, Switch, type JSX } from 'solid-js';
 import type { Choice } from '../../app/screenProps';
+import { Waiting } from '../../kit/sections/Waiting';
+import { PrintWord } from '../../kit/paper/PrintWord';
 import { Link } from '../../kit/Link';
 import { chapters } from '../../../present/method/chapters';
 import type { Entry } from '../../../present/method/entry';
@@ -62,13 +64,14 @@ export function Method(props: { choice: Choice }): JSX.Element {
           {formulaHelpTexts.heading}
         </h3>
         <p>{formulaHelpTexts.about}</p>
-        <Suspense fallback={<p role="status">{commonTexts.oneMoment}</p>}>
+        <Suspense fallback={<Waiting>{commonTexts.oneMoment}</Waiting>}>
           <FormulaHelp />
         </Suspense>
       </section>
       <p class="method-back">
         <Link onPress={() => leaveMethod(props.choice)}>{back()}</Link>
       </p>
+      <PrintWord part="question">{methodTexts.print}</PrintWord>
     </section>
   );
 }

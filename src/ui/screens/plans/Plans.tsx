@@ -2,12 +2,14 @@ import { createMemo, lazy, Show, type JSX } from 'solid-js';
 import { differencesSentence, differingEntries } from '../../../present/plans/differing';
 import { plansFinding } from '../../../present/plans/finding';
 import { comparedResults, resultRows } from '../../../present/plans/sideBySide';
+import { commonTexts } from '../../../present/text/commonTexts';
 import { plansTexts } from '../../../present/plans/texts';
 import { namesAmong } from '../../../present/text/entryNames';
 import { usePage } from '../../app/pageContext';
 import { localFormat } from '../../app/preferences/localFormat';
 import type { ScreenProps } from '../../app/screenProps';
 import { createPlanChoice } from '../../app/store/comparedPlans';
+import { PrintWord } from '../../kit/paper/PrintWord';
 import { LazySection } from '../../kit/sections/LazySection';
 import { LiveText } from '../../kit/sections/LiveText';
 import { Sentence } from '../../kit/sections/Sentence';
@@ -66,6 +68,7 @@ export function Plans(props: ScreenProps): JSX.Element {
       <LazySection id="plans-one-budget" class="one-plan" heading={plansTexts.onePlan}>
         {() => <OnePlanPart {...props} names={names()} index={changed()} choosePlan={choosePlan} />}
       </LazySection>
+      <PrintWord part="question">{commonTexts.printQuestion}</PrintWord>
     </section>
   );
 }

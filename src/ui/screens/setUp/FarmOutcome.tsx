@@ -2,6 +2,7 @@ import { For, Show, type JSX } from 'solid-js';
 import { setUpTexts } from '../../../present/setUp/setUpTexts';
 import { letterOf } from '../../../present/text/planLetter';
 import { outcomeTable, type FarmResults } from '../../../present/setUp/farmResults';
+import { Waiting } from '../../kit/sections/Waiting';
 import { PlainTable } from '../../kit/tables/PlainTable';
 import type { FarmDraft } from './farmDraft';
 
@@ -11,7 +12,7 @@ export function FarmOutcome(props: { draft: FarmDraft; onMake: () => void }): JS
   return (
     <section class="farm-outcome" aria-labelledby="farm-outcome">
       <h2 id="farm-outcome">{setUpTexts.results}</h2>
-      <Show when={props.draft.results()} fallback={<p role="status">{setUpTexts.reading}</p>}>
+      <Show when={props.draft.results()} fallback={<Waiting>{setUpTexts.reading}</Waiting>}>
         {(results) => (
           <>
             <OutcomeTable results={results()} />

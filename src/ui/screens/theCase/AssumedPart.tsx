@@ -3,6 +3,7 @@ import type { Cell } from '../../../model/cell';
 import { localFormat } from '../../app/preferences/localFormat';
 import { printedUnit } from '../../../present/text/printedUnit';
 import type { ScreenProps } from '../../app/screenProps';
+import { WaitingOr } from '../../kit/sections/WaitingOr';
 import { Link } from '../../kit/Link';
 import { decisions, guesses, type Guess } from '../../../present/theCase/assumed';
 import { ComparedTable } from './ComparedTable';
@@ -35,13 +36,7 @@ export function AssumedPart(props: AssumedProps): JSX.Element {
           />
         </div>
       </Show>
-      <Show
-        when={guessed()}
-        fallback={
-          <p class="quiet waiting" role="status">
-            {props.studies.broken() || assumedTexts.looking}
-          </p>
-        }>
+      <Show when={guessed()} fallback={<WaitingOr reason={props.studies.broken()}>{assumedTexts.looking}</WaitingOr>}>
         {(found) => (
           <Show when={found().length > 0} fallback={<p>{assumedTexts.noGuess}</p>}>
             <Guesses guesses={found()} nameOf={props.beside.nameOf} goTo={props.goTo} />

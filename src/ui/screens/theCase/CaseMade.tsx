@@ -6,7 +6,6 @@ import { failingChecks, type Failing } from '../../../present/page/failingChecks
 import { namesAmong } from '../../../present/text/entryNames';
 import { createSight } from '../../kit/sections/sight';
 import { localFormat } from '../../app/preferences/localFormat';
-import { questionSetting } from '../../app/preferences/settings/page';
 import { cautionTopics } from '../../../present/page/cautionTopics';
 import type { ScreenProps } from '../../app/screenProps';
 import { demandsOf, type PlanDemand } from '../../../present/theCase/demands';
@@ -23,7 +22,6 @@ import { inventedNotice } from '../../../present/theCase/inventedFigures';
 import { withNetChange } from '../../../present/theCase/netChange';
 import { ownWords } from './ownWords';
 import { OwnWordsView } from './OwnWordsView';
-import { createPrint, type Print } from './printCase';
 import type { PlanPair } from '../../../present/theCase/comparedEntries';
 import { createStudies, type Studies } from './studies';
 import { AnswerAndBudget } from './AnswerAndBudget';
@@ -40,7 +38,7 @@ interface CaseMadeProps extends ScreenProps {
 
 /** The case where there is a budget. */
 export function CaseMade(props: CaseMadeProps): JSX.Element {
-  const { settled } = usePage();
+  const { settled, isSent } = usePage();
   const plans = createMemo((): [number, number] => [props.from, props.plan], undefined, {
     equals: (a, b) => a.join() === b.join(),
   });
@@ -63,13 +61,9 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
   const studies = createStudies(
     props,
     () => asked(),
-    () => asked() !== undefined && (inSight() || print.isWaiting()),
+    () => asked() !== undefined && inSight(),
   );
   const years = createYearsSettings(props);
-  const print = createPrint(
-    () => (asked() === undefined || studies.settled()) && years.isReady(),
-    () => props.choice.set(questionSetting, 'the case'),
-  );
   const invented = createMemo(() => inventedNotice(props.store.model(), plans()));
   const failing = createMemo(() => failingIn(props, plans()));
   return (
@@ -95,7 +89,9 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
       <Limits invented={invented()} topics={topicsOf(props, asks())}>
         <HiddenMoneyList {...props} against={props.from} settled={settled} open />
       </Limits>
-      <CaseButtons {...props} print={print} />
+      <Show when={!isSent}>
+        <SaveLive {...props} />
+      </Show>
     </div>
   );
 }
@@ -123,23 +119,6 @@ function AtTheTop(props: AtTheTopProps): JSX.Element {
 function failingIn({ store }: CaseMadeProps, plans: readonly number[]): Failing[] {
   const values = store.values();
   return failingChecks(store.shape().cells, plans, (plan, { id }) => values[plan]?.numbers[id]);
-}
-
-function CaseButtons(props: CaseMadeProps & { print: Print }): JSX.Element {
-  const { isSent } = usePage();
-  return (
-    <div class="case-buttons">
-      <button type="button" class="word" onClick={() => props.print.start()}>
-        {caseTexts.print}
-      </button>
-      <Show when={!isSent}>
-        <SaveLive {...props} />
-      </Show>
-      <span class="quiet" role="status">
-        {props.print.isWaiting() ? caseTexts.working : ''}
-      </span>
-    </div>
-  );
 }
 
 /** The topics of the cautions; that the case is no financial advice is always one. */

@@ -1,6 +1,7 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import { LinkedSentence } from '../../kit/sections/LinkedSentence';
+import { WaitingOr } from '../../kit/sections/WaitingOr';
 import { Sentence } from '../../kit/sections/Sentence';
 import { localFormat } from '../../app/preferences/localFormat';
 import { questionSetting } from '../../app/preferences/settings/page';
@@ -38,11 +39,7 @@ export function HangsOn(props: HangsOnProps): JSX.Element {
     <>
       <Show
         when={props.studies.closest()}
-        fallback={
-          <p class="quiet waiting" role="status">
-            {props.studies.broken() || hangsOnTexts.looking}
-          </p>
-        }>
+        fallback={<WaitingOr reason={props.studies.broken()}>{hangsOnTexts.looking}</WaitingOr>}>
         {(found) => (
           <>
             <p>

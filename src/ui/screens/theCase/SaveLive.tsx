@@ -19,16 +19,16 @@ export function SaveLive(props: SaveLiveProps): JSX.Element {
     setSaid(await saveLive({ store, choice, plan, from }));
   };
   return (
-    <>
+    <div class="save-live off-paper">
       <button type="button" class="word" aria-describedby={hint} onClick={() => void save(props.plan, props.from)}>
         {liveTexts.save}
       </button>
       <p class="quiet" role="status">
         {said()}
       </p>
-      <p class="quiet live-hint" id={hint}>
+      <p class="quiet" id={hint}>
         {liveTexts.saveHint}
       </p>
-    </>
+    </div>
   );
 }

@@ -3,6 +3,7 @@ import type { ScreenProps } from '../../app/screenProps';
 import { CaseMade } from './CaseMade';
 import { caseOf, type CaseBudget } from '../../../present/theCase/caseOf';
 import { QuestionScreen } from '../../kit/sections/QuestionScreen';
+import { caseTexts } from '../../../present/theCase/texts';
 import { NoCase } from './NoCase';
 import '../../kit/sections/answers.css';
 import '../../kit/sections/section.css';
@@ -22,7 +23,7 @@ export function TheCase(props: ScreenProps): JSX.Element {
     return known.kind === 'made' ? undefined : known;
   };
   return (
-    <QuestionScreen question="the case">
+    <QuestionScreen question="the case" print={caseTexts.print}>
       <Show when={made()}>{(known) => <CaseMade {...props} made={known()} from={props.against ?? 0} />}</Show>
       <Show when={none()}>{(known) => <NoCase found={known()} goTo={props.goTo} />}</Show>
     </QuestionScreen>

@@ -5,6 +5,7 @@ import { hangsOnTexts } from '../../../present/theCase/hangsOnTexts';
 import { verdictPhrase } from '../../../present/theCase/verdict';
 import { localFormat } from '../../app/preferences/localFormat';
 import { LiveText } from '../../kit/sections/LiveText';
+import { WaitingOr } from '../../kit/sections/WaitingOr';
 import { Sentence } from '../../kit/sections/Sentence';
 import type { Studies } from './studies';
 
@@ -23,11 +24,19 @@ export function Verdict(props: VerdictProps): JSX.Element {
   });
   return (
     <LiveText>
-      <p class="verdict">
-        <Show when={phrase()} fallback={<span class="quiet">{props.studies.broken() || hangsOnTexts.looking}</span>}>
-          {(said) => <Sentence phrase={said()} />}
-        </Show>
-      </p>
+      <Show
+        when={phrase()}
+        fallback={
+          <WaitingOr class="verdict quiet" reason={props.studies.broken()}>
+            {hangsOnTexts.looking}
+          </WaitingOr>
+        }>
+        {(said) => (
+          <p class="verdict">
+            <Sentence phrase={said()} />
+          </p>
+        )}
+      </Show>
     </LiveText>
   );
 }

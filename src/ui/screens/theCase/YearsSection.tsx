@@ -1,4 +1,5 @@
 import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
+import { Waiting } from '../../kit/sections/Waiting';
 import { commonTexts } from '../../../present/text/commonTexts';
 import { caseTexts } from '../../../present/theCase/texts';
 import { createSight } from '../../kit/sections/sight';
@@ -22,12 +23,7 @@ export function YearsSection(props: YearsProps): JSX.Element {
       ref={section}>
       <h3 id="case-years">{caseTexts.overYears}</h3>
       <Show when={seen()}>
-        <Suspense
-          fallback={
-            <p class="quiet waiting" role="status">
-              {commonTexts.oneMoment}
-            </p>
-          }>
+        <Suspense fallback={<Waiting>{commonTexts.oneMoment}</Waiting>}>
           <YearsPart {...props} />
         </Suspense>
       </Show>

@@ -19,8 +19,6 @@ export interface Studies {
   readonly odds: Accessor<DrawsFound | undefined>;
   /** Why a study failed; blank where none did. */
   readonly broken: Accessor<string>;
-  /** Whether all studies are done. */
-  readonly settled: Accessor<boolean>;
 }
 
 type Of = Pick<ScreenProps, 'store' | 'choice' | 'plan' | 'against'>;
@@ -82,7 +80,5 @@ export function createStudies(of: Of, asked: Accessor<WithNetChange | undefined>
     closest: soonest,
     odds,
     broken: () => (isBroken() ? hangsOnTexts.searchEnded : draws.state().reason),
-    settled: () =>
-      (switches() !== undefined || isBroken()) && (odds() !== undefined || draws.state().state === 'failed'),
   };
 }

@@ -1,4 +1,4 @@
-import { batch, createSignal } from 'solid-js';
+import { batch } from 'solid-js';
 import { decimal } from '../../../core/number';
 import type { OutlaySource, YearsTerms } from '../../../present/theCase/years/terms';
 import {
@@ -27,10 +27,6 @@ export interface YearsSettings {
   readonly setRate: (text: string) => void;
   readonly setLeft: (text: string) => void;
   readonly leaveOut: () => void;
-  /** Whether what has to be printed of it stands on the page: all of it, or nothing without an outlay. */
-  readonly isReady: () => boolean;
-  /** Told once it stands there. */
-  readonly shown: () => void;
 }
 
 export function createYearsSettings({ choice, store }: Pick<ScreenProps, 'choice' | 'store'>): YearsSettings {
@@ -54,12 +50,9 @@ export function createYearsSettings({ choice, store }: Pick<ScreenProps, 'choice
       choice.set(outlayEndSetting('low', title()), undefined);
       choice.set(outlayEndSetting('high', title()), undefined);
     });
-  const [isShown, setShown] = createSignal(false);
   return {
     terms,
     isGiven,
-    isReady: () => isShown() || !isGiven(),
-    shown: () => setShown(true),
     setSource: (source) => choice.set(outlaySourceSetting(title()), source),
     setOutlay: (text) => choice.set(outlaySetting(title()), decimal(text)),
     setEnd: (end, text) => choice.set(outlayEndSetting(end, title()), decimal(text)),

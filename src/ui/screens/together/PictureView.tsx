@@ -5,6 +5,7 @@ import { commonTexts } from '../../../present/text/commonTexts';
 import { watchSize } from '../../app/layout/watchSize';
 import { usePage } from '../../app/pageContext';
 import { localFormat } from '../../app/preferences/localFormat';
+import { Waiting } from '../../kit/sections/Waiting';
 import { Link } from '../../kit/Link';
 import { Drawing } from './Drawing';
 import type { Picture, Scene } from './scene';
@@ -148,9 +149,7 @@ function State(props: { picture: Picture }): JSX.Element {
   return (
     <>
       <Show when={state().state === 'busy' && props.picture.scene() === undefined}>
-        <p class="quiet" role="status">
-          {togetherTexts.layingOut}
-        </p>
+        <Waiting>{togetherTexts.layingOut}</Waiting>
       </Show>
       <Show when={state().state === 'failed'}>
         <p role="alert">

@@ -11,6 +11,7 @@ import type { ScreenProps } from '../../app/screenProps';
 import { EntryChooser } from '../../kit/choosers/EntryChooser';
 import { RadioRow } from '../../kit/choosers/RadioRow';
 import { Link } from '../../kit/Link';
+import { PrintWord } from '../../kit/paper/PrintWord';
 import { AnswerText } from '../../kit/sections/AnswerText';
 import { LiveText } from '../../kit/sections/LiveText';
 import { EntriesTable } from './EntriesTable';
@@ -50,6 +51,7 @@ export function Together(props: ScreenProps): JSX.Element {
         </Show>
         <EntriesTable picture={picture} put={put} />
       </div>
+      <PrintWord part="question">{togetherTexts.print}</PrintWord>
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import { createMemo, Show, type Accessor, type JSX } from 'solid-js';
 import type { Question } from '../../../model/response';
 import type { SpiderLine } from '../../../study/spider';
+import { Waiting } from '../../kit/sections/Waiting';
 import { visibleHeights } from '../../../present/breakeven/curve/visibleRange';
 import type { LinesDrawing } from '../../../present/picture/labelledLines';
 import { NumbersBehind } from '../../kit/sections/NumbersBehind';
@@ -68,13 +69,7 @@ export function Spider(props: SpiderProps): JSX.Element {
   });
   return (
     <>
-      <Show
-        when={answer()}
-        fallback={
-          <p class="quiet wait" role="status">
-            {commonTexts.workingLines}
-          </p>
-        }>
+      <Show when={answer()} fallback={<Waiting class="quiet wait">{commonTexts.workingLines}</Waiting>}>
         {(known) => <Lines request={known().of} found={known().found} goTo={props.goTo} />}
       </Show>
       <MethodLink choice={props.choice} entry="spider" />

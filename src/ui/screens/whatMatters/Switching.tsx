@@ -1,6 +1,7 @@
 import { createMemo, createSignal, Show, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import { namesAmong } from '../../../present/text/entryNames';
+import { WaitingOr } from '../../kit/sections/WaitingOr';
 import { Sentence } from '../../kit/sections/Sentence';
 import { HeadedTable } from '../../kit/tables/HeadedTable';
 import { localFormat } from '../../app/preferences/localFormat';
@@ -55,9 +56,9 @@ export function Switching(props: SwitchingProps): JSX.Element {
       <Show
         when={found()}
         fallback={
-          <p class="quiet" role="status">
-            {search.state().state === 'failed' ? switchingTexts.broken : switchingTexts.looking}
-          </p>
+          <WaitingOr reason={search.state().state === 'failed' ? switchingTexts.broken : ''}>
+            {switchingTexts.looking}
+          </WaitingOr>
         }>
         {(all) => (
           <>

@@ -3,6 +3,7 @@ import type { Cell } from '../../../../model/cell';
 import type { Model } from '../../../../model/model';
 import type { View } from '../../../../model/view';
 import type { Way } from '../../../../study/best';
+import { Waiting } from '../../../kit/sections/Waiting';
 import { subjectOf } from '../../../../present/breakeven/sentences';
 import { chosenEntry, resultGroups } from '../../../../present/results/entryGroups';
 import { createProgressive } from '../../../kit/background/progressive';
@@ -150,13 +151,7 @@ function Asking(props: AskingProps): JSX.Element {
         isCompared={props.less !== undefined}
         plan={props.store.shape().plans[props.plan]?.name ?? ''}
       />
-      <Show
-        when={answer()}
-        fallback={
-          <p class="heat-wait" role="status">
-            {bestWeeksTexts.looking}
-          </p>
-        }>
+      <Show when={answer()} fallback={<Waiting class="heat-wait">{bestWeeksTexts.looking}</Waiting>}>
         {(found) => <BestAnswer result={found().found} speech={found().of.speech} />}
       </Show>
       <MethodLink choice={props.choice} entry="best weeks" />

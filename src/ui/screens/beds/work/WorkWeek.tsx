@@ -7,7 +7,7 @@ import { localFormat } from '../../../app/preferences/localFormat';
 import { Cautions } from '../../../kit/sections/Cautions';
 import { createDates } from '../../../../present/text/dates';
 import { DateField } from '../../../kit/fields/DateField';
-import { printOnly } from '../../../app/layout/printOnly';
+import { PrintWord } from '../../../kit/paper/PrintWord';
 import { saveCalendarFile, type WorkOf } from './saveWork';
 import { WorkTable } from './WorkTable';
 import { isWithin, steadyWeek, weekSentence } from '../../../../present/beds/work/week';
@@ -21,7 +21,6 @@ interface WorkWeekProps extends WorkOf {
   /** The first day someone chose; undefined: a week in steady running. */
   readonly from: number | undefined;
   readonly setFrom: (day: number) => void;
-  readonly beforePrint: () => void;
   /** Shown below the list: how its hours are computed. */
   readonly children: JSX.Element;
 }
@@ -30,10 +29,6 @@ interface WorkWeekProps extends WorkOf {
 export function WorkWeek(props: WorkWeekProps): JSX.Element {
   const from = (): number => props.from ?? steadyWeek(props.year);
   const list = createMemo(() => workList(props.year, props.steps, from()));
-  const print = (): void => {
-    props.beforePrint();
-    printOnly('work');
-  };
   return (
     <section class="work-week" aria-labelledby="beds-work">
       <h3 id="beds-work">{weekTexts.heading}</h3>
@@ -41,9 +36,7 @@ export function WorkWeek(props: WorkWeekProps): JSX.Element {
         <DateField label={weekTexts.from} day={from()} choose={props.setFrom} />
         <Show when={list().length > 0}>
           <div class="work-buttons">
-            <button type="button" class="word" onClick={print}>
-              {weekTexts.print}
-            </button>
+            <PrintWord part="work">{weekTexts.print}</PrintWord>
             <button type="button" class="word" onClick={() => saveCalendarFile(list(), from(), props)}>
               {weekTexts.saveCalendar}
             </button>

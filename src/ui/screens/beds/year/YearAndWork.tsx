@@ -17,7 +17,6 @@ interface YearAndWorkProps extends ScreenProps {
   readonly worked: YearStudy;
   /** Faults that are shown above. */
   readonly known: readonly Problem[];
-  readonly beforePrint: () => void;
 }
 
 /** What whole boards cost, a year on them, and a week's work. */
@@ -65,8 +64,7 @@ export function YearAndWork(props: YearAndWorkProps): JSX.Element {
           setFrom={(day) => props.choice.set(workWeekSetting, day)}
           file={props.store.origin().name}
           plan={props.name}
-          names={props.planSchedule.names}
-          beforePrint={props.beforePrint}>
+          names={props.planSchedule.names}>
           {times.view()}
         </WorkWeek>
         <MethodLink choice={props.choice} entry="hours" />

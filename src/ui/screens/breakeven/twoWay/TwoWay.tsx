@@ -10,6 +10,7 @@ import { inputGroups, type EntryGroup } from '../../../../present/results/entryG
 import { createProgressive } from '../../../kit/background/progressive';
 import { EntryChooser } from '../../../kit/choosers/EntryChooser';
 import { resultQuestion } from '../../../app/store/resultQuestion';
+import { Waiting } from '../../../kit/sections/Waiting';
 import { createSight } from '../../../kit/sections/sight';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { secondInputSetting } from '../../../app/preferences/settings/breakeven';
@@ -72,9 +73,9 @@ export function TwoWay(props: TwoWayProps): JSX.Element {
       <Show
         when={answer()}
         fallback={
-          <p class="heat-wait" role="status">
-            <Show when={second.chosen()}>{commonTexts.working}</Show>
-          </p>
+          <Show when={second.chosen()}>
+            <Waiting class="heat-wait">{commonTexts.working}</Waiting>
+          </Show>
         }>
         {(found) => <TwoWayAnswer surfaces={found().found} context={found().of.context} />}
       </Show>

@@ -1,6 +1,6 @@
 import { createSignal, lazy, Show, type JSX } from 'solid-js';
 import { Portal } from 'solid-js/web';
-import { printOnly } from '../../../app/layout/printOnly';
+import { PrintWord } from '../../../kit/paper/PrintWord';
 import { usePage } from '../../../app/pageContext';
 import { resultsHiddenSetting } from '../../../app/preferences/settings/lesson';
 import { questionSetting } from '../../../app/preferences/settings/page';
@@ -13,11 +13,9 @@ const LessonSheet = lazy(async () => ({ default: (await import('./LessonSheet'))
 export function LessonWork(): JSX.Element {
   const { store, lesson, choice } = usePage();
   const [sheet, setSheet] = createSignal<SheetKind>();
-  const print = (kind: SheetKind): void => {
-    void LessonSheet.preload().then(() => {
-      setSheet(kind);
-      printOnly('lesson', () => setSheet(undefined));
-    });
+  const show = async (kind: SheetKind): Promise<void> => {
+    await LessonSheet.preload();
+    setSheet(kind);
   };
   return (
     <Show when={lesson.lesson()}>
@@ -32,12 +30,12 @@ export function LessonWork(): JSX.Element {
             onClick={() => choice.set(resultsHiddenSetting, !choice.get(resultsHiddenSetting))}>
             {choice.get(resultsHiddenSetting) ? lessonTexts.showResults : lessonTexts.hideResults}
           </button>
-          <button type="button" class="word" onClick={() => print('questions')}>
+          <PrintWord part="lesson" before={() => show('questions')} after={() => setSheet(undefined)}>
             {lessonTexts.printQuestions}
-          </button>
-          <button type="button" class="word" onClick={() => print('answers')}>
+          </PrintWord>
+          <PrintWord part="lesson" before={() => show('answers')} after={() => setSheet(undefined)}>
             {lessonTexts.printAnswers}
-          </button>
+          </PrintWord>
           <Show when={sheet()}>
             {(kind) => (
               <Portal>

@@ -1,4 +1,4 @@
-import { createMemo, onMount, Show, type JSX } from 'solid-js';
+import { createMemo, Show, type JSX } from 'solid-js';
 import { doubled, doubledSentence, isUnsure } from '../../../../present/theCase/years/doubled';
 import { yearsOdds, yearsOddsSentence, type OutlayTaken } from '../../../../present/theCase/years/odds';
 import { outlayRange } from '../../../../present/theCase/years/outlayRange';
@@ -21,7 +21,6 @@ import './years.css';
 
 /** Payback and worth of an outlay: what is asked, the finding, its odds, a picture and the years one by one. */
 export function YearsPart(props: YearsProps): JSX.Element {
-  onMount(() => props.settings.shown());
   const askedOf = createMemo((): AskedOf => ({ ...props.beside, made: props.made }));
   const entries = createMemo(() => outlayEntries(askedOf()));
   const chosen = createMemo(() => chosenEntries(entries(), props.settings.terms()));

@@ -1,6 +1,7 @@
 import { createMemo, Show, type Accessor, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import type { Model, Plan } from '../../../../model/model';
+import { Waiting } from '../../../kit/sections/Waiting';
 import { question } from '../../../../model/response';
 import type { Values } from '../../../../model/values';
 import { lever } from '../../../../model/view';
@@ -67,13 +68,7 @@ export function CostsAsking(props: SideAskingProps): JSX.Element {
           />
         )}
       </Show>
-      <Show
-        when={worked()?.found}
-        fallback={
-          <p class="quiet wait" role="status">
-            {commonTexts.workingLines}
-          </p>
-        }>
+      <Show when={worked()?.found} fallback={<Waiting class="quiet wait">{commonTexts.workingLines}</Waiting>}>
         {(known) => <CostsView ask={known().side} found={known().lines} plan={several()} goTo={props.goTo} />}
       </Show>
       <MethodLink choice={props.choice} entry="side by side" />

@@ -2,6 +2,7 @@ import { createMemo, createSignal, lazy, Show, Suspense, type JSX } from 'solid-
 import { sentences, textOf } from '../../../../present/text/phrase';
 import { AnswerText } from '../../../kit/sections/AnswerText';
 import { LiveText } from '../../../kit/sections/LiveText';
+import { Waiting } from '../../../kit/sections/Waiting';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { tornadoSentences, type TornadoSubject } from '../../../../present/whatMatters/tornado/sentences';
@@ -34,9 +35,7 @@ export function TornadoView(props: TornadoViewProps): JSX.Element {
   return (
     <>
       <Show when={props.tornado.share < 1}>
-        <p class="busy" role="status">
-          {tornadoTexts.lookedAt(Math.round(props.tornado.share * 100))}
-        </p>
+        <Waiting class="busy">{tornadoTexts.lookedAt(Math.round(props.tornado.share * 100))}</Waiting>
       </Show>
       <Show when={props.tornado.share === 1}>
         <LiveText>
