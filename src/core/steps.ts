@@ -22,11 +22,7 @@ export function* within<T>(start: number, end: number, steps: Steps<T>): Steps<T
 }
 
 /** Does something with each item, in order; a step takes some of them. */
-export function* eachInSteps<T>(
-  items: readonly T[],
-  act: (item: T, index: number) => void,
-  perStep = 250,
-): Steps<void> {
+export function* eachInSteps<T>(items: readonly T[], act: (item: T, index: number) => void, perStep = 50): Steps<void> {
   for (const [index, item] of items.entries()) {
     act(item, index);
     if ((index + 1) % perStep === 0) yield (index + 1) / items.length;

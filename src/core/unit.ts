@@ -4,6 +4,7 @@ import { plain, times, type Dimension } from './dimension';
 import { nearest } from './nearest';
 import { problem, type Problem } from './problem';
 import { multiply, one, ratioPower, ratioFromText, type Ratio } from './ratio';
+import { shortened } from './shortened';
 
 /** A unit: what it measures, and how many base units one of it is. */
 export interface Unit {
@@ -22,7 +23,12 @@ type Measure = Pick<Unit, 'dimension' | 'scale'>;
 
 export const noUnit: Unit = { text: '', dimension: plain, scale: one };
 
+/** Largest power of a name, and of all names of a unit together: exact factors grow with it. */
 const largestPower = 99;
+/** Most characters of a unit's text. */
+const longestUnit = 200;
+/** Nouns that an unknown unit is compared with: each takes long where a file has thousands of both. */
+const mostNouns = 300;
 const currencyDigits = new Map(
   Object.entries(currencies.minorUnits).flatMap(([digits, codes]) =>
     codes.split(' ').map((code) => [code, Number(digits)] as const),
@@ -60,6 +66,7 @@ export function isCounted(kind: string): boolean {
 }
 
 function splitFactors(text: string): Factor[] | undefined {
+  if (text.length > longestUnit) return undefined;
   const squeezed = text.replace(/\s*([*/^])\s*/g, '$1');
   const words = [...squeezed.matchAll(/([*/]?)(1|%|[A-Za-z][A-Za-z_]*)(?:\^(-?\d{1,2}))?/gy)];
   if (words.map(([word]) => word).join('') !== squeezed || words[0]?.[1] !== '') return undefined;
@@ -110,10 +117,19 @@ function singularOf(name: string, nouns: ReadonlySet<string>): string | undefine
   return guesses.find((guess) => guess !== name && nouns.has(guess));
 }
 
+function* firstOf<T>(items: Iterable<T>, count: number): Iterable<T> {
+  let taken = 0;
+  for (const item of items) {
+    if (taken === count) return;
+    taken += 1;
+    yield item;
+  }
+}
+
 function unknownUnit(name: string, nouns: ReadonlySet<string>): Problem {
   const right = rightName(name) ?? singularOf(name, nouns);
   if (right !== undefined) return problem('unit-name', `unit not known: ${name}. Write ${right}.`, { text: name });
-  const near = nearest(name, [...nouns, ...known.keys(), ...currencyDigits.keys()]);
+  const near = nearest(name, [...firstOf(nouns, mostNouns), ...known.keys(), ...currencyDigits.keys()]);
   const fix =
     near === undefined ? 'Use a known unit, a currency code or a noun that an input counts.' : `Did you mean ${near}?`;
   return problem('unit-name', `unit not known: ${name}. ${fix}`, { text: name });
@@ -130,6 +146,15 @@ function measureOf(name: string, nouns: ReadonlySet<string>): Measure | Problem 
   return unknownUnit(name, nouns);
 }
 
+function powersOf(factors: readonly Factor[]): number {
+  return factors.reduce((sum, { exponent }) => sum + Math.abs(exponent), 0);
+}
+
+function longUnit(text: string): Problem {
+  const fix = `Use at most ${longestUnit} characters, and powers of at most ${largestPower} together.`;
+  return problem('unit-length', `unit too long: ${shortened(text)}. ${fix}`, { text });
+}
+
 /**
  * Reads a unit such as `EUR/m^2/year`: names joined by `*` and `/`, left to right, each with an optional whole power.
  * @param nouns the count nouns that the model's inputs make known
@@ -138,6 +163,7 @@ function measureOf(name: string, nouns: ReadonlySet<string>): Measure | Problem 
 export function parseUnit(text: string, nouns: ReadonlySet<string>): Unit | Problem {
   if (text === '') return noUnit;
   const factors = splitFactors(text);
+  if (text.length > longestUnit || powersOf(factors ?? []) > largestPower) return longUnit(text);
   if (factors === undefined) {
     const fix = `Join names by * and /, each with a power up to ${largestPower}, as in EUR/m^2/year.`;
     return problem('unit-text', `unit not readable: ${text}. ${fix}`, { text });

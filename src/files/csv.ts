@@ -35,7 +35,8 @@ interface Step {
 }
 
 const byteOrderMark = '\ufeff';
-const usualSlice = 65_536;
+/** Characters; each may be a blank line, which is a record. */
+const usualSlice = 16_384;
 const sliceAfterFault = 1_024;
 
 /**

@@ -1,9 +1,10 @@
 import { placed, problem, type Problem } from '../core/problem';
+import { shortened } from '../core/shortened';
 import { finish, type Steps } from '../core/steps';
 import type { Sheet, SheetRow } from '../model/sheet';
 import { formatRecord, parseRecords, recordSlices, type CsvRecord, type Delimiter, type LineEnd } from './csv';
 import { readHeader, type Header } from './tableHeader';
-import { longField, longFormulas } from './tableLimits';
+import { longField, tooMuchToCheck } from './tableLimits';
 import { modelTable, type TableKind } from './tableKind';
 
 /** Most rows that a file may have, the header and blank lines not counted. */
@@ -60,7 +61,7 @@ export function* readTableInSteps(text: string, kind: TableKind): Steps<ReadTabl
     }
     yield read / text.length;
   }
-  const tooLong = kind === modelTable ? longFormulas({ columns: header.columns, rows: reader.rows }) : undefined;
+  const tooLong = kind === modelTable ? tooMuchToCheck({ columns: header.columns, rows: reader.rows }) : undefined;
   return tooLong === undefined ? reader.fileOf(records) : refusedFile(text, tooLong, kind);
 }
 
@@ -159,15 +160,11 @@ function raggedProblem(
       .join(', ');
     const text = record.raw.trimEnd();
     const fix = `Missing at its end: ${missing}. End the row with a "${delimiter}" for each blank field.`;
-    return problem('ragged-row', `too few fields, ${have} of ${want}: ${shortened(text)}. ${fix}`, { text });
+    return problem('ragged-row', `too few fields, ${have} of ${want}: ${shortened(text, 60)}. ${fix}`, { text });
   }
   const text = record.fields.slice(want).join(delimiter);
   const fix = `Put quotes round a text that has a "${delimiter}" in it, or take out what is too much.`;
-  return problem('ragged-row', `too many fields, ${have} of ${want}: ${shortened(text)}. ${fix}`, { text });
-}
-
-function shortened(text: string): string {
-  return text.length > 60 ? `${text.slice(0, 60)}…` : text;
+  return problem('ragged-row', `too many fields, ${have} of ${want}: ${shortened(text, 60)}. ${fix}`, { text });
 }
 
 function tooManyRows({ holds }: TableKind): Problem {

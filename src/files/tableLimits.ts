@@ -11,6 +11,10 @@ const fieldLimit = 1_000_000;
 const longFormula = 1_000;
 /** Most characters of all long formulas of a model, a shared one counted for each plan: some 3 µs each to check. */
 const longFormulaLimit = 300_000;
+/** Most characters of all formulas, counted in the same way. */
+const formulaLimit = 3_000_000;
+/** Most entries of all plans: rows times plans. */
+const entryLimit = 300_000;
 
 const written = (count: number): string => count.toLocaleString('en');
 
@@ -60,26 +64,41 @@ function fieldProblem(text: string, row: number, isQuoted: boolean): Problem {
   return problem('field-length', message, { row, text: start });
 }
 
-/** Why a model whose long formulas are too long together is refused. */
-export function longFormulas({ columns, rows }: Sheet): Problem | undefined {
+/** Why a model with too many entries in all plans, or too much text in its formulas, is refused. */
+export function tooMuchToCheck({ columns, rows }: Sheet): Problem | undefined {
   const plans = columns.filter((column) => planOfColumn(column) !== undefined);
-  let [sum, count] = [0, 0];
+  if (rows.length * plans.length > entryLimit) return entriesProblem(rows.length, plans.length);
+  let [sum, long, count] = [0, 0, 0];
   const add = (text: string, times: number): void => {
     // One that is too long by itself is not parsed.
-    if (text.length <= longFormula || text.length > longestFormula) return;
+    if (text.length > longestFormula) return;
     sum += text.length * times;
+    if (text.length <= longFormula) return;
+    long += text.length * times;
     count += 1;
   };
   for (const row of rows) {
     const own = plans.map((column) => field(row, column)).filter((text) => text !== '');
     own.forEach((text) => add(text, 1));
     add(field(row, 'formula'), Math.max(1, plans.length - own.length));
-    if (sum > longFormulaLimit) return formulasProblem(row.row, count);
+    if (long > longFormulaLimit) return longProblem(row.row, count);
+    if (sum > formulaLimit) return formulasProblem(row.row);
   }
   return undefined;
 }
 
-function formulasProblem(row: number, count: number): Problem {
+function entriesProblem(rows: number, plans: number): Problem {
+  const what = `too many entries in all plans: ${written(rows)} rows in ${written(plans)} plans`;
+  const fix = `Together they may be ${written(entryLimit)}; split the plans over files.`;
+  return problem('too-many-entries', `${what}. ${fix}`, { row: 1 });
+}
+
+function formulasProblem(row: number): Problem {
+  const limit = `more than ${written(formulaLimit)} characters up to row ${written(row)}, one shared by plans counted for each`;
+  return problem('formulas-length', `formulas too long together: ${limit}. Split the model over files.`, { row });
+}
+
+function longProblem(row: number, count: number): Problem {
   const limit = `${written(longFormulaLimit)} characters up to row ${written(row)}`;
   const what = `formulas too long together: ${written(count)} of more than ${written(longFormula)} characters each`;
   return problem('formulas-length', `${what}, more than ${limit}. Give parts of them cells of their own.`, { row });

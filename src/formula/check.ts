@@ -39,6 +39,8 @@ function refuse(code: string, what: string, expression: Expression, fix: string)
 
 /** Largest literal power whose scale is carried along; a larger one takes its base in base units. */
 const carriedPower = 64;
+/** Largest part of a scale that is carried along through products: exact fractions get slow as they grow. */
+const largestCarried = 10n ** 600n;
 
 const comparisons: ReadonlyMap<BinarySign, Comparison> = new Map([
   ['<', 'less'],
@@ -222,6 +224,9 @@ function product(sign: '*' | '/', a: Measured, b: Measured): Measured {
   const dimension = times(a.dimension ?? plain, b.dimension ?? plain, sign === '*' ? 1 : -1);
   const op = sign === '*' ? 'multiply' : 'divide';
   const scale = sign === '*' ? multiply(a.scale, b.scale) : divide(a.scale, b.scale);
+  if (scale.over > largestCarried || scale.under > largestCarried) {
+    return number({ op, left: inScale(a, one), right: inScale(b, one) }, dimension);
+  }
   return number({ op, left: a.node, right: b.node }, dimension, scale);
 }
 

@@ -1,7 +1,7 @@
 import { problem, type Problem } from '../core/problem';
 import { isCurrency } from '../core/unit';
 import type { Cell } from './cell';
-import { reach } from './graph';
+import type { Content } from './content';
 import type { Plan } from './model';
 
 /** The currency of a cell that holds money per year, or undefined. */
@@ -31,15 +31,32 @@ function unitFaults(lines: readonly Cell[]): Problem[] {
   });
 }
 
-function twiceCounted(lines: readonly Cell[], cells: readonly Cell[], { contents }: Plan): Problem[] {
+function firstKnown(reads: readonly number[], madeFrom: ReadonlyMap<number, number>): number | undefined {
+  for (const read of reads) {
+    const line = madeFrom.get(read);
+    if (line !== undefined) return line;
+  }
+  return undefined;
+}
+
+function isInCircle(content: Content | undefined, id: number): boolean {
+  return content?.kind === 'void' && content.cause === id && content.fault.code === 'cycle';
+}
+
+function twiceCounted(lines: readonly Cell[], cells: readonly Cell[], { contents, structure }: Plan): Problem[] {
   const ids = new Set(lines.map(({ id }) => id));
-  const reads = contents.map((content) => (content.kind === 'input' ? [] : content.reads));
+  // By cell, a line that it is made from: one that it reads, else one behind those.
+  const madeFrom = new Map<number, number>();
+  for (const id of structure.order) {
+    const content = contents[id];
+    if (content === undefined || content.kind === 'input') continue;
+    const line = content.reads.find((read) => ids.has(read)) ?? firstKnown(content.reads, madeFrom);
+    if (line !== undefined) madeFrom.set(id, line);
+  }
   return lines.flatMap((line) => {
-    const below = reach(reads[line.id] ?? [], reads);
+    const source = cells[madeFrom.get(line.id) ?? -1];
     // In a circle each line is made from the other; the circle itself is reported.
-    const above = [...below].find((id) => ids.has(id) && id !== line.id && !below.has(line.id));
-    const source = above === undefined ? undefined : cells[above];
-    if (source === undefined) return [];
+    if (source === undefined || isInCircle(contents[line.id], line.id)) return [];
     const message = `budget line counted twice: ${line.name} is made from ${source.name}. Take one of them out of the budget.`;
     return [fault(line, 'budget-twice', message)];
   });

@@ -8,7 +8,7 @@ import type { Cell } from './cell';
 import { choiceFaultsOf } from './choices';
 import { correlations } from './correlation';
 import { cropFaults, dateFaults } from './cropParts';
-import { reported, type Findings, type Reading } from './findings';
+import { reportedInSteps, type Findings, type Reading } from './findings';
 import { FormulaReader } from './formulaReader';
 import type { Line, Model, Plan } from './model';
 import { rangeFaultsOf, replacedRanges } from './rangeFaults';
@@ -129,7 +129,7 @@ function* readCells(
   const read = (row: SheetRow, id: number): Cell => {
     const rowFaults = new RowFaults(row);
     const cell = readCell(row, id, nouns, rowFaults);
-    faults.push(...rowFaults.found);
+    for (const fault of rowFaults.found) faults.push(fault);
     return cell;
   };
   return { cells: yield* within(0.3, 1, mapInSteps(rows, read)), faults };
@@ -170,10 +170,24 @@ function checkFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] 
 /** Faults of numbers: outside their range, no day of the year, or none of their choices. */
 function* rangesOf(cells: readonly Cell[], rows: readonly SheetRow[], plans: readonly Plan[]): Steps<Problem[]> {
   const faultsOf = (cell: Cell, i: number): Problem[] => rangeFaultsOf(cell, field(rows[i]!, 'formula'));
-  const ranges = yield* mapInSteps(cells, faultsOf);
-  const dates = cells.flatMap((cell) => dateFaults(cell, plans));
-  const choices = cells.flatMap((cell, i) => choiceFaultsOf(cell, field(rows[i]!, 'formula'), plans));
-  return [...ranges.flat(), ...dates, ...choices];
+  const ranges = yield* within(0, 0.4, mapInSteps(cells, faultsOf));
+  const datesOf = (cell: Cell): Problem[] => dateFaults(cell, plans);
+  const dates = yield* within(0.4, 0.7, mapInSteps(cells, datesOf));
+  const choicesOf = (cell: Cell, i: number): Problem[] => choiceFaultsOf(cell, field(rows[i]!, 'formula'), plans);
+  const choices = yield* within(0.7, 1, mapInSteps(cells, choicesOf, 5));
+  return [...ranges.flat(), ...dates.flat(), ...choices.flat()];
+}
+
+/** Faults that several cells make together. */
+function* jointFaults(cells: readonly Cell[], plans: readonly Plan[], ids: Model['ids']): Steps<Problem[]> {
+  const finders = [
+    () => checkFaults(cells, plans),
+    () => cropFaults(cells, plans),
+    () => budgetFaults(cells, plans),
+    () => correlations(cells, ids).faults,
+  ];
+  const found = yield* mapInSteps(finders, (find) => find(), 1);
+  return found.flat();
 }
 
 /**
@@ -196,17 +210,17 @@ export function* buildModelInSteps(
   const plans = built.map(({ plan }) => plan);
   const findings: Findings = {
     written: [...planFaults, ...nameFaults, ...fieldFaults, ...built.flatMap((one) => one.faults)],
-    ranges: yield* within(0.95, 1, rangesOf(cells, cellRows, plans)),
-    joint: [
-      ...checkFaults(cells, plans),
-      ...cropFaults(cells, plans),
-      ...budgetFaults(cells, plans),
-      ...correlations(cells, ids).faults,
-    ],
-    replaced: cells.flatMap((cell) => replacedRanges(cell, plans)),
+    ranges: yield* within(0.95, 0.97, rangesOf(cells, cellRows, plans)),
+    joint: yield* within(0.97, 0.98, jointFaults(cells, plans, ids)),
+    replaced: (yield* within(
+      0.98,
+      0.99,
+      mapInSteps(cells, (cell) => replacedRanges(cell, plans)),
+    )).flat(),
   };
   const title = lines.find((line) => line.kind === 'text')?.label ?? '';
-  return { sheet, title, cells, ids, lines, plans, reading, findings, ...reported(reading, findings) };
+  const told = yield* within(0.99, 1, reportedInSteps(reading, findings));
+  return { sheet, title, cells, ids, lines, plans, reading, findings, ...told };
 }
 
 /** The same, run to its end at once. */

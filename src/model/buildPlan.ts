@@ -25,8 +25,14 @@ export function writtenIn(row: SheetRow, column: string | undefined): Written {
   return { text: field(row, 'formula'), own: false, column: 'formula' };
 }
 
+/** Cells whose formulas are checked in one step. */
+const cellsPerStep = 5;
 /** Times that an unknown name is compared with all others: each takes long in a large model. */
 const mostCompared = 40;
+/** Unknown names that are told of one formula. */
+const mostUnknown = 20;
+/** Cells of a circle that are named. */
+const mostNamed = 20;
 
 /** The work of checking one plan's formulas in the order in which they compute. */
 class PlanBuilder {
@@ -60,7 +66,7 @@ class PlanBuilder {
     const fill = (id: number): void => {
       this.contents[id] ??= this.content(id);
     };
-    yield* within(0.2, 1, eachInSteps(order, fill));
+    yield* within(0.2, 1, eachInSteps(order, fill, cellsPerStep));
     const contents = this.contents as Content[];
     return { name: this.name, column: this.column, contents, structure: structureOf(contents, order) };
   }
@@ -71,8 +77,7 @@ class PlanBuilder {
   }
 
   private refuseCycle(path: readonly number[], members: readonly number[]): void {
-    const names = [...path, ...path.slice(0, 1)].map((id) => this.cells[id]?.name);
-    const text = names.join(' → ');
+    const text = this.circle(path);
     const fix = 'Each needs the next one first; give one of them a number or another formula.';
     const [first = 0] = path;
     const fault = this.report(first, problem('cycle', `formulas in a circle: ${text}. ${fix}`, { text }));
@@ -80,6 +85,14 @@ class PlanBuilder {
       this.contents[id] = this.refused(id, fault, id);
       this.reportUnknownNames(id);
     }
+  }
+
+  /** A circle in words; of one with very many cells, those at its start and its end. */
+  private circle(path: readonly number[]): string {
+    const names = [...path, ...path.slice(0, 1)].map((id) => this.cells[id]?.name);
+    if (names.length <= mostNamed) return names.join(' → ');
+    const half = mostNamed / 2;
+    return [...names.slice(0, half), '…', ...names.slice(-half)].join(' → ');
   }
 
   private report(id: number, fault: Problem): Problem {
@@ -124,12 +137,12 @@ class PlanBuilder {
     return this.refused(id, source.fault, source.cause);
   }
 
-  /** Reports every unknown name in a formula, even where the formula cannot be checked further. Returns the first. */
+  /** Reports the unknown names in a formula (`mostUnknown` of them), even where the formula cannot be checked further. Returns the first. */
   private reportUnknownNames(id: number): Problem | undefined {
     const understood = this.understood[id];
     if (understood?.kind !== 'expression') return undefined;
     const unknown = [...namesIn(understood.expression)].filter((name) => !this.ids.has(name));
-    return unknown.map((name) => this.report(id, unknownName(name, this.names())))[0];
+    return unknown.slice(0, mostUnknown).map((name) => this.report(id, unknownName(name, this.names())))[0];
   }
 
   private blank(id: number): Problem {

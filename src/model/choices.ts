@@ -1,10 +1,13 @@
 import type { Decimal } from '../core/number';
 import { problem, type Problem } from '../core/problem';
+import { shortened } from '../core/shortened';
 import type { Cell, NamedChoice } from './cell';
 import { understand } from './formulaReader';
 import type { Plan } from './model';
 import { isNumber, readNumber } from './readNumber';
 
+/** Most choices that an entry may have: each of its numbers is compared with all of them. */
+const mostChoices = 100;
 const pattern = 'Write a number and its words, as in 1 one-use plug; several are parted by ;.';
 
 function fault(code: string, message: string, text: string): Problem {
@@ -14,8 +17,8 @@ function fault(code: string, message: string, text: string): Problem {
 function readChoice(claim: string): NamedChoice | Problem {
   const [, numberText = '', words = ''] = /^(\S+)\s*(.*)$/s.exec(claim) ?? [];
   const number = readNumber(numberText);
-  if (!isNumber(number)) return fault('choices-text', `choice not readable: ${claim}. ${pattern}`, claim);
-  if (words === '') return fault('choices-text', `choice without words: ${claim}. ${pattern}`, claim);
+  if (!isNumber(number)) return fault('choices-text', `choice not readable: ${shortened(claim)}. ${pattern}`, claim);
+  if (words === '') return fault('choices-text', `choice without words: ${shortened(claim)}. ${pattern}`, claim);
   return { number, words };
 }
 
@@ -23,10 +26,14 @@ function readChoice(claim: string): NamedChoice | Problem {
 function taken({ number, words }: NamedChoice, before: Set<string>, claim: string): Problem | undefined {
   const [asNumber, asWords] = [`number ${number.toString()}`, `words ${words}`];
   if (before.has(asNumber)) {
-    return fault('choices-twice', `number chosen twice: ${claim}. Give each choice a number of its own.`, claim);
+    return fault(
+      'choices-twice',
+      `number chosen twice: ${shortened(claim)}. Give each choice a number of its own.`,
+      claim,
+    );
   }
   if (before.has(asWords)) {
-    return fault('choices-twice', `words used twice: ${claim}. Give each choice words of its own.`, claim);
+    return fault('choices-twice', `words used twice: ${shortened(claim)}. Give each choice words of its own.`, claim);
   }
   before.add(asNumber).add(asWords);
   return undefined;
@@ -40,10 +47,16 @@ export function readChoices(text: string): { choices: readonly NamedChoice[]; fa
   const choices: NamedChoice[] = [];
   const faults: Problem[] = [];
   const before = new Set<string>();
-  const claims = text === '' ? [] : text.split(';').map((claim) => claim.trim());
+  const claims = text === '' ? [] : text.split(';', mostChoices + 1).map((claim) => claim.trim());
+  if (claims.length > mostChoices) {
+    const message = `too many choices: ${shortened(text)}. An entry may have ${mostChoices}; take some out.`;
+    return { choices: [], faults: [fault('choices-many', message, shortened(text))] };
+  }
   for (const claim of claims) {
     const choice =
-      claim === '' ? fault('choices-text', `choice left blank: ${text}. ${pattern}`, text) : readChoice(claim);
+      claim === ''
+        ? fault('choices-text', `choice left blank: ${shortened(text)}. ${pattern}`, text)
+        : readChoice(claim);
     const wrong = 'code' in choice ? choice : taken(choice, before, claim);
     if (wrong !== undefined) faults.push(wrong);
     else choices.push(choice as NamedChoice);

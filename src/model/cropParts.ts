@@ -1,5 +1,6 @@
 import { describe, plain, same, times, type Dimension } from '../core/dimension';
 import { problem, type Problem } from '../core/problem';
+import { shortened } from '../core/shortened';
 import { isCounted } from '../core/unit';
 import type { Cell } from './cell';
 import { givesTruth, type Plan } from './model';
@@ -14,7 +15,7 @@ const form =
 
 function wrong(cell: Cell, code: string, what: string, fix: string): Problem {
   const where = { row: cell.row, column: 'crop', cell: cell.name, text: cell.crop };
-  return problem(code, `${what}: ${cell.crop}. ${fix}`, where);
+  return problem(code, `${what}: ${shortened(cell.crop)}. ${fix}`, where);
 }
 
 function missing(code: string, part: string, near: Cell | undefined): Problem {
@@ -109,12 +110,27 @@ function neededStages(parts: CropParts): number[] {
   return leftOut === 0 ? named : [...named, leftOut].sort((a, b) => a - b);
 }
 
+/** Finds, for a stage, the first cell in file order that belongs to it or to a later one. */
+function firstFrom(parts: CropParts): (stage: number) => Cell | undefined {
+  const staged = [...parts].map(([part, cell], place) => ({ stage: stageOf(part), place, cell }));
+  const later = staged.filter(({ stage }) => !Number.isNaN(stage)).sort((a, b) => b.stage - a.stage);
+  const firsts = new Map<number, Cell>();
+  let first = later[0];
+  for (const part of later) {
+    if (first === undefined || part.place < first.place) first = part;
+    firsts.set(part.stage, first.cell);
+  }
+  const stages = [...firsts.keys()].reverse();
+  return (stage) => firsts.get(firsts.has(stage) ? stage : (stages.find((other) => other >= stage) ?? NaN));
+}
+
 function gaps(parts: CropParts): Problem[] {
   const [first] = parts.values();
   const whole = ['boards', 'interval'].filter((part) => !parts.has(part));
   const faults = whole.map((part) => missing('crop-missing', part, first));
+  const nearTo = firstFrom(parts);
   for (const number of neededStages(parts)) {
-    const near = [...parts].find(([part]) => stageOf(part) >= number)?.[1] ?? first;
+    const near = nearTo(number) ?? first;
     const lacking = [`stage ${number} time`, `stage ${number} density`].filter((part) => !parts.has(part));
     faults.push(...lacking.map((part) => missing('crop-missing', part, near)));
   }
@@ -163,14 +179,15 @@ function kindFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] {
 /** Everything wrong with a model's crop column: unknown parts, two cells of one part, missing parts, units, kinds. */
 export function cropFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] {
   const tagged = cells.filter(({ crop }) => crop !== '');
-  const known = tagged.filter(({ crop }) => form.test(crop));
+  const [known, unknown] = [true, false].map((is) => tagged.filter(({ crop }) => form.test(crop) === is)) as [
+    Cell[],
+    Cell[],
+  ];
   const parts = cropParts(known);
   if (tagged.length === 0) return [];
   const fix = 'Use boards, interval, stage 1 time, stage 1 density, stage 1 survival and their like.';
   return [
-    ...tagged
-      .filter((cell) => !known.includes(cell))
-      .map((cell) => wrong(cell, 'crop-unknown', 'part of the crop schedule not known', fix)),
+    ...unknown.map((cell) => wrong(cell, 'crop-unknown', 'part of the crop schedule not known', fix)),
     ...known
       .filter((cell) => parts.get(cell.crop) !== cell)
       .map((cell) => wrong(cell, 'crop-twice', 'two cells of one part in the crop schedule', 'Keep one of them.')),

@@ -1,4 +1,5 @@
 import type { Problem } from '../core/problem';
+import { eachInSteps, finish, type Steps } from '../core/steps';
 
 /**
  * The faults and notices of a model, in groups. `ranges` and `replaced` are apart because a change of a number affects
@@ -22,9 +23,17 @@ export interface Reading {
 }
 
 /** The faults and notices as people see them: each fault once, in file order. */
-export function reported(reading: Reading, { written, ranges, joint, replaced }: Findings): Reading {
-  const all = [...reading.faults, ...written, ...ranges, ...joint];
-  const byKey = new Map(all.map((fault) => [JSON.stringify([fault.code, fault.message, fault.where]), fault]));
+export function* reportedInSteps(reading: Reading, { written, ranges, joint, replaced }: Findings): Steps<Reading> {
+  const byKey = new Map<string, Problem>();
+  const add = (fault: Problem): void => {
+    byKey.set(JSON.stringify([fault.code, fault.message, fault.where]), fault);
+  };
+  yield* eachInSteps([...reading.faults, ...written, ...ranges, ...joint], add);
   const faults = [...byKey.values()].sort((a, b) => a.where.row - b.where.row);
   return { faults, notices: [...reading.notices, ...replaced] };
+}
+
+/** The same at once. */
+export function reported(reading: Reading, findings: Findings): Reading {
+  return finish(reportedInSteps(reading, findings));
 }

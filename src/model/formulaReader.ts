@@ -36,7 +36,7 @@ export class FormulaReader {
 }
 
 /** Rows whose formulas are parsed in one step. */
-const rowsPerStep = 100;
+const rowsPerStep = 5;
 
 /** Parses all formulas of a sheet in steps. */
 export function* readAhead({ columns, rows }: Sheet, reader: FormulaReader): Steps<void> {

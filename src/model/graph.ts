@@ -56,11 +56,14 @@ function components(reads: readonly (readonly number[])[]): number[][] {
   return found;
 }
 
+/** Circles that are told one by one of nodes that all hang together. */
+const mostCircles = 40;
+
 /** The shortest path from a node back to itself within its strongly connected component, breadth first. */
 function cyclePath(reads: readonly (readonly number[])[], inside: ReadonlySet<number>, start: number): number[] {
   const cameFrom = new Map<number, number>();
   const queue = [start];
-  for (let node = queue.shift(); node !== undefined; node = queue.shift()) {
+  for (const node of queue) {
     for (const child of reads[node] ?? []) {
       if (child === start) return trail(cameFrom, node, start);
       if (!inside.has(child) || cameFrom.has(child)) continue;
@@ -75,13 +78,15 @@ function trail(cameFrom: ReadonlyMap<number, number>, end: number, start: number
   const path = [end];
   for (let node = end; node !== start;) {
     node = cameFrom.get(node) ?? start;
-    path.unshift(node);
+    path.push(node);
   }
-  return path;
+  return path.reverse();
 }
 
 /**
  * The circles of a strongly connected component: for each node on no circle found before, the shortest one through it.
+ * After `mostCircles` of them the last one stands for all nodes that are left, as each search may go through the whole
+ * component.
  */
 function cyclesIn(reads: readonly (readonly number[])[], knot: readonly number[]): Cycle[] {
   const inside = new Set(knot);
@@ -89,7 +94,10 @@ function cyclesIn(reads: readonly (readonly number[])[], knot: readonly number[]
   const found: Cycle[] = [];
   for (const start of left) {
     const path = cyclePath(reads, inside, start);
-    found.push({ path, members: path.filter((node) => left.delete(node)) });
+    const isLast = found.length + 1 === mostCircles;
+    const members = path.filter((node) => left.delete(node));
+    found.push({ path, members: isLast ? [...members, ...left] : members });
+    if (isLast) break;
   }
   return found;
 }

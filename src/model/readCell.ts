@@ -1,5 +1,6 @@
 import type { Decimal } from '../core/number';
 import { placed, problem, type Problem } from '../core/problem';
+import { shortened } from '../core/shortened';
 import { parseUnit } from '../core/unit';
 import { functions } from '../formula/functions';
 import {
@@ -17,6 +18,12 @@ import { isNumber, readNumber } from './readNumber';
 import { field, type SheetRow } from './sheet';
 
 const reserved = new Set('and or not mod xor to in true false null undefined end'.split(' '));
+/** Most characters of a cell's name. */
+const longestName = 100;
+/** Most correlations that a cell may name. */
+const mostClaims = 300;
+/** Faults that are told of the correlations of one cell. */
+const mostTold = 20;
 const roles: readonly Role[] = ['', 'headline', 'check'];
 const budgets: readonly Budget[] = ['', 'return', 'cost'];
 
@@ -34,6 +41,10 @@ export class RowFaults {
 
 /** What is wrong with a cell's name, or undefined. */
 export function nameFault(name: string): Problem | undefined {
+  if (name.length > longestName) {
+    const message = `name too long: ${shortened(name)}. Use at most ${longestName} characters.`;
+    return problem('name-text', message, { text: name });
+  }
   if (!/^[a-z][a-z0-9_]*$/.test(name)) {
     return problem(
       'name-text',
@@ -56,7 +67,7 @@ function oneOf<T extends string>(row: SheetRow, column: string, known: readonly 
   const words = known.filter((word) => word !== '').join(', ');
   return faults.add(
     column,
-    problem(`${column}-unknown`, `${column} not known: ${text}. Leave it blank or use ${words}.`, { text }),
+    problem(`${column}-unknown`, `${column} not known: ${shortened(text)}. Leave it blank or use ${words}.`, { text }),
   );
 }
 
@@ -111,18 +122,28 @@ function readStep(row: SheetRow, faults: RowFaults): Decimal | undefined {
 }
 
 function readCorrelations(row: SheetRow, faults: RowFaults): Correlation[] {
-  const claims = field(row, 'correlation')
-    .split(';')
+  const text = field(row, 'correlation');
+  if (text === '') return [];
+  const claims = text
+    .split(';', mostClaims + 1)
     .map((claim) => claim.trim())
     .filter(Boolean);
+  if (claims.length > mostClaims) {
+    const what = `too many correlations of one input: ${shortened(text)}. At most ${mostClaims} may be named; take some out.`;
+    faults.add('correlation', problem('correlation-many', what, { text: shortened(text) }));
+    return [];
+  }
+  let told = 0;
   return claims.flatMap((claim) => {
     const [other = '', rankText = '', ...rest] = claim.split(/\s+/);
     const rank = readNumber(rankText);
     if (rest.length === 0 && isNumber(rank) && rank.abs().lt(1)) return [{ other, rank: rank.toNumber() }];
     const fix = 'Write a name and a number between -1 and 1, as in price 0.6; several are parted by ;.';
+    told += 1;
+    if (told > mostTold) return [];
     faults.add(
       'correlation',
-      problem('correlation-text', `correlation not readable: ${claim}. ${fix}`, { text: claim }),
+      problem('correlation-text', `correlation not readable: ${shortened(claim)}. ${fix}`, { text: claim }),
     );
     return [];
   });

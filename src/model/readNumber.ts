@@ -8,6 +8,7 @@ import {
   type Decimal,
 } from '../core/number';
 import { problem, type Problem } from '../core/problem';
+import { shortened } from '../core/shortened';
 
 const decimalComma = /^[-+]?\d+,\d+$/;
 /** Digits in threes with a mark between them. */
@@ -29,19 +30,25 @@ function withoutThrees(text: string): string {
 /** A written number of at most 34 digits and powers of ten within ±300, or what is wrong with it. */
 export function readNumber(text: string): Decimal | Problem {
   if (decimalComma.test(text)) {
-    return problem('decimal-comma', `decimal comma: ${text}. Write ${text.replace(',', '.')}.`, { text });
+    return problem('decimal-comma', `decimal comma: ${shortened(text)}. Write ${shortened(text.replace(',', '.'))}.`, {
+      text,
+    });
   }
   if (!isNumberText(text)) {
     const fault = inThrees.test(text)
-      ? `thousands mark: ${text}. Write ${withoutThrees(text)}.`
-      : `not a number: ${text}. Write digits with a point for decimals.`;
+      ? `thousands mark: ${shortened(text)}. Write ${shortened(withoutThrees(text))}.`
+      : `not a number: ${shortened(text)}. Write digits with a point for decimals.`;
     return problem('number-text', fault, { text });
   }
   const digits = significantDigits(text);
   if (digits > inputDigits) {
-    return problem('number-digits', `number too long: ${text}. It has ${digits} digits; ${inputDigits} is the most.`, {
-      text,
-    });
+    return problem(
+      'number-digits',
+      `number too long: ${shortened(text)}. It has ${digits} digits; ${inputDigits} is the most.`,
+      {
+        text,
+      },
+    );
   }
   if (!exponentFits(text)) {
     const fix = `Stay between 1e-${exponentLimit} and 1e${exponentLimit}.`;

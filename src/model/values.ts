@@ -86,6 +86,9 @@ class Sweep {
 
 const noSubstitutes: Substitutes = new Map();
 
+/** Cells that are computed in one step: a formula of 10,000 characters may take long by itself. */
+const cellsPerStep = 1;
+
 /** All values of a plan. */
 export function* evaluateInSteps(plan: Plan): Steps<Values> {
   const sweep = new Sweep(
@@ -94,7 +97,7 @@ export function* evaluateInSteps(plan: Plan): Steps<Values> {
     new Map(),
     noSubstitutes,
   );
-  yield* eachInSteps(plan.structure.order, (id) => sweep.compute(id));
+  yield* eachInSteps(plan.structure.order, (id) => sweep.compute(id), cellsPerStep);
   return sweep;
 }
 

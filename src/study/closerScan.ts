@@ -21,6 +21,8 @@ export interface CloserScan {
 const doubt = 1e-9;
 /** Where every height is below this share of the range's ends and the target, all of them may be float64's rounding. */
 const floatNoise = 1e-13;
+/** Places computed exactly, some 20 µs each a formula: beyond these, as many of them are left out. */
+const mostExact = 400;
 /** Exact heights all below this share of these numbers are rounding: the result is at the target. */
 const roundingShare = 1e-30;
 
@@ -55,7 +57,24 @@ export function scanCloser(
     exactly.set(i, found);
     return found;
   };
-  const sure = heights.map((y, i) => (isUnsure(y, i) ? inFloat64(place(i).y) : y));
+  const kept = keptOf(heights.map(isUnsure));
+  const sure = kept.map((i) => (isUnsure(heights[i]!, i) ? inFloat64(place(i).y) : heights[i]!));
   const isAtTarget = allNear && sure.every((y) => Math.abs(y) <= size * roundingShare);
-  return { near: places.near, heights: sure, place, isAtTarget };
+  return { near: kept.map((i) => places.near[i]!), heights: sure, place: (k) => place(kept[k]!), isAtTarget };
+}
+
+/**
+ * The scanned places that are kept. Where very many need exact numbers, as where float64 holds none of the heights,
+ * some evenly among them are, and those beside a place that needs none.
+ */
+function keptOf(unsure: readonly boolean[]): number[] {
+  const count = unsure.filter(Boolean).length;
+  const every = Math.ceil(count / mostExact);
+  let seen = 0;
+  return unsure.flatMap((is, i) => {
+    if (!is) return i;
+    seen += 1;
+    const isBesideSure = unsure[i - 1] === false || unsure[i + 1] === false;
+    return isBesideSure || (seen - 1) % every === 0 || i === unsure.length - 1 ? i : [];
+  });
 }
