@@ -66,7 +66,7 @@ function earlyFonts(): Plugin {
 const ENGINE = [
   /src[\\/](?:core|formula)[\\/](?!mended|given|checksum)/,
   /src[\\/]model[\\/]\w+\.ts$/,
-  /src[\\/]files[\\/](?:csv|table|read(?!Trials)|decode|write(?!Trials))\w*\.ts$/,
+  /src[\\/]files[\\/](?:csv|table|read(?!Trials)|decode)\w*\.ts$/,
   /node_modules[\\/](?:mathjs|decimal\.js|papaparse|solid-js)[\\/]/,
 ];
 
@@ -141,6 +141,12 @@ export default defineConfig({
   build: {
     // A small file written into a style as data: would be refused by the policy.
     assetsInlineLimit: 0,
+    // Of a part that loads later only its styles are asked for ahead: a list of the scripts of each, most of which are
+    // there already, would be 3 kB of the first load, and the site is on the machine after it.
+    modulePreload: {
+      resolveDependencies: (_file, parts, { hostType }) =>
+        hostType === 'js' ? parts.filter((part) => part.endsWith('.css')) : parts,
+    },
     rolldownOptions: {
       output: {
         codeSplitting: {

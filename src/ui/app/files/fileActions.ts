@@ -10,7 +10,6 @@ import type { ModelStore } from '../store/modelStore';
 import { snapshotOf, type Snapshot } from '../store/snapshot';
 import { createNotices, type Notices, type CurrentNotice } from './notices';
 import { openFile, openShipped, type Opened } from './opening';
-import { download, fileText } from './saving';
 import { changesOf, layoutOf } from '../shelf/changes';
 import type { ShelfDatabase } from '../shelf/database';
 import type { Imported } from '../shelf/importFiles';
@@ -36,13 +35,6 @@ export interface FileActions extends CurrentNotice {
   /** Shows a message about something that undo does not take back. */
   readonly say: (text: string) => void;
   stop(): void;
-}
-
-/** Saves the file and says so. */
-function saved(store: ModelStore, drafts: Drafts): string {
-  const { name } = store.origin();
-  download(name, fileText(store));
-  return fileTexts.saved(name, drafts.all().length);
 }
 
 function refuseOne(news: Notices, heading: string, message: string): void {
@@ -200,11 +192,12 @@ export function createFileActions(store: ModelStore, drafts: Drafts, shelf: Shel
       if ('problem' in found) refuseOne(news, fileTexts.linkNotOpened, found.problem.message);
       else void putFile(new File([found.bytes], found.name), (instead) => fileTexts.linkReplaces(found.name, instead));
     },
-    save: () => {
-      news.say(saved(store, drafts), () => false);
-      care.noteSaved();
-      shelf.onSaved();
-    },
+    save: () =>
+      void import('./saveModel').then(({ saveModel }) => {
+        news.say(saveModel(store, drafts), () => false);
+        care.noteSaved();
+        shelf.onSaved();
+      }),
     copyLink: () => void linkCopied(store, drafts).then((text) => news.say(text, () => false)),
     startOver,
     stop: opening.stop,
