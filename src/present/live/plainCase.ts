@@ -1,14 +1,16 @@
 import type { LiveTexts } from '../../files/live/liveFile';
 import type { Model } from '../../model/model';
 import type { Values } from '../../model/values';
-import { escapedText, htmlTable } from '../table/copied';
-import { takenRows } from '../table/takenOut';
+import { escapedText } from '../table/copied';
 import { namesAmong } from '../text/entryNames';
+import { printedUnit } from '../text/printedUnit';
 import type { Format } from '../text/numberFormat';
 import { textOf, type Phrase } from '../text/phrase';
+import { budgetTexts } from '../theCase/budgetTexts';
 import { caseOf, type CaseBudget } from '../theCase/caseOf';
+import { headings } from '../theCase/headings';
 import { caseSentence } from '../theCase/sentences';
-import { budgetRows, budgetTable } from '../theCase/table';
+import { budgetRows } from '../theCase/table';
 import { caseTexts } from '../theCase/texts';
 import { liveTexts, madeLine } from './liveTexts';
 
@@ -36,6 +38,22 @@ function finding(of: PlainCase, made: CaseBudget, format: Format): Phrase {
   return caseSentence(made, { plan: nameOf(of.plan), against: nameOf(of.against) }, format);
 }
 
+function row(kind: 'part' | 'line' | 'net', name: string, amount: string): string {
+  return `<tr class="${kind}"><th scope="row" dir="auto">${escapedText(name)}</th><td>${escapedText(amount)}</td></tr>`;
+}
+
+/** The budget as it is read: each part with its sum, and its lines below. */
+function budget({ model }: PlainCase, made: CaseBudget, format: Format): string {
+  const nameOf = namesAmong(model.cells);
+  const { parts, net } = budgetRows(made, format);
+  const rows = parts.flatMap(({ section: { kind, lines }, sum, amounts }) => [
+    row('part', headings[kind].heading, sum.text),
+    ...lines.map(({ cell }, k) => row('line', nameOf(cell), amounts[k]?.text ?? '')),
+  ]);
+  const caption = escapedText(budgetTexts.caption(printedUnit(made.unit.text)));
+  return `<table><caption>${caption}</caption>${rows.join('')}${row('net', budgetTexts.netChange, net.text)}</table>`;
+}
+
 /** The case as it stands when it is sent, for a reader whose browser runs no script and for a file that is cut off. */
 export function plainCase(of: PlainCase, format: Format): LiveTexts {
   const title = of.model.title;
@@ -44,12 +62,9 @@ export function plainCase(of: PlainCase, format: Format): LiveTexts {
     made.kind === 'made'
       ? [
           paragraph(textOf(finding(of, made, format)), 'finding'),
-          paragraph(of.words),
+          paragraph(of.words, 'said-in-words'),
           paragraph(of.prepared, 'quiet'),
-          htmlTable(
-            '',
-            takenRows(budgetTable(budgetRows(made, format), made, namesAmong(of.model.cells)), 'shown', format),
-          ),
+          budget(of, made, format),
         ]
       : [];
   const parts = [
