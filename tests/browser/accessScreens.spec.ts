@@ -30,7 +30,7 @@ async function lookAtAll(page: Page, look: (own: string, name: string) => Promis
 test('every screen, unfolded: axe finds nothing on it or on its paper, targets are large, pictures speak', async ({
   page,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   await page.emulateMedia({ reducedMotion: 'reduce' });
   const found = await lookAtAll(page, async (own) => {
     const onScreen = await axeFindings(page, own);
@@ -44,7 +44,7 @@ test('every screen, unfolded: axe finds nothing on it or on its paper, targets a
 });
 
 test('every screen at 390 px, dark and in forced colours: axe finds nothing, targets are large', async ({ page }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
   await page.setViewportSize({ width: 390, height: 844 });
   const found = await lookAtAll(page, async (own, name) => {
@@ -59,11 +59,11 @@ test('every screen at 390 px, dark and in forced colours: axe finds nothing, tar
 });
 
 test('every screen enlarged to 200 % and 400 %: nothing beyond the sides, and room to read', async ({ page }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   await page.emulateMedia({ reducedMotion: 'reduce' });
   // A window of 1280 by 1024 pixels, enlarged (WCAG 2.2, 1.4.10).
   await page.setViewportSize({ width: 640, height: 450 });
-  const found = await lookAtAll(page, async () => {
+  const found = await lookAtAll(page, async (_own, name) => {
     const wrong: string[] = [];
     for (const [width, height] of [
       [640, 450],
@@ -73,7 +73,9 @@ test('every screen enlarged to 200 % and 400 %: nothing beyond the sides, and ro
       const sides = await beyondTheSides(page);
       const covered = await coveredShare(page);
       wrong.push(...sides.map((text) => `${width} px: ${text}`));
-      if (covered > 0.5) wrong.push(`${width} px: ${Math.round(covered * 100)} % of the window is covered`);
+      // The large watch is all that there is while it is open.
+      if (covered > 0.5 && name !== 'the large watch')
+        wrong.push(`${width} px: ${Math.round(covered * 100)} % of the window is covered`);
     }
     await page.setViewportSize({ width: 640, height: 450 });
     return wrong;

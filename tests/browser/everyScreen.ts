@@ -18,9 +18,14 @@ async function ask(page: Page, question: string): Promise<void> {
   await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: question }).click();
 }
 
-async function command(page: Page, name: string): Promise<void> {
+/** Unfolds what can be done with the model where the window is too narrow to show it. */
+async function openMenu(page: Page): Promise<void> {
   const menu = page.getByRole('button', { name: 'Menu' });
   if ((await menu.isVisible()) && (await menu.getAttribute('aria-expanded')) === 'false') await menu.click();
+}
+
+async function command(page: Page, name: string): Promise<void> {
+  await openMenu(page);
   await page.getByRole('banner').getByRole('button', { name, exact: true }).click();
 }
 
@@ -46,7 +51,7 @@ const question = (label: string, own: string, then?: (page: Page) => Promise<voi
 export const everyScreen: readonly ScreenToVisit[] = [
   {
     name: 'Numbers',
-    own: 'body',
+    own: '.numbers-half',
     open: async (page) => {
       if (isNarrow(page)) await ask(page, 'Numbers');
       for (const label of ['Margin', 'Wage'])
@@ -88,9 +93,9 @@ export const everyScreen: readonly ScreenToVisit[] = [
   },
   {
     name: 'the shelf',
-    own: '.shelf',
+    own: '.top-bar',
     open: async (page) => {
-      if (isNarrow(page)) await page.getByRole('button', { name: 'Menu' }).click();
+      await openMenu(page);
       await page.locator('.shelf > summary').click();
       await expect(page.locator('.shelf-entries > li').first()).toBeVisible();
     },
@@ -127,7 +132,7 @@ export async function unfoldAll(page: Page, own: string): Promise<void> {
       return folds.length + more.length;
     }, own);
   const word = page.locator(own).locator('.print-word').last();
-  const hasWord = own !== 'body' && own !== 'main' && (await word.count()) > 0;
+  const hasWord = own !== 'main' && (await word.count()) > 0;
   for (let left = await unfold(), round = 0; left > 0 && round < 3; left = await unfold(), round += 1) {
     if (hasWord) await pressPrint(page, word);
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));

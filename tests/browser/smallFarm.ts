@@ -1,4 +1,4 @@
-/** A small made-up farm with something for every screen: a crop in two plans, ranges, a budget, hand work and a check. */
+/** A made-up farm with something for every screen: a crop in two plans, ranges, a budget, hand work and a check. */
 export const smallFarm = [
   'name,label,unit,formula,low,high,group,role,budget,crop,source,plan: One spacing,plan: Two spacings',
   ',Does a crowded week pay? A made-up farm,,,,,,,,,,,',
