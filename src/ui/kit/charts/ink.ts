@@ -8,7 +8,8 @@ const forced = {
   quiet: 'CanvasText',
   hair: 'GrayText',
   paper: 'Canvas',
-  mark: 'CanvasText',
+  // Lines in CanvasText over columns in it would not be seen.
+  mark: 'GrayText',
   planA: 'LinkText',
   planB: 'CanvasText',
   fault: 'CanvasText',

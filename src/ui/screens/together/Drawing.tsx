@@ -4,6 +4,7 @@ import { boxTowards } from '../../../present/together/walk';
 import { Arrows } from './Arrows';
 import { EntryBoxView } from './EntryBoxView';
 import { GroupPatterns } from './GroupPatterns';
+import { saidId } from './saidId';
 import type { Picture, Scene } from './scene';
 import type { Zoom } from './zoom';
 
@@ -79,6 +80,7 @@ export function Drawing(props: DrawingProps): JSX.Element {
       style={{ '--thin': `${Math.max(1, 0.55 / props.zoom.scale())}` }}
       role="group"
       aria-label={togetherTexts.picture}
+      aria-describedby={saidId}
       viewBox={`0 0 ${props.scene.layout.width} ${props.scene.layout.height}`}
       width={props.scene.layout.width * props.zoom.scale()}
       height={props.scene.layout.height * props.zoom.scale()}

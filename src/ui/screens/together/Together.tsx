@@ -17,6 +17,7 @@ import { LiveText } from '../../kit/sections/LiveText';
 import { EntriesTable } from './EntriesTable';
 import { MarksKey } from './MarksKey';
 import { PictureView } from './PictureView';
+import { saidId } from './saidId';
 import { createScene, type Picture } from './scene';
 import '../../kit/sections/answers.css';
 import './styles.css';
@@ -40,7 +41,9 @@ export function Together(props: ScreenProps): JSX.Element {
       aria-labelledby="together-heading">
       <h2 id="together-heading">{togetherTexts.heading}</h2>
       <Asking />
-      <Said picture={picture} />
+      <div id={saidId}>
+        <Said picture={picture} />
+      </div>
       <Middle picture={picture} put={put} goToRow={goToRow} />
       <div class="together-parts" classList={{ 'of-whole': picture.drawn().middle === undefined }}>
         <Show when={picture.drawn().ids.length > 0}>

@@ -1,0 +1,21 @@
+/** A made-up farm with something for every screen: a crop in two plans, ranges, a budget, hand work and a check. */
+export const smallFarm = [
+  'name,label,unit,formula,low,high,group,role,budget,crop,source,plan: One spacing,plan: Two spacings',
+  ',Does a crowded week pay? A made-up farm,,,,,,,,,,,',
+  'boards,Boards on the bed,board,90,,,Bed,,,boards,,,',
+  'every,Between sowings,day,7,,,Bed,,,interval,,,',
+  'crowded_days,Days crowded,day,,,,Bed,,,stage 1 time,,0,7',
+  'crowded_holes,Holes crowded,plant/board,72,60,90,Bed,,,stage 1 density,a guess,,',
+  'wide_days,Days wide,day,,,,Bed,,,stage 2 time,,21,14',
+  'wide_holes,Holes wide,plant/board,18,,,Bed,,,stage 2 density,,,',
+  'heads,Heads a year,plant/year,,,,Bed,,,,,20000,26000',
+  'moved,Plants moved by hand,plant/year,,,,Hands,,,,,0,26000',
+  'move_time,Move a plant,s/plant,12,6,24,Hands,,,,a guess,,',
+  'wage,Wage,EUR/h,15,12,20,Hands,,,,,,',
+  'price,Price of a head,EUR/plant,0.5,0.4,0.6,Money,,,,,,',
+  'sales,Sales,EUR/year,heads * price,,,Money,headline,return,,,,',
+  'hands,Hands,EUR/year,moved * move_time * wage,,,Money,,cost,,,,',
+  'margin,Margin,EUR/year,sales - hands,,,Money,headline,,,,,',
+  'enough,The bed needs more boards.,,boards >= 100 or crowded_days == 0,,,Checks,check,,,,,',
+  '',
+].join('\n');
