@@ -28,6 +28,14 @@ const atOnce = 100;
 /** From this many batches on a keystroke no longer works all of them out anew. */
 const many = 1000;
 
+function createByRow(props: Pick<BatchesProps, 'found'>) {
+  const byRow = createMemo(() => {
+    const { batches, aside } = props.found;
+    return { counted: batchesByRow({ batches, aside: [] }), aside: batchesByRow({ batches: [], aside }) };
+  });
+  return byRow;
+}
+
 /** The batches of one step, with a field for every text. */
 export function BatchesPart(props: BatchesProps): JSX.Element {
   const chartArea = createChartArea();
@@ -36,10 +44,7 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
   const hidden = (): number => (all() ? 0 : Math.max(0, props.found.rows.length - atOnce));
   const rows = createMemo(() => props.found.rows.slice(0, props.found.rows.length - hidden()));
   const isLong = (): boolean => props.kept.trials().sheet.rows.length > many;
-  const byRow = createMemo(() => {
-    const { batches, aside } = props.found;
-    return { counted: batchesByRow({ batches, aside: [] }), aside: batchesByRow({ batches: [], aside }) };
-  });
+  const byRow = createByRow(props);
   const count = createMemo(() => columnsBeside(chartArea.width()));
   const beside = createMemo((): readonly Column[] => fieldColumns.slice(0, count()));
   const folded = createMemo((): readonly Column[] => fieldColumns.slice(count()));
