@@ -15,10 +15,11 @@ interface PlantsOfYear {
   readonly counts: readonly Decimal[];
 }
 
-/** The entries that returns are worked out from in any plan, at first hand. */
-function soldIn({ cells, plans }: Model): ReadonlySet<number> {
-  const returns = cells.filter(({ budget }) => budget === 'return');
-  return new Set(plans.flatMap(({ contents }) => returns.flatMap(({ id }) => readsOf(contents[id]))));
+/** Whether a return of any plan is worked out from an entry at first hand. */
+function isSold({ cells, plans }: Model, entry: number): boolean {
+  return cells.some(
+    ({ id, budget }) => budget === 'return' && plans.some(({ contents }) => readsOf(contents[id]).includes(entry)),
+  );
 }
 
 /**
@@ -29,8 +30,7 @@ export function plantsOfYear(model: Model, values: readonly Values[]): PlantsOfY
   const bases = basesOf(model, 'plant').filter(
     ({ cell, counted }) => cell.unitText === `${counted}/year` || cell.unitText === `${counted}/week`,
   );
-  const sold = soldIn(model);
-  const basis = bases.find(({ cell }) => sold.has(cell.id)) ?? bases[0];
+  const basis = bases.find(({ cell }) => isSold(model, cell.id)) ?? bases[0];
   if (basis === undefined) return undefined;
   // The formula is a name, or a name times the weeks of a year.
   const factors = basis.formula.split(' * ').map((name) => cellNamed(model, name)?.id ?? -1);

@@ -11,7 +11,7 @@ export const onePlanTexts = {
     fixed: 'Fixed costs, which stay as they are',
   },
   byHand: 'counted so by hand',
-  counting: 'count as',
+  counting: 'count instead as',
   fixed: 'fixed',
   variable: 'variable',
   countOf: (name: string, as: string) => `Count ${name} as ${as}`,

@@ -1,4 +1,4 @@
-import { Index, Show, type JSX } from 'solid-js';
+import { createMemo, Index, Show, type JSX } from 'solid-js';
 import type { DataCell, DataColumn, DataTable } from '../../../present/table/dataTable';
 import { Link } from '../Link';
 import { TableRoom } from './TableRoom';
@@ -23,29 +23,27 @@ function shownPlaces(columns: readonly DataColumn[]): number[] {
 
 /** A table of one row of heads and of rows below them, in a room that scrolls. */
 export function HeadedTable(props: HeadedTableProps): JSX.Element {
+  // Made once for all rows: a table that is given by a function would be made anew for each of them.
+  const table = createMemo(() => props.table);
   return (
-    <TableRoom label={props.label} class={props.class} table={() => props.table} waits={props.waits}>
+    <TableRoom label={props.label} class={props.class} table={table} waits={props.waits}>
       <Show when={props.captioned !== false}>
-        <caption>{props.table.caption}</caption>
+        <caption>{table().caption}</caption>
       </Show>
       <thead>
         <tr>
-          <Index each={shownPlaces(props.table.columns)}>{(k) => <Head column={props.table.columns[k()]!} />}</Index>
+          <Index each={shownPlaces(table().columns)}>{(k) => <Head column={table().columns[k()]!} />}</Index>
         </tr>
       </thead>
       <tbody>
-        <Index each={props.table.rows}>
-          {(row, at) => (
-            <Row cells={row()} columns={props.table.columns} press={props.goTo && (() => props.goTo?.(at))} />
-          )}
+        <Index each={table().rows}>
+          {(row, at) => <Row cells={row()} columns={table().columns} press={props.goTo && (() => props.goTo?.(at))} />}
         </Index>
       </tbody>
-      <Show when={props.table.foot}>
+      <Show when={table().foot}>
         {(foot) => (
           <tfoot>
-            <Index each={foot()}>
-              {(row) => <Row cells={row()} columns={props.table.columns} press={undefined} />}
-            </Index>
+            <Index each={foot()}>{(row) => <Row cells={row()} columns={table().columns} press={undefined} />}</Index>
           </tfoot>
         )}
       </Show>

@@ -4,6 +4,8 @@ import { TakeOut } from '../takeOut/TakeOut';
 
 interface PlainTableProps {
   readonly class?: string | undefined;
+  /** The table's caption where the table is long and made only once it is taken out. */
+  readonly caption?: string;
   /** What the table's elements are made from, for taking it out. */
   readonly table: () => DataTable;
   /** Whether figures are still to come. */
@@ -16,7 +18,7 @@ export function PlainTable(props: PlainTableProps): JSX.Element {
   return (
     <>
       <table class={props.class}>{props.children}</table>
-      <TakeOut caption={props.table().caption} table={props.table} waits={props.waits} />
+      <TakeOut caption={props.caption ?? props.table().caption} table={props.table} waits={props.waits} />
     </>
   );
 }

@@ -26,6 +26,8 @@ interface LinesProps {
   /** The columns folded below the row. */
   readonly below: readonly Column[];
   readonly choose: (step: string) => void;
+  /** The sound batches by their rows: those that count, and those that a person left out. */
+  readonly byRow: Readonly<Record<'counted' | 'aside', ReadonlyMap<number, Batch>>>;
   /** Whether the file has so many batches that working them all out takes longer than a keystroke. */
   readonly isLong: boolean;
 }
@@ -45,8 +47,8 @@ export function BatchLines(props: LinesProps): JSX.Element {
   const id = createUniqueId();
   const faults = createMemo(() => faultsOf(props.kept.trials(), props.row().row));
   const isOfRow = ({ row }: { readonly row: number }): boolean => row === props.row().row;
-  const batch = createMemo((): Batch | undefined => props.found.batches.find(isOfRow));
-  const aside = createMemo((): Batch | undefined => props.found.aside.find(isOfRow));
+  const batch = createMemo((): Batch | undefined => props.byRow.counted.get(props.row().row));
+  const aside = createMemo((): Batch | undefined => props.byRow.aside.get(props.row().row));
   const odd = (): OddBatch | undefined => props.found.odd.find(isOfRow);
   const isBelow = (): boolean => anyFault(faults()) || props.below.length > 0 || !!odd() || !!aside();
   const setText = (column: string, text: string): void => {
@@ -81,7 +83,7 @@ export function BatchLines(props: LinesProps): JSX.Element {
             </td>
           )}
         </For>
-        <td class="of-number own">{ownCell(props.found, props.row(), localFormat).text || none}</td>
+        <td class="of-number own">{ownCell(batch() ?? aside(), localFormat).text || none}</td>
         <td>
           <button type="button" class="link" aria-label={batchesTexts.takeOutBatch(props.at + 1)} onClick={takeOut}>
             {batchesTexts.takeOut}

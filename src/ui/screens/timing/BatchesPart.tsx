@@ -4,7 +4,7 @@ import type { Choice } from '../../app/screenProps';
 import { MethodLink } from '../../kit/method/MethodLink';
 import { oddTexts } from '../../../present/timing/odd';
 import { localFormat } from '../../app/preferences/localFormat';
-import { batchesTable } from '../../../present/timing/batchesTable';
+import { batchesByRow, batchesTable } from '../../../present/timing/batchesTable';
 import { PlainTable } from '../../kit/tables/PlainTable';
 import { BatchLines } from './BatchLines';
 import { columnsBeside, fieldColumns, columnHead, foldedNames, type Column } from '../../../present/timing/columns';
@@ -28,6 +28,14 @@ const atOnce = 100;
 /** From this many batches on a keystroke no longer works all of them out anew. */
 const many = 1000;
 
+function createByRow(props: Pick<BatchesProps, 'found'>) {
+  const byRow = createMemo(() => {
+    const { batches, aside } = props.found;
+    return { counted: batchesByRow({ batches, aside: [] }), aside: batchesByRow({ batches: [], aside }) };
+  });
+  return byRow;
+}
+
 /** The batches of one step, with a field for every text. */
 export function BatchesPart(props: BatchesProps): JSX.Element {
   const chartArea = createChartArea();
@@ -36,6 +44,7 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
   const hidden = (): number => (all() ? 0 : Math.max(0, props.found.rows.length - atOnce));
   const rows = createMemo(() => props.found.rows.slice(0, props.found.rows.length - hidden()));
   const isLong = (): boolean => props.kept.trials().sheet.rows.length > many;
+  const byRow = createByRow(props);
   const count = createMemo(() => columnsBeside(chartArea.width()));
   const beside = createMemo((): readonly Column[] => fieldColumns.slice(0, count()));
   const folded = createMemo((): readonly Column[] => fieldColumns.slice(count()));
@@ -52,7 +61,10 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
     <section class="timing-batches" aria-labelledby="timing-batches">
       <h3 id="timing-batches">{batchesTexts.heading(stepName(props.found.step))}</h3>
       <div ref={(element) => chartArea.hold(element)}>
-        <PlainTable class="batches" table={() => batchesTable(props.found, localFormat)}>
+        <PlainTable
+          class="batches"
+          caption={batchesTexts.heading(stepName(props.found.step))}
+          table={() => batchesTable(props.found, localFormat)}>
           <BatchesHead beside={beside()} />
           <tbody
             ref={(element) => {
@@ -60,29 +72,61 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
             }}>
             <Index each={rows()}>
               {(row, at) => (
-                <BatchLines {...props} row={row} at={at} beside={beside()} below={below()} isLong={isLong()} />
+                <BatchLines
+                  {...props}
+                  row={row}
+                  at={at}
+                  beside={beside()}
+                  below={below()}
+                  byRow={byRow()}
+                  isLong={isLong()}
+                />
               )}
             </Index>
           </tbody>
         </PlainTable>
       </div>
-      <div class="timing-buttons">
-        <Show when={hidden() > 0}>
-          <button type="button" class="word" onClick={() => setAll(true)}>
-            {batchesTexts.showMore(batchCount(hidden(), localFormat))}
-          </button>
-        </Show>
-        <button type="button" class="word" onClick={add}>
-          {batchesTexts.add}
-        </button>
-        <Show when={folded().length > 0 && !isNameless()}>
-          <button type="button" class="word" aria-expanded={unfolded()} onClick={() => setUnfolded(!unfolded())}>
-            {unfolded() ? batchesTexts.fewerFields : foldedNames(folded())}
-          </button>
-        </Show>
-      </div>
+      <BatchButtons
+        hidden={hidden()}
+        showAll={() => setAll(true)}
+        add={add}
+        folded={isNameless() ? [] : folded()}
+        unfolded={unfolded()}
+        unfold={setUnfolded}
+      />
       <BatchesFoot choice={props.choice} />
     </section>
+  );
+}
+
+interface ButtonsProps {
+  /** How many batches are not shown. */
+  readonly hidden: number;
+  readonly showAll: () => void;
+  readonly add: () => void;
+  /** Columns that can be folded out below each row. */
+  readonly folded: readonly Column[];
+  readonly unfolded: boolean;
+  readonly unfold: (unfolded: boolean) => void;
+}
+
+function BatchButtons(props: ButtonsProps): JSX.Element {
+  return (
+    <div class="timing-buttons">
+      <Show when={props.hidden > 0}>
+        <button type="button" class="word" onClick={() => props.showAll()}>
+          {batchesTexts.showMore(batchCount(props.hidden, localFormat))}
+        </button>
+      </Show>
+      <button type="button" class="word" onClick={() => props.add()}>
+        {batchesTexts.add}
+      </button>
+      <Show when={props.folded.length > 0}>
+        <button type="button" class="word" aria-expanded={props.unfolded} onClick={() => props.unfold(!props.unfolded)}>
+          {props.unfolded ? batchesTexts.fewerFields : foldedNames(props.folded)}
+        </button>
+      </Show>
+    </div>
   );
 }
 

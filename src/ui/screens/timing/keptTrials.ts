@@ -72,9 +72,19 @@ async function textIn(file: File, refuse: (why: string) => void): Promise<string
   return undefined;
 }
 
+/** Reads a text, and the same one only once: an opened file is asked whether it is one, and then what it holds. */
+function createReading(): (text: string) => Trials {
+  let last: { readonly text: string; readonly trials: Trials } | undefined;
+  return (text) => {
+    if (last?.text !== text) last = { text, trials: readTrialsText(text) };
+    return last.trials;
+  };
+}
+
 export function createTrials(choice: Accessor<Choice>): KeptTrials {
   const text = (): string => choice().get(trialsSetting);
-  const trials = createMemo(() => readTrialsText(text()));
+  const readOnce = createReading();
+  const trials = createMemo(() => readOnce(text()));
   const [refusal, setRefusal] = createSignal('');
   const [last, setLast] = createSignal<WayBack>();
   const standing = (): WayBack | undefined => (last()?.after === text() ? last() : undefined);
@@ -92,7 +102,7 @@ export function createTrials(choice: Accessor<Choice>): KeptTrials {
     setLast({ sentence, before, after });
   };
   const replace = (after: string, name: string, sentence: string): void => {
-    const read = readTrialsText(after);
+    const read = readOnce(after);
     if (read.refused && after !== '') setRefusal(trialsTexts.refused(name, read.faults[0]?.message ?? ''));
     else withWayBack(after, name, sentence);
   };
