@@ -1,7 +1,7 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 /** A run of text on a page of a PDF; lengths in points, from the page's lower left corner (ISO 32000-1, 8.3.2.3). */
-export interface PdfText {
+interface PdfText {
   readonly text: string;
   readonly left: number;
   readonly right: number;
