@@ -1,10 +1,10 @@
 import { placed, problem, type Problem } from '../core/problem';
 import { shortened } from '../core/shortened';
-import { finish, type Steps } from '../core/steps';
+import { finish, within, type Steps } from '../core/steps';
 import type { Sheet, SheetRow } from '../model/sheet';
 import { formatRecord, parseRecords, recordSlices, type CsvRecord, type Delimiter, type LineEnd } from './csv';
 import { readHeader, type Header } from './tableHeader';
-import { longField, tooMuchToCheck } from './tableLimits';
+import { longFieldInSteps, tooMuchToCheck } from './tableLimits';
 import { modelTable, type TableKind } from './tableKind';
 
 /** Most rows that a file may have, the header and blank lines not counted. */
@@ -36,6 +36,9 @@ export interface ReadTable {
   readonly refused: boolean;
 }
 
+/** Share of the time after which the lengths of all fields are known. */
+const lengthsSeen = 0.2;
+
 /** Reads a whole file. Never throws: what is wrong with the file is in `problems`. */
 export function readTable(text: string, kind: TableKind): ReadTable {
   return finish(readTableInSteps(text, kind));
@@ -45,7 +48,7 @@ export function readTable(text: string, kind: TableKind): ReadTable {
 export function* readTableInSteps(text: string, kind: TableKind): Steps<ReadTable> {
   const header = readHeader(text, kind);
   if ('refusal' in header) return refusedFile(text, header.refusal, kind);
-  const fault = longField(text, header.delimiter);
+  const fault = yield* within(0, lengthsSeen, longFieldInSteps(text, header.delimiter));
   if (fault !== undefined) return refusedFile(text, fault, kind);
   const reader = new RowReader(header, kind);
   const records: CsvRecord[] = [];
@@ -59,7 +62,7 @@ export function* readTableInSteps(text: string, kind: TableKind): Steps<ReadTabl
     if (reader.rows.length > rowLimit || records.length > recordLimit) {
       return refusedFile(text, tooManyRows(kind), kind);
     }
-    yield read / text.length;
+    yield lengthsSeen + ((1 - lengthsSeen) * read) / text.length;
   }
   const tooLong = kind === modelTable ? tooMuchToCheck({ columns: header.columns, rows: reader.rows }) : undefined;
   return tooLong === undefined ? reader.fileOf(records) : refusedFile(text, tooLong, kind);

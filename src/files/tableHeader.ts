@@ -19,7 +19,7 @@ const delimiters: readonly Delimiter[] = [',', ';'];
 export function readHeader(text: string, kind: TableKind): Header | { readonly refusal: Problem } {
   const found: string[][] = [];
   for (const delimiter of delimiters) {
-    const tooLong = longField(text, delimiter);
+    const tooLong = longField(text, delimiter, 1);
     if (tooLong?.where.row === 1) return { refusal: tooLong };
     const record = firstRecord(text, delimiter);
     const names = record?.fields.map((name) => name.trim()) ?? [];

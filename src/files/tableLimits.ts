@@ -1,4 +1,5 @@
 import { problem, type Problem } from '../core/problem';
+import { finish, type Steps } from '../core/steps';
 import { longestFormula } from '../formula/scan';
 import { field, planOfColumn, type Sheet } from '../model/sheet';
 import type { Delimiter } from './csv';
@@ -7,12 +8,17 @@ import type { Delimiter } from './csv';
 const columnLimit = 2_000;
 /** Most characters of one field. */
 const fieldLimit = 1_000_000;
+/** Fields whose length is looked at in one step. */
+const fieldsPerStep = 20_000;
 /** A formula of more characters than this is a long one. */
 const longFormula = 1_000;
 /** Most characters of all long formulas of a model, a shared one counted for each plan: some 3 µs each to check. */
 const longFormulaLimit = 300_000;
 /** Most characters of all formulas, counted in the same way. */
 const formulaLimit = 3_000_000;
+/** Columns whose texts are taken apart, and the most characters of one of them. */
+const formedColumns = ['unit', 'correlation', 'choices'];
+const formedLimit = 1_000_000;
 /** Most entries of all plans: rows times plans. */
 const entryLimit = 300_000;
 
@@ -25,12 +31,19 @@ export function tooManyColumns(count: number): Problem | undefined {
 }
 
 /** A field that is too long, found before anything is parsed: looking for the end of a quote takes long in some. */
-export function longField(text: string, delimiter: Delimiter): Problem | undefined {
+export function longField(text: string, delimiter: Delimiter, rows = Infinity): Problem | undefined {
+  return finish(longFieldInSteps(text, delimiter, rows));
+}
+
+/** The same in steps. @param rows how many rows to look at */
+export function* longFieldInSteps(text: string, delimiter: Delimiter, rows = Infinity): Steps<Problem | undefined> {
   if (text.length <= fieldLimit) return undefined;
   const ends = new RegExp(`[${delimiter}\\r\\n]`, 'g');
   let row = 1;
-  let lineStart = 0;
-  for (let from = 0; from < text.length;) {
+  let [lineStart, seen] = [0, 0];
+  for (let from = 0; from < text.length && row <= rows;) {
+    seen += 1;
+    if (seen % fieldsPerStep === 0) yield from / text.length;
     const isQuoted = text[from] === '"';
     const end = isQuoted ? closingQuote(text, from, from + fieldLimit) : nextOf(ends, text, from);
     if (end - from > fieldLimit) return fieldProblem(text.slice(from, from + 40), row, isQuoted);
@@ -68,6 +81,8 @@ function fieldProblem(text: string, row: number, isQuoted: boolean): Problem {
 export function tooMuchToCheck({ columns, rows }: Sheet): Problem | undefined {
   const plans = columns.filter((column) => planOfColumn(column) !== undefined);
   if (rows.length * plans.length > entryLimit) return entriesProblem(rows.length, plans.length);
+  const tooLong = formedColumns.find((column) => charactersIn(rows, column) > formedLimit);
+  if (tooLong !== undefined) return formedProblem(tooLong);
   let [sum, long, count] = [0, 0, 0];
   const add = (text: string, times: number): void => {
     // One that is too long by itself is not parsed.
@@ -85,6 +100,15 @@ export function tooMuchToCheck({ columns, rows }: Sheet): Problem | undefined {
     if (sum > formulaLimit) return formulasProblem(row.row);
   }
   return undefined;
+}
+
+function charactersIn(rows: Sheet['rows'], column: string): number {
+  return rows.reduce((sum, row) => sum + field(row, column).length, 0);
+}
+
+function formedProblem(column: string): Problem {
+  const message = `column too long: ${column}, more than ${written(formedLimit)} characters in all rows. Shorten what it holds.`;
+  return problem('column-length', message, { row: 1, column, text: column });
 }
 
 function entriesProblem(rows: number, plans: number): Problem {

@@ -137,12 +137,16 @@ class PlanBuilder {
     return this.refused(id, source.fault, source.cause);
   }
 
-  /** Reports the unknown names in a formula (`mostUnknown` of them), even where the formula cannot be checked further. Returns the first. */
+  /**
+   * Reports the unknown names in a formula (`mostUnknown` of them), even where it cannot be checked further. Returns
+   * the first.
+   */
   private reportUnknownNames(id: number): Problem | undefined {
     const understood = this.understood[id];
     if (understood?.kind !== 'expression') return undefined;
     const unknown = [...namesIn(understood.expression)].filter((name) => !this.ids.has(name));
-    return unknown.slice(0, mostUnknown).map((name) => this.report(id, unknownName(name, this.names())))[0];
+    const told = unknown.slice(0, mostUnknown);
+    return told.map((name) => this.report(id, unknownName(name, this.names())))[0];
   }
 
   private blank(id: number): Problem {

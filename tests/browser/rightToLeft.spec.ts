@@ -2,11 +2,12 @@ import { chooseFile, csvFile, openApp } from './page';
 import { expect, test } from './quietPage';
 
 const [label, group, plan] = ['מחיר (ליום)? 3.5', 'مال!', 'תוכנית (ב)'];
+const note = 'הערה: 3 (ליום)!';
 
 const model = [
-  'name,label,unit,formula,low,high,group,role,plan: Today,' + `plan: ${plan}`,
+  'name,label,unit,formula,low,high,group,role,plan: Today,' + `plan: ${plan},note`,
   ',Which plan? A made-up farm,,,,,,,,',
-  `price,${label},EUR/plant,0.5,0.4,0.6,${group},,,`,
+  `price,${label},EUR/plant,0.5,0.4,0.6,${group},,,,${note}`,
   `heads,Heads,plant/year,,,,${group},,100000,120000`,
   `margin,רווח!,EUR/year,heads * price,,,${group},headline,,`,
   '',
@@ -30,6 +31,10 @@ test('labels written from right to left stand apart from the text around them', 
     const bidi = await text.first().evaluate((element) => getComputedStyle(element).unicodeBidi);
     expect(bidi).toMatch(/isolate|plaintext/);
   }
+  await page.getByRole('button', { name: label }).first().click();
+  await expect(page.locator('.asked-words p', { hasText: note })).toHaveAttribute('dir', 'auto');
+  const rowHead = page.getByRole('rowheader', { name: label }).locator('bdi');
+  await expect(rowHead.first()).toBeAttached();
   // The number and its unit behind the name keep to its right, as in any English sentence.
   const finding = page.locator('.finding').first();
   const [name, next] = await finding.evaluate((element) => {

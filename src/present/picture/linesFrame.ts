@@ -1,3 +1,4 @@
+import { apart } from './apart';
 import { axisLabels, type AxisLabel } from './axisLabels';
 import { fontOf } from './ink';
 import type { DrawnLine, LinesPicture } from './linesPicture';
@@ -67,7 +68,7 @@ function drawAxes(pen: Pen, { area, across, up, y }: Frame, { ink, x, width, hei
   pen.fillStyle = ink.text;
   pen.textAlign = 'center';
   pen.textBaseline = 'bottom';
-  if (x.title !== '') pen.fillText(x.title, (area.left + area.right) / 2, height - padding.bottom);
+  if (x.title !== '') pen.fillText(apart(x.title), (area.left + area.right) / 2, height - padding.bottom);
 }
 
 function drawLine(pen: Pen, { points, colour, width, dash }: DrawnLine, { x, y }: Frame): void {

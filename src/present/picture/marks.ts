@@ -1,3 +1,4 @@
+import { apart } from './apart';
 import type { Fill, Pen } from './pen';
 import type { Plot } from './plot';
 
@@ -83,5 +84,5 @@ export function written(
   pen.strokeStyle = at.ground;
   pen.strokeText(text, at.x, at.y);
   pen.fillStyle = at.colour;
-  pen.fillText(text, at.x, at.y);
+  pen.fillText(apart(text), at.x, at.y);
 }

@@ -1,3 +1,4 @@
+import { apart } from './apart';
 import { axisLabels } from './axisLabels';
 import { fontOf } from './ink';
 import type { Plot } from './plot';
@@ -40,7 +41,7 @@ function drawAxis(plot: Plot, picture: RowsPicture): void {
   }
   pen.fillStyle = ink.text;
   pen.textBaseline = 'bottom';
-  pen.fillText(x.title, (left + right) / 2, height - padding.bottom - 4);
+  pen.fillText(apart(x.title), (left + right) / 2, height - padding.bottom - 4);
 }
 
 /** Draws all of a chart of rows. */

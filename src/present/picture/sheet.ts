@@ -1,3 +1,4 @@
+import { apart } from './apart';
 import { fontOf, type ChartInk } from './ink';
 import { drawLines } from './linesFrame';
 import type { Paper } from './paper';
@@ -43,7 +44,7 @@ function textBlock(
       pen.fillStyle = look.colour;
       pen.textAlign = 'left';
       pen.textBaseline = 'middle';
-      lines.forEach((line, k) => pen.fillText(line, margin, top + (k + 0.5) * step));
+      lines.forEach((line, k) => pen.fillText(apart(line), margin, top + (k + 0.5) * step));
     },
   };
 }
@@ -86,7 +87,7 @@ function keyBlock(items: readonly KeyItem[], ink: ChartInk, width: number): Bloc
         pen.fillStyle = ink.text;
         pen.textAlign = 'left';
         pen.textBaseline = 'middle';
-        pen.fillText(text, margin + x + (room === 0 ? 0 : room + 6), middle);
+        pen.fillText(apart(text), margin + x + (room === 0 ? 0 : room + 6), middle);
       }
     },
   };

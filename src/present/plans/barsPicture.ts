@@ -1,3 +1,4 @@
+import { apart } from '../picture/apart';
 import { cut } from '../picture/labelledLines';
 import { fontOf, type ChartInk } from '../picture/ink';
 import { bar, upright, type BarStyle } from '../picture/marks';
@@ -61,7 +62,7 @@ export function barsPicture(bars: PlanBars, ink: ChartInk, width: number, format
     names.forEach((name, plan) => {
       pen.textAlign = 'left';
       pen.fillStyle = nameColour(bars.letters[plan] ?? '');
-      pen.fillText(name, 0, y(plan));
+      pen.fillText(apart(name), 0, y(plan));
       pen.textAlign = 'right';
       pen.fillStyle = plain;
       pen.fillText(bars.texts[plan] ?? '', edge, y(plan));

@@ -1,3 +1,4 @@
+import { FaultText } from '../kit/sections/FaultText';
 import { createMemo, Index, Show, type JSX } from 'solid-js';
 import type { Problem } from '../../core/problem';
 import { faultTexts } from '../../present/page/faultTexts';
@@ -39,7 +40,9 @@ function FaultItem(props: { fault: Problem; quiet: boolean }): JSX.Element {
   });
   return (
     <li classList={{ quiet: props.quiet }}>
-      <span class="fault-message">{props.fault.message}</span>{' '}
+      <span class="fault-message">
+        <FaultText fault={props.fault} />
+      </span>{' '}
       <Show when={label()} fallback={<span class="quiet">{faultTexts.inTheFile}</span>}>
         {(entry) => <Link onPress={() => navigation.goToRow(row())}>{commonTexts.goTo(entry())}</Link>}
       </Show>

@@ -1,3 +1,4 @@
+import { apart } from '../../picture/apart';
 import { cut } from '../../picture/labelledLines';
 import { fontOf, type ChartInk } from '../../picture/ink';
 import { keyBox, keyText } from '../../picture/keySigns';
@@ -35,11 +36,11 @@ function names({ pen, width, y }: Plot, rows: readonly TornadoRow[], ink: ChartI
     const flipping = flips ? ` ${tornadoTexts.flips}` : '';
     pen.fillStyle = ink.text;
     pen.textAlign = 'right';
-    pen.fillText(moves, width, at);
+    pen.fillText(apart(moves), width, at);
     pen.textAlign = 'left';
     const room = width - ink.measure(`${moves}${mark}${flipping}`) - 2 * ink.size;
     const shown = cut(name, room, ink.measure) + mark;
-    pen.fillText(shown, 0, at);
+    pen.fillText(apart(shown), 0, at);
     pen.fillStyle = ink.fault;
     if (flips) pen.fillText(tornadoTexts.flips, ink.measure(`${shown} `), at);
   });

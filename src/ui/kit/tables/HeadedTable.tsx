@@ -90,12 +90,16 @@ function Row(props: {
 function CellText(props: { cell: DataCell; press: (() => void) | undefined }): JSX.Element {
   return (
     <>
-      <Show when={props.press} fallback={props.cell.text}>
-        {(press) => <Link onPress={press()}>{props.cell.text}</Link>}
+      <Show when={props.press} fallback={<bdi>{props.cell.text}</bdi>}>
+        {(press) => (
+          <Link onPress={press()}>
+            <bdi>{props.cell.text}</bdi>
+          </Link>
+        )}
       </Show>
       <Show when={props.cell.note}>
         {' '}
-        <span class="unit">{props.cell.note}</span>
+        <bdi class="unit">{props.cell.note}</bdi>
       </Show>
     </>
   );

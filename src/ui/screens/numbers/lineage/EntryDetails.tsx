@@ -48,7 +48,7 @@ function Words(props: { cell: Cell }): JSX.Element {
   return (
     <div class="asked-words">
       <Show when={props.cell.note}>
-        <p>{props.cell.note}</p>
+        <p dir="auto">{props.cell.note}</p>
       </Show>
       <Show when={source()}>
         <p class="quiet">{lineageTexts.source(source())}</p>
