@@ -4,6 +4,8 @@ import { snapshotOfSheet, type Origin, type Snapshot } from './snapshot';
 
 /** Steps that undo can take back. */
 const longestPast = 1000;
+/** Of these, as many as hold their model and values, some 10 kB each; from the others' sheets these are made again. */
+const wholeMoments = 100;
 
 /** A moment to which undo or redo returns. One that was kept is only a sheet until then. */
 type Moment = Snapshot | { readonly origin: Origin; readonly sheet: Sheet };
@@ -48,6 +50,14 @@ function trailOf({ origin }: Snapshot, past: readonly Moment[], future: readonly
   return { past: own(past), future: own(future).reverse() };
 }
 
+/** The same moments; the one that leaves the last `wholeMoments` lets its model and values go. */
+function thinned(moments: Moment[]): readonly Moment[] {
+  const place = moments.length - 1 - wholeMoments;
+  const moment = moments[place];
+  if (moment !== undefined) moments[place] = { origin: moment.origin, sheet: sheetOf(moment) };
+  return moments;
+}
+
 export function createHistory(first: Snapshot): History {
   const [snapshot, setSnapshot] = createSignal(first);
   const [before, setBefore] = createSignal(first);
@@ -69,7 +79,7 @@ export function createHistory(first: Snapshot): History {
       if (editing) return;
       setBefore(snapshot());
       if (isQuiet) return;
-      setPast((steps) => [...steps.slice(1 - longestPast), snapshot()]);
+      setPast((steps) => thinned([...steps.slice(1 - longestPast), snapshot()]));
       setFuture([]);
       editing = true;
     },
