@@ -117,19 +117,10 @@ function singularOf(name: string, nouns: ReadonlySet<string>): string | undefine
   return guesses.find((guess) => guess !== name && nouns.has(guess));
 }
 
-function* firstOf<T>(items: Iterable<T>, count: number): Iterable<T> {
-  let taken = 0;
-  for (const item of items) {
-    if (taken === count) return;
-    taken += 1;
-    yield item;
-  }
-}
-
 function unknownUnit(name: string, nouns: ReadonlySet<string>): Problem {
   const right = rightName(name) ?? singularOf(name, nouns);
   if (right !== undefined) return problem('unit-name', `unit not known: ${name}. Write ${right}.`, { text: name });
-  const near = nearest(name, [...firstOf(nouns, mostNouns), ...known.keys(), ...currencyDigits.keys()]);
+  const near = nearest(name, [...[...nouns].slice(0, mostNouns), ...known.keys(), ...currencyDigits.keys()]);
   const fix =
     near === undefined ? 'Use a known unit, a currency code or a noun that an input counts.' : `Did you mean ${near}?`;
   return problem('unit-name', `unit not known: ${name}. ${fix}`, { text: name });

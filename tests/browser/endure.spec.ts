@@ -3,7 +3,7 @@ import { openApp } from './page';
 import { expect, test } from './quietPage';
 
 test('a thousand edits leave no more elements and listeners on the page than two hundred', async ({ page }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(240_000);
   await openApp(page);
   const counts: Held[] = [];
   await endure(page, { edits: 1000, every: 200, onHeld: (held) => counts.push(held) });

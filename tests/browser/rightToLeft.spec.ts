@@ -6,10 +6,10 @@ const note = 'הערה: 3 (ליום)!';
 
 const model = [
   'name,label,unit,formula,low,high,group,role,plan: Today,' + `plan: ${plan},note`,
-  ',Which plan? A made-up farm,,,,,,,,',
+  ',Which plan? A made-up farm,,,,,,,,,',
   `price,${label},EUR/plant,0.5,0.4,0.6,${group},,,,${note}`,
-  `heads,Heads,plant/year,,,,${group},,100000,120000`,
-  `margin,רווח!,EUR/year,heads * price,,,${group},headline,,`,
+  `heads,Heads,plant/year,,,,${group},,100000,120000,`,
+  `margin,רווח!,EUR/year,heads * price,,,${group},headline,,,`,
   '',
 ].join('\n');
 
@@ -33,8 +33,6 @@ test('labels written from right to left stand apart from the text around them', 
   }
   await page.getByRole('button', { name: label }).first().click();
   await expect(page.locator('.asked-words p', { hasText: note })).toHaveAttribute('dir', 'auto');
-  const rowHead = page.getByRole('rowheader', { name: label }).locator('bdi');
-  await expect(rowHead.first()).toBeAttached();
   // The number and its unit behind the name keep to its right, as in any English sentence.
   const finding = page.locator('.finding').first();
   const [name, next] = await finding.evaluate((element) => {

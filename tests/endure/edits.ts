@@ -12,7 +12,7 @@ export interface Held {
 
 const questions = ['What matters', 'Breakeven', 'How sure', 'Beds', 'Plans', 'The case', 'Timing'];
 /** Edits between two changes of the question. */
-const perQuestion = 10;
+const perQuestion = 20;
 /** Edits after which another model is opened, which loads the page again as the shelf does. */
 const perModel = 2000;
 

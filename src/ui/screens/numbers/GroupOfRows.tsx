@@ -1,4 +1,3 @@
-import { FaultText } from '../../kit/sections/FaultText';
 import { createMemo, For, Index, Show, type Accessor, type JSX } from 'solid-js';
 import type { Problem } from '../../../core/problem';
 import type { Line } from '../../../model/model';
@@ -130,13 +129,7 @@ function Row(props: RowProps): JSX.Element {
 function OtherRow(props: { line: Line; faults: readonly Problem[] }): JSX.Element {
   const { lesson } = usePage();
   const messages = (): JSX.Element => (
-    <For each={props.faults}>
-      {(fault) => (
-        <p class="message fault">
-          <FaultText fault={fault} />
-        </p>
-      )}
-    </For>
+    <For each={props.faults}>{(fault) => <p class="message fault">{fault.message}</p>}</For>
   );
   const note = (): string => (props.line.kind === 'text' ? props.line.note : '');
   const label = (): string => (props.line.kind === 'cell' ? '' : props.line.label);
