@@ -17,7 +17,7 @@ const perQuestion = 20;
 const perModel = 2000;
 
 /** Counts what the page holds, after garbage was collected twice: what finalisers let go falls in the second. */
-export async function heldNow(session: CDPSession, edits: number): Promise<Held> {
+async function heldNow(session: CDPSession, edits: number): Promise<Held> {
   await session.send('HeapProfiler.collectGarbage');
   await session.send('HeapProfiler.collectGarbage');
   const { usedSize } = await session.send('Runtime.getHeapUsage');
