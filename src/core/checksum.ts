@@ -7,8 +7,8 @@ export function folded(sum: number, number: number): number {
 }
 
 /**
- * The checksum FNV-1a of 32 bits over the code units of texts, each ended by a mark that no text holds. It finds damage,
- * and hides nothing from somebody who wants to deceive. Source: the FNV hash of Fowler, Noll and Vo, from memory.
+ * The checksum FNV-1a of 32 bits over the code units of texts, each ended by a mark that no text holds. It finds
+ * damage, and stops nobody who wants to deceive. Source: the FNV hash of Fowler, Noll and Vo, from memory.
  */
 export function textSum(texts: Iterable<string>): number {
   let sum = offset;

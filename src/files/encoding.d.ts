@@ -18,6 +18,8 @@ declare class ReadableStream<Part> {
 
 declare class Blob {
   constructor(parts: readonly (string | Uint8Array<ArrayBuffer>)[]);
+  /** In bytes; texts count as UTF-8. */
+  readonly size: number;
   arrayBuffer(): Promise<ArrayBuffer>;
   stream(): ReadableStream<Uint8Array<ArrayBuffer>>;
 }

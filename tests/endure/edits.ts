@@ -61,8 +61,8 @@ async function typeInto(page: Page, count: number, from: number): Promise<void> 
 }
 
 /**
- * Edits a model as somebody does who never stops: numbers typed and undone, one question after the other, now and then a
- * look at the shelf.
+ * Edits a model as somebody does who never stops: numbers typed and undone, one question after the other, now and then
+ * a look at the shelf.
  * @param every edits between two counts
  * @param onHeld is told each count
  */

@@ -33,7 +33,8 @@ interface Library {
 
 /**
  * Starts a Firefox through WebDriver BiDi.
- * @param library the folder of puppeteer-core, or its name where it is installed; undefined is given where it is not there
+ * @param library the folder of puppeteer-core, or its name where it is installed
+ * @returns undefined where it is not there
  */
 export async function startFirefox(library: string, executablePath: string): Promise<DrivenBrowser | undefined> {
   const found = await import(library).then(

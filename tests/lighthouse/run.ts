@@ -30,7 +30,7 @@ async function run(address: string): Promise<Report> {
   const words = ['--quiet', '--output=json', `--output-path=${output}`, '--form-factor=mobile'];
   const flags = '--chrome-flags=--headless=new --no-sandbox --disable-background-networking';
   const env = { ...process.env, CHROME_PATH: findBrowser() ?? '' };
-  const child = spawn(program!, [...first!, address, ...words, flags], { env, stdio: ['ignore', 'ignore', 'inherit'] });
+  const child = spawn(program, [...first, address, ...words, flags], { env, stdio: ['ignore', 'ignore', 'inherit'] });
   const code = await new Promise<number | null>((ended) => child.once('close', ended));
   if (code !== 0) throw new Error(`Lighthouse ended with ${code}`);
   return JSON.parse(readFileSync(output, 'utf8')) as Report;

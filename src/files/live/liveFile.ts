@@ -28,7 +28,7 @@ export function liveFile(page: string, { title, text }: LiveTexts, live: LiveCas
     .replace(titlePlace, () => title)
     .replace(textPlace, () => text)
     .replace(casePlace, () => `${opening}${liveCaseText(live)}${closing}`);
-  const size = new TextEncoder().encode(filled).length;
+  const size = new Blob([filled]).size;
   if (size <= liveLimit) return filled;
   const [kilobytes, most] = [Math.ceil(size / 1000), liveLimit / 1000];
   const message = `too large for a live page: ${kilobytes} kB, at most ${most}. Send the model's own file.`;

@@ -14,8 +14,8 @@ interface HowWorkedProps {
 }
 
 /**
- * A link to how a figure is computed, where the page has the methods. With the usual text, its accessible name includes the entry, so that links
- * differ.
+ * A link to how a figure is computed, where the page has the methods. With the usual text, its accessible name includes
+ * the entry, so that links differ.
  */
 export function MethodLink(props: HowWorkedProps): JSX.Element {
   const { isSent } = usePage();
