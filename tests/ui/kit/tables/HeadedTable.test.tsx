@@ -26,8 +26,10 @@ test('a headed table is a region that takes the focus, with what the screen show
   const html = (shown: string): string =>
     '<div class="table-room" role="region" tabindex="0" aria-label="Stages"><table><caption>By stage</caption>' +
     `<thead><tr><td></td><th scope="col">${shown}</th><th scope="col" class="words">best</th></tr></thead>` +
-    '<tbody><tr><th scope="row">nursery <span class="unit">today</span></th><td>12</td><td class="words">yes</td></tr>' +
-    '</tbody><tfoot><tr><th scope="row">all</th><td>12</td><td class="words"></td></tr></tfoot></table></div>' +
+    '<tbody><tr><th scope="row"><bdi>nursery</bdi> <bdi class="unit">today</bdi></th>' +
+    '<td><bdi>12</bdi></td><td class="words"><bdi>yes</bdi></td></tr></tbody>' +
+    '<tfoot><tr><th scope="row"><bdi>all</bdi></th><td><bdi>12</bdi></td><td class="words"><bdi></bdi></td></tr>' +
+    '</tfoot></table></div>' +
     '<details class="take-out"><summary>Copy or save<span class="heard">: By stage</span></summary></details>';
   expect(host.innerHTML).toBe(html('plants'));
   setHead('trays');
