@@ -55,6 +55,18 @@ test('a link entered in an open page is followed', async ({ page }) => {
   await expect(fieldOf(page, 'Price')).toHaveValue('0.8');
 });
 
+test('a link entered after a walk through the questions is followed', async ({ page }) => {
+  const link = await copiedLink(page);
+  await chooseFile(page, csvFile('small.csv', small));
+  await page.getByRole('button', { name: 'Breakeven', exact: true }).click();
+  // From here on the browser's history has places of the program.
+  await expect.poll(() => page.evaluate(() => history.state !== null)).toBe(true);
+  await fieldOf(page, 'Price').fill('0.9');
+  await enter(page, link);
+  await expect(page.getByText('transplant-hire.csv is open.')).toBeVisible();
+  expect(new URL(page.url()).hash).not.toContain('model');
+});
+
 test('where nothing can be kept, a link asks before it takes the place of changed numbers', async ({ page }) => {
   await page.addInitScript(() => {
     IDBFactory.prototype.open = () => {

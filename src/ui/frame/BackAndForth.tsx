@@ -1,4 +1,5 @@
 import { createEffect, on, onCleanup, onMount, Show, untrack, type JSX, type Signal } from 'solid-js';
+import { linkStart } from '../app/files/modelLink';
 import { usePage } from '../app/pageContext';
 import type { Place, Visit } from '../app/places/place';
 import { createVisits } from '../app/places/visits';
@@ -94,7 +95,10 @@ export function BackAndForth(props: BackAndForthProps): JSX.Element {
     isDue = true;
   });
   createEffect(on(store.version, visits.forget, { defer: true }));
-  const follow = (): void => void visits.follow();
+  const follow = (): void => {
+    // The model of a link is opened by whoever listens for links, who hears of the address only after this.
+    if (!location.hash.startsWith(linkStart)) void visits.follow();
+  };
   onMount(() => {
     follow();
     addEventListener('popstate', follow);

@@ -22,17 +22,19 @@ export function ownAddress(): string {
 export function listenForLinks(
   open: (found: SharedFile | { readonly problem: Problem }, step: number | undefined) => void,
 ): void {
-  const follow = (): void => {
-    const { hash } = location;
+  const follow = (address: string): void => {
+    const { hash } = new URL(address);
     if (!hash.startsWith(linkStart)) return;
     // The model is now like any other one: a reload opens the kept work and not the link.
-    history.replaceState(null, '', ownAddress());
+    if (location.hash === hash) history.replaceState(null, '', ownAddress());
     const [packed = '', step = ''] = hash.slice(linkStart.length).split(stepStart);
     void sharing()
       .then(({ unpackShared }) => unpackShared(packed))
       .then((found) => open(found, /^\d{1,4}$/.test(step) ? Number(step) : undefined));
   };
-  onMount(follow);
-  addEventListener('hashchange', follow);
-  onCleanup(() => removeEventListener('hashchange', follow));
+  // The places of the program may have taken the address’s place before its change is told.
+  const changed = ({ newURL }: HashChangeEvent): void => follow(newURL);
+  onMount(() => follow(location.href));
+  addEventListener('hashchange', changed);
+  onCleanup(() => removeEventListener('hashchange', changed));
 }
