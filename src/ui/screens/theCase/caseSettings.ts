@@ -1,18 +1,20 @@
+import { keptKey } from '../../app/preferences/choice';
+import { drawsSetting, seedSetting } from '../../app/preferences/settings/howSure';
 import {
   caseLeftSetting,
   caseRateSetting,
   caseWordsSetting,
   caseYearsSetting,
+  outlayEndSetting,
   outlayEntriesSetting,
   outlaySetting,
   outlaySourceSetting,
 } from '../../app/preferences/settings/theCase';
-import { drawsSetting, seedSetting } from '../../app/preferences/settings/howSure';
-import { keptKey } from '../../app/preferences/choice';
 
-/** The keys of what a person has chosen for the case of a model. */
-function keysOf(title: string): string[] {
+/** All that a person has chosen for the case of a model; a test sees to it that none is left behind. */
+function settingsOf(title: string): { readonly key: string }[] {
   const words = (['words', 'by', 'for', 'date'] as const).map((part) => caseWordsSetting(part, title));
+  const ends = (['low', 'high'] as const).map((end) => outlayEndSetting(end, title));
   const years = [
     outlaySourceSetting,
     outlaySetting,
@@ -21,11 +23,11 @@ function keysOf(title: string): string[] {
     caseRateSetting,
     caseLeftSetting,
   ].map((setting) => setting(title));
-  return [...words, ...years, drawsSetting, seedSetting].map(keptKey);
+  return [...words, ...ends, ...years, drawsSetting, seedSetting];
 }
 
 /** Of what is kept, what belongs to the case of a model: it goes with the case where that is sent. */
 export function caseSettings(kept: Readonly<Record<string, string>>, title: string): Record<string, string> {
-  const keys = new Set(keysOf(title));
+  const keys = new Set(settingsOf(title).map(keptKey));
   return Object.fromEntries(Object.entries(kept).filter(([key]) => keys.has(key)));
 }
