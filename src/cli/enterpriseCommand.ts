@@ -1,6 +1,5 @@
 import { decimal, type Decimal } from '../core/number';
 import { nearest } from '../core/nearest';
-import { evaluatePlan } from '../model/values';
 import { onePlanOf, type ForPlants, type OnePlan } from '../present/plans/onePlan/onePlan';
 import { yieldShares } from '../present/plans/onePlan/sentences';
 import { onePlanLines } from '../present/plans/onePlan/table';
@@ -10,7 +9,7 @@ import { breakevenPrice, type CountedByHand, type PlanLine } from '../trade/ente
 import type { Arguments } from './arguments';
 import { planOption, setOption, type CommandHelp } from './commandHelp';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
-import type { Session } from './session';
+import { valuesOfAll, type Session } from './session';
 import { UsageError } from './usage';
 
 export const enterpriseHelp: CommandHelp = {
@@ -134,8 +133,7 @@ export function enterpriseCommand(session: Session, given: Arguments): Outcome {
   if (marked(model).length === 0) {
     throw new UsageError('no yearly budget: the column budget marks no entry. Mark returns and costs.');
   }
-  const values = model.plans.map((each) => (each === plan ? session.values : evaluatePlan(each)));
-  const one = onePlanOf(model, values, model.plans.indexOf(plan), byHandIn(session, given));
+  const one = onePlanOf(model, valuesOfAll(session), model.plans.indexOf(plan), byHandIn(session, given));
   if (one === undefined) return { document: { plan: plan.name, margin: null }, table: '', computed: false };
   return { document: document(session, one), table: people(one), computed: one.budget.margin.isFinite() };
 }

@@ -1,5 +1,3 @@
-import type { CivilDate } from '../trade/civilDate';
-
 /** What the commands need of the machine that they run on. */
 export interface Machine {
   /** The words with which the program was started, as its help repeats them. */
@@ -11,5 +9,6 @@ export interface Machine {
   readonly writeFile: (path: string, text: string) => void;
   /** The page of a live case without a case; undefined where it has not been built. */
   readonly livePage: () => string | undefined;
-  readonly today: () => CivilDate;
+  /** The number of the day. */
+  readonly today: () => number;
 }

@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { dayOf } from '../present/text/dates';
 import type { Machine } from './machine';
 import { runCommand } from './run';
 
@@ -32,10 +33,7 @@ const machine: Machine = {
     const page = livePages.find((place) => existsSync(place));
     return page && readFileSync(page, 'utf8');
   },
-  today: () => {
-    const now = new Date();
-    return { year: now.getFullYear(), month: now.getMonth() + 1, day: now.getDate() };
-  },
+  today: () => dayOf(new Date()),
 };
 
 const { output, messages, status } = runCommand(process.argv.slice(2), machine);

@@ -6,6 +6,7 @@ import type { Cell } from '../model/cell';
 import { cellNamed } from '../model/model';
 import { errorSentence } from '../model/values';
 import { marked } from '../present/theCase/caseOf';
+import type { OutlayRange } from '../present/theCase/years/outlayRange';
 import {
   aYear,
   canBeRate,
@@ -25,19 +26,13 @@ import { numberOf, type Session } from './session';
 import { UsageError } from './usage';
 import { wholeOption } from './wholeOption';
 
-/** Between what the outlay may come to, in the money of the budget. */
-interface OutlayEnds {
-  readonly low: Decimal;
-  readonly high: Decimal;
-}
-
 /** What `payback` is asked, and of which budget. */
 export interface PaybackAsked {
   readonly asked: YearsAsked;
   readonly made: YearsBudget;
   /** In % a year, as it was typed. */
   readonly percent: Decimal;
-  readonly range: OutlayEnds | undefined;
+  readonly range: OutlayRange | undefined;
   /** Why an amount is not known today. */
   readonly unknown: readonly Problem[];
 }
@@ -87,7 +82,7 @@ function outlayOf(session: Session, sides: Sides, made: YearsBudget, options: Op
   return sum(more.map((entry) => entry.more));
 }
 
-function rangeOf(options: Options, outlay: Decimal): OutlayEnds | undefined {
+function rangeOf(options: Options, outlay: Decimal): OutlayRange | undefined {
   const low = numberOf(options['outlay-low'], 'outlay-low');
   const high = numberOf(options['outlay-high'], 'outlay-high');
   if ((low === undefined) !== (high === undefined)) {

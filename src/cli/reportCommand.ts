@@ -3,18 +3,17 @@ import type { LiveCase } from '../files/live/liveCase';
 import { liveFile } from '../files/live/liveFile';
 import type { OpenedModel } from '../files/readModel';
 import { writeTable } from '../files/writeTable';
-import { evaluatePlan } from '../model/values';
 import { plainCase } from '../present/live/plainCase';
 import { createDates } from '../present/text/dates';
 import { createFormat } from '../present/text/numberFormat';
 import { caseOf, type Case } from '../present/theCase/caseOf';
 import { noCaseTexts } from '../present/theCase/noCaseTexts';
-import { dayNumber, isoDate } from '../trade/civilDate';
+import { isoDate } from '../trade/civilDate';
 import type { Arguments } from './arguments';
 import { planOption, setOption, type CommandHelp } from './commandHelp';
 import type { Machine } from './machine';
 import { aligned, type Outcome } from './outcome';
-import type { Session } from './session';
+import { valuesOfAll, type Session } from './session';
 import { UsageError } from './usage';
 
 export const reportHelp: CommandHelp = {
@@ -105,7 +104,7 @@ export function reportCommand(session: Session, given: Arguments, read: ReadFile
   const out = placeIn(given, machine);
   const { model } = session;
   const [plan, against] = comparedIn(session);
-  const values = model.plans.map((one) => evaluatePlan(one));
+  const values = valuesOfAll(session);
   const made = caseOf(model, values, plan, against);
   if (made.kind !== 'made') return without(out, problem('no-case', reasons[made.kind]));
   const page = machine.livePage();
@@ -113,7 +112,7 @@ export function reportCommand(session: Session, given: Arguments, read: ReadFile
     return without(out, problem('no-page', 'page of a live case not built: run npm run build:command.'));
   }
   const format = createFormat('en');
-  const day = dayNumber(machine.today());
+  const day = machine.today();
   const about = { model, values, plan, against: against ?? plan, words: '', prepared: '' };
   const texts = plainCase({ ...about, day: createDates(format.locale).long(day) }, format);
   const text = liveFile(page, texts, liveCaseOf(session, read, given, day));

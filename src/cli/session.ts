@@ -117,6 +117,14 @@ export function openSession(opened: Model, { plan: planName, against: againstNam
   return { model, ...looked, faults, unmet: sidesOf(looked).flatMap((side) => unmetIn(model, side)) };
 }
 
+/** The values of every plan of a session's model, of which those looked at are known. */
+export function valuesOfAll({ model, plan, against, values, againstValues }: Session): Values[] {
+  return model.plans.map((one) => {
+    const known = one === plan ? values : one === against ? againstValues : undefined;
+    return known ?? evaluatePlan(one);
+  });
+}
+
 /** Why the cell that `--result` names has no value today, by plan. */
 export function unknownToday(session: Session, name: string | undefined): Problem[] {
   const { model } = session;

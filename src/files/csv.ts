@@ -1,3 +1,4 @@
+import { shortened } from '../core/shortened';
 import Papa, { type ParseError } from 'papaparse';
 import { problem, type Problem } from '../core/problem';
 
@@ -175,9 +176,8 @@ function unquoted(piece: string): string {
 }
 
 function quoteProblem(text: string, row: number): Problem {
-  const shown = text.length > 60 ? `${text.slice(0, 60)}…` : text;
   const fix = 'Close every quote, and write a quote that belongs to the text twice ("").';
-  return problem('unmatched-quote', `unmatched quote: ${shown}. ${fix}`, { row, text });
+  return problem('unmatched-quote', `unmatched quote: ${shortened(text, 60)}. ${fix}`, { row, text });
 }
 
 function lineEndOf(raw: string): LineEnd | '' {

@@ -1,3 +1,4 @@
+import { shortened } from '../core/shortened';
 import { problem, type Problem } from '../core/problem';
 import { recordSlices, type CsvRecord, type Delimiter } from './csv';
 import { tableKinds, type TableKind } from './tableKind';
@@ -64,7 +65,7 @@ function repeatedColumn(name: string): Problem {
 function refusalOf(names: readonly string[], kind: TableKind): Problem {
   if (names.length === 0) return emptyFile(kind, 'nothing in the file: no row at all');
   const found = names.join(', ');
-  const text = found.length > 200 ? `${found.slice(0, 200)}…` : found;
+  const text = shortened(found, 200);
   const byTabs = names
     .join(',')
     .split('\t')

@@ -13,16 +13,22 @@ export interface LiveCase {
   readonly against: string;
   /** Texts of choices by their keys, as the shelf keeps them: own words, the outlay and its years, draws. */
   readonly choices: Readonly<Record<string, string>>;
-  /** Where Raftmargin was when it made the file; blank from the command line or from a file. */
+  /** Where Raftmargin was when it made the file; blank from the command line, and where that is not on the web. */
   readonly address: string;
 }
 
 const format = 1;
 
+/** An address of the web, or blank: it becomes a link, and a place on a machine is nobody's business. */
+function webAddress(text: string): string {
+  return /^https?:\/\/[^\s"<>]+$/.test(text) ? text : '';
+}
+
 /** The case as the JSON text of a data block in HTML: it holds no `<`. */
-export function liveCaseText({ file, ...rest }: LiveCase): string {
+export function liveCaseText({ file, address, ...rest }: LiveCase): string {
   const model = toBase64(file.bytes);
-  const data = { format, name: cleanName(file.name), model, sum: textSum([model]), ...rest };
+  const of = { name: cleanName(file.name), model, sum: textSum([model]), address: webAddress(address) };
+  const data = { format, ...of, ...rest };
   return JSON.stringify(data).replaceAll('<', '\\u003c');
 }
 
@@ -51,11 +57,6 @@ function dataIn(json: string): Readonly<Record<string, unknown>> | undefined {
   } catch {
     return undefined;
   }
-}
-
-/** An address of the web, or blank: it becomes a link. */
-function webAddress(text: string): string {
-  return /^https?:\/\/[^\s"<>]+$/.test(text) ? text : '';
 }
 
 /** The case in such a text, or why there is none. Never throws. */

@@ -1,3 +1,5 @@
+import { shortened } from '../../core/shortened';
+
 /** Characters of a name that fit below a page in two lines. */
 const longest = 140;
 
@@ -7,6 +9,5 @@ const longest = 140;
  * @param at the day on which it is printed, in the time zone of the browser
  */
 export function paperFoot(name: string, at: Date, locale: string): string {
-  const short = name.length > longest ? `${name.slice(0, longest)}…` : name;
-  return `${short.replace(/\s+/g, ' ')} · ${new Intl.DateTimeFormat(locale, { dateStyle: 'long' }).format(at)}`;
+  return `${shortened(name, longest).replace(/\s+/g, ' ')} · ${new Intl.DateTimeFormat(locale, { dateStyle: 'long' }).format(at)}`;
 }

@@ -30,9 +30,14 @@ export function momentWriter(locale: string): (at: number) => string {
   return (at) => format.format(at);
 }
 
+/** The number of the day of a date, in the time zone of the machine. */
+export function dayOf(now: Date): number {
+  return dayNumber({ year: now.getFullYear(), month: now.getMonth() + 1, day: now.getDate() });
+}
+
 /** The Monday of the week of a date, in the time zone of the browser. */
 export function mondayOf(now: Date): number {
-  const day = dayNumber({ year: now.getFullYear(), month: now.getMonth() + 1, day: now.getDate() });
+  const day = dayOf(now);
   return day - weekday(day) + 1;
 }
 

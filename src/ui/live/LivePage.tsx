@@ -12,7 +12,7 @@ import { PageContext, usePage } from '../app/pageContext';
 import { localFormat } from '../app/preferences/localFormat';
 import { createScheme } from '../app/preferences/scheme';
 import { createFootLine } from '../kit/paper/footLine';
-import { titleParts } from '../kit/sections/Title';
+import { TitleHeading } from '../kit/sections/TitleHeading';
 import { TheCase } from '../screens/theCase/TheCase';
 import { createSentState } from './sentState';
 import { NumbersToMove } from './NumbersToMove';
@@ -62,25 +62,13 @@ export function LivePage(props: { live: LiveCase }): JSX.Element {
 }
 
 function Head(props: { day: string }): JSX.Element {
-  const { store } = usePage();
-  const parts = createMemo(() => titleParts(store.shape().title));
   const day = (): string => {
     const number = readIsoDate(props.day);
     return number === undefined ? '' : createDates(localFormat.locale).long(number);
   };
   return (
     <div class="title">
-      <h1>
-        <bdi>{parts()[0] || store.origin().name}</bdi>
-        <Show when={parts()[1]}>
-          {(rest) => (
-            <span class="subtitle">
-              {' '}
-              <bdi>{rest()}</bdi>
-            </span>
-          )}
-        </Show>
-      </h1>
+      <TitleHeading />
       <p class="quiet">
         {madeLine(day())} {liveTexts.private}
       </p>

@@ -3,14 +3,12 @@ import { decimal, isNumberText } from '../../core/number';
 import { wordsOf } from '../../model/choices';
 import { liveTexts } from '../../present/live/liveTexts';
 import type { Movable } from '../../present/live/movable';
-import { planRemark } from '../../present/numbers/spokenField';
 import { letterOf } from '../../present/text/planLetter';
 import { printedUnit } from '../../present/text/printedUnit';
-import { usePage } from '../app/pageContext';
 import { localFormat } from '../app/preferences/localFormat';
 import { rowId } from '../app/store/entryNavigation';
 import { Link } from '../kit/Link';
-import { EntryValue } from '../screens/numbers/EntryValue';
+import { EntryColumn } from '../screens/numbers/EntryColumn';
 import { RangeAsked } from '../screens/numbers/RangeAsked';
 import type { SentRows } from './sentRows';
 
@@ -25,7 +23,17 @@ export function NumberRow(props: { movable: Movable; rows: SentRows }): JSX.Elem
         <bdi>{props.movable.cell.label}</bdi>
         <span class="leader" aria-hidden="true" />
       </div>
-      <For each={props.movable.plans}>{(plan, column) => <PlanValue {...props} plan={plan} column={column()} />}</For>
+      <For each={props.movable.plans}>
+        {(plan, column) => (
+          <EntryColumn
+            cell={props.movable.cell}
+            plan={plan}
+            column={column()}
+            columns={props.movable.plans}
+            varies={props.movable.plans.length > 1}
+          />
+        )}
+      </For>
       <span class="unit">{printedUnit(props.movable.cell.unitText)}</span>
       <For each={props.movable.plans}>{(plan) => <RangeAsked cell={props.movable.cell} plan={plan} />}</For>
       <Show when={isChanged()}>
@@ -38,30 +46,6 @@ export function NumberRow(props: { movable: Movable; rows: SentRows }): JSX.Elem
         </p>
       </Show>
     </li>
-  );
-}
-
-interface PlanValueProps {
-  readonly movable: Movable;
-  readonly plan: number;
-  readonly column: number;
-}
-
-function PlanValue(props: PlanValueProps): JSX.Element {
-  const { store } = usePage();
-  const varies = (): boolean => props.movable.plans.length > 1;
-  const letter = (): string => (varies() ? letterOf(props.column, props.movable.plans.length) : '');
-  const own = createMemo(() => store.shown(props.plan, props.movable.cell.id).content?.own === true);
-  const name = (): string => store.shape().plans[props.plan]?.name ?? '';
-  return (
-    <div class="value" classList={{ 'of-a': letter() === 'A', 'of-b': letter() === 'B' }}>
-      <Show when={letter()}>
-        <span class="letter" aria-hidden="true">
-          {letter()}
-        </span>
-      </Show>
-      <EntryValue cell={props.movable.cell} plan={props.plan} remark={planRemark(name(), own(), varies())} />
-    </div>
   );
 }
 

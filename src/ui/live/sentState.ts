@@ -22,11 +22,10 @@ export function createSentState(live: LiveCase): PageState {
   compared.setAgainst(live.against);
   const choice = createChoice(store, compared);
   choice.restore(live.choices);
-  const lesson = createLessonState(store, choice);
   const [covered] = createSignal(0);
   return {
     store,
-    lesson: { ...lesson, isHiding: () => false, isHidden: () => false },
+    lesson: createLessonState(store, choice),
     drafts: createDrafts(store),
     compared,
     choice,

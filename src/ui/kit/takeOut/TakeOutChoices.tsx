@@ -7,8 +7,7 @@ import { sourceLine } from '../../../present/table/sourceLine';
 import { takenName } from '../../../present/table/takenName';
 import { takenRows } from '../../../present/table/takenOut';
 import { takeOutTexts } from '../../../present/table/takeOutTexts';
-import { createDates } from '../../../present/text/dates';
-import { dayNumber } from '../../../trade/civilDate';
+import { createDates, dayOf } from '../../../present/text/dates';
 import { download, downloadBlob } from '../../app/files/saving';
 import { usePage } from '../../app/pageContext';
 import { localFormat } from '../../app/preferences/localFormat';
@@ -22,9 +21,7 @@ import type { TakenThing } from './takenThing';
 const byteOrderMark = '\ufeff';
 
 function today(): string {
-  const now = new Date();
-  const day = dayNumber({ year: now.getFullYear(), month: now.getMonth() + 1, day: now.getDate() });
-  return createDates(localFormat.locale).long(day);
+  return createDates(localFormat.locale).long(dayOf(new Date()));
 }
 
 /** What can be done with a table or a chart. */

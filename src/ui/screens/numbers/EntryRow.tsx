@@ -1,4 +1,3 @@
-import { letterOf } from '../../../present/text/planLetter';
 import { createMemo, createSignal, For, Index, lazy, Show, Suspense, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import type { Problem } from '../../../core/problem';
@@ -8,11 +7,10 @@ import { printedUnit } from '../../../present/text/printedUnit';
 import { LinkedSentence } from '../../kit/sections/LinkedSentence';
 import { PlanLetter } from '../../kit/PlanLetter';
 import { usePage, PageContext } from '../../app/pageContext';
-import { EntryValue } from './EntryValue';
+import { EntryColumn } from './EntryColumn';
 import { createFollowing } from './following';
 import { NumberText } from '../../kit/numbers/NumberText';
 import { entryTexts } from '../../../present/numbers/entryTexts';
-import { planRemark } from '../../../present/numbers/spokenField';
 import { differenceText } from '../../../present/numbers/valueText';
 import { remarksOf, remarkText, sameRemarks, type Remark } from '../../../present/numbers/remarks';
 import { RangeAsked } from './RangeAsked';
@@ -97,30 +95,6 @@ function Details(props: { cell: Cell; columns: readonly number[]; id: string }):
     <Suspense>
       <EntryDetails {...props} />
     </Suspense>
-  );
-}
-
-interface EntryColumnProps extends Omit<EntryRowProps, 'faults' | 'near'> {
-  readonly plan: number;
-  readonly column: number;
-}
-
-function EntryColumn(props: EntryColumnProps): JSX.Element {
-  const { store } = usePage();
-  const letter = (): string => (props.varies ? letterOf(props.column, props.columns.length) : '');
-  const planName = (): string => store.shape().plans[props.plan]?.name ?? '';
-  const own = createMemo(() => store.shown(props.plan, props.cell.id).content?.own === true);
-  const remark = (): string => planRemark(planName(), own(), props.varies);
-  return (
-    <div class="value" classList={{ 'of-a': letter() === 'A', 'of-b': letter() === 'B' }}>
-      <Show when={letter()}>
-        <span class="letter" aria-hidden="true">
-          {letter()}
-        </span>
-        <span class="heard">{entryTexts.valueOf(planName())}</span>
-      </Show>
-      <EntryValue cell={props.cell} plan={props.plan} remark={remark()} />
-    </div>
   );
 }
 

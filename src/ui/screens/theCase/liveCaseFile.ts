@@ -2,8 +2,8 @@ import { liveFile } from '../../../files/live/liveFile';
 import { liveTexts } from '../../../present/live/liveTexts';
 import { plainCase } from '../../../present/live/plainCase';
 import { preparedLine } from '../../../present/theCase/ownWordsTexts';
-import { createDates } from '../../../present/text/dates';
-import { dayNumber, isoDate } from '../../../trade/civilDate';
+import { createDates, dayOf } from '../../../present/text/dates';
+import { isoDate } from '../../../trade/civilDate';
 import { ownAddress } from '../../app/files/modelLink';
 import { download, fileText } from '../../app/files/saving';
 import { localFormat } from '../../app/preferences/localFormat';
@@ -26,17 +26,6 @@ async function emptyPage(): Promise<string> {
   return answer.text();
 }
 
-function todayNumber(): number {
-  const now = new Date();
-  return dayNumber({ year: now.getFullYear(), month: now.getMonth() + 1, day: now.getDate() });
-}
-
-/** Where the app can be reached by others; blank where it is no address of the web. */
-function webAddress(): string {
-  const address = ownAddress();
-  return /^https?:/.test(address) ? address : '';
-}
-
 function fileNameOf(name: string): string {
   return `${name.replace(/\.[^.]*$/, '')}.html`;
 }
@@ -45,7 +34,7 @@ function fileNameOf(name: string): string {
 export async function saveLive({ store, choice, plan, from }: Sent): Promise<string> {
   const [model, { name }] = [store.model(), store.origin()];
   const words = ownWords(choice, () => model.title);
-  const today = todayNumber();
+  const today = dayOf(new Date());
   const texts = plainCase(
     {
       model,
@@ -64,7 +53,7 @@ export async function saveLive({ store, choice, plan, from }: Sent): Promise<str
     plan: model.plans[plan]?.name ?? '',
     against: model.plans[from]?.name ?? '',
     choices: caseSettings(choice.kept(), model.title),
-    address: webAddress(),
+    address: ownAddress(),
   };
   try {
     const made = liveFile(await emptyPage(), texts, live);

@@ -1,7 +1,7 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { Model } from '../../../../model/model';
 import type { Values } from '../../../../model/values';
-import { titleParts } from '../../../kit/sections/Title';
+import { titleParts } from '../../../kit/sections/TitleHeading';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { FigureTable } from './FigureTable';
 import { givenFigures, resultFigures } from '../../../../present/lesson/figures';

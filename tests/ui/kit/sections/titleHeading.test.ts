@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { expect, test } from 'vitest';
-import { titleParts } from '../../../../src/ui/kit/sections/Title';
+import { titleParts } from '../../../../src/ui/kit/sections/TitleHeading';
 
 test.each([
   ['Does it pay? A farm', ['Does it pay?', 'A farm']],
