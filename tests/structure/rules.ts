@@ -5,7 +5,7 @@ import type { Source } from './source';
 type Rule = (source: Source) => string[];
 
 /** The folders that give the same result for the same model, whenever and wherever they run. */
-const PLAIN = ['core', 'formula', 'model', 'trade', 'study', 'files', 'present'];
+const PLAIN = ['language', 'core', 'formula', 'model', 'trade', 'study', 'files', 'present'];
 
 /** Ways to read the clock or chance that are part of the language, so that no compiler can refuse them. */
 const CLOCK_AND_CHANCE = ['new Date()', 'Date()', 'Date.now', 'Math.random'];

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import type { Way } from '../../study/best';
@@ -40,17 +41,17 @@ function at(x: Decimal, { moved }: BestPlanContext, format: Format): string {
 
 function namesOf({ plans }: BestPlanContext, best: readonly number[]): Phrase {
   const names = listed(best.map((plan) => plans[plan]?.name ?? ''));
-  return best.length > 1 ? [...names, ...plainly(' alike')] : names;
+  return best.length > 1 ? [...names, ...plainly(wording` alike`)] : names;
 }
 
 /** `Foam cube has the lowest Cost of a plant`. */
 function claim(matter: BestPlanContext, best: readonly number[]): Phrase {
   if (best.length === 0) return say`no plan has a ${matter.result.label} that can be computed`;
-  return say`${namesOf(matter, best)} ${plainly(`${best.length > 1 ? 'have' : 'has'} the ${matter.way}`)} ${matter.result.label}`;
+  return say`${namesOf(matter, best)} ${plainly(wording`${best.length > 1 ? 'have' : 'has'} the ${matter.way}`)} ${matter.result.label}`;
 }
 
 function inShort(matter: BestPlanContext, best: readonly number[]): Phrase {
-  return best.length === 0 ? plainly('none that can be computed') : namesOf(matter, best);
+  return best.length === 0 ? plainly(wording`none that can be computed`) : namesOf(matter, best);
 }
 
 function between(matter: BestPlanContext, from: Decimal, to: Decimal, format: Format): Phrase {
@@ -63,9 +64,10 @@ function oneByOne(matter: BestPlanContext, format: Format): Phrase {
   return stretches.flatMap(({ to, best, isBehind }, i): Phrase => {
     const said = i === isTold || best.length === 0 ? claim(matter, best) : inShort(matter, best);
     const next = stretches[i + 1];
-    if (i === 0) return say`${plainly(next?.isBehind === true ? 'Up to' : 'Below')} ${at(to, matter, format)}, ${said}`;
-    const start = isBehind ? 'above that' : 'from there';
-    if (next === undefined) return say`; ${plainly(isBehind ? start : 'from there on')}, ${said}`;
+    if (i === 0)
+      return say`${plainly(next?.isBehind === true ? wording`Up to` : wording`Below`)} ${at(to, matter, format)}, ${said}`;
+    const start = isBehind ? wording`above that` : wording`from there`;
+    if (next === undefined) return say`; ${plainly(isBehind ? start : wording`from there on`)}, ${said}`;
     return say`; ${plainly(start)} to ${at(to, matter, format)}, ${said}`;
   });
 }
@@ -106,7 +108,7 @@ function todayInOrder({ result, today, plans, way }: BestPlanContext, format: Fo
 function never({ plans, stretches }: BestPlanContext): Phrase {
   const names = plans.flatMap(({ name }, p) => (stretches.some(({ best }) => best.includes(p)) ? [] : name));
   if (names.length === 0 || stretches.length === 0) return [];
-  const verb = names.length === 1 ? ' has it nowhere there.' : ' have it nowhere there.';
+  const verb = names.length === 1 ? wording` has it nowhere there.` : wording` have it nowhere there.`;
   return [...listed(names, mostNames), ...plainly(verb)];
 }
 

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import type { Way } from '../../study/best';
@@ -31,10 +32,10 @@ export function beyondSentence(matter: BeyondContext, format: Format): Phrase {
   const [best, ...alike] = bestBeyond(numbers, compared, way);
   if (best === undefined) return [];
   const value = spoken(numbers[best]!, result.unit, format);
-  const which = `has the ${way}`;
+  const which = wording`has the ${way}`;
   if (alike.length === 0)
     return say`Plan ${lettered(plans[best]!)}, ${plainly(which)} ${result.label} of all: ${value}.`;
-  const names = [best, ...alike].flatMap((p, i) => [...plainly(i === 0 ? '' : ' and '), ...lettered(plans[p]!)]);
+  const names = [best, ...alike].flatMap((p, i) => [...plainly(i === 0 ? '' : wording` and `), ...lettered(plans[p]!)]);
   return say`Plans ${names}, have the ${plainly(way)} ${result.label} of all: ${value}.`;
 }
 
@@ -43,12 +44,12 @@ function others({ result, plans, numbers, compared }: BeyondContext, format: For
   const further = plans.map((_plan, p) => p).filter((p) => !compared.includes(p));
   const told = further.slice(0, mostTold).flatMap((p, i): Phrase => {
     const number = numbers[p]!;
-    const value = number.isFinite() ? say`${spoken(number, result.unit, format)}` : plainly('no value');
+    const value = number.isFinite() ? say`${spoken(number, result.unit, format)}` : plainly(wording`no value`);
     return say`${plainly(i === 0 ? '' : '; ')}${lettered(plans[p]!)}, ${value}`;
   });
   const rest = further.length - mostTold;
-  const more = rest > 0 ? plainly(`; and ${rest} more`) : [];
-  const lead = further.length === 1 ? 'in the other plan' : 'in the other plans';
+  const more = rest > 0 ? plainly(wording`; and ${rest} more`) : [];
+  const lead = further.length === 1 ? wording`in the other plan` : wording`in the other plans`;
   return say`${result.label} ${plainly(lead)}: ${told}${more}.`;
 }
 

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, sum, type Decimal } from '../../core/number';
 import { parseUnit, type Unit } from '../../core/unit';
 import { currencyOf } from '../../model/budgetFaults';
@@ -108,7 +109,7 @@ export function costsFinding(
   const at = (amount: Decimal): string => spoken(amount, costs.unit, format);
   const least =
     best === undefined
-      ? plainly('The costs cannot be added up in any plan today.')
+      ? plainly(wording`The costs cannot be added up in any plan today.`)
       : alike.length > 0
         ? say`${[best, ...alike].map((p) => plans[p]?.name ?? '').join(', ')} spend the least, ${at(costs.totals[best]!)} each.`
         : say`${plans[best]?.name ?? ''} spends the least: ${at(costs.totals[best]!)} together.`;

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import type { Way } from '../../study/best';
@@ -26,7 +27,7 @@ const mostNames = 6;
 /** A share of the draws after one that was told in full: `30`. */
 function furtherOf(share: number): string {
   if (share <= 0) return 'none';
-  if (share < 0.005) return 'fewer than 1';
+  if (share < 0.005) return wording`fewer than 1`;
   return String(Math.round(share * 100));
 }
 
@@ -52,7 +53,7 @@ function remarks({ plans, leftOut, odds }: OddsContext): Phrase {
   const none = leftOut.map(({ name }) => name);
   return sentences(
     ties > 0 ? say`Two or more are alike in ${ofHundred(ties)}; such a draw is shared out among them.` : [],
-    isRounded ? plainly('Rounded to whole draws they do not add up to 100.') : [],
+    isRounded ? plainly(wording`Rounded to whole draws they do not add up to 100.`) : [],
     failed > 0
       ? say`In ${ofHundred(failed / draws)} one of the ${plainly(String(plans.length))} cannot be computed; everything here speaks of the rest.`
       : [],
@@ -69,9 +70,9 @@ export function oddsSentences(matter: OddsContext): { readonly main: Phrase; rea
     return { main: say`In no draw can ${result.label} be computed in every plan.`, more: [] };
   if (odds.certain) {
     const best = plans.flatMap(({ name }, p) => (odds.shares[p]! > 0 ? name : []));
-    const verb = best.length > 1 ? 'alike have' : 'has';
+    const verb = best.length > 1 ? wording`alike have` : 'has';
     return {
-      main: say`${listed(best)} ${plainly(`${verb} the ${matter.way}`)} ${result.label} of all ${plainly(String(plans.length))} plans, and no entry with a range moves it in any.`,
+      main: say`${listed(best)} ${plainly(wording`${verb} the ${matter.way}`)} ${result.label} of all ${plainly(String(plans.length))} plans, and no entry with a range moves it in any.`,
       more: remarks(matter),
     };
   }

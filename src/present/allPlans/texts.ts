@@ -1,20 +1,22 @@
+import { wording } from '../../language/wording';
+
 /** Fixed texts about all plans of a model of three or more. */
 export const allPlansTexts = {
-  odds: 'Which plan is the best of all',
-  costs: 'Costs in every plan',
-  bestRegion: 'Which plan is the best where',
-  linesRegion: 'The lines of all plans as numbers',
-  oddsRegion: 'How often each plan is the best',
-  costsRegion: 'Costs in every plan, side by side',
-  plan: 'plan',
-  often: 'best in, per cent of draws',
-  mean: 'on average',
-  none: 'none can be computed',
-  together: 'together',
-  least: 'least',
+  odds: wording`Which plan is the best of all`,
+  costs: wording`Costs in every plan`,
+  bestRegion: wording`Which plan is the best where`,
+  linesRegion: wording`The lines of all plans as numbers`,
+  oddsRegion: wording`How often each plan is the best`,
+  costsRegion: wording`Costs in every plan, side by side`,
+  plan: wording`plan`,
+  often: wording`best in, per cent of draws`,
+  mean: wording`on average`,
+  none: wording`none can be computed`,
+  together: wording`together`,
+  least: wording`least`,
   noValue: '–',
-  noCosts: 'The cost lines of the budget are not in one currency and rhythm, so they cannot be added up.',
+  noCosts: wording`The cost lines of the budget are not in one currency and rhythm, so they cannot be added up.`,
   /** @param exact whether the places are exact rather than float64 */
   bestCaption: (word: string, exact: boolean) =>
-    `Which plan has the ${word}${exact ? '' : ' (being worked out exactly …)'}`,
+    wording`Which plan has the ${word}${exact ? '' : wording` (being worked out exactly …)`}`,
 } as const;

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { CropParts } from '../../model/cropParts';
 import { boardsOf, stageNames, type CropNames } from './stageNames';
 import type { Noun } from '../text/noun';
@@ -23,7 +24,7 @@ export function namesOf(parts: CropParts, stages: number): CropNames {
 
 /** `plants a week`, as a unit or the head of a column. */
 export function plantsAWeek({ plant }: Pick<CropNames, 'plant'>): string {
-  return `${plant.many} a week`;
+  return wording`${plant.many} a week`;
 }
 
 /** `plants a board`. */
@@ -34,7 +35,7 @@ export function plantsABoard({ plant, board }: Pick<CropNames, 'plant' | 'board'
 /** Joins words as a list: `a`, `a and b`, `a, b and c`. */
 function joined(words: readonly string[]): string {
   const [last = '', ...before] = [...words].reverse();
-  return before.length === 0 ? last : `${before.reverse().join(', ')} and ${last}`;
+  return before.length === 0 ? last : wording`${before.reverse().join(', ')} and ${last}`;
 }
 
 /** The boards of some stages, by their numbers: `nursery boards`, `nursery and finishing boards`. */
@@ -44,5 +45,5 @@ export function boardsIn(names: CropNames, numbers: readonly number[]): Phrase {
 
 /** The same, with the stage numbers: `nursery boards (stage 1) and wide boards (stage 2)`; for the first mention. */
 export function boardsFirstMet(names: CropNames, numbers: readonly number[]): Phrase {
-  return plainly(joined(numbers.map((number) => `${boardsOf(names, number - 1).many} (stage ${number})`)));
+  return plainly(joined(numbers.map((number) => wording`${boardsOf(names, number - 1).many} (stage ${number})`)));
 }

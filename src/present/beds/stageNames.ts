@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Cell } from '../../model/cell';
 import type { CropParts } from '../../model/cropParts';
 import type { Noun } from '../text/noun';
@@ -33,7 +34,7 @@ function usualNames(count: number): string[] {
   return Array.from({ length: count }, (_, i) => {
     if (i === count - 1) return 'finishing';
     if (i === 0) return 'nursery';
-    return count === 3 ? 'middle' : `middle ${i}`;
+    return count === 3 ? 'middle' : wording`middle ${i}`;
   });
 }
 
@@ -52,6 +53,6 @@ export function stageNames(parts: CropParts, count: number, board: Noun): string
 
 /** The word for the boards of a stage, by its index: `nursery boards`. */
 export function boardsOf({ stages, board }: CropNames, stage: number): Noun {
-  const name = stages[stage] ?? `stage ${stage + 1}`;
+  const name = stages[stage] ?? wording`stage ${stage + 1}`;
   return { one: `${name} ${board.one}`, many: `${name} ${board.many}` };
 }

@@ -1,8 +1,9 @@
+import { wording } from '../../language/wording';
+
 /** Words of the beds as a whole. */
 export const bedsTexts = {
-  plan: 'Beds of',
-  noSchedule: 'This model has no crop schedule.',
-  makesSchedule:
-    'Entries that the column crop of its file tags with boards, interval, stage 1 time and the like make one.',
-  print: 'Print the beds',
+  plan: wording`Beds of`,
+  noSchedule: wording`This model has no crop schedule.`,
+  makesSchedule: wording`Entries that the column crop of its file tags with boards, interval, stage 1 time and the like make one.`,
+  print: wording`Print the beds`,
 } as const;

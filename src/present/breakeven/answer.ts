@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import type { BreakevenPoints } from '../../study/breakeven';
@@ -68,7 +69,7 @@ function withoutTurn({ range, holds }: BreakevenPoints, claim: Claim, { cell }: 
 }
 
 function oneTurn(at: Decimal, first: Side, claim: Claim, values: Values): Phrase {
-  const [yes, no] = first.above ? ['Below', 'above'] : ['Above', 'below'];
+  const [yes, no] = first.above ? [wording`Below`, 'above'] : [wording`Above`, 'below'];
   return say`${plainly(yes)} ${values.one(at)}, ${claim.above}; ${plainly(no)}, ${claim.not}.`;
 }
 
@@ -122,8 +123,8 @@ export function distance(found: BreakevenPoints, { cell, today, range }: Moved, 
   const values = new Values(cell, format);
   const change = turn.value.minus(today);
   if (change.isZero()) return say`Today’s ${values.one(today)} stands right there.`;
-  const which = turnsOf(found).length > 1 ? say`the nearest, ${values.one(turn.value)}, is` : plainly('that is');
-  const way = plainly(change.gt(0) ? 'a rise' : 'a fall');
+  const which = turnsOf(found).length > 1 ? say`the nearest, ${values.one(turn.value)}, is` : plainly(wording`that is`);
+  const way = plainly(change.gt(0) ? wording`a rise` : wording`a fall`);
   const far = values.asFineAs(turn.value, change.abs());
   const percent = percentOf(change.abs(), today, format);
   const share = percent === '' ? [] : say` (${percent})`;
@@ -175,9 +176,13 @@ export function inShort(
   const [first, ...rest] = turns;
   if (first === undefined) {
     const stays =
-      found.holds === 'nowhere' ? 'stays below' : found.holds === 'everywhere' ? 'stays at or above' : 'does not cross';
+      found.holds === 'nowhere'
+        ? wording`stays below`
+        : found.holds === 'everywhere'
+          ? wording`stays at or above`
+          : wording`does not cross`;
     return say`in ${plan} it ${plainly(stays)} ${at}`;
   }
-  const more = rest.length === 0 ? [] : plainly(` and ${decimal(rest.length).toString()} more`);
+  const more = rest.length === 0 ? [] : plainly(wording` and ${decimal(rest.length).toString()} more`);
   return say`in ${plan} it crosses ${at} at ${values.one(first.value)}${more}`;
 }

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { betterWay, isGain } from '../../trade/betterWay';
@@ -27,9 +28,13 @@ export interface Claim {
 export function ownClaim({ result, target, plan, against }: ClaimSubject, format: Format): Claim {
   const what = against === undefined ? say`${result.label}` : say`${result.label} in ${plan}`;
   if (target.isZero())
-    return { above: say`${what} is 0 or more`, below: say`${what} is below 0`, not: plainly('it is below 0') };
+    return { above: say`${what} is 0 or more`, below: say`${what} is below 0`, not: plainly(wording`it is below 0`) };
   const at = spoken(target, result.unit, format);
-  return { above: say`${what} is at least ${at}`, below: say`${what} is less than ${at}`, not: plainly('it is less') };
+  return {
+    above: say`${what} is at least ${at}`,
+    below: say`${what} is less than ${at}`,
+    not: plainly(wording`it is less`),
+  };
 }
 
 /** The statements about a plan's result less that of the plan compared with. */
@@ -40,15 +45,15 @@ export function differenceClaim(subject: ClaimSubject & { readonly against: stri
     return {
       above: say`${what} is at least ${at}`,
       below: say`${what} is less than ${at}`,
-      not: plainly('it is less'),
+      not: plainly(wording`it is less`),
     };
   }
   if (isGain(result))
-    return { above: say`${plan} pays`, below: say`${plan} does not pay`, not: plainly('it does not') };
+    return { above: say`${plan} pays`, below: say`${plan} does not pay`, not: plainly(wording`it does not`) };
   const way = betterWay(result);
   // At or above 0 the plan has more of the result. Where the result is a cost, that favours the other plan.
   const [yes, no] = way === 'lower' ? [against, plan] : [plan, against];
-  const which = plainly(way === undefined ? 'higher' : `${way} (better)`);
+  const which = plainly(way === undefined ? 'higher' : wording`${way} (better)`);
   return {
     above: say`${yes} has the ${which} ${result.label}`,
     below: say`${no} has the ${which} ${result.label}`,

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { LineName } from '../results/resultLines';
 import type { BreakevenContext } from './sentences';
 import { commonTexts } from '../text/commonTexts';
@@ -7,7 +8,7 @@ export function lineInKey({ subject }: Pick<BreakevenContext, 'subject'>, name: 
   const against = subject.against ?? '';
   if (name === 'against') return commonTexts.planOf('A', against);
   const plan = commonTexts.planOf('B', subject.plan);
-  return name === 'plan' ? plan : `${plan} less ${against}`;
+  return name === 'plan' ? plan : wording`${plan} less ${against}`;
 }
 
 /** The name of a line above its column of a table; for the only line, the result's label. */

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Lever } from '../../model/view';
 import { isGuess, type SearchRange } from '../../study/searchRange';
@@ -24,7 +25,7 @@ export function shownRange(
   if (from === undefined && to === undefined) return { range: usual, own: false, problem: undefined };
   const range = { from: from ?? usual.from, to: to ?? usual.to };
   if (range.from.lt(range.to)) return { range, own: true, problem: undefined };
-  const problem = `range without width: from ${write(range.from)} to ${write(range.to)}. Enter a “from” below the “to”.`;
+  const problem = wording`range without width: from ${write(range.from)} to ${write(range.to)}. Enter a “from” below the “to”.`;
   return { range: usual, own: true, problem };
 }
 

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Searched } from './searched';
 import type { Decimal } from '../../core/number';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
@@ -74,9 +75,9 @@ function standsStill({ points }: QuickStudy, line: ResultLine, leading: LineName
 function still(matter: BreakevenContext, base: Decimal, format: Format): BreakevenSentences {
   const { subject, moved, lines } = matter;
   const reaches = lines.plan.depends || lines.against?.depends === true;
-  const verb = plainly(reaches ? 'does not move' : 'does not touch');
+  const verb = plainly(reaches ? wording`does not move` : wording`does not touch`);
   const stays = spoken(base, subject.result.unit, format);
-  const rest = reaches ? plainly('As things stand it stays at ') : plainly('It stays at ');
+  const rest = reaches ? plainly(wording`As things stand it stays at `) : plainly(wording`It stays at `);
   return {
     main: say`${moved.cell.label} ${verb} ${subjectOf(matter)}.`,
     more: say`${rest}${stays} whatever this entry is.`,

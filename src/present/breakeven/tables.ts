@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { columnDecimals } from '../text/columnDecimals';
@@ -24,10 +25,10 @@ export interface TurnRow {
 const digits = 12;
 
 const happens = {
-  up: 'rises to',
-  down: 'falls below',
+  up: wording`rises to`,
+  down: wording`falls below`,
   touch: 'touches',
-  break: 'changes side without meeting',
+  break: wording`changes side without meeting`,
 } as const;
 
 function whatOf(
@@ -40,7 +41,7 @@ function whatOf(
   if (line !== 'difference')
     return `${line === 'plan' && view === 'alone' ? subject.result.label : (subject[line] ?? '')} ${happens[kind]} ${target}`;
   const whose = `${commonTexts.secondLessFirst} ${happens[kind]} ${target}`;
-  return view === 'both' && kind !== 'break' ? `A and B meet: ${whose}` : whose;
+  return view === 'both' && kind !== 'break' ? wording`A and B meet: ${whose}` : whose;
 }
 
 function changeOf(value: Decimal, today: Decimal, matter: BreakevenContext, format: Format): DataCell {

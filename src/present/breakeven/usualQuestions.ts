@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Dimension } from '../../core/dimension';
 import { isCurrency } from '../../core/unit';
 import type { Cell } from '../../model/cell';
@@ -55,7 +56,7 @@ const plantNoun = /^(?:plant|head|lettuce|crop|piece|bunch)$/;
 
 const kinds: readonly Kind[] = [
   {
-    text: 'How slow may transplanting be?',
+    text: wording`How slow may transplanting be?`,
     fits: (dimension) => perOne(dimension, 'clock', /^(?:plant|head|seedling|plug)$/),
     words: [
       [/transplant/, 4],
@@ -64,7 +65,7 @@ const kinds: readonly Kind[] = [
     least: 2,
   },
   {
-    text: 'How dear may an hour be?',
+    text: wording`How dear may an hour be?`,
     fits: (dimension) => {
       const { money, clock, counts, other } = powers(dimension);
       return money === 1 && clock === -1 && counts.size === 0 && !other;
@@ -77,7 +78,7 @@ const kinds: readonly Kind[] = [
     least: 1,
   },
   {
-    text: 'How low may the price fall?',
+    text: wording`How low may the price fall?`,
     fits: (dimension) => perOne(dimension, 'money', plantNoun),
     words: [
       [/\bprice\b/, 4],
@@ -88,7 +89,7 @@ const kinds: readonly Kind[] = [
     least: 3,
   },
   {
-    text: 'What may a plug cost?',
+    text: wording`What may a plug cost?`,
     fits: (dimension) => perOne(dimension, 'money', /^(?:plug|seedling|holder)$/),
     words: [
       [/\bprice\b|\bcosts?\b/, 2],

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { functionHelp, type FunctionHelp } from './functionHelp';
 import { operatorHelp, type OperatorHelp } from './operatorHelp';
 import { refusedHelp, type RefusedHelp } from './refusedHelp';
@@ -22,25 +23,23 @@ export interface FormulaHelp {
 export function formulaHelp(): FormulaHelp {
   return {
     functions: {
-      heading: 'Functions',
-      intro: 'Write the name, then the values in brackets with commas between them.',
+      heading: wording`Functions`,
+      intro: wording`Write the name, then the values in brackets with commas between them.`,
       entries: functionHelp(),
     },
     operators: {
-      heading: 'Signs',
-      intro: 'Each has its order: 1 is done first; of one order, the left comes first.',
+      heading: wording`Signs`,
+      intro: wording`Each has its order: 1 is done first; of one order, the left comes first.`,
       entries: operatorHelp(),
     },
     units: {
-      heading: 'Units',
-      intro:
-        'Join names by * and /, each with a whole power where wanted: EUR/m^2/year. A formula holds no units and no ' +
-        'factors between them: the entries that it names carry theirs, and the result is converted to its own.',
+      heading: wording`Units`,
+      intro: wording`Join names by * and /, each with a whole power where wanted: EUR/m^2/year. A formula holds no units and no factors between them: the entries that it names carry theirs, and the result is converted to its own.`,
       entries: unitHelp(),
     },
     refused: {
-      heading: 'Not in a formula',
-      intro: 'Each of these is refused before anything is computed, with the reason at the entry.',
+      heading: wording`Not in a formula`,
+      intro: wording`Each of these is refused before anything is computed, with the reason at the entry.`,
       entries: refusedHelp(),
     },
   };

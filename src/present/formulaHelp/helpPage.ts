@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Format } from '../text/numberFormat';
 import { formulaHelp } from './formulaHelp';
 import type { WorkedExample } from './runExample';
@@ -23,7 +24,7 @@ function exampleLine({ formula, given, value, unit }: WorkedExample, format: For
   const result =
     typeof value === 'boolean' ? truths[`${value}`] : [format.value(value, undefined), unit].join(' ').trim();
   const inputs = given.map(({ name, number, unit: of }) => [name, '=', format.written(number), of].join(' ').trim());
-  return `${formula} gives ${result}${inputs.length > 0 ? `, with ${inputs.join(', ')}` : ''}`;
+  return wording`${formula} gives ${result}${inputs.length > 0 ? wording`, with ${inputs.join(', ')}` : ''}`;
 }
 
 function unitText({ name, factor, base }: UnitHelp): string {
@@ -45,7 +46,7 @@ export function helpPage(format: Format): HelpSection[] {
       ...operators,
       items: operators.entries.map(({ sign, meaning, precedence, takes, example }) => ({
         term: sign,
-        lines: [`${meaning} ${takes} Order ${precedence}.`, exampleLine(example, format)],
+        lines: [wording`${meaning} ${takes} Order ${precedence}.`, exampleLine(example, format)],
       })),
     },
     {
@@ -59,7 +60,7 @@ export function helpPage(format: Format): HelpSection[] {
       ...refused,
       items: refused.entries.map(({ what, refused: wrong, instead, example }) => ({
         term: what,
-        lines: [`Refused: ${wrong}`, instead, exampleLine(example, format)],
+        lines: [wording`Refused: ${wrong}`, instead, exampleLine(example, format)],
       })),
     },
   ];

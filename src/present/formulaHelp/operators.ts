@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Example, ExampleCell } from '../../formula/example';
 
 /** A sign of formulas: what it means, its precedence, and what it takes. */
@@ -12,9 +13,9 @@ export interface Operator {
   readonly example: Example;
 }
 
-const oneUnit = 'Takes two numbers of one kind, in any of its units, such as week and day, and gives that kind.';
-const compares = 'Takes two numbers of one kind and gives true or false.';
-const conditions = 'Takes two conditions and gives true or false.';
+const oneUnit = wording`Takes two numbers of one kind, in any of its units, such as week and day, and gives that kind.`;
+const compares = wording`Takes two numbers of one kind and gives true or false.`;
+const conditions = wording`Takes two conditions and gives true or false.`;
 
 const week: ExampleCell = ['stay', '2', 'week'];
 const day: ExampleCell = ['turnaround', '3', 'day'];
@@ -25,7 +26,7 @@ const cost: ExampleCell = ['cost', '0.65', 'EUR/head'];
 const market: ExampleCell = ['market', '4500', 'head/week'];
 
 function comparison(sign: string, meaning: string, gives: 'true' | 'false'): Operator {
-  const example = { formula: `stay ${sign} turnaround`, gives, cells: [week, day] };
+  const example = { formula: wording`stay ${sign} turnaround`, gives, cells: [week, day] };
   return { sign, meaning, precedence: 6, takes: compares, example };
 }
 
@@ -33,85 +34,85 @@ function comparison(sign: string, meaning: string, gives: 'true' | 'false'): Ope
 export const operators: readonly Operator[] = [
   {
     sign: '( )',
-    meaning: 'What stands in brackets is done first.',
+    meaning: wording`What stands in brackets is done first.`,
     precedence: 1,
-    takes: 'Takes anything and gives it.',
+    takes: wording`Takes anything and gives it.`,
     example: { formula: '(2 + 3) * 4', gives: '20' },
   },
   {
     sign: '^',
-    meaning: 'To the power of. The right one comes first: 2 ^ 3 ^ 2 is 2 ^ 9.',
+    meaning: wording`To the power of. The right one comes first: 2 ^ 3 ^ 2 is 2 ^ 9.`,
     precedence: 2,
-    takes: 'Takes plain numbers, or a number in a unit and a written whole power, which raises the unit as well.',
+    takes: wording`Takes plain numbers, or a number in a unit and a written whole power, which raises the unit as well.`,
     example: { formula: 'side ^ 2', gives: '1.44', unit: 'm^2', cells: [side] },
   },
   {
     sign: '-…',
-    meaning: 'The opposite, before a value. A power comes before it: -2 ^ 2 is -4.',
+    meaning: wording`The opposite, before a value. A power comes before it: -2 ^ 2 is -4.`,
     precedence: 3,
-    takes: 'Takes a number in any unit and gives that kind.',
+    takes: wording`Takes a number in any unit and gives that kind.`,
     example: { formula: '-2 ^ 2', gives: '-4' },
   },
   {
     sign: 'not',
-    meaning: 'True where the condition is false.',
+    meaning: wording`True where the condition is false.`,
     precedence: 3,
-    takes: 'Takes a condition, in brackets where it is a comparison, and gives true or false.',
+    takes: wording`Takes a condition, in brackets where it is a comparison, and gives true or false.`,
     example: { formula: 'not (stay > turnaround)', gives: 'false', cells: [week, day] },
   },
   {
     sign: '*',
-    meaning: 'Times.',
+    meaning: wording`Times.`,
     precedence: 4,
-    takes: 'Takes numbers in any units and gives the product of the units, converted to the unit of the entry.',
+    takes: wording`Takes numbers in any units and gives the product of the units, converted to the unit of the entry.`,
     example: { formula: 'price * heads', gives: '4000', unit: 'EUR/week', cells: [price, heads] },
   },
   {
     sign: '/',
-    meaning: 'Divided by. Nothing can be divided by 0.',
+    meaning: wording`Divided by. Nothing can be divided by 0.`,
     precedence: 4,
-    takes: 'Takes numbers in any units and gives the quotient of the units; two of one kind give a plain number.',
+    takes: wording`Takes numbers in any units and gives the quotient of the units; two of one kind give a plain number.`,
     example: { formula: 'stay / turnaround * 3', gives: '14', cells: [week, day] },
   },
   {
     sign: '+',
-    meaning: 'Plus.',
+    meaning: wording`Plus.`,
     precedence: 5,
-    takes: `${oneUnit} A written 0 fits any kind.`,
+    takes: wording`${oneUnit} A written 0 fits any kind.`,
     example: { formula: 'stay + turnaround', gives: '17', unit: 'day', cells: [week, day] },
   },
   {
     sign: '-',
-    meaning: 'Minus.',
+    meaning: wording`Minus.`,
     precedence: 5,
-    takes: `${oneUnit} A written 0 fits any kind.`,
+    takes: wording`${oneUnit} A written 0 fits any kind.`,
     example: { formula: 'price - cost', gives: '0.15', unit: 'EUR/head', cells: [price, cost] },
   },
-  comparison('<', 'Below.', 'false'),
-  comparison('<=', 'At most.', 'false'),
-  comparison('>', 'Above.', 'true'),
-  comparison('>=', 'At least.', 'true'),
-  comparison('==', 'Equal: two numbers are that when they differ by at most 1e-12 of the larger.', 'false'),
-  comparison('!=', 'Not equal.', 'true'),
+  comparison('<', wording`Below.`, 'false'),
+  comparison('<=', wording`At most.`, 'false'),
+  comparison('>', wording`Above.`, 'true'),
+  comparison('>=', wording`At least.`, 'true'),
+  comparison('==', wording`Equal: two numbers are that when they differ by at most 1e-12 of the larger.`, 'false'),
+  comparison('!=', wording`Not equal.`, 'true'),
   {
     sign: 'and',
-    meaning: 'True where both are true. The second is not looked at where the first is false.',
+    meaning: wording`True where both are true. The second is not looked at where the first is false.`,
     precedence: 7,
     takes: conditions,
     example: { formula: 'price > cost and heads <= market', gives: 'false', cells: [price, cost, heads, market] },
   },
   {
     sign: 'or',
-    meaning: 'True where at least one is true. The second is not looked at where the first is true.',
+    meaning: wording`True where at least one is true. The second is not looked at where the first is true.`,
     precedence: 8,
     takes: conditions,
     example: { formula: 'price > cost or heads <= market', gives: 'true', cells: [price, cost, heads, market] },
   },
   {
     sign: '… ? … : …',
-    meaning: 'The first value where the condition is true, else the second. Only the one chosen is computed.',
+    meaning: wording`The first value where the condition is true, else the second. Only the one chosen is computed.`,
     precedence: 9,
-    takes: 'Takes a condition, then two numbers of one kind or two conditions, and gives that kind.',
+    takes: wording`Takes a condition, then two numbers of one kind or two conditions, and gives that kind.`,
     example: {
       formula: 'heads > market ? market : heads',
       gives: '4500',

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Example, ExampleCell } from '../../formula/example';
 import type { Runnable } from './runExample';
 
@@ -24,39 +25,39 @@ const batches: ExampleCell = ['batches', '17', ''];
 /** Refusals about how a formula is written. */
 const writing: readonly Refusal[] = [
   {
-    what: 'A sign or a name before what is computed',
+    what: wording`A sign or a name before what is computed`,
     refused: { formula: 'cost = seconds * wage', unit: 'EUR/plant', cells: [seconds, wage] },
-    instead: 'Give each result an entry of its own, and write only what is computed.',
+    instead: wording`Give each result an entry of its own, and write only what is computed.`,
     example: { formula: 'seconds * wage', gives: '0.06', unit: 'EUR/plant', cells: [seconds, wage] },
   },
   {
-    what: 'A sign left out',
+    what: wording`A sign left out`,
     refused: { formula: '2 (heads + least)', unit: 'head/week', cells: [heads, least] },
-    instead: 'Write * to multiply.',
+    instead: wording`Write * to multiply.`,
     example: { formula: '2 * (heads + least)', gives: '12000', unit: 'head/week', cells: [heads, least] },
   },
   {
-    what: 'Signs of print',
+    what: wording`Signs of print`,
     refused: { formula: 'price × heads', unit: 'EUR/week', cells: [price, heads] },
-    instead: 'Write * / - and <= >= !=.',
+    instead: wording`Write * / - and <= >= !=.`,
     example: { formula: 'price * heads', gives: '4000', unit: 'EUR/week', cells: [price, heads] },
   },
   {
-    what: 'A decimal comma',
+    what: wording`A decimal comma`,
     refused: { formula: '1,5 * heads', unit: 'head/week', cells: [heads] },
-    instead: 'Write a point in formulas; the comma parts the values of a function.',
+    instead: wording`Write a point in formulas; the comma parts the values of a function.`,
     example: { formula: '1.5 * heads', gives: '7500', unit: 'head/week', cells: [heads] },
   },
   {
-    what: 'A plus before a value',
+    what: wording`A plus before a value`,
     refused: { formula: '+heads', unit: 'head/week', cells: [heads] },
-    instead: 'Leave it out.',
+    instead: wording`Leave it out.`,
     example: { formula: 'heads', gives: '5000', unit: 'head/week', cells: [heads] },
   },
   {
-    what: 'A number of more than 15 digits',
+    what: wording`A number of more than 15 digits`,
     refused: { formula: '3.1415926535897932 * 2' },
-    instead: 'Give it an input of its own, which may have 34.',
+    instead: wording`Give it an input of its own, which may have 34.`,
     example: {
       formula: 'turn_of_a_wheel * 2',
       gives: '6.2831853071795864',
@@ -64,21 +65,21 @@ const writing: readonly Refusal[] = [
     },
   },
   {
-    what: 'The rest of a division',
+    what: wording`The rest of a division`,
     refused: { formula: 'batches mod 5', cells: [batches] },
-    instead: 'Take the whole part away.',
+    instead: wording`Take the whole part away.`,
     example: { formula: 'batches - 5 * floor(batches / 5)', gives: '2', cells: [batches] },
   },
   {
-    what: 'Text in quotes',
+    what: wording`Text in quotes`,
     refused: { formula: 'media == "reusable" ? 1 : 0', cells: [kind] },
-    instead: 'Let a number stand for each kind, and compare it.',
+    instead: wording`Let a number stand for each kind, and compare it.`,
     example: { formula: 'media == 2 ? 1 : 0', gives: '1', cells: [kind] },
   },
   {
-    what: 'Lists, tables and spans',
+    what: wording`Lists, tables and spans`,
     refused: { formula: 'max([heads, market])', unit: 'head/week', cells: [heads, market] },
-    instead: 'Name each entry.',
+    instead: wording`Name each entry.`,
     example: { formula: 'max(heads, market)', gives: '5000', unit: 'head/week', cells: [heads, market] },
   },
 ];
@@ -86,21 +87,21 @@ const writing: readonly Refusal[] = [
 /** Refusals about units. */
 const units: readonly Refusal[] = [
   {
-    what: 'A per cent sign',
+    what: wording`A per cent sign`,
     refused: { formula: 'price * (1 - 5 %)', unit: 'EUR/head', cells: [price] },
-    instead: 'Give an entry the unit % and write its name alone.',
+    instead: wording`Give an entry the unit % and write its name alone.`,
     example: { formula: 'price * (1 - discount)', gives: '0.76', unit: 'EUR/head', cells: [price, discount] },
   },
   {
-    what: 'A unit in a formula',
+    what: wording`A unit in a formula`,
     refused: { formula: 'week_hours * 52 week', unit: 'h', cells: [weekHours] },
-    instead: 'Give the number an entry of its own with that unit.',
+    instead: wording`Give the number an entry of its own with that unit.`,
     example: { formula: 'week_hours * weeks', gives: '2080', unit: 'h', cells: [weekHours, ['weeks', '52', 'week']] },
   },
   {
-    what: 'A change of one time into another',
+    what: wording`A change of one time into another`,
     refused: { formula: 'office + week_hours', unit: 'h/year', cells: [office, weekHours] },
-    instead: 'Say how many weeks a year has: it is an entry in week/year.',
+    instead: wording`Say how many weeks a year has: it is an entry in week/year.`,
     example: {
       formula: 'office + week_hours * weeks_a_year',
       gives: '2180',
@@ -109,9 +110,9 @@ const units: readonly Refusal[] = [
     },
   },
   {
-    what: 'A sum of two kinds, such as money a head and money an hour',
+    what: wording`A sum of two kinds, such as money a head and money an hour`,
     refused: { formula: 'price + wage', unit: 'EUR/head', cells: [price, wage] },
-    instead: 'Bring both to one kind first, by what one takes of the other.',
+    instead: wording`Bring both to one kind first, by what one takes of the other.`,
     example: {
       formula: 'price + wage * packing',
       gives: '0.9',
@@ -124,39 +125,39 @@ const units: readonly Refusal[] = [
 /** Refusals about true and false. */
 const conditions: readonly Refusal[] = [
   {
-    what: 'Comparisons in a chain',
+    what: wording`Comparisons in a chain`,
     refused: { formula: 'least < heads < market', cells: [least, heads, market] },
-    instead: 'Join two comparisons by and.',
+    instead: wording`Join two comparisons by and.`,
     example: { formula: 'least < heads and heads < market', gives: 'false', cells: [least, heads, market] },
   },
   {
-    what: 'A bare not before a comparison',
+    what: wording`A bare not before a comparison`,
     refused: { formula: 'not heads > market', cells: [heads, market] },
-    instead: 'Put the comparison in brackets.',
+    instead: wording`Put the comparison in brackets.`,
     example: { formula: 'not (heads > market)', gives: 'false', cells: [heads, market] },
   },
   {
-    what: 'Other signs for and, or, not',
+    what: wording`Other signs for and, or, not`,
     refused: { formula: 'heads > least && heads < market', cells: [least, heads, market] },
-    instead: 'Write the words.',
+    instead: wording`Write the words.`,
     example: { formula: 'heads > least and heads < market', gives: 'false', cells: [least, heads, market] },
   },
   {
-    what: 'A number as a condition',
+    what: wording`A number as a condition`,
     refused: { formula: 'batches ? 1 : 0', cells: [batches] },
-    instead: 'Compare it with something.',
+    instead: wording`Compare it with something.`,
     example: { formula: 'batches > 0 ? 1 : 0', gives: '1', cells: [batches] },
   },
   {
-    what: 'A condition as a number',
+    what: wording`A condition as a number`,
     refused: { formula: '(heads > market) * price', unit: 'EUR/head', cells: [heads, market, price] },
-    instead: 'Choose by it.',
+    instead: wording`Choose by it.`,
     example: { formula: 'heads > market ? price : 0', gives: '0.8', unit: 'EUR/head', cells: [heads, market, price] },
   },
   {
-    what: 'The words true and false',
+    what: wording`The words true and false`,
     refused: { formula: 'batches > 0 or true', cells: [batches] },
-    instead: 'Leave them out: a comparison is true or false by itself.',
+    instead: wording`Leave them out: a comparison is true or false by itself.`,
     example: { formula: 'batches > 0', gives: 'true', cells: [batches] },
   },
 ];

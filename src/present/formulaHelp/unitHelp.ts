@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import currencies from '../../../shared/currencies.json';
 import table from '../../../shared/units.json';
 import { describe } from '../../core/dimension';
@@ -21,17 +22,27 @@ export interface UnitKind {
 
 /** Kinds in the order in which they are read: what a unit's base kinds are, how it is called, its base in words. */
 const kinds: readonly (readonly [dimension: string, kind: string, base: string, note: string])[] = [
-  ['s', 'clock time', 's', 'Seconds and hours of hands and machines.'],
-  ['day', 'crop time', 'day', 'How long plants stand. Never turns into clock time or years by itself.'],
-  ['year', 'year of the books', 'year', 'What a budget counts by. How many weeks it has is an entry: 52 week/year.'],
-  ['m', 'length', 'm', 'To a power it is an area or a volume: m^2, ft^3.'],
-  ['m^2', 'area', 'm^2', 'Powers of lengths as well. The acre is the international one.'],
-  ['m^3', 'volume', 'm^3', 'Powers of lengths as well. The gallon is that of the United States.'],
+  ['s', wording`clock time`, 's', wording`Seconds and hours of hands and machines.`],
+  ['day', wording`crop time`, 'day', wording`How long plants stand. Never turns into clock time or years by itself.`],
+  [
+    'year',
+    wording`year of the books`,
+    'year',
+    wording`What a budget counts by. How many weeks it has is an entry: 52 week/year.`,
+  ],
+  ['m', 'length', 'm', wording`To a power it is an area or a volume: m^2, ft^3.`],
+  ['m^2', 'area', 'm^2', wording`Powers of lengths as well. The acre is the international one.`],
+  ['m^3', 'volume', 'm^3', wording`Powers of lengths as well. The gallon is that of the United States.`],
   ['kg', 'mass', 'kg', ''],
-  ['W', 'power', 'W', 'Power times clock time is energy.'],
+  ['W', 'power', 'W', wording`Power times clock time is energy.`],
   ['W*s', 'energy', 'J', ''],
-  ['K', 'temperature difference', 'K', 'Degrees warmer or colder, not a reading of a thermometer.'],
-  ['a plain number', 'factor', '', 'Stands for a plain number: 5 % is 0.05, and 2 thousand*plant is 2000 plant.'],
+  ['K', wording`temperature difference`, 'K', wording`Degrees warmer or colder, not a reading of a thermometer.`],
+  [
+    wording`a plain number`,
+    'factor',
+    '',
+    wording`Stands for a plain number: 5 % is 0.05, and 2 thousand*plant is 2000 plant.`,
+  ],
 ];
 
 interface Measured extends UnitHelp {
@@ -54,14 +65,16 @@ function unitsOf(dimension: string, all: readonly Measured[]): UnitHelp[] {
 function currencyKind(): UnitKind {
   const codes = Object.values(currencies.minorUnits).flatMap((text) => text.split(' '));
   const units = codes.toSorted().map((name) => ({ name, factor: '1', base: name }));
-  return { kind: 'currency', note: 'ISO 4217 codes. None turns into another: a rate is an entry in USD/EUR.', units };
+  return {
+    kind: 'currency',
+    note: wording`ISO 4217 codes. None turns into another: a rate is an entry in USD/EUR.`,
+    units,
+  };
 }
 
 const counts: UnitKind = {
   kind: 'count',
-  note:
-    'Any other noun in small letters, one of it: plant, head, board, bed, plug. It is known once it stands in the ' +
-    'unit of an input.',
+  note: wording`Any other noun in small letters, one of it: plant, head, board, bed, plug. It is known once it stands in the unit of an input.`,
   units: [],
 };
 

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { link, sayLinked, type LinkedPhrase } from '../text/linkedPhrase';
@@ -9,9 +10,9 @@ import type { Effect } from './effect';
 
 /** What is said of what may flatter an answer. */
 export const hiddenMoneyTexts = {
-  heading: 'What this answer may hide',
+  heading: wording`What this answer may hide`,
   /** Above a folded list. */
-  count: (count: number) => `${count} things to know before you trust this answer`,
+  count: (count: number) => wording`${count} things to know before you trust this answer`,
 } as const;
 
 /** `Were it 3 % a day, the difference in Margin would be 120 EUR a year instead of 3,007.` */
@@ -48,7 +49,7 @@ export function timeChangedPhrase(
   last: Cell | undefined,
   format: Format,
 ): LinkedPhrase {
-  const way = now.lt(before) ? plainly('shorter') : plainly('longer');
+  const way = now.lt(before) ? plainly(wording`shorter`) : plainly(wording`longer`);
   const [by, from, to] = [now.minus(before).abs(), before, now].map((time) => plainly(days(time, format))) as [
     Phrase,
     Phrase,

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Cell } from '../../model/cell';
 import { namesAmong, namesById } from '../text/entryNames';
 import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
@@ -50,7 +51,7 @@ export function driversSentence(drivers: readonly Driver[], format: Format): Phr
   const alone = drivers.reduce((sum, one) => sum + Math.max(0, one.first), 0);
   const lead = say`${first.name} drives the spread most: know it, and ${percentText(Math.max(0, first.first), format)} of the spread goes away.`;
   if (1 - alone < 0.05) return lead;
-  return [...lead, ...plainly(` ${percentText(1 - alone, format)} comes from entries acting together.`)];
+  return [...lead, ...plainly(wording` ${percentText(1 - alone, format)} comes from entries acting together.`)];
 }
 
 /** At most this many correlated pairs are named; of more, the number. */
@@ -62,9 +63,9 @@ export function tiedSentence({ tied }: Indices, cells: readonly Cell[], apart: b
   const name = namesById(cells);
   const shown = tied.slice(0, mostTied).map(([a, b]) => say`${name(a)} with ${name(b)}`);
   const rest = tied.length - shown.length;
-  const all = [...shown, ...(rest > 0 ? [plainly(`${rest} more`)] : [])];
+  const all = [...shown, ...(rest > 0 ? [plainly(wording`${rest} more`)] : [])];
   const pairs = all.flatMap((pair, i): Phrase =>
-    i === 0 ? pair : [...plainly(i === all.length - 1 ? ' and ' : ', '), ...pair],
+    i === 0 ? pair : [...plainly(i === all.length - 1 ? wording` and ` : ', '), ...pair],
   );
   return apart
     ? say`The file ties ${pairs}; these shares treat them as apart.`

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Cell } from '../../model/cell';
 import { namesAmong } from '../text/entryNames';
 import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
@@ -48,16 +49,16 @@ export function worthSentence(
   if (!(knowingAll.value > 0)) return say`Nothing is worth measuring for this choice: no draw would change it.`;
   const all = worthText(knowingAll.value, result, format);
   if (first === undefined) {
-    const none = plainly('No entry is worth measuring by itself, as far as this many draws can tell.');
+    const none = plainly(wording`No entry is worth measuring by itself, as far as this many draws can tell.`);
     return sentences(none, say`Knowing all of them would be worth ${all}.`);
   }
   const before = rest.length === 0 ? [] : say` before ${listed(rest.slice(0, 2).map(({ name }) => name))}`;
   return sentences(
     say`Find out ${first.name}${before}: knowing it before you choose is worth up to ${worthText(first.value, result, format)}.`,
     [
-      ...plainly('Knowing everything would be worth '),
+      ...plainly(wording`Knowing everything would be worth `),
       ...say`${all}`,
-      ...plainly('; a trial that costs more does not pay.'),
+      ...plainly(wording`; a trial that costs more does not pay.`),
     ],
   );
 }

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, halfAwayFromZero, type Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { inPerCent } from '../text/inPerCent';
@@ -46,16 +47,16 @@ export function errorText(error: number, format: Format): string {
 
 /** A share of the draws as a number of 100 draws, in words. */
 export function ofHundred(share: number): string {
-  if (share <= 0) return 'no draw';
-  if (share >= 1) return 'every draw';
-  if (share < 0.005) return 'fewer than 1 of 100 draws';
-  if (share >= 0.995) return 'more than 99 of 100 draws';
-  return `${Math.round(share * 100)} of 100 draws`;
+  if (share <= 0) return wording`no draw`;
+  if (share >= 1) return wording`every draw`;
+  if (share < 0.005) return wording`fewer than 1 of 100 draws`;
+  if (share >= 0.995) return wording`more than 99 of 100 draws`;
+  return wording`${Math.round(share * 100)} of 100 draws`;
 }
 
 /** A share in whole per cent, as the locale writes them: no finer than half a per cent is worth telling. */
 export function percentText(share: number, format: Format): string {
   const percent = share * 100;
-  if (percent > 0 && percent < 0.5) return `below ${inPerCent('1')}`;
+  if (percent > 0 && percent < 0.5) return wording`below ${inPerCent('1')}`;
   return inPerCent(format.fixed(decimal(percent), 0));
 }

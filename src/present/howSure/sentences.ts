@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { differenceClaim } from '../breakeven/claim';
@@ -30,7 +31,7 @@ function odds(question: SpreadQuestion, { above, equal }: Summary, format: Forma
   const at = decimal(target);
   const ties =
     equal >= 0.005
-      ? say` and ${target === 0 && of.kind === 'difference' ? plainly('both are equal') : plainly('meets it')} in ${ofHundred(equal)}`
+      ? say` and ${target === 0 && of.kind === 'difference' ? plainly(wording`both are equal`) : plainly(wording`meets it`)} in ${ofHundred(equal)}`
       : [];
   if (of.kind === 'difference' && target === 0) {
     const claim = differenceClaim({ result, target: at, plan: of.plan, against: of.against }, format);
@@ -44,12 +45,12 @@ function odds(question: SpreadQuestion, { above, equal }: Summary, format: Forma
 export function sentence(question: SpreadQuestion, summary: Summary, format: Format): Phrase {
   const { result, of } = question;
   const [low, high] = [percentile(summary, 5), percentile(summary, 95)];
-  const what = of.kind === 'difference' ? differenceIn(result) : plainly('it');
+  const what = of.kind === 'difference' ? differenceIn(result) : plainly(wording`it`);
   const holds = odds(question, summary, format);
   if (low === high) return say`${holds}; ${what} is ${spoken(decimal(low), result.unit, format)} in 90 of 100.`;
   const step = stepFor(high - low);
   const between = say`${inSteps(low, step, format)} and ${spokenInSteps(high, step, result.unit, format)}`;
-  return say`${holds}; ${what} lies between ${between} in ${'90 of 100'}.`;
+  return say`${holds}; ${what} lies between ${between} in ${wording`90 of 100`}.`;
 }
 
 /** The mean with its standard error. */

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
 import type { Format } from '../text/numberFormat';
 import { errorText, finer, inSteps, stepFor, type RoundingStep } from './rounding';
@@ -33,7 +34,7 @@ export function figureRows(spread: DrawSpread, target: string, format: Format): 
   const inStep = (value: number): string => inSteps(value, step, format);
   return [
     {
-      what: 'draws that could be computed',
+      what: wording`draws that could be computed`,
       numbers: each(
         ({ count }) => count,
         (count) => format.written(String(count)),
@@ -41,25 +42,25 @@ export function figureRows(spread: DrawSpread, target: string, format: Format): 
     },
     { what: 'mean', numbers: each(({ mean }) => mean, inStep) },
     {
-      what: 'standard error of the mean',
+      what: wording`standard error of the mean`,
       numbers: each(
         ({ meanError }) => meanError,
         (value) => known(value, errorText(value, format)),
       ),
     },
     {
-      what: 'standard deviation',
+      what: wording`standard deviation`,
       numbers: each(
         ({ sd }) => sd,
         (value) => (Number.isNaN(value) ? commonTexts.unknown : inStep(value)),
       ),
     },
     ...shownPercentiles.map((share, k) => ({
-      what: share === 50 ? 'middle draw (50 % are below)' : `${share} % are below`,
+      what: share === 50 ? wording`middle draw (50 % are below)` : wording`${share} % are below`,
       numbers: each(({ percentiles }) => percentiles[k]!, inStep),
     })),
     {
-      what: `above ${target}, per cent`,
+      what: wording`above ${target}, per cent`,
       numbers: each(
         ({ above }) => above * 100,
         (value) => inSteps(value, { exponent: -1 }, format),

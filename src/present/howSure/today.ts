@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Question } from '../../model/response';
 import { uncertain, type Lever } from '../../model/view';
@@ -52,9 +53,11 @@ function outside(levers: readonly Ranged[], name: (lever: Lever) => string): Phr
   if (levers.length === 0) return [];
   const end =
     levers.length === 1
-      ? plainly(' stands outside its range today, and the draws keep to the range: they are not about today’s number.')
+      ? plainly(
+          wording` stands outside its range today, and the draws keep to the range: they are not about today’s number.`,
+        )
       : plainly(
-          ' stand outside their ranges today, and the draws keep to the ranges: they are not about today’s numbers.',
+          wording` stand outside their ranges today, and the draws keep to the ranges: they are not about today’s numbers.`,
         );
   return [...listed(levers.map(name), mostNames), ...end];
 }
@@ -64,10 +67,10 @@ function atAnEnd(levers: readonly Ranged[], name: (lever: Lever) => string): Phr
   if (first === undefined) return [];
   const names = listed(levers.map(name), mostNames);
   if (levers.length > 1) {
-    return [...names, ...plainly(' stand at an end of their ranges today: the draws lie to one side of them.')];
+    return [...names, ...plainly(wording` stand at an end of their ranges today: the draws lie to one side of them.`)];
   }
   const [end, side] = endToday(first) === 'low' ? ['low', 'above'] : ['high', 'below'];
-  return [...names, ...plainly(` stands at the ${end} end of its range today: the draws lie ${side} it.`)];
+  return [...names, ...plainly(wording` stands at the ${end} end of its range today: the draws lie ${side} it.`)];
 }
 
 function elsewhere(levers: readonly Ranged[], name: (lever: Lever) => string, format: Format): Phrase {

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { textFigures, type TextFigure } from '../../model/inText/textFigure';
@@ -73,7 +74,7 @@ export function guessesSentence(
   const range =
     numbers.length === 1
       ? say`1 guess: ${value(first)}.`
-      : say`${String(numbers.length)}${plainly(' guesses, from ')}${value(first)} to ${value(last)}; the middle one is ${value(median(numbers))}.`;
+      : say`${String(numbers.length)}${plainly(wording` guesses, from `)}${value(first)} to ${value(last)}; the middle one is ${value(median(numbers))}.`;
   const told = answer === undefined || answer.number.isNaN() ? [] : nearestSentence(numbers, answer, format);
   return sentences(range, told, bad);
 }

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { link, sayLinked, type LinkedPhrase } from '../text/linkedPhrase';
 import { commonTexts } from '../text/commonTexts';
 
@@ -5,23 +6,23 @@ import { commonTexts } from '../text/commonTexts';
 export const entryTexts = {
   noValue: commonTexts.noValue,
   /** In the place of a result that a class is to guess first. */
-  hidden: 'hidden',
+  hidden: wording`hidden`,
   /** A difference of nothing. */
-  same: 'same',
+  same: wording`same`,
   /** For screen readers, before a difference. */
-  difference: 'difference: ',
+  difference: wording`difference: `,
   /** For screen readers, before the value in a plan. */
   valueOf: (plan: string) => `${plan}: `,
-  ownOf: (plan: string) => `own number of plan ${plan}`,
+  ownOf: (plan: string) => wording`own number of plan ${plan}`,
   /** Below an entry whose formula is just the name of another. */
   from: (entry: string): LinkedPhrase => sayLinked`from ${link(entry)}`,
   /** Below an entry without a value because another entry has none. */
   cannotWithout: (entry: string): LinkedPhrase => sayLinked`cannot be computed without ${link(entry)}`,
-  inPlan: (plan: string) => `in plan ${plan}`,
-  rangeOf: (field: string) => `${field}, range`,
-  outside: (value: string) => `${value}, outside its range`,
+  inPlan: (plan: string) => wording`in plan ${plan}`,
+  rangeOf: (field: string) => wording`${field}, range`,
+  outside: (value: string) => wording`${value}, outside its range`,
   /** Between the ends of a range in print, where the style sheet shows it. */
-  to: ' to',
+  to: wording` to`,
   /** Below a field whose text cannot be used: the number that still counts. */
-  stands: (number: string) => `${number} stands.`,
+  stands: (number: string) => wording`${number} stands.`,
 } as const;

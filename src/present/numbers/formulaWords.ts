@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { cellNamed, type Model } from '../../model/model';
 import type { Cell } from '../../model/cell';
 import { scan, type Token } from '../../formula/scan';
@@ -19,9 +20,9 @@ const printed: Record<string, string> = {
   '?': ' ? ',
   ':': ' : ',
   ',': ', ',
-  and: ' and ',
-  or: ' or ',
-  not: 'not ',
+  and: wording` and `,
+  or: wording` or `,
+  not: wording`not `,
 };
 
 function endsValue(token: Token | undefined): boolean {

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { fittedRange, widthOf } from '../../model/change/ranges';
@@ -6,16 +7,16 @@ import { endText } from '../text/rangeEnds';
 
 /** What is said of numbers outside their range, which is moved by one press. */
 export const rangeTexts = {
-  outside: (low: string, high: string) => `Outside its range of ${low} to ${high}.`,
-  fit: (low: string, high: string) => `Make it ${low} to ${high}`,
+  outside: (low: string, high: string) => wording`Outside its range of ${low} to ${high}.`,
+  fit: (low: string, high: string) => wording`Make it ${low} to ${high}`,
   /** Behind that, how wide the range stays. */
   asWide: (percent: number | undefined) =>
-    percent === undefined ? 'as wide as before' : `as wide as before, ±${percent} %`,
+    percent === undefined ? wording`as wide as before` : wording`as wide as before, ±${percent} %`,
   outsideList: (count: number) =>
     count === 1
-      ? 'This number stands outside its range. Charts and draws still go by that range.'
-      : `These ${count} numbers stand outside their ranges. Charts and draws still go by those ranges.`,
-  fitAll: (count: number) => (count === 1 ? 'Move its range to it' : 'Move all ranges to their numbers'),
+      ? wording`This number stands outside its range. Charts and draws still go by that range.`
+      : wording`These ${count} numbers stand outside their ranges. Charts and draws still go by those ranges.`,
+  fitAll: (count: number) => (count === 1 ? wording`Move its range to it` : wording`Move all ranges to their numbers`),
 } as const;
 
 /** The sentence below a number outside its range, and what one press would make of the range. */

@@ -1,6 +1,8 @@
+import { wording } from '../../language/wording';
+
 /** Words round cautions. */
 export const cautionTexts = {
-  heading: 'Take care',
-  noSource: 'Common practice, no source.',
-  source: (source: string) => `Source: ${source}.`,
+  heading: wording`Take care`,
+  noSource: wording`Common practice, no source.`,
+  source: (source: string) => wording`Source: ${source}.`,
 } as const;

@@ -1,16 +1,18 @@
+import { wording } from '../../language/wording';
+
 /** What the bar at the top offers. */
 export const commandTexts = {
-  menu: 'Menu',
-  setUp: 'Set up my farm',
-  open: 'Open a file',
-  models: 'Models',
-  aboutModels: 'Each answers a question on an invented farm.',
-  link: 'Copy a link',
-  startOver: 'Start over',
-  startOverReally: 'Put the model’s own numbers back?',
-  startOverYes: 'Yes, start over',
-  undo: { word: 'Undo', keys: 'Ctrl+Z' },
-  redo: { word: 'Redo', keys: 'Ctrl+Shift+Z' },
-  scheme: 'Light or dark',
-  schemes: { system: 'As the system', light: 'Light', dark: 'Dark' },
+  menu: wording`Menu`,
+  setUp: wording`Set up my farm`,
+  open: wording`Open a file`,
+  models: wording`Models`,
+  aboutModels: wording`Each answers a question on an invented farm.`,
+  link: wording`Copy a link`,
+  startOver: wording`Start over`,
+  startOverReally: wording`Put the model’s own numbers back?`,
+  startOverYes: wording`Yes, start over`,
+  undo: { word: wording`Undo`, keys: wording`Ctrl+Z` },
+  redo: { word: wording`Redo`, keys: wording`Ctrl+Shift+Z` },
+  scheme: wording`Light or dark`,
+  schemes: { system: wording`As the system`, light: wording`Light`, dark: wording`Dark` },
 } as const;

@@ -1,15 +1,16 @@
+import { wording } from '../../language/wording';
 import type { Model } from '../../model/model';
 
 /** The screens, by the question that each answers. */
 export const screenQuestions = [
-  { key: 'numbers', label: 'Numbers' },
-  { key: 'plans', label: 'Plans' },
-  { key: 'beds', label: 'Beds' },
-  { key: 'what matters', label: 'What matters' },
-  { key: 'breakeven', label: 'Breakeven' },
-  { key: 'how sure', label: 'How sure' },
-  { key: 'timing', label: 'Timing' },
-  { key: 'the case', label: 'The case' },
+  { key: 'numbers', label: wording`Numbers` },
+  { key: 'plans', label: wording`Plans` },
+  { key: 'beds', label: wording`Beds` },
+  { key: 'what matters', label: wording`What matters` },
+  { key: 'breakeven', label: wording`Breakeven` },
+  { key: 'how sure', label: wording`How sure` },
+  { key: 'timing', label: wording`Timing` },
+  { key: 'the case', label: wording`The case` },
 ] as const;
 
 /**

@@ -1,3 +1,5 @@
+import { wording } from '../../language/wording';
+
 /** Whether the work is saved on this machine. */
 export type SaveState =
   /** Nothing was changed yet. */
@@ -14,14 +16,14 @@ export type SaveState =
   | { readonly state: 'gone' };
 
 const texts = {
-  nothing: 'Nothing changed yet',
-  waiting: 'Not kept on this machine yet',
-  kept: (time: string) => `Kept on this machine at ${time}`,
-  failed: (reason: string) => `Not kept on this machine: ${reason}. Save a file before you leave.`,
+  nothing: wording`Nothing changed yet`,
+  waiting: wording`Not kept on this machine yet`,
+  kept: (time: string) => wording`Kept on this machine at ${time}`,
+  failed: (reason: string) => wording`Not kept on this machine: ${reason}. Save a file before you leave.`,
   tried: (reason: string) =>
-    `Not kept on this machine yet: ${reason}. It is tried again until it works; save a file before you leave.`,
-  following: 'Also open elsewhere: what is changed there shows here. A change here makes a copy.',
-  gone: 'Deleted in another window. Your next change here keeps it again.',
+    wording`Not kept on this machine yet: ${reason}. It is tried again until it works; save a file before you leave.`,
+  following: wording`Also open elsewhere: what is changed there shows here. A change here makes a copy.`,
+  gone: wording`Deleted in another window. Your next change here keeps it again.`,
 } as const;
 
 /**

@@ -1,21 +1,23 @@
+import { wording } from '../../language/wording';
 import { field, planOfColumn, type Sheet, type SheetRow } from '../../model/sheet';
 import { namesText } from '../text/namesText';
 
 /** Texts about the versions of a model on the shelf. */
 export const versionTexts = {
-  heading: 'Versions',
-  each: (title: string) => `Versions of ${title}`,
-  about: 'The last 50 savings: about one a minute of work, and one with each saved file or visit.',
-  opened: 'As the file was opened',
-  goBack: 'Go back to this',
-  goBackFrom: (when: string) => `Go back to the version of ${when}`,
-  withWords: 'Go back, with its words and batches',
+  heading: wording`Versions`,
+  each: (title: string) => wording`Versions of ${title}`,
+  about: wording`The last 50 savings: about one a minute of work, and one with each saved file or visit.`,
+  opened: wording`As the file was opened`,
+  goBack: wording`Go back to this`,
+  goBackFrom: (when: string) => wording`Go back to the version of ${when}`,
+  withWords: wording`Go back, with its words and batches`,
   withWordsFrom: (when: string) =>
-    `Go back to the version of ${when}, with the words of its case and its timed batches`,
-  onlyThere: 'It is open in another window: go back to a version there.',
-  wentBack: (when: string) => `The model is as it was on ${when}. What it was just before stands among its versions.`,
+    wording`Go back to the version of ${when}, with the words of its case and its timed batches`,
+  onlyThere: wording`It is open in another window: go back to a version there.`,
+  wentBack: (when: string) =>
+    wording`The model is as it was on ${when}. What it was just before stands among its versions.`,
   wentBackWithWords: (when: string) =>
-    `The model, the words of its case and its timed batches are as they were on ${when}. What they were just before stands among its versions.`,
+    wording`The model, the words of its case and its timed batches are as they were on ${when}. What they were just before stands among its versions.`,
 } as const;
 
 /** Names told one by one; of more, the number is said. */
@@ -23,14 +25,14 @@ const most = 6;
 
 /** What a record is called: an entry by its label or its name in words; a line without either holds text. */
 function nameOf(row: SheetRow): string {
-  return field(row, 'label') || field(row, 'name').replaceAll('_', ' ');
+  return field(row, wording`label`) || field(row, wording`name`).replaceAll('_', ' ');
 }
 
 /** What records are called, each once; lines of text are counted. */
 function namesOf(rows: readonly SheetRow[]): string[] {
   const names = rows.map(nameOf);
   const lines = names.filter((name) => name === '').length;
-  const counted = lines === 0 ? [] : [lines === 1 ? 'a line of text' : `${lines} lines of text`];
+  const counted = lines === 0 ? [] : [lines === 1 ? wording`a line of text` : wording`${lines} lines of text`];
   return [...new Set(names.filter((name) => name !== '')), ...counted];
 }
 
@@ -41,8 +43,8 @@ type OwnTexts = Readonly<Record<string, string>>;
 function wordsChanged(before: OwnTexts, after: OwnTexts): string[] {
   const keys = [...new Set([...Object.keys(before), ...Object.keys(after)])];
   const changed = keys.filter((key) => (before[key] ?? '') !== (after[key] ?? ''));
-  const parts = [changed.some((key) => !isTrials(key)) ? 'the words of the case' : ''];
-  return [...parts, changed.some(isTrials) ? 'the timed batches' : ''].filter(Boolean);
+  const parts = [changed.some((key) => !isTrials(key)) ? wording`the words of the case` : ''];
+  return [...parts, changed.some(isTrials) ? wording`the timed batches` : ''].filter(Boolean);
 }
 
 function isTrials(key: string): boolean {
@@ -74,12 +76,12 @@ export function whatChanged(before: Sheet, after: Sheet, wordsBefore: OwnTexts =
   const [plansBefore, plansAfter] = [plansOf(before), plansOf(after)];
   const parts: readonly (readonly [lead: string, names: readonly string[]])[] = [
     ['', namesOf(changed)],
-    ['new: ', namesOf(after.rows.filter(({ row }) => !old.has(row)))],
-    ['taken away: ', namesOf(before.rows.filter(({ row }) => !now.has(row)))],
-    ['new plan: ', plansAfter.filter((plan) => !plansBefore.includes(plan))],
-    ['plan taken away: ', plansBefore.filter((plan) => !plansAfter.includes(plan))],
+    [wording`new: `, namesOf(after.rows.filter(({ row }) => !old.has(row)))],
+    [wording`taken away: `, namesOf(before.rows.filter(({ row }) => !now.has(row)))],
+    [wording`new plan: `, plansAfter.filter((plan) => !plansBefore.includes(plan))],
+    [wording`plan taken away: `, plansBefore.filter((plan) => !plansAfter.includes(plan))],
     ['', wordsChanged(wordsBefore, words)],
   ];
   const told = parts.filter(([, names]) => names.length > 0).map(([lead, names]) => lead + namesText(names, most));
-  return told.join('; ') || 'the order of its rows or columns';
+  return told.join('; ') || wording`the order of its rows or columns`;
 }

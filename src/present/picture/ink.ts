@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Fill } from './pen';
 
 /** Colours and type for drawing; CSS colours and pixels. */
@@ -24,5 +25,5 @@ export interface ChartInk extends Ink {
 
 /** The font that a chart writes in. */
 export function fontOf({ size, family }: Ink): string {
-  return `${size}px ${family}`;
+  return wording`${size}px ${family}`;
 }

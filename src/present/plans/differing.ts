@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Cell } from '../../model/cell';
 import type { Content } from '../../model/content';
 import type { Model } from '../../model/model';
@@ -31,18 +32,18 @@ export function differingEntries(pair: PlanPair): DifferingEntry[] {
 }
 
 function entriesOf(count: number): string {
-  return count === 1 ? 'one entry' : `${count} entries`;
+  return count === 1 ? wording`one entry` : wording`${count} entries`;
 }
 
 /** Beside a plan's name: in how much it is not as the reference is. */
 export function differsBy(count: number): string {
-  return count === 0 ? 'the same as the reference' : `differs in ${entriesOf(count)}`;
+  return count === 0 ? wording`the same as the reference` : wording`differs in ${entriesOf(count)}`;
 }
 
 /** Above the table of what differs. @param isReference whether the plan is the reference itself */
 export function differencesSentence(plan: string, reference: string, count: number, isReference: boolean): Phrase {
   if (isReference) return say`${plan} is the reference itself. Choose another plan to see how it differs.`;
   if (count === 0) return say`Nothing differs: ${plan} is filled as ${reference}, the reference, is.`;
-  const follows = plainly('; all other differences follow from ' + (count === 1 ? 'it' : 'them'));
+  const follows = plainly(wording`; all other differences follow from ` + (count === 1 ? 'it' : 'them'));
   return say`${plan} is given ${entriesOf(count)} otherwise than ${reference}, the reference${follows}.`;
 }

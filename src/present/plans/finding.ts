@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import { betterWay, type Better } from '../../trade/betterWay';
 import type { Format } from '../text/numberFormat';
@@ -45,9 +46,9 @@ class Told {
 
 function againstReference(told: Told, plan: number): Phrase {
   const [reference, number] = [told.numbers[0]!, told.numbers[plan]!];
-  if (plan === 0) return plainly(', the reference');
+  if (plan === 0) return plainly(wording`, the reference`);
   if (reference.isNaN()) return [];
-  const word = plainly(number.gt(reference) ? ' more' : ' less');
+  const word = plainly(number.gt(reference) ? wording` more` : wording` less`);
   return say`, ${told.between(0, plan)}${word} than in ${told.name(0)}, the reference`;
 }
 
@@ -91,11 +92,11 @@ export function plansFinding(
 ): Phrase {
   if (plans.length < 2) {
     return plainly(
-      'There is one plan so far. Copy it, change one thing in the copy, and both stand side by side here.',
+      wording`There is one plan so far. Copy it, change one thing in the copy, and both stand side by side here.`,
     );
   }
   const row = leading(rows, asked);
-  if (row?.numbers === undefined) return plainly('There is no number yet by which the plans could be compared.');
+  if (row?.numbers === undefined) return plainly(wording`There is no number yet by which the plans could be compared.`);
   const told = new Told(row, plans, format);
   if (row.numbers.every((number) => number.isNaN())) return say`${row.name} cannot be computed in any plan today.`;
   const way = betterWay(row.cell);

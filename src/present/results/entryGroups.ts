@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Cell } from '../../model/cell';
 import { reach } from '../../model/graph';
 import type { Model, Plan } from '../../model/model';
@@ -12,7 +13,10 @@ export interface EntryGroup {
 function grouped(cells: readonly Cell[]): EntryGroup[] {
   const groups = new Map<string, Cell[]>();
   for (const cell of cells) groups.set(cell.group, [...(groups.get(cell.group) ?? []), cell]);
-  return [...groups].map(([heading, members]) => ({ heading: heading === '' ? 'Other' : heading, cells: members }));
+  return [...groups].map(([heading, members]) => ({
+    heading: heading === '' ? wording`Other` : heading,
+    cells: members,
+  }));
 }
 
 /** Whether an entry is calculated, and a number, in a plan. */

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import type { FigureKey } from '../../trade/farm/answers';
 import type { Format } from '../text/numberFormat';
@@ -16,21 +17,21 @@ const wholeFrom1 = (what: string, fix: string): Limits => ({
   fix,
   fits: (number) => number.isInteger() && number.gte(1) && number.lte(mostPlaces),
 });
-const holes = wholeFrom1('no number of holes', 'Enter a whole number from 1 up.');
-const time: Limits = { what: 'no time', fix: 'Enter more than 0.', fits: (number) => number.gt(0) };
+const holes = wholeFrom1(wording`no number of holes`, wording`Enter a whole number from 1 up.`);
+const time: Limits = { what: wording`no time`, fix: wording`Enter more than 0.`, fits: (number) => number.gt(0) };
 const loss: Limits = {
-  what: 'no share that can be lost',
-  fix: 'Enter 0 or more, and less than 100.',
+  what: wording`no share that can be lost`,
+  fix: wording`Enter 0 or more, and less than 100.`,
   fits: (number) => number.gte(0) && number.lt(100),
 };
-const none0: Limits = { what: 'below 0', fix: 'Enter 0 or more.', fits: (number) => number.gte(0) };
-const some: Limits = { what: 'too few', fix: 'Enter more than 0.', fits: (number) => number.gt(0) };
+const none0: Limits = { what: wording`below 0`, fix: wording`Enter 0 or more.`, fits: (number) => number.gte(0) };
+const some: Limits = { what: wording`too few`, fix: wording`Enter more than 0.`, fits: (number) => number.gt(0) };
 
 const limits: Partial<Record<FigureKey, Limits>> = {
-  boards: wholeFrom1('no number of boards', 'Enter a whole number from 1 up.'),
+  boards: wholeFrom1(wording`no number of boards`, wording`Enter a whole number from 1 up.`),
   nurseryBoards: {
-    what: 'no number of boards',
-    fix: 'Enter a whole number from 0 up.',
+    what: wording`no number of boards`,
+    fix: wording`Enter a whole number from 0 up.`,
     fits: (number) => number.isInteger() && number.gte(0),
   },
   finishingHoles: holes,
@@ -45,7 +46,11 @@ const limits: Partial<Record<FigureKey, Limits>> = {
   foamLost: loss,
   peatLost: loss,
   holderLost: loss,
-  marketLimit: { what: 'no market', fix: 'Enter more than 0, or tick “no limit”.', fits: (number) => number.gt(0) },
+  marketLimit: {
+    what: wording`no market`,
+    fix: wording`Enter more than 0, or tick “no limit”.`,
+    fits: (number) => number.gt(0),
+  },
   plantsYear: some,
 };
 
@@ -58,6 +63,6 @@ export function figureFault(key: FigureKey, number: Decimal, format: Format): st
 /** Where a plant would stand in the nursery for as long as it now takes in all, or longer. */
 export function nurseryTooLong(nursery: Decimal, today: Decimal, format: Format): string | undefined {
   if (nursery.lt(today)) return undefined;
-  const both = `${format.full(nursery)} of ${format.full(today)}`;
-  return `as long in the nursery as now in all, or longer: ${both}. Make it shorter, or correct today’s time.`;
+  const both = wording`${format.full(nursery)} of ${format.full(today)}`;
+  return wording`as long in the nursery as now in all, or longer: ${both}. Make it shorter, or correct today’s time.`;
 }

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import { cellNamed, type Model } from '../../model/model';
 import type { Values } from '../../model/values';
@@ -69,8 +70,10 @@ function gainSentence(model: Model, values: readonly Values[], format: Format): 
   const change = b.minus(a);
   const name = model.plans[1]?.name ?? '';
   const money = spoken(change.abs(), cell.unit, format);
-  if (change.isZero()) return [`“${name}” leaves the margin as it is.`];
-  return [change.gt(0) ? `“${name}” adds ${money} to the margin.` : `“${name}” takes ${money} from the margin.`];
+  if (change.isZero()) return [wording`“${name}” leaves the margin as it is.`];
+  return [
+    change.gt(0) ? wording`“${name}” adds ${money} to the margin.` : wording`“${name}” takes ${money} from the margin.`,
+  ];
 }
 
 /** Leaves that touch: nothing is lost by it as long as nobody says so. */
@@ -80,7 +83,7 @@ function crowdingSentence(model: Model, values: readonly Values[], format: Forma
   if (crowded === undefined || crowded.lt(1) || loss?.isZero() !== true) return [];
   const long = days(crowded.round(), format);
   return [
-    `By the sample’s guess of how plants spread, leaves touch for the last ${long} in the nursery. That costs nothing here until you say what it costs: “Lost from the price for each crowded day”.`,
+    wording`By the sample’s guess of how plants spread, leaves touch for the last ${long} in the nursery. That costs nothing here until you say what it costs: “Lost from the price for each crowded day”.`,
   ];
 }
 
@@ -93,7 +96,7 @@ function cheapestSentence(model: Model, values: readonly Values[], format: Forma
   const [best, next] = costs.toSorted((a, b) => a.cost.comparedTo(b.cost));
   if (cell === undefined || best === undefined || next === undefined) return [];
   const less = spoken(next.cost.minus(best.cost), cell.unit, format);
-  return [`“${best.name}” costs least for a finished plant: ${less} less than “${next.name}”.`];
+  return [wording`“${best.name}” costs least for a finished plant: ${less} less than “${next.name}”.`];
 }
 
 /** How many figures are not the grower's own. */
@@ -101,9 +104,9 @@ function sampleSentence(model: Model): string {
   const figures = figuresToOwn(model, model.plans, 'headlines');
   const { takenOver, unsourced } = figureTally(figures);
   const left = takenOver + unsourced;
-  if (left === 0) return `All ${figures.length} figures that this rests on are yours.`;
+  if (left === 0) return wording`All ${figures.length} figures that this rests on are yours.`;
   const are = left === 1 ? 'is' : 'are';
-  return `${left} of the ${figures.length} figures that this rests on ${are} not yours yet: taken from the sample farm, or left open. The finished model lists them, with one press for each.`;
+  return wording`${left} of the ${figures.length} figures that this rests on ${are} not yours yet: taken from the sample farm, or left open. The finished model lists them, with one press for each.`;
 }
 
 /** The results of a farm's model, as they are shown beside the questions. */

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import { isCurrency } from '../../core/unit';
 import type { System } from '../../model/change/measures';
@@ -30,7 +31,7 @@ export interface ReadFarm {
 function readCurrency(typed: string): { code: string | undefined; fault: string | undefined } {
   const code = typed.trim().toUpperCase();
   if (code === '' || isCurrency(code)) return { code: code || undefined, fault: undefined };
-  return { code: undefined, fault: `no currency: ${typed.trim()}. Enter its code of three letters, as in EUR.` };
+  return { code: undefined, fault: wording`no currency: ${typed.trim()}. Enter its code of three letters, as in EUR.` };
 }
 
 /** Understands what was typed. A text that cannot be used counts as skipped, and is told. */

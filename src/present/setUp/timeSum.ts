@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { numberToText, type Decimal } from '../../core/number';
 import type { FarmAnswers, TimeUnit } from '../../trade/farm/answers';
 import { shown } from '../text/quantities';
@@ -25,9 +26,9 @@ function lasting(time: Decimal, unit: TimeUnit, format: Format): string {
 }
 
 const offerTexts = {
-  nurseryTime: (time: string) => `Make it ${time} in the nursery`,
-  finishingTime: (time: string) => `Make it ${time} after the move`,
-  timeToday: (time: string) => `Today it takes ${time}`,
+  nurseryTime: (time: string) => wording`Make it ${time} in the nursery`,
+  finishingTime: (time: string) => wording`Make it ${time} after the move`,
+  timeToday: (time: string) => wording`Today it takes ${time}`,
 } as const;
 
 /** Undefined as long as fewer than two of the three times are known. */
@@ -40,13 +41,13 @@ export function timeSum({ figures, timeUnit }: FarmAnswers, format: Format): Tim
   if (nursery === undefined || finishing === undefined) {
     const part = nursery ?? finishing;
     if (today === undefined || part === undefined || part.gte(today)) return undefined;
-    const where = nursery === undefined ? 'in the nursery' : 'after the move';
-    return agreed(`Left blank: ${long(today.minus(part))} ${where}, so that it takes ${long(today)} in all.`);
+    const where = nursery === undefined ? wording`in the nursery` : wording`after the move`;
+    return agreed(wording`Left blank: ${long(today.minus(part))} ${where}, so that it takes ${long(today)} in all.`);
   }
   const both = nursery.plus(finishing);
   const added = `${shown(nursery, 2, format)} + ${shown(finishing, 2, format)} = ${long(both)}`;
-  if (today === undefined) return agreed(`${added}. Today’s time is left blank and taken to be the same.`);
-  if (both.eq(today)) return agreed(`${added}, as long as today.`);
+  if (today === undefined) return agreed(wording`${added}. Today’s time is left blank and taken to be the same.`);
+  if (both.eq(today)) return agreed(wording`${added}, as long as today.`);
   const offer = (key: TimeOffered['key'], time: Decimal): TimeOffered[] =>
     time.gt(0) ? [{ key, text: numberToText(time), label: offerTexts[key](long(time)) }] : [];
   const offers = [
@@ -56,7 +57,7 @@ export function timeSum({ figures, timeUnit }: FarmAnswers, format: Format): Tim
   ];
   const by = long(both.minus(today).abs());
   const sentence = both.lt(today)
-    ? `${added}: ${by} less than today. A plant grows no faster for being moved, so part of the gain would be an error.`
-    : `${added}: ${by} more than today.`;
+    ? wording`${added}: ${by} less than today. A plant grows no faster for being moved, so part of the gain would be an error.`
+    : wording`${added}: ${by} more than today.`;
   return { sentence, differs: true, offers };
 }

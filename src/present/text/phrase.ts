@@ -1,3 +1,5 @@
+import { wording } from '../../language/wording';
+
 /** A piece of a sentence; names and numbers are set strong. */
 export interface Piece {
   readonly text: string;
@@ -33,12 +35,12 @@ export function sentences(...phrases: readonly Phrase[]): Phrase {
 export function listed(names: readonly string[], limit = names.length): Phrase {
   const shown = names.length > limit ? names.slice(0, limit) : names;
   const rest = names.length - shown.length;
-  const last = rest > 0 ? plainly(`${rest} more`) : undefined;
+  const last = rest > 0 ? plainly(wording`${rest} more`) : undefined;
   const strong = shown.map((text): Phrase => [{ text, strong: true }]);
   const parts = last === undefined ? strong : [...strong, last];
   return parts.flatMap((part, i) => {
     if (i === 0) return part;
-    return [...plainly(i === parts.length - 1 ? ' and ' : ', '), ...part];
+    return [...plainly(i === parts.length - 1 ? wording` and ` : ', '), ...part];
   });
 }
 

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { wordsOf } from '../../model/choices';
@@ -20,5 +21,5 @@ function typedText(value: Decimal, { unit }: Cell, format: Format): string {
 export function beyondRange(value: Decimal, cell: Cell, format: Format): Phrase {
   if (cell.range === undefined || (value.gte(cell.range.low) && value.lte(cell.range.high))) return [];
   const [low, high] = [endText(cell.range.low, cell, format), endText(cell.range.high, cell, format)];
-  return plainly(`, outside its range of ${low} to ${high}`);
+  return plainly(wording`, outside its range of ${low} to ${high}`);
 }

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import table from '../../../shared/units.json';
 import type { Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
@@ -33,7 +34,7 @@ function saidOfSeveral(name: string): string {
 
 /** `a year`, `per plant`; undefined for what is better written as a sign. */
 function saidUnder(name: string): string | undefined {
-  return units.get(name)?.under ?? (isWord(name) ? `per ${name}` : undefined);
+  return units.get(name)?.under ?? (isWord(name) ? wording`per ${name}` : undefined);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Cell } from '../../model/cell';
 
 export function yesOrNo(holds: boolean): string {
@@ -6,6 +7,6 @@ export function yesOrNo(holds: boolean): string {
 
 /** The word for a truth. The label of a check is a warning, so its value reads as one; any other is yes or no. */
 export function truthWord(cell: Cell, holds: boolean): string {
-  if (cell.role === 'check') return holds ? 'not so' : 'warning';
+  if (cell.role === 'check') return holds ? wording`not so` : 'warning';
   return yesOrNo(holds);
 }

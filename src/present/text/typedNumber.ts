@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { problem, type Problem } from '../../core/problem';
 import { isNumber, readNumber } from '../../model/readNumber';
 import type { Format } from './numberFormat';
@@ -34,11 +35,11 @@ function noNumber(typed: string, format: Format): Problem {
   const other = decimal === ',' ? '.' : ',';
   const isOtherMark = new RegExp(`^[-+]?\\d*${escaped(other)}\\d+$`).test(typed);
   if (isOtherMark) {
-    const what = other === ',' ? 'decimal comma' : 'decimal point';
-    return problem('number-text', `${what}: ${typed}. Write ${typed.replace(other, decimal)}.`, { text: typed });
+    const what = other === ',' ? wording`decimal comma` : wording`decimal point`;
+    return problem('number-text', wording`${what}: ${typed}. Write ${typed.replace(other, decimal)}.`, { text: typed });
   }
-  const fix = `Write digits, as in ${format.written('1234.5')}.`;
-  return problem('number-text', `not a number: ${typed}. ${fix}`, { text: typed });
+  const fix = wording`Write digits, as in ${format.written('1234.5')}.`;
+  return problem('number-text', wording`not a number: ${typed}. ${fix}`, { text: typed });
 }
 
 /**
@@ -48,7 +49,7 @@ function noNumber(typed: string, format: Format): Problem {
 export function typedNumber(typed: string, format: Format): { readonly text: string } | Problem {
   const trimmed = typed.trim().replace(minusSigns, '-');
   if (trimmed === '') {
-    return problem('number-blank', 'no number: blank. Enter one, or press Escape for the last one.');
+    return problem('number-blank', wording`no number: blank. Enter one, or press Escape for the last one.`);
   }
   const text = plainText(trimmed, format.marks);
   if (text === undefined) return noNumber(trimmed, format);

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Format } from './numberFormat';
 import { typedNumber } from './typedNumber';
 
@@ -22,5 +23,5 @@ export function typedWhole(
   const number = Number(read.text);
   if (Number.isInteger(number) && number >= least && number <= most) return { number };
   const [from, to] = [format.written(String(least)), format.written(String(most))];
-  return { fault: `no whole number from ${from} to ${to}: ${typed.trim()}. Enter one.` };
+  return { fault: wording`no whole number from ${from} to ${to}: ${typed.trim()}. Enter one.` };
 }

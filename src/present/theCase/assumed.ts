@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Switch } from '../whatMatters/switching/switchingInput';
 import type { Cell } from '../../model/cell';
 import type { Content } from '../../model/content';
@@ -47,7 +48,7 @@ function guessOf({ cell, base }: Switch, { sheet }: Model, format: Format): Gues
     cell,
     value: endText(base, cell, format),
     range,
-    from: sourceOf(sheet, cell.row) || cell.note || 'no source given',
+    from: sourceOf(sheet, cell.row) || cell.note || wording`no source given`,
   };
 }
 

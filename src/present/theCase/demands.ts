@@ -1,10 +1,16 @@
+import { wording } from '../../language/wording';
 import { isCurrency } from '../../core/unit';
 import type { Cell } from '../../model/cell';
 import { cropParts } from '../../model/cropParts';
 import { timeEntries } from '../beds/work/stepTimes';
 import { comparedIn, differs, type ComparedEntry, type PlanPair } from './comparedEntries';
 
-const headings = { harvest: 'Harvest', hours: 'Hours', seconds: 'Seconds of hand work', space: 'Space' } as const;
+const headings = {
+  harvest: wording`Harvest`,
+  hours: wording`Hours`,
+  seconds: wording`Seconds of hand work`,
+  space: wording`Space`,
+} as const;
 
 /** At most this many entries of one kind are listed. */
 const most = 12;
@@ -42,7 +48,7 @@ export function demandsOf(beside: PlanPair): PlanDemand[] {
   );
   const group = (kind: PlanDemand['kind'], cells: readonly Cell[]): PlanDemand => ({
     kind,
-    heading: cells.length > most ? `${headings[kind]}: the first ${most} of ${cells.length}` : headings[kind],
+    heading: cells.length > most ? wording`${headings[kind]}: the first ${most} of ${cells.length}` : headings[kind],
     rows: cells.slice(0, most).map((cell) => comparedIn(beside, cell)),
   });
   const isSpace = (cell: Cell): boolean => cell !== boards && countsAs(boards, cell);

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
@@ -15,11 +16,23 @@ import type { CaseBudget } from './caseOf';
 import type { Closest, TurningInput } from './closest';
 import { hangsOnTexts } from './hangsOnTexts';
 
-const counts = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine', 'Ten'];
+const counts = [
+  wording`No`,
+  wording`One`,
+  wording`Two`,
+  wording`Three`,
+  wording`Four`,
+  wording`Five`,
+  wording`Six`,
+  wording`Seven`,
+  wording`Eight`,
+  wording`Nine`,
+  wording`Ten`,
+];
 
 function turn(netChange: Decimal): string {
-  if (netChange.isZero()) return 'The answer turns';
-  return netChange.gt(0) ? 'It stops paying' : 'It starts to pay';
+  if (netChange.isZero()) return wording`The answer turns`;
+  return netChange.gt(0) ? wording`It stops paying` : wording`It starts to pay`;
 }
 
 function todayText({ cell, base }: TurningInput, format: Format): string {
@@ -29,8 +42,9 @@ function todayText({ cell, base }: TurningInput, format: Format): string {
 /** How many inputs change the answer within their range. */
 function insideText(inside: number): Phrase {
   const count = counts[inside] ?? inside;
-  const words = inside < 2 ? 'entry by itself turns it within its' : 'entries, each by itself, turn it within their';
-  return plainly(`${count} ${words} own range.`);
+  const words =
+    inside < 2 ? wording`entry by itself turns it within its` : wording`entries, each by itself, turn it within their`;
+  return plainly(wording`${count} ${words} own range.`);
 }
 
 /** Which input changes the answer soonest. */
@@ -44,7 +58,7 @@ export function turningSentence(
   if (first === undefined) {
     return say`No entry by itself can turn the answer, however wrong it is within the range looked at.`;
   }
-  const way = first.value.gte(first.base) ? 'rises above' : 'falls below';
+  const way = first.value.gte(first.base) ? wording`rises above` : wording`falls below`;
   const at = spoken(first.value, first.cell.unit, format);
   return sentences(
     say`${plainly(turn(netChange))} when ${nameOf(first.cell)} ${plainly(way)} ${at}; today it is ${todayText(first, format)}.`,
@@ -54,9 +68,9 @@ export function turningSentence(
 
 /** How an input's turning point compares with its range. */
 export function rangeText({ cell, inRange }: TurningInput, format: Format): string {
-  if (cell.range === undefined || inRange === undefined) return 'no range';
-  const [low, high] = [cell.range.low, cell.range.high].map((end) => endText(end, cell, format));
-  return `${inRange ? 'within' : 'outside'} ${low} to ${high}`;
+  if (cell.range === undefined || inRange === undefined) return wording`no range`;
+  const [low, high] = [endText(cell.range.low, cell, format), endText(cell.range.high, cell, format)];
+  return inRange ? wording`within ${low} to ${high}` : wording`outside ${low} to ${high}`;
 }
 
 /** The range and the unit below a label, where there is no room for them in columns. */
@@ -117,5 +131,5 @@ export function oddsSentence(
   if (low === high) return sentences(say`${odds}the net change is ${spoken(decimal(low), unit, format)}.`, without);
   const step = stepFor(high - low);
   const ends = say`${inSteps(low, step, format)} and ${spokenInSteps(high, step, unit, format)}`;
-  return sentences(say`${odds}in ${'90 of 100'} the net change lies between ${ends}.`, without);
+  return sentences(say`${odds}in ${wording`90 of 100`} the net change lies between ${ends}.`, without);
 }

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Model } from '../../model/model';
 import { figuresThatMatter } from '../numbers/standings';
 import { namesText } from '../text/namesText';
@@ -14,12 +15,12 @@ export function inventedNotice(model: Model, plans: readonly number[]): string {
   const figures = figuresThatMatter(model, compared);
   const invented = figures.filter(({ standing }) => standing === 'invented');
   if (invented.length === 0) return '';
-  const rest = 'They show how a case is made and decide nothing: put your own in their place.';
+  const rest = wording`They show how a case is made and decide nothing: put your own in their place.`;
   if (invented.length === figures.length)
-    return `All ${figures.length} figures that the headlines rest on are invented. ${rest}`;
+    return wording`All ${figures.length} figures that the headlines rest on are invented. ${rest}`;
   const labels = invented.map(({ cell }) => cell.label);
-  const count = `${invented.length} of the ${figures.length} figures that the headlines rest on`;
-  return `${count} ${invented.length === 1 ? 'is' : 'are'} invented: ${namesText(labels, mostNamed)}. ${
-    invented.length === 1 ? 'It decides nothing: put your own in its place.' : rest
+  const count = wording`${invented.length} of the ${figures.length} figures that the headlines rest on`;
+  return wording`${count} ${invented.length === 1 ? 'is' : 'are'} invented: ${namesText(labels, mostNamed)}. ${
+    invented.length === 1 ? wording`It decides nothing: put your own in its place.` : rest
   }`;
 }

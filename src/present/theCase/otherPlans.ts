@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import type { Model } from '../../model/model';
@@ -36,6 +37,6 @@ export function otherPlans({ model, values, made, plans, headline }: CaseAmongMo
     const other = caseOf(model, values, plan, from);
     return other.kind === 'made' ? other.netChange : unknown;
   });
-  const label = `Net change from ${model.plans[from]?.name ?? ''}`;
+  const label = wording`Net change from ${model.plans[from]?.name ?? ''}`;
   return { ...named, result: { label, unit: made.unit }, way: 'highest', numbers };
 }

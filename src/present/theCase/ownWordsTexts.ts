@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Format } from '../text/numberFormat';
 
 /** For whom, by whom and when the case was made, as a person wrote it. */
@@ -7,13 +8,13 @@ interface Prepared {
 
 /** Words round what a person writes under a case. */
 export const ownWordsTexts = {
-  label: 'In your own words',
-  placeholder: 'Why now, what it asks of whom, what you ask for',
-  upTo: (most: string) => `Printed below the finding. Up to ${most} characters.`,
-  used: (length: string, most: string) => `${length} of ${most} characters. Printed below the finding.`,
-  by: 'Prepared by',
-  for: 'for',
-  date: 'date',
+  label: wording`In your own words`,
+  placeholder: wording`Why now, what it asks of whom, what you ask for`,
+  upTo: (most: string) => wording`Printed below the finding. Up to ${most} characters.`,
+  used: (length: string, most: string) => wording`${length} of ${most} characters. Printed below the finding.`,
+  by: wording`Prepared by`,
+  for: wording`for`,
+  date: wording`date`,
 } as const;
 
 /** How many characters there may be, and are. */
@@ -25,7 +26,7 @@ export function limitText(length: number, most: number, format: Format): string 
 /** The line of who prepared it for whom and when; blank without any of them. */
 export function preparedLine(prepared: Prepared): string {
   const [by, whom, date] = (['by', 'for', 'date'] as const).map((part) => prepared.text(part).trim());
-  const who = [by && `by ${by}`, whom && `for ${whom}`].filter(Boolean).join(' ');
-  const line = [who && `Prepared ${who}`, date].filter(Boolean).join(', ');
+  const who = [by && wording`by ${by}`, whom && wording`for ${whom}`].filter(Boolean).join(' ');
+  const line = [who && wording`Prepared ${who}`, date].filter(Boolean).join(', ');
   return line && `${line}.`;
 }

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import { decimalsFor } from '../text/digits';
 import { listed, plainly, say, type Phrase } from '../text/phrase';
@@ -24,8 +25,8 @@ function sentenceDecimals({ netChange, takenIn, spent, unit, currency }: CaseBud
 }
 
 function moreOrLess(value: Decimal, verb: string, text: (value: Decimal) => string): Phrase {
-  if (value.isZero()) return plainly(`as much is ${verb}`);
-  return say`${text(value.abs())} ${plainly(`${value.gt(0) ? 'more' : 'less'} is ${verb}`)}`;
+  if (value.isZero()) return plainly(wording`as much is ${verb}`);
+  return say`${text(value.abs())} ${plainly(wording`${value.gt(0) ? 'more' : 'less'} is ${verb}`)}`;
 }
 
 /** The budget's unit after the currency, as a sentence says it: `a year`. */
@@ -49,7 +50,7 @@ export function caseSentence(made: CaseBudget, { plan, against }: Names, format:
   }
   const decimals = sentenceDecimals(made);
   const text = (value: Decimal): string => money(value, decimals, currency, format);
-  const parts = say`${moreOrLess(takenIn, 'taken in', text)}, ${moreOrLess(spent, 'spent', text)}`;
+  const parts = say`${moreOrLess(takenIn, wording`taken in`, text)}, ${moreOrLess(spent, 'spent', text)}`;
   if (netChange.isZero()) return say`${plan} in place of ${against} comes to the same: ${parts}.`;
   const verb = plainly(netChange.gt(0) ? 'adds' : 'loses');
   return say`${plan} in place of ${against} ${verb} ${text(netChange.abs())}${plainly(` ${period(made)}`)}: ${parts}.`;

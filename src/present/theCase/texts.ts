@@ -1,17 +1,18 @@
+import { wording } from '../../language/wording';
 import { link, sayLinked, type LinkedPhrase } from '../text/linkedPhrase';
 import { plainly } from '../text/phrase';
 
 /** Words of the case round its parts. */
 export const caseTexts = {
   /** @param letters of the plans in which a check does not hold */
-  failing: (letters: string, check: string): LinkedPhrase => sayLinked`${plainly(`Plan ${letters}: `)}${link(check)}`,
-  hangsOn: 'What it hangs on',
-  overYears: 'What does the outlay bring over the years?',
-  asks: 'What it asks of people and space',
-  asksTable: 'Headlines, and what differs between the plans',
-  assumed: 'What is assumed',
-  limits: 'What this is not',
-  noAdvice:
-    'These are estimates for one usual year, made from guesses, and no financial, tax or legal advice: have a decision that matters looked at by someone licensed to give it. What the change costs once counts only where an outlay is given; what is the same in both plans is left out. Local rules on wages and safety decide.',
-  print: 'Print the case',
+  failing: (letters: string, check: string): LinkedPhrase =>
+    sayLinked`${plainly(wording`Plan ${letters}: `)}${link(check)}`,
+  hangsOn: wording`What it hangs on`,
+  overYears: wording`What does the outlay bring over the years?`,
+  asks: wording`What it asks of people and space`,
+  asksTable: wording`Headlines, and what differs between the plans`,
+  assumed: wording`What is assumed`,
+  limits: wording`What this is not`,
+  noAdvice: wording`These are estimates for one usual year, made from guesses, and no financial, tax or legal advice: have a decision that matters looked at by someone licensed to give it. What the change costs once counts only where an outlay is given; what is the same in both plans is left out. Local rules on wages and safety decide.`,
+  print: wording`Print the case`,
 } as const;

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Cell } from '../../model/cell';
 import { ofHundred } from '../howSure/rounding';
 import type { DrawsFound } from '../howSure/drawsFound';
@@ -24,13 +25,13 @@ function answer({ odds }: Studied, { netChange }: CaseBudget): Phrase {
   const above = odds.spread?.main.above;
   if (odds.certain || above === undefined) {
     return netChange.gt(0)
-      ? say`${'It pays'}, on the numbers as they stand.`
-      : say`${'It does not pay'}, on the numbers as they stand.`;
+      ? say`${wording`It pays`}, on the numbers as they stand.`
+      : say`${wording`It does not pay`}, on the numbers as they stand.`;
   }
   const often = ofHundred(above);
-  if (above >= toldShares.yes) return say`${'It pays'}: in ${often} from all ranges at once.`;
-  if (above <= toldShares.no) return say`${'It does not pay'}: it would in ${often} from all ranges at once.`;
-  return say`${'It cannot be told yet'} whether it pays: it does in ${often} from all ranges at once.`;
+  if (above >= toldShares.yes) return say`${wording`It pays`}: in ${often} from all ranges at once.`;
+  if (above <= toldShares.no) return say`${wording`It does not pay`}: it would in ${often} from all ranges at once.`;
+  return say`${wording`It cannot be told yet`} whether it pays: it does in ${often} from all ranges at once.`;
 }
 
 function isOpen({ odds: { spread, certain } }: Studied): boolean {
@@ -46,8 +47,8 @@ function changes(studied: Studied, { netChange }: CaseBudget, nameOf: (cell: Cel
   const name = nameOf(first.cell);
   const way = plainly(first.value.gte(first.base) ? 'above' : 'below');
   if (isOpen(studied)) {
-    const then = plainly(netChange.gt(0) ? 'it no longer pays' : 'it pays');
-    return say`Find out first: ${name}. ${plainly('With it')} ${way} ${at}, ${then}.`;
+    const then = plainly(netChange.gt(0) ? wording`it no longer pays` : wording`it pays`);
+    return say`Find out first: ${name}. ${plainly(wording`With it`)} ${way} ${at}, ${then}.`;
   }
   return say`It would change with ${name} ${way} ${at}.`;
 }

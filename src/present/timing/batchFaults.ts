@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Problem } from '../../core/problem';
 import type { Trials } from '../../model/trials';
 import { listed, textOf } from '../text/phrase';
@@ -23,7 +24,7 @@ export function faultsOf({ faults }: Trials, row: number): BatchFaults {
 
 /** `Not counted yet: plants and seconds still blank.` */
 export function blankText(blank: readonly string[]): string {
-  return blank.length === 0 ? '' : `Not counted yet: ${textOf(listed(blank))} still blank.`;
+  return blank.length === 0 ? '' : wording`Not counted yet: ${textOf(listed(blank))} still blank.`;
 }
 
 /**
@@ -35,7 +36,7 @@ const ofWriting: ReadonlySet<string> = new Set(['number-text', 'decimal-comma'])
 /** A fault as a sentence at its field. */
 export function faultText({ code, message, where }: Problem, format: Format): string {
   const read = ofWriting.has(code) ? typedNumber(where.text, format) : undefined;
-  const sentence = read !== undefined && 'code' in read ? `in ${where.column}, ${read.message}` : message;
+  const sentence = read !== undefined && 'code' in read ? wording`in ${where.column}, ${read.message}` : message;
   const stop = /[.!?]$/.test(sentence) ? '' : '.';
   return sentence.charAt(0).toUpperCase() + sentence.slice(1) + stop;
 }

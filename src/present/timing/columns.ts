@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { listed, textOf } from '../text/phrase';
 import { atStart } from './sentences';
 
@@ -32,11 +33,11 @@ export function columnsBeside(width: number): number {
 
 /** The heading of a column. */
 export function columnHead({ name }: Column): string {
-  if (name === 'left_out') return 'left out because';
-  return name === 'rating' ? 'rating %' : name;
+  if (name === 'left_out') return wording`left out because`;
+  return name === 'rating' ? wording`rating %` : name;
 }
 
 /** The names of the folded columns: `Worker, date and why left out`. */
 export function foldedNames(columns: readonly Column[]): string {
-  return atStart(textOf(listed(columns.map(({ name }) => (name === 'left_out' ? 'why left out' : name)))));
+  return atStart(textOf(listed(columns.map(({ name }) => (name === 'left_out' ? wording`why left out` : name)))));
 }

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { fontOf, type ChartInk } from '../picture/ink';
 import { cut } from '../picture/labelledLines';
 import { upright, written } from '../picture/marks';
@@ -115,7 +116,7 @@ export function dotsPicture(drawing: DotsDrawing, ink: ChartInk, width: number, 
     x: {
       min: -reach,
       max: reach,
-      title: 'seconds of a batch, against the mean of its step',
+      title: wording`seconds of a batch, against the mean of its step`,
       tick: (value, step) => (value === 0 ? 'mean' : `${value > 0 ? '+' : ''}${format.tick(value, step)} %`),
     },
     rows: drawing.rows.length,

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { numberToText } from '../../core/number';
 import { ownSources } from '../../model/change/sources';
 import { space, type Format } from '../text/numberFormat';
@@ -7,10 +8,10 @@ import type { StepFound } from './study';
 
 /** What Timing says to someone who times a step for the page “Set up my farm”. */
 export const forSetUpTexts = {
-  heading: 'For “Set up my farm”',
-  none: 'Time a few batches of moving plants with the watch below. Their mean then answers the question.',
-  mean: 'The mean goes back into the question: the farm’s model adds an allowance of its own.',
-  back: 'Back to “Set up my farm”',
+  heading: wording`For “Set up my farm”`,
+  none: wording`Time a few batches of moving plants with the watch below. Their mean then answers the question.`,
+  mean: wording`The mean goes back into the question: the farm’s model adds an allowance of its own.`,
+  back: wording`Back to “Set up my farm”`,
 } as const;
 
 /** A timed step as an answer: its mean seconds, and where they come from. */
@@ -30,7 +31,7 @@ export function timedAnswers(study: readonly StepFound[], day: Date, format: For
     .sort((a, b) => +isMove(b) - +isMove(a))
     .map(({ step, time }) => {
       const text = format.written(numberToText(toPut(time.secondsPerPlant)));
-      const label = `Use ${text}${space}s: ${stepName(step)}, ${batchCount(time.batches, format)}`;
+      const label = wording`Use ${text}${space}s: ${stepName(step)}, ${batchCount(time.batches, format)}`;
       return { label, text, source: ownSources.timed(time.batches, day) };
     });
 }

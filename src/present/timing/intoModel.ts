@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { numberToText, type Decimal } from '../../core/number';
 import { parts as sides } from '../../core/ratio';
 import type { Cell } from '../../model/cell';
@@ -55,17 +56,19 @@ export function lengthened(seconds: Decimal, used: TimeUsed, { terms }: TimingTe
 
 /** Why an entry can have no range, whatever was timed; blank where it can. */
 export function whyNoColumns({ sheet }: Model, own: boolean): string {
-  if (own) return 'This plan has a number of its own there, which counts as certain.';
+  if (own) return wording`This plan has a number of its own there, which counts as certain.`;
   const hasColumns = ['low', 'high'].every((column) => sheet.columns.includes(column));
-  return hasColumns ? '' : 'The model’s file has no columns for ranges.';
+  return hasColumns ? '' : wording`The model’s file has no columns for ranges.`;
 }
 
 function whyNoRange({ spread }: Pick<TimedValue, 'spread'>, model: Model, own: boolean): string {
   const columns = whyNoColumns(model, own);
   if (columns !== '') return columns;
-  if (spread === undefined) return 'One batch gives no range.';
-  if (spread.standardError.isZero()) return 'Batches that agree give no range.';
-  return spread.interval[0].gt(0) ? '' : 'The interval reaches below 0: time more batches before it becomes a range.';
+  if (spread === undefined) return wording`One batch gives no range.`;
+  if (spread.standardError.isZero()) return wording`Batches that agree give no range.`;
+  return spread.interval[0].gt(0)
+    ? ''
+    : wording`The interval reaches below 0: time more batches before it becomes a range.`;
 }
 
 function whereOf({ plans }: Model, { id }: Cell, own: boolean): TimeOffer['where'] {
@@ -125,7 +128,9 @@ export function editsOf(offer: TimeOffer, model: Model, plan: number, withRange:
 function placeText({ where, plan }: TimeOffer): Phrase {
   if (where === 'one plan') return say`, in ${plan} only.`;
   if (where === 'the only plan') return plainly('.');
-  return plainly(where === 'shared' ? ', in every plan that has no number of its own there.' : ', in every plan.');
+  return plainly(
+    where === 'shared' ? wording`, in every plan that has no number of its own there.` : wording`, in every plan.`,
+  );
 }
 
 /** What was put where: `Move a plant: 12.71 s per plant instead of 12 s per plant, range 11.9 to 13.5.` */

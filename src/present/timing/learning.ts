@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Batch } from '../../model/trials';
 import { learningCurve, runOf, workersIn, type LearningCurve, type RunPoint } from '../../trade/learningCurve';
@@ -52,7 +53,7 @@ export function learningFound({ step, batches, aside }: StepFound, { terms }: Ti
 
 /** What the run is of: `transplanting`, or `transplanting by A`. */
 export function learnerName({ step, worker }: Pick<LearningFound, 'step' | 'worker'>): string {
-  return worker === '' ? stepName(step) : `${stepName(step)} by ${worker}`;
+  return worker === '' ? stepName(step) : wording`${stepName(step)} by ${worker}`;
 }
 
 /** Plants up to the end of the last batch. */
@@ -96,19 +97,19 @@ export function afterSentence(found: LearningFound, curve: LearningCurve, plants
   const beyond = plants.gt(done)
     ? say`The batches reach to ${format.full(decimal(done))} plants; beyond that the curve is only drawn on, and learning ends somewhere.`
     : [];
-  const close = from === to ? plainly(', on which the batches lie') : say`, between ${from!} and ${to!}`;
-  const own = plainly(found.worker === '' ? '' : ` of ${found.worker}’s own`);
+  const close = from === to ? plainly(wording`, on which the batches lie`) : say`, between ${from!} and ${to!}`;
+  const own = plainly(found.worker === '' ? '' : wording` of ${found.worker}’s own`);
   return sentences(say`After ${format.full(plants)} plants${own}: ${at!}${space}s each${close}.`, beyond);
 }
 
 /** In which order the batches are drawn. */
 export function orderText({ byDays, run, workers, worker }: LearningFound): Phrase {
   const isMixed = new Set(run.map(({ batch }) => batch.way)).size > 1;
-  const people = workers.length > 0 && worker === '' ? ' People are mixed here: each learns by themselves.' : '';
-  const mixed = isMixed ? ` Batches of different ways are mixed here.${people}` : people;
+  const people = workers.length > 0 && worker === '' ? wording` People are mixed here: each learns by themselves.` : '';
+  const mixed = isMixed ? wording` Batches of different ways are mixed here.${people}` : people;
   return plainly(
     byDays
-      ? `Batches in the order of their days, those of one day as in the file.${mixed}`
-      : `Batches in the order of the file, as not every one has a date.${mixed}`,
+      ? wording`Batches in the order of their days, those of one day as in the file.${mixed}`
+      : wording`Batches in the order of the file, as not every one has a date.${mixed}`,
   );
 }

@@ -1,17 +1,19 @@
+import { wording } from '../../language/wording';
+
 /** Fixed texts of the run of batches and of learning. */
 export const learningTexts = {
-  heading: 'Learning',
-  caption: 'seconds a plant, batch by batch',
-  across: 'plants done before',
-  ring: 'ring: a batch',
-  cross: 'cross: a batch left out',
-  dashed: 'dashed: the median',
-  curve: 'heavy line: the curve of learning',
-  numbers: 'The batches in order',
-  day: 'Day',
-  askedPlants: 'Seconds after so many plants',
-  offered: (step: string) => `${step}, learned`,
-  whose: 'Whose learning',
-  together: 'all together',
-  method: 'How the curve is fitted',
+  heading: wording`Learning`,
+  caption: wording`seconds a plant, batch by batch`,
+  across: wording`plants done before`,
+  ring: wording`ring: a batch`,
+  cross: wording`cross: a batch left out`,
+  dashed: wording`dashed: the median`,
+  curve: wording`heavy line: the curve of learning`,
+  numbers: wording`The batches in order`,
+  day: wording`Day`,
+  askedPlants: wording`Seconds after so many plants`,
+  offered: (step: string) => wording`${step}, learned`,
+  whose: wording`Whose learning`,
+  together: wording`all together`,
+  method: wording`How the curve is fitted`,
 } as const;

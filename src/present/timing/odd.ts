@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal } from '../../core/number';
 import { oddScore, type OddBatch } from '../../trade/oddBatches';
 import { space, type Format } from '../text/numberFormat';
@@ -5,24 +6,24 @@ import { ownText } from './secondsDigits';
 
 /** Fixed texts of odd batches and of those that a person leaves out. */
 export const oddTexts = {
-  leaveOut: 'Leave it out',
-  countAgain: 'Count it again',
+  leaveOut: wording`Leave it out`,
+  countAgain: wording`Count it again`,
   /** Stands as the reason until a person writes another. */
-  usualReason: 'odd, see what happened',
-  leftOutNow: 'The batch is left out of every figure.',
-  countsAgain: 'The batch counts again.',
-  method: 'When a batch is odd',
+  usualReason: wording`odd, see what happened`,
+  leftOutNow: wording`The batch is left out of every figure.`,
+  countsAgain: wording`The batch counts again.`,
+  method: wording`When a batch is odd`,
 } as const;
 
 /** Why a batch is flagged: `Odd: 21.40 s each where the middle is 12.90. Its score …`. */
 export function oddText({ seconds, median, score }: OddBatch, format: Format): string {
-  const [own, middle] = [seconds, median].map((value) => ownText(decimal(value), format));
+  const [own, middle] = [ownText(decimal(seconds), format), ownText(decimal(median), format)];
   const limit = format.full(decimal(oddScore));
-  const measure = `a score of ${format.fixed(decimal(Math.abs(score)), 1)} where more than ${limit} is odd`;
-  return `Odd: ${own}${space}s each, the middle batch ${middle}${space}s; ${measure}. It counts until you leave it out.`;
+  const measure = wording`a score of ${format.fixed(decimal(Math.abs(score)), 1)} where more than ${limit} is odd`;
+  return wording`Odd: ${own}${space}s each, the middle batch ${middle}${space}s; ${measure}. It counts until you leave it out.`;
 }
 
 /** `Left out: wind from the side.` */
 export function leftOutText(reason: string): string {
-  return `Left out: ${reason}${/[.!?]$/.test(reason) ? '' : '.'}`;
+  return wording`Left out: ${reason}${/[.!?]$/.test(reason) ? '' : '.'}`;
 }

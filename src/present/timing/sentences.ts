@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, halfAwayFromZero, type Decimal } from '../../core/number';
 import type { TimeSpread, StepTime } from '../../trade/timeStudy';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
@@ -16,7 +17,7 @@ const countless = 1000;
 
 /** The name of a step; words for a blank one. */
 export function stepName(step: string): string {
-  return step === '' ? 'no step named' : step;
+  return step === '' ? wording`no step named` : step;
 }
 
 /** A text with a capital at its start. */
@@ -38,10 +39,11 @@ export function secondsText(value: Decimal, time: StepTime, format: Format): str
 /** A step's time and confidence interval: `12.9 s, 12.1 to 13.7`. */
 export function intervalText(time: StepTime, format: Format): string {
   const mean = `${secondsText(time.secondsPerPlant, time, format)}${space}s`;
-  if (time.spread === undefined) return `${mean}, one batch`;
-  if (agrees(time.spread)) return `${mean}, batches agree`;
-  const [from, to] = time.spread.interval.map((end) => secondsText(end, time, format));
-  return `${mean}, ${from} to ${to}`;
+  if (time.spread === undefined) return wording`${mean}, one batch`;
+  if (agrees(time.spread)) return wording`${mean}, batches agree`;
+  const [low, high] = time.spread.interval;
+  const [from, to] = [secondsText(low, time, format), secondsText(high, time, format)];
+  return wording`${mean}, ${from} to ${to}`;
 }
 
 /** A share in per cent with two significant digits. */
@@ -71,16 +73,16 @@ function saysLittle(time: StepTime, spread: TimeSpread): boolean {
 function alone(step: string, took: string): Phrase {
   return sentences(
     say`${atStart(step)} took ${took} in one batch.`,
-    plainly('One batch says nothing of how far the next may lie off: time at least two more.'),
+    plainly(wording`One batch says nothing of how far the next may lie off: time at least two more.`),
   );
 }
 
 function alike(step: string, took: string, count: number): Phrase {
-  const all = count === 2 ? 'both batches' : `all ${count} batches`;
+  const all = count === 2 ? wording`both batches` : wording`all ${count} batches`;
   return sentences(
     say`${atStart(step)} took exactly ${took} in ${all}.`,
-    plainly('Batches hardly ever agree to the last digit: see that each was timed by itself.'),
-    plainly('How many more it takes cannot be said.'),
+    plainly(wording`Batches hardly ever agree to the last digit: see that each was timed by itself.`),
+    plainly(wording`How many more it takes cannot be said.`),
   );
 }
 
@@ -108,11 +110,13 @@ function uncertain({ step, took, time, spread }: SpreadStep, timing: TimingTerms
   const [from, to] = spread.interval;
   const ends = [secondsText(from, time, format), secondsText(to, time, format)] as const;
   const confidence = percentText(timing.confidence, format);
-  const little = plainly(time.batches <= few ? 'So few batches say little' : 'Batches so far apart say little');
+  const little = plainly(
+    time.batches <= few ? wording`So few batches say little` : wording`Batches so far apart say little`,
+  );
   const sentence = say`${atStart(step)} took ${took} in ${batchCount(time.batches, format)}`;
   return sentences(
     say`${sentence}, with an interval from ${ends[0]} to ${ends[1]} at ${confidence} confidence.`,
-    from.lte(0) ? plainly('It reaches down to nothing or below, which no time can be.') : [],
+    from.lte(0) ? plainly(wording`It reaches down to nothing or below, which no time can be.`) : [],
     say`${little}: ${wantedText(time, spread, timing, format)}, as far as these can tell.`,
   );
 }
@@ -148,13 +152,15 @@ export function stepSentence(
 export function moreSentence(found: StepFound, timing: TimingTerms, format: Format): Phrase {
   const { time, rows, batches, aside, losses } = found;
   const left = rows.length - batches.length - aside.length;
-  const isLeft = plainly(left === 1 ? ' is' : ' are');
+  const isLeft = plainly(left === 1 ? wording` is` : wording` are`);
   const leftOut = left === 0 ? [] : say`${batchCount(left, format)}${isLeft} left out until filled in or mended.`;
   const byHand = aside.length === 0 ? [] : say`Left out by hand: ${batchCount(aside.length, format)}.`;
   if (time === undefined) return [];
   const { terms, hasStandardTime } = timing;
   const { sign, by } = allowanceFactor(terms.allowance, terms.allowanceOf);
-  const factor = plainly(` of the ${terms.allowanceOf} (${sign}${space}${format.full(by)}), the standard time is `);
+  const factor = plainly(
+    wording` of the ${terms.allowanceOf} (${sign}${space}${format.full(by)}), the standard time is `,
+  );
   const length = `${secondsText(time.standardTime, time, format)}${space}s`;
   const standard = say`With an allowance of ${percentText(terms.allowance, format)}${factor}${length}.`;
   const lost = losses === undefined ? [] : say`Lost where counted: ${perCent(losses.share, format)}.`;
@@ -164,11 +170,11 @@ export function moreSentence(found: StepFound, timing: TimingTerms, format: Form
 /** The terms in words, for a table or a page of paper. */
 export function termsText({ terms, confidence, hasStandardTime }: TimingTerms, format: Format): string {
   const { sign, by } = allowanceFactor(terms.allowance, terms.allowanceOf);
-  const factor = `of the ${terms.allowanceOf}, ${sign}${space}${format.full(by)}`;
-  const allowance = `standard time: allowance of ${percentText(terms.allowance, format)} ${factor}`;
+  const factor = wording`of the ${terms.allowanceOf}, ${sign}${space}${format.full(by)}`;
+  const allowance = wording`standard time: allowance of ${percentText(terms.allowance, format)} ${factor}`;
   return [
-    `Seconds at a normal pace, ratings counted in; from and to: ${percentText(confidence, format)} confidence`,
+    wording`Seconds at a normal pace, ratings counted in; from and to: ${percentText(confidence, format)} confidence`,
     ...(hasStandardTime ? [allowance] : []),
-    `needed: batches in all for ${percentText(terms.within, format)} either way.`,
+    wording`needed: batches in all for ${percentText(terms.within, format)} either way.`,
   ].join('; ');
 }

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import { halfWidths } from '../../study/studentT';
 import type { Terms } from '../../trade/timeStudy';
@@ -39,9 +40,9 @@ export function canBe(name: TermName, value: Decimal): boolean {
 export function termFault(name: TermName, value: Decimal, format: Format): string | undefined {
   if (canBe(name, value)) return undefined;
   const text = format.full(value);
-  if (name === 'allowance') return `allowance below 0: ${text}. Give per cent, such as 15.`;
-  if (name === 'within') return `not above 0: ${text}. Give per cent, such as 5.`;
-  return `confidence not above 0 and up to ${format.full(mostConfidence)}: ${text}. Give per cent, such as 95.`;
+  if (name === 'allowance') return wording`allowance below 0: ${text}. Give per cent, such as 15.`;
+  if (name === 'within') return wording`not above 0: ${text}. Give per cent, such as 5.`;
+  return wording`confidence not above 0 and up to ${format.full(mostConfidence)}: ${text}. Give per cent, such as 95.`;
 }
 
 /** The terms of the study from those that a person set. */

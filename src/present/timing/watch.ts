@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 
 /**
@@ -65,8 +66,9 @@ export function elapsed(since: number, now: ClockReading, start: ClockReading | 
   const gap = byWall - byPage;
   const seconds = secondsBetween(0, Math.max(byWall, byPage));
   if (gap < -together)
-    return { seconds, doubt: 'The clock of this device was set back meanwhile: the page’s own watch counts.' };
-  if (gap > together) return { seconds, doubt: 'The device slept, or its clock was set: compare with another watch.' };
+    return { seconds, doubt: wording`The clock of this device was set back meanwhile: the page’s own watch counts.` };
+  if (gap > together)
+    return { seconds, doubt: wording`The device slept, or its clock was set: compare with another watch.` };
   return { seconds, doubt: doubtOf(seconds) };
 }
 
@@ -77,9 +79,9 @@ export function stoppedAfter(watch: WatchState, seconds: Decimal): WatchState {
 
 /** Why a time may be wrong: the clock was set back, no time passed, or it is too long for one batch. Blank for none. */
 export function doubtOf(seconds: Decimal): string {
-  if (seconds.lt(0)) return 'The clock of this device was set back since the start: let this time go.';
-  if (seconds.isZero()) return 'No time has passed: let it go and start again.';
-  return seconds.gt(forgotten) ? 'That is more than four hours: was the watch forgotten?' : '';
+  if (seconds.lt(0)) return wording`The clock of this device was set back since the start: let this time go.`;
+  if (seconds.isZero()) return wording`No time has passed: let it go and start again.`;
+  return seconds.gt(forgotten) ? wording`That is more than four hours: was the watch forgotten?` : '';
 }
 
 /** A time as a clock shows it: `0:09.4`, `12:05.0`, `1:02:03.4`; `point` is the decimal mark. */

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Batch } from '../../model/trials';
 import { normalQuantile } from '../../study/normal';
 import type { StepTime } from '../../trade/timeStudy';
@@ -102,7 +103,7 @@ function ratioText({ ratio }: WaysFound, { ratioInterval: [from, to] }: WaysSpre
 function moreBatches({ first, second }: WaysFound, { batchesEach }: WaysSpread, format: Format): Phrase {
   const more = batchesEach.minus(Math.min(first.batches, second.batches));
   if (more.gt(countless)) {
-    return plainly('To tell so small a difference would take more batches than anyone will time.');
+    return plainly(wording`To tell so small a difference would take more batches than anyone will time.`);
   }
   const each = batchCount(batchesEach, format);
   return say`About ${each} of each way, those timed included, would tell so large a difference 4 times in 5, as is usual for a plan.`;
@@ -138,8 +139,8 @@ export function waysSentence(found: WaysFound, noun: string, timing: TimingTerms
     say`${atStart(quick)} took ${amount} less than ${slow}.`,
     plainly(
       isAlone
-        ? 'One batch of a way says nothing of how far the next may lie off: time at least two more of it.'
-        : 'The batches of each way agree to the last digit, which gives no interval: see that each was timed by itself.',
+        ? wording`One batch of a way says nothing of how far the next may lie off: time at least two more of it.`
+        : wording`The batches of each way agree to the last digit, which gives no interval: see that each was timed by itself.`,
     ),
   );
 }

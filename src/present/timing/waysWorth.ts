@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import { parts as sides } from '../../core/ratio';
 import { isCurrency } from '../../core/unit';
@@ -93,7 +94,7 @@ export function worthSentence({ result, input, plan, isSettled, change, interval
   const amount = spoken(change.abs(), result.unit, format);
   const way = plainly(change.gt(0) ? 'more' : 'less');
   const between = interval === undefined ? [] : betweenText(interval, result, format);
-  return say`On this farm that ${plainly(isSettled ? 'is' : 'would be')} ${amount} ${way} of ${result.label}${place}${between}, by the model with ${input.label} moved by the difference.`;
+  return say`On this farm that ${plainly(isSettled ? 'is' : wording`would be`)} ${amount} ${way} of ${result.label}${place}${between}, by the model with ${input.label} moved by the difference.`;
 }
 
 /** Both ends with the decimals of the larger one. */

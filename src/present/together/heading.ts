@@ -1,5 +1,7 @@
+import { wording } from '../../language/wording';
+
 /** What the picture of a model's entries is called, where it stands and where a link leads back to it. */
-export const togetherHeading = 'How it hangs together';
+export const togetherHeading = wording`How it hangs together`;
 
 /** The link that opens it. */
-export const seeTogether = 'See how it hangs together';
+export const seeTogether = wording`See how it hangs together`;

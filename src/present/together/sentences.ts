@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Model, Plan } from '../../model/model';
 import type { Links } from '../../model/links/links';
 import { surroundings, type Surroundings } from '../../model/links/surroundings';
@@ -16,17 +17,19 @@ interface PictureSaid {
 function hangsOn(label: string, { before, inputs }: Surroundings, depth: number | undefined, format: Format): Phrase {
   const entries = counted(before.size, entryNoun, format);
   const whose =
-    inputs === before.size && inputs === 1 ? plainly(', an input') : say`, ${whole(inputs, format)} of them inputs`;
+    inputs === before.size && inputs === 1
+      ? plainly(wording`, an input`)
+      : say`, ${whole(inputs, format)} of them inputs`;
   const way =
     depth === undefined
-      ? plainly('; one of the ways to it is a circle')
+      ? plainly(wording`; one of the ways to it is a circle`)
       : say`; the longest way has ${counted(depth, stepNoun, format)}`;
   return say`${label} hangs on ${entries}${whose}${way}.`;
 }
 
 function feeds(links: Links, middle: number, { after }: Surroundings, format: Format): Phrase {
   const direct = links.feeds[middle]?.length ?? 0;
-  if (after.size === 0) return plainly('Nothing is worked out from it.');
+  if (after.size === 0) return plainly(wording`Nothing is worked out from it.`);
   const all = counted(after.size, entryNoun, format);
   if (direct === after.size) return say`It is used by ${all}.`;
   return say`It is used by ${counted(direct, entryNoun, format)}, and in the end ${all} hang on it.`;

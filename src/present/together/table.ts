@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { Cell } from '../../model/cell';
 import type { Links } from '../../model/links/links';
 import type { ShownValue } from '../numbers/shownValue';
@@ -33,7 +34,7 @@ export function tableHeads(columns: number): string[] {
 function placeText(steps: number, format: Format): string {
   if (steps === 0) return togetherTexts.inMiddle;
   const far = counted(Math.abs(steps), stepNoun, format);
-  return steps < 0 ? `${far} before it` : `${far} after it`;
+  return steps < 0 ? wording`${far} before it` : wording`${far} after it`;
 }
 
 /** The entries of the table in its order: the middle, then what it hangs on and what hangs on it, the nearest first. */

@@ -1,71 +1,72 @@
+import { wording } from '../../language/wording';
 import type { Option } from '../text/option';
 import type { Noun } from '../text/noun';
 import { commonTexts } from '../text/commonTexts';
 import { togetherHeading } from './heading';
 import type { Direction, Reach } from './choices';
 
-export const entryNoun: Noun = { one: 'entry', many: 'entries' };
-export const stepNoun: Noun = { one: 'step', many: 'steps' };
+export const entryNoun: Noun = { one: wording`entry`, many: wording`entries` };
+export const stepNoun: Noun = { one: wording`step`, many: wording`steps` };
 
 /** What can be chosen around the picture. */
 export const pictureChoices = {
-  show: 'Show',
+  show: wording`Show`,
   shows: [
-    { value: 'one', label: 'around one entry' },
-    { value: 'whole', label: 'the whole model' },
+    { value: wording`one`, label: wording`around one entry` },
+    { value: wording`whole`, label: wording`the whole model` },
   ] satisfies Option<string>[],
-  entry: 'Entry in the middle',
-  reach: 'Steps',
+  entry: wording`Entry in the middle`,
+  reach: wording`Steps`,
   reaches: [
-    { value: '1', label: 'one' },
-    { value: '2', label: 'two' },
-    { value: '3', label: 'three' },
-    { value: 'all', label: 'all' },
+    { value: '1', label: wording`one` },
+    { value: '2', label: wording`two` },
+    { value: '3', label: wording`three` },
+    { value: 'all', label: wording`all` },
   ] satisfies Option<Reach>[],
-  direction: 'Arrows lead',
+  direction: wording`Arrows lead`,
   directions: [
-    { value: 'across', label: 'right' },
-    { value: 'down', label: 'down' },
+    { value: 'across', label: wording`right` },
+    { value: 'down', label: wording`down` },
   ] satisfies Option<Direction>[],
 } as const;
 
 /** Fixed texts of the picture of how entries hang together, some of them for screen readers. */
 export const togetherTexts = {
-  print: 'Print the picture and the table',
+  print: wording`Print the picture and the table`,
   heading: togetherHeading,
   /** The box in which the picture scrolls. */
-  region: 'The picture; it scrolls',
-  picture: 'Entries and the arrows between them',
-  howToRead: 'An arrow leads from an entry to one that is worked out from it.',
-  howToWalk: 'Press an entry to put it in the middle. Arrow keys go from entry to entry.',
-  toRow: 'Go to its row in Numbers',
-  size: 'Size of the picture',
-  fit: 'All of it',
-  actual: 'Readable size',
-  smaller: 'Smaller',
-  larger: 'Larger',
-  wide: 'Use the whole width',
-  narrow: 'Show the numbers beside it',
-  layingOut: 'Laying it out …',
-  notLaidOut: (reason: string) => `The picture could not be laid out: ${reason}`,
+  region: wording`The picture; it scrolls`,
+  picture: wording`Entries and the arrows between them`,
+  howToRead: wording`An arrow leads from an entry to one that is worked out from it.`,
+  howToWalk: wording`Press an entry to put it in the middle. Arrow keys go from entry to entry.`,
+  toRow: wording`Go to its row in Numbers`,
+  size: wording`Size of the picture`,
+  fit: wording`All of it`,
+  actual: wording`Readable size`,
+  smaller: wording`Smaller`,
+  larger: wording`Larger`,
+  wide: wording`Use the whole width`,
+  narrow: wording`Show the numbers beside it`,
+  layingOut: wording`Laying it out …`,
+  notLaidOut: (reason: string) => wording`The picture could not be laid out: ${reason}`,
   key: 'What the marks mean',
-  keyInput: 'A line under the number marks an input, a heavy frame a headline.',
+  keyInput: wording`A line under the number marks an input, a heavy frame a headline.`,
   /** @param name of the plan in which alone an arrow holds */
-  keyPlan: (name: string) => `only in plan ${name}`,
-  noGroup: 'no group',
-  inMiddle: 'in the middle',
+  keyPlan: (name: string) => wording`only in plan ${name}`,
+  noGroup: wording`no group`,
+  inMiddle: wording`in the middle`,
   // Instead of a value.
-  inCircle: 'in a circle',
-  faulty: 'faulty formula',
+  inCircle: wording`in a circle`,
+  faulty: wording`faulty formula`,
   noValue: commonTexts.noValue,
   // The table.
-  table: 'The entries as a table',
-  tableRegion: 'Table of the entries; it scrolls',
-  value: 'value',
-  uses: 'uses',
-  usedBy: 'used by',
-  depth: 'steps from inputs',
+  table: wording`The entries as a table`,
+  tableRegion: wording`Table of the entries; it scrolls`,
+  value: wording`value`,
+  uses: wording`uses`,
+  usedBy: wording`used by`,
+  depth: wording`steps from inputs`,
   /** Where a circle lies in the way. */
-  noDepth: 'circle',
-  more: (count: number) => `Show ${count} more`,
+  noDepth: wording`circle`,
+  more: (count: number) => wording`Show ${count} more`,
 } as const;

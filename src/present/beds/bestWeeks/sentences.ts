@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import { decimal, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { boardsOf, type CropNames } from '../stageNames';
@@ -50,7 +51,7 @@ class Words {
     const isOwn = Math.abs(holes - value.toNumber()) <= 1e-9 * Math.abs(holes);
     if (isOwn || !Number.isFinite(holes)) return own;
     const { plant, board } = this.speech.names;
-    return `${own} (${whole(decimal(Number(holes.toPrecision(10))), this.format)}${space}${plant.many} per ${board.one})`;
+    return wording`${own} (${whole(decimal(Number(holes.toPrecision(10))), this.format)}${space}${plant.many} per ${board.one})`;
   }
 
   ownDensity(value: Decimal): string {
@@ -87,7 +88,7 @@ function mainOf({ ask }: BestWeeksResult, best: BestPlace, { subject }: BestWeek
     return say`Today’s ${today} on ${plainly(words.boards())} are the best of all looked at: ${subject} is ${now}.`;
   }
   const gain = best.exact.minus(base);
-  const than = plainly(gain.isNegative() ? 'less than' : 'more than');
+  const than = plainly(gain.isNegative() ? wording`less than` : wording`more than`);
   const compared = base.isNaN() ? [] : say`, ${words.result(gain.abs())} ${than} with today’s ${today}`;
   const what = say`${capital(subject)} is ${plainly(way)} with ${words.time(best.time)} on ${plainly(words.boards())}`;
   return say`${what} at ${words.density(best.density)}: ${words.result(best.exact)}${compared}.`;
@@ -118,7 +119,7 @@ function flatness({ flatTimes, flatDensities, time, density }: BestPlace, words:
 function justAsGood({ ask }: BestWeeksResult, { ties }: BestPlace, words: Words): Phrase {
   if (ties.length === 0) return [];
   if (ties.length > spelledOut) return say`${String(ties.length)} other choices looked at are just as good.`;
-  const others = ties.map(({ i, j }) => `${words.time(ask.times[i]!)} at ${words.density(ask.densities[j]!)}`);
+  const others = ties.map(({ i, j }) => wording`${words.time(ask.times[i]!)} at ${words.density(ask.densities[j]!)}`);
   return say`Just as good: ${listed(others)}.`;
 }
 
@@ -131,16 +132,19 @@ function edgesOf(
   const rises = ask.perBoard(ask.densities.at(-1)!.toNumber()) >= ask.perBoard(ask.densities[0]!.toNumber());
   const [isFirst, isLast] = [j === 0, j === ask.densities.length - 1];
   const [isWidest, isDensest] = rises ? [isFirst, isLast] : [isLast, isFirst];
-  const holes = `${plant.many} per ${board.one}`;
+  const holes = wording`${plant.many} per ${board.one}`;
   return {
-    crowded: [...(i === ask.times.length - 1 ? ['the longest time'] : []), ...(isDensest ? [`the most ${holes}`] : [])],
-    other: [...(i === 0 ? ['the shortest time'] : []), ...(isWidest ? [`the fewest ${holes}`] : [])],
+    crowded: [
+      ...(i === ask.times.length - 1 ? [wording`the longest time`] : []),
+      ...(isDensest ? [wording`the most ${holes}`] : []),
+    ],
+    other: [...(i === 0 ? [wording`the shortest time`] : []), ...(isWidest ? [wording`the fewest ${holes}`] : [])],
   };
 }
 
 function failingSentence({ failing }: BestPlace): Phrase {
   if (failing.length === 0) return [];
-  return say`${plainly(failing.length === 1 ? 'A check fails there:' : 'Checks fail there:')} ${failing.join(' ')}`;
+  return say`${plainly(failing.length === 1 ? wording`A check fails there:` : wording`Checks fail there:`)} ${failing.join(' ')}`;
 }
 
 function edgeSentence(result: BestWeeksResult, best: BestPlace, names: CropNames): Phrase {
@@ -152,8 +156,7 @@ function edgeSentence(result: BestWeeksResult, best: BestPlace, names: CropNames
   return sentences(
     edge,
     plainly(
-      'Longer and closer always wins where nothing in a model makes a crowded day cost anything. ' +
-        'Look for the entry that does, and whether it is 0, before you trust this.',
+      wording`Longer and closer always wins where nothing in a model makes a crowded day cost anything. Look for the entry that does, and whether it is 0, before you trust this.`,
     ),
   );
 }
@@ -164,7 +167,7 @@ function scopeText({ ask }: BestWeeksResult, words: Words): Phrase {
   const holes = say`${words.bareDensity(densities[0]!)} to ${words.ownDensity(densities.at(-1)!)}.`;
   const held =
     giving === undefined
-      ? plainly(' No other time moves with it.')
+      ? plainly(wording` No other time moves with it.`)
       : say` ${giving.lever.cell.label} gives back each day, so that the total time stays.`;
   return [...over, ...holes, ...held];
 }

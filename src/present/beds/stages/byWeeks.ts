@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { ByWeeks, Split } from '../../../trade/byWeeks';
 import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
@@ -25,14 +26,14 @@ export function splitRows({ oneStage, seems, gives, keepsPace }: ByWeeks, format
   });
   return [
     {
-      label: 'one stage, at the last density',
+      label: wording`one stage, at the last density`,
       finished: figure(whole(oneStage, format), oneStage),
       gain: words(''),
       boards: seems.boards.map(() => words(none)),
     },
-    row('by weeks, as it seems', seems),
-    row('by weeks, as it is', gives),
-    row('keeping pace', keepsPace),
+    row(wording`by weeks, as it seems`, seems),
+    row(wording`by weeks, as it is`, gives),
+    row(wording`keeping pace`, keepsPace),
   ];
 }
 

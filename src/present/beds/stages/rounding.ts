@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Loss, RoundingLoss } from '../../../trade/roundingLoss';
 import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
@@ -29,12 +30,12 @@ export function lossRows(
     plants: figure(alignedNumber(finishedPerWeek, 1, format), finishedPerWeek),
   });
   return [
-    row(`${many} that wait for the next batch`, waiting),
-    row(`places empty on ${many} in use`, partEmpty),
+    row(wording`${many} that wait for the next batch`, waiting),
+    row(wording`places empty on ${many} in use`, partEmpty),
     ...(stages.length > 1
-      ? stages.map((stage) => row(`of these on ${boardsOf(names, stage.number - 1).many}`, stage.partEmpty))
+      ? stages.map((stage) => row(wording`of these on ${boardsOf(names, stage.number - 1).many}`, stage.partEmpty))
       : []),
-    row(`${many} that are never used`, free),
+    row(wording`${many} that are never used`, free),
   ];
 }
 
@@ -68,7 +69,7 @@ export function roundingSentence(
 ): Phrase {
   const boards = plainly(names.board.many);
   const lost = balancedPerWeek.minus(wholePerWeek);
-  if (whole(lost, format) === '0') return say`Whole ${boards} cost ${plainly('next to nothing here')}.`;
+  if (whole(lost, format) === '0') return say`Whole ${boards} cost ${plainly(wording`next to nothing here`)}.`;
   return say`Whole ${boards} cost ${counted(lost, names.plant, format)} a week, ${percent(share, format)} of balanced flow.`;
 }
 

@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Decimal } from '../../../core/number';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
@@ -13,9 +14,9 @@ export interface StageSentences {
 
 function against(flow: Decimal, balanced: Decimal, format: Format): Phrase {
   const less = balanced.minus(flow);
-  if (whole(less.abs(), format) === '0') return plainly('as many as balanced flow');
+  if (whole(less.abs(), format) === '0') return plainly(wording`as many as balanced flow`);
   const word = less.gt(0) ? 'fewer' : 'more';
-  return say`${whole(less.abs(), format)}${plainly(` ${word} than balanced flow`)}`;
+  return say`${whole(less.abs(), format)}${plainly(wording` ${word} than balanced flow`)}`;
 }
 
 function boardsSentence({ planSchedule: { schedule, names }, whole: onBoards }: ScheduleView, format: Format): Phrase {

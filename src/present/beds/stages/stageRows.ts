@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import { decimal, type Decimal } from '../../../core/number';
 import { isRunning, type Stage } from '../../../trade/schedule';
 import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
@@ -29,10 +30,10 @@ function handRows({ planSchedule: { schedule, names }, byHand }: ScheduleView, f
   const tell = (value: Decimal | undefined, decimals: number): DataCell =>
     value === undefined ? words(none) : figure(shown(value, decimals, format), value);
   return [
-    { label: `${board.many} set by hand`, values: schedule.stages.map(({ boards }) => tell(boards, 1)) },
-    { label: `${plant.many} a week they could finish`, values: byHand.capacities.map((each) => tell(each, 0)) },
+    { label: wording`${board.many} set by hand`, values: schedule.stages.map(({ boards }) => tell(boards, 1)) },
+    { label: wording`${plant.many} a week they could finish`, values: byHand.capacities.map((each) => tell(each, 0)) },
     {
-      label: `${board.many} empty at the flow there is`,
+      label: wording`${board.many} empty at the flow there is`,
       values: byHand.emptyBoards.map((each) => toOneDecimal(each ?? NaN, format)),
     },
   ];
@@ -58,10 +59,10 @@ export function stageRows(view: ScheduleView, format: Format): StageRow[] {
       ...row('survival', ({ survival }) => figure(percent(survival, format), survival.times(100))),
       unit: '%',
     },
-    row(`${board.many}, balanced`, (_stage, i) => toOneDecimal(balanced.boards[i] ?? NaN, format)),
-    row(`${board.many}, whole`, (_stage, i) => inAll(loads[i]?.boards ?? NaN, format)),
-    row(`${board.many} of a batch`, (_stage, i) => inAll(loads[i]?.boardsEach ?? NaN, format)),
-    row(`${plant.many} started`, (_stage, i) => inAll(loads[i]?.started ?? NaN, format)),
+    row(wording`${board.many}, balanced`, (_stage, i) => toOneDecimal(balanced.boards[i] ?? NaN, format)),
+    row(wording`${board.many}, whole`, (_stage, i) => inAll(loads[i]?.boards ?? NaN, format)),
+    row(wording`${board.many} of a batch`, (_stage, i) => inAll(loads[i]?.boardsEach ?? NaN, format)),
+    row(wording`${plant.many} started`, (_stage, i) => inAll(loads[i]?.started ?? NaN, format)),
     ...handRows(view, format),
   ];
 }
@@ -93,12 +94,12 @@ export function stageLines({ planSchedule, balanced, whole: onBoards }: Schedule
     unit,
   });
   return [
-    line(`Finished on whole ${board.many}`, onBoards.finishedPerWeek, plantsAWeek(names)),
-    line('Finished in balanced flow', balanced.finishedPerWeek, plantsAWeek(names)),
-    line('Sown each time', onBoards.batch, plant.many),
-    { label: 'From one sowing to the next', value: shown(schedule.interval, 2, format), unit: 'days' },
-    line('There are in all', schedule.boards, board.many),
-    line('In use on the fullest day', used, board.many),
-    line('Free even then', schedule.boards.minus(used), board.many),
+    line(wording`Finished on whole ${board.many}`, onBoards.finishedPerWeek, plantsAWeek(names)),
+    line(wording`Finished in balanced flow`, balanced.finishedPerWeek, plantsAWeek(names)),
+    line(wording`Sown each time`, onBoards.batch, plant.many),
+    { label: wording`From one sowing to the next`, value: shown(schedule.interval, 2, format), unit: 'days' },
+    line(wording`There are in all`, schedule.boards, board.many),
+    line(wording`In use on the fullest day`, used, board.many),
+    line(wording`Free even then`, schedule.boards.minus(used), board.many),
   ];
 }

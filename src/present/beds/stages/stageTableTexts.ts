@@ -1,6 +1,8 @@
+import { wording } from '../../../language/wording';
+
 /** Words of the table of the stages. */
 export const stageTableTexts = {
-  table: 'Table of the stages',
-  caption: 'Stages',
-  stage: (number: number) => `stage ${number}`,
+  table: wording`Table of the stages`,
+  caption: wording`Stages`,
+  stage: (number: number) => wording`stage ${number}`,
 } as const;

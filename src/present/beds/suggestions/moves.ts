@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import { numberToText, type Decimal } from '../../../core/number';
 import { parts as sides } from '../../../core/ratio';
 import type { Cell } from '../../../model/cell';
@@ -64,7 +65,7 @@ function moveOf(model: Model, plan: Plan, parts: CropParts, part: string, base: 
 export function movesFor(model: Model, plan: Plan, parts: CropParts, change: Change): Move[] | undefined {
   const first = moveOf(model, plan, parts, partOf(change), change.to);
   if (first === undefined || change.kind !== 'shift') return first && [first];
-  const second = moveOf(model, plan, parts, `stage ${change.from} time`, change.left);
+  const second = moveOf(model, plan, parts, wording`stage ${change.from} time`, change.left);
   return second && [first, second];
 }
 
@@ -104,7 +105,7 @@ export function movesSentence(moves: readonly Move[], plan: string, format: Form
     const value = spoken(to, cell.unit, format);
     const before = plainly(spoken(from, cell.unit, format));
     const place =
-      where === 'one plan' ? say`, in ${plan} only` : plainly(where === 'every plan' ? ', in every plan' : '');
+      where === 'one plan' ? say`, in ${plan} only` : plainly(where === 'every plan' ? wording`, in every plan` : '');
     return say`${plainly(`${cell.label}: `)}${value} instead of ${before}${beyondRange(to, cell, format)}${place}.`;
   });
   return sentences(...sentence);

@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Schedule, Stage } from '../../../trade/schedule';
 import type { Change, Suggestion } from '../../../trade/suggestions';
 import { boardsOf } from '../stageNames';
@@ -31,7 +32,7 @@ function stageOf({ stages }: Schedule, number: number): Stage {
 /** The part of the crop schedule that a change is about. */
 export function partOf(change: Change): string {
   if (change.kind === 'interval') return 'interval';
-  return `stage ${change.stage} ${change.kind === 'density' ? 'density' : 'time'}`;
+  return wording`stage ${change.stage} ${change.kind === 'density' ? 'density' : 'time'}`;
 }
 
 function changeText(change: Change, { schedule, names }: PlanSchedule, format: Format): Phrase {
@@ -42,7 +43,7 @@ function changeText(change: Change, { schedule, names }: PlanSchedule, format: F
       return say`Sow every ${days(change.to, format)} instead of ${plainly(number(schedule.interval))}`;
     case 'density': {
       const { density } = stageOf(schedule, change.stage);
-      const board = plainly(`${names.plant.many} on each ${boardsOf(names, change.stage - 1).one}`);
+      const board = plainly(wording`${names.plant.many} on each ${boardsOf(names, change.stage - 1).one}`);
       return say`Set ${number(change.to)} ${board} instead of ${plainly(number(density))}`;
     }
     case 'time': {

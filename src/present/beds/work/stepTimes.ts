@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import { isCounted } from '../../../core/unit';
 import type { Cell } from '../../../model/cell';
 import type { Values } from '../../../model/values';
@@ -68,15 +69,15 @@ export function usualTimes(entries: readonly TimeEntry[], stages: number): Count
 export function countedOptions(names: CropNames): readonly { readonly value: CountedAt; readonly label: string }[] {
   const into = names.stages.slice(1).map((_name, i) => ({
     value: `move ${i + 2}` as const,
-    label: `moving to ${boardsOf(names, i + 1).many}`,
+    label: wording`moving to ${boardsOf(names, i + 1).many}`,
   }));
   return [
-    { value: 'none', label: 'not counted' },
+    { value: 'none', label: wording`not counted` },
     { value: 'sow', label: 'sowing' },
-    { value: 'move', label: 'every move' },
+    { value: 'move', label: wording`every move` },
     ...(into.length > 1 ? into : []),
     { value: 'harvest', label: 'harvest' },
-    { value: 'wash', label: `washing ${names.board.many}` },
+    { value: 'wash', label: wording`washing ${names.board.many}` },
   ];
 }
 

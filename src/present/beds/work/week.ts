@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Calendar } from '../../../trade/calendar';
 import { isoDate } from '../../../trade/civilDate';
 import type { WorkTask } from '../../../trade/workList';
@@ -42,13 +43,13 @@ export function taskText({ task, from, to }: WorkTask, names: CropNames): string
   const filled = boardsOf(names, to ?? 0).many;
   switch (task) {
     case 'wash':
-      return `Wash ${emptied}`;
+      return wording`Wash ${emptied}`;
     case 'harvest':
-      return `Harvest off ${emptied}`;
+      return wording`Harvest off ${emptied}`;
     case 'move':
-      return `Move from ${names.stages[from ?? 0] ?? ''} to ${filled}`;
+      return wording`Move from ${names.stages[from ?? 0] ?? ''} to ${filled}`;
     case 'sow':
-      return `Sow on ${filled}`;
+      return wording`Sow on ${filled}`;
   }
 }
 
@@ -78,7 +79,7 @@ export function weekSentence(
   const done = work
     .filter(([, count]) => count > 0)
     .map(([task, count, noun], i) => say`${plainly(`${i === 0 ? '' : ', '}${task} `)}${counted(count, noun, format)}`);
-  const takes = counts ? say`That takes ${hours(hoursIn(list), format)}.` : plainly('No times are counted.');
+  const takes = counts ? say`That takes ${hours(hoursIn(list), format)}.` : plainly(wording`No times are counted.`);
   return sentences(say`${when}: ${done.flat()}.`, takes);
 }
 

@@ -1,18 +1,20 @@
+import { wording } from '../../../language/wording';
+
 /** Words round a week's work. */
 export const weekTexts = {
-  heading: 'Next week’s work',
-  from: 'Week from',
-  print: 'Print the week',
-  saveCalendar: 'Save as a calendar file',
+  heading: wording`Next week’s work`,
+  from: wording`Week from`,
+  print: wording`Print the week`,
+  saveCalendar: wording`Save as a calendar file`,
   /** @param start the first day of the year, written out */
-  outside: (start: string) => `That week does not lie in the year that begins on ${start}.`,
-  table: 'Table of the week’s work',
-  day: 'day',
-  what: 'what',
-  date: 'date',
-  task: 'task',
-  fromStage: 'from',
-  toStage: 'to',
-  hours: 'hours',
-  allHours: 'all hours',
+  outside: (start: string) => wording`That week does not lie in the year that begins on ${start}.`,
+  table: wording`Table of the week’s work`,
+  day: wording`day`,
+  what: wording`what`,
+  date: wording`date`,
+  task: wording`task`,
+  fromStage: wording`from`,
+  toStage: wording`to`,
+  hours: wording`hours`,
+  allHours: wording`all hours`,
 } as const;

@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import { decimal } from '../../../core/number';
 import { toDecimals } from '../../../core/rounded';
 import type { DayEvent } from '../../../trade/iCalendar';
@@ -19,13 +20,13 @@ export function taskInWords({ task, from, to, plants, boards }: WorkTask, names:
   const what = countOf(plants, names.plant);
   switch (task) {
     case 'wash':
-      return `Wash ${countOf(boards, emptied)}`;
+      return wording`Wash ${countOf(boards, emptied)}`;
     case 'harvest':
-      return `Harvest ${what} off ${countOf(boards, emptied)}`;
+      return wording`Harvest ${what} off ${countOf(boards, emptied)}`;
     case 'move':
-      return `Move ${what} from ${emptied.many} onto ${filled}`;
+      return wording`Move ${what} from ${emptied.many} onto ${filled}`;
     case 'sow':
-      return `Sow ${what} on ${filled}`;
+      return wording`Sow ${what} on ${filled}`;
   }
 }
 
@@ -43,6 +44,6 @@ export function workEvents(list: readonly WorkTask[], uidOf: (task: WorkTask) =>
     uid: uidOf(task),
     day: task.day,
     summary: taskInWords(task, names),
-    description: task.hours > 0 ? `${shownHours(task.hours)} hours` : '',
+    description: task.hours > 0 ? wording`${shownHours(task.hours)} hours` : '',
   }));
 }

@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Calendar } from '../../../trade/calendar';
 import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
@@ -17,7 +18,7 @@ function overfullSentence(
   const [first] = overFull;
   const whole =
     first === undefined
-      ? plainly('No day is over-full.')
+      ? plainly(wording`No day is over-full.`)
       : say`${counted(overFull.length, day, format)} ${plainly(overFull.length === 1 ? 'is' : 'are')} over-full, the first on ${dates.long(start + first)}.`;
   const byStage = overFullStages.flatMap((days, i) =>
     days.length === 0
@@ -38,7 +39,7 @@ export function yearSentence(year: Calendar, boards: number, names: CropNames, f
   const begins = say`Into an empty bed on ${dates.long(year.start)}, ${counted(year.batch, names.plant, format)} at a time:`;
   const harvest =
     first === undefined
-      ? plainly('nothing is harvested within the year.')
+      ? plainly(wording`nothing is harvested within the year.`)
       : say`the first harvest is on ${dates.long(year.start + Math.floor(first))}, and ${counted(finished, names.plant, format)} finish within the year.`;
   const full = say`The fullest day holds ${whole(most, format)} of ${counted(boards, names.board, format)}.`;
   const left =

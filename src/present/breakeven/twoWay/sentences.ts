@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import { decimal, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { capital } from '../answer';
@@ -51,13 +52,13 @@ function whereAbove(above: readonly LevelStretch[], across: MovingInput, format:
   const at = (value: number): string => spokenAt(across, tidied(value), format);
   const bare = (value: number): string => format.value(tidied(value), across.lever.cell.unit);
   const [first, second] = above;
-  if (first === undefined) return plainly('nowhere');
-  if (above.length > 2) return plainly(`in ${above.length} separate stretches`);
+  if (first === undefined) return plainly(wording`nowhere`);
+  if (above.length > 2) return plainly(wording`in ${above.length} separate stretches`);
   if (second !== undefined) {
     const [start, end] = [whereAbove([first], across, format), whereAbove([second], across, format)];
     return say`${start} and ${end}`;
   }
-  if (first.from === from && first.to === to) return plainly('throughout');
+  if (first.from === from && first.to === to) return plainly(wording`throughout`);
   if (first.from === from) return say`up to ${at(first.to)}`;
   if (first.to === to) return say`from ${at(first.from)} up`;
   return say`between ${bare(first.from)} and ${at(first.to)}`;
@@ -83,7 +84,7 @@ function interplay(surfaces: PairSurfaces, { claim }: TwoWayContext, format: For
   const listed = rows.flatMap((row, k) => {
     const truth = truthOf(row, claim);
     const isSaid = k > 0 && truth === truthOf(rows[k - 1] ?? row, claim);
-    const where = row.above.length === 0 ? plainly('throughout') : (wheres[k] ?? []);
+    const where = row.above.length === 0 ? plainly(wording`throughout`) : (wheres[k] ?? []);
     const part = say`${rowText(row, surfaces, format)}, ${isSaid ? where : say`${truth} ${where}`}`;
     return k === 0 ? part : [...plainly('; '), ...part];
   });
@@ -103,7 +104,7 @@ function oneSided(surfaces: PairSurfaces, { claim }: TwoWayContext, format: Form
   const { across, down } = surfaces.pair;
   const truth = surfaces.side === 'all' ? claim.above : claim.below;
   const over = say`${across.lever.cell.label} between ${ends(across, format)}, ${down.lever.cell.label} between ${ends(down, format)}`;
-  const anywhere = plainly(surfaces.unknown === 0 ? 'anywhere' : 'wherever it can be computed');
+  const anywhere = plainly(surfaces.unknown === 0 ? 'anywhere' : wording`wherever it can be computed`);
   return say`${capital(truth)} ${anywhere} in this picture: ${over}.`;
 }
 
@@ -112,7 +113,7 @@ function today({ pair }: PairSurfaces, { subject, result }: TwoWayContext, forma
   const [x, y] = points.map((moving) => spokenAt(moving, moving.lever.base, format));
   const value = spoken(pair.question.base, result.unit, format);
   const outside = points.filter(({ lever: { base }, range }) => base.lt(range.from) || base.gt(range.to));
-  const note = outside.length === 0 ? [] : plainly(' That point lies outside the picture.');
+  const note = outside.length === 0 ? [] : plainly(wording` That point lies outside the picture.`);
   return say`Today, at ${x ?? ''} and ${y ?? ''}, ${subject} is ${value}.${note}`;
 }
 

@@ -1,9 +1,11 @@
+import { wording } from '../../../language/wording';
+
 /** Fixed texts of the two-way breakeven. */
 export const twoWayTexts = {
-  heading: 'Two inputs at once',
-  noSecond: (result: string) => `There is no second input that moves ${result}.`,
-  second: (first: string) => `as ${first} moves, and with it`,
-  level: 'breakeven',
-  below: (target: string) => `below ${target}`,
-  orMore: (target: string) => `${target} or more`,
+  heading: wording`Two inputs at once`,
+  noSecond: (result: string) => wording`There is no second input that moves ${result}.`,
+  second: (first: string) => wording`as ${first} moves, and with it`,
+  level: wording`breakeven`,
+  below: (target: string) => wording`below ${target}`,
+  orMore: (target: string) => wording`${target} or more`,
 } as const;

@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Cell } from '../../../model/cell';
 import { basesOf, budgetCurrency, rhythms, type Basis, type Rhythm } from '../../../model/change/budgetLine';
 import type { Model } from '../../../model/model';
@@ -10,33 +11,33 @@ import type { Option } from '../../text/option';
 
 /** Words of the forms that add entries. */
 export const addFormTexts = {
-  label: 'What is it?',
-  labelPlaceholder: 'Extra rent',
-  side: 'It is',
-  sides: { cost: 'a cost', return: 'a return' },
-  amount: 'How much',
-  howOften: 'How often',
-  counted: 'What is counted',
-  plans: 'In which plans',
-  add: 'Add it',
-  close: 'Leave it',
-  noLabel: 'Say in a word or two what it is.',
-  noPlan: 'Tick at least one plan.',
+  label: wording`What is it?`,
+  labelPlaceholder: wording`Extra rent`,
+  side: wording`It is`,
+  sides: { cost: wording`a cost`, return: wording`a return` },
+  amount: wording`How much`,
+  howOften: wording`How often`,
+  counted: wording`What is counted`,
+  plans: wording`In which plans`,
+  add: wording`Add it`,
+  close: wording`Leave it`,
+  noLabel: wording`Say in a word or two what it is.`,
+  noPlan: wording`Tick at least one plan.`,
   noTotal: (side: 'cost' | 'return') =>
-    `This model adds up no ${side === 'cost' ? 'costs' : 'returns'} of a year, so a line of its own would change nothing. Add an ordinary entry instead, and name it in the formula that it belongs to.`,
-  amountLabel: (label: string) => `${label}, amount`,
-  unit: 'Unit',
-  unitHint: 'as in EUR/year, kg or plant/week; blank for a plain number',
+    wording`This model adds up no ${side === 'cost' ? 'costs' : 'returns'} of a year, so a line of its own would change nothing. Add an ordinary entry instead, and name it in the formula that it belongs to.`,
+  amountLabel: (label: string) => wording`${label}, amount`,
+  unit: wording`Unit`,
+  unitHint: wording`as in EUR/year, kg or plant/week; blank for a plain number`,
   formula: 'Number or formula',
-  noFormula: 'Enter a number, or a formula in names.',
+  noFormula: wording`Enter a number, or a formula in names.`,
 } as const;
 
 const rhythmLabels: Readonly<Record<Rhythm, string>> = {
-  month: 'a month',
-  year: 'a year',
-  plant: 'for each plant',
-  board: 'for each board and year',
-  hour: 'for each hour',
+  month: wording`a month`,
+  year: wording`a year`,
+  plant: wording`for each plant`,
+  board: wording`for each board and year`,
+  hour: wording`for each hour`,
 };
 
 /** How often an amount can be paid in a model; what it does not count is not offered. */
@@ -46,7 +47,7 @@ export function rhythmOptions(model: Model): Option<Rhythm>[] {
   );
   return offered.map((rhythm) => {
     const isHead = rhythm === 'plant' && basesOf(model, rhythm)[0]?.counted === 'head';
-    return { value: rhythm, label: isHead ? 'for each head' : rhythmLabels[rhythm] };
+    return { value: rhythm, label: isHead ? wording`for each head` : rhythmLabels[rhythm] };
   });
 }
 
@@ -81,9 +82,9 @@ export function lineAddedText({ model, values, line, plans, totals }: LineAdded,
   const isAll = plans.length === model.plans.length;
   const where =
     model.plans.length === 1
-      ? plainly('In the budget')
+      ? plainly(wording`In the budget`)
       : isAll
-        ? plainly('In the budget of every plan')
+        ? plainly(wording`In the budget of every plan`)
         : say`In the budget of ${listed(plans)}`;
   const each = amounts.flatMap(({ name, text }, i) => [
     ...plainly(i === 0 ? '' : '; '),

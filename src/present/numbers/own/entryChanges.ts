@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Cell } from '../../../model/cell';
 import { usesOf } from '../../../model/change/entries';
 import type { Model } from '../../../model/model';
@@ -7,31 +8,31 @@ import { printedUnit } from '../../text/printedUnit';
 
 /** Words on changing an entry itself. */
 export const changeTexts = {
-  words: 'Change its label, unit or note',
-  label: 'Label',
-  unit: 'Unit',
-  note: 'Note',
-  noUnit: 'none, a plain number',
+  words: wording`Change its label, unit or note`,
+  label: wording`Label`,
+  unit: wording`Unit`,
+  note: wording`Note`,
+  noUnit: wording`none, a plain number`,
   noNote: 'none',
-  nameInFormulas: 'Its name in formulas',
-  everyFormulaFollows: 'Small letters, digits and _. Every formula that names it follows.',
-  copy: 'Copy it',
-  up: 'Move up',
-  down: 'Move down',
-  remove: 'Delete it',
-  removeReally: (label: string) => `Delete ${label}?`,
-  usedNowhere: 'No other entry uses it.',
-  leaves: 'It is taken out of the sums that it is a part of:',
-  breaks: 'These need it and are left with a fault until they are changed:',
-  unties: 'These no longer move with it:',
+  nameInFormulas: wording`Its name in formulas`,
+  everyFormulaFollows: wording`Small letters, digits and _. Every formula that names it follows.`,
+  copy: wording`Copy it`,
+  up: wording`Move up`,
+  down: wording`Move down`,
+  remove: wording`Delete it`,
+  removeReally: (label: string) => wording`Delete ${label}?`,
+  usedNowhere: wording`No other entry uses it.`,
+  leaves: wording`It is taken out of the sums that it is a part of:`,
+  breaks: wording`These need it and are left with a fault until they are changed:`,
+  unties: wording`These no longer move with it:`,
   tells: (texts: number) =>
-    `${texts === 1 ? 'One text has' : `${texts} texts have`} a figure made from it, and will show how that is written.`,
-  removeYes: 'Yes, delete it',
+    wording`${texts === 1 ? wording`One text has` : wording`${texts} texts have`} a figure made from it, and will show how that is written.`,
+  removeYes: wording`Yes, delete it`,
   /** Of a number that only the deleted entry uses. */
-  onlyHere: (amount: string) => `Nothing else uses ${amount}.`,
-  removeBoth: (amount: string) => `Yes, and ${amount} with it`,
-  removeNo: 'Keep it',
-  commands: (label: string) => `What can be done with ${label}`,
+  onlyHere: (amount: string) => wording`Nothing else uses ${amount}.`,
+  removeBoth: (amount: string) => wording`Yes, and ${amount} with it`,
+  removeNo: wording`Keep it`,
+  commands: (label: string) => wording`What can be done with ${label}`,
 } as const;
 
 /** Entries that use one that is to go, by what becomes of them. */
@@ -77,7 +78,7 @@ export function newlyFaulty(before: Model, after: Model): Cell[] {
 /** `Hands and Costs need another formula now.`; nothing where none does. */
 function faultySentence(faulty: readonly Cell[]): Phrase {
   if (faulty.length === 0) return [];
-  const need = faulty.length === 1 ? ' needs another formula now.' : ' need another formula now.';
+  const need = faulty.length === 1 ? wording` needs another formula now.` : wording` need another formula now.`;
   const names = listed(
     faulty.map(({ label }) => label),
     3,
@@ -89,7 +90,7 @@ function faultySentence(faulty: readonly Cell[]): Phrase {
 export function copyLabel({ cells }: Pick<Model, 'cells'>, label: string): string {
   const taken = new Set(cells.map((cell) => cell.label));
   for (let count = 1; ; count += 1) {
-    const made = count === 1 ? `${label}, copy` : `${label}, copy ${count}`;
+    const made = count === 1 ? wording`${label}, copy` : wording`${label}, copy ${count}`;
     if (!taken.has(made)) return made;
   }
 }
@@ -98,7 +99,7 @@ export function copyLabel({ cells }: Pick<Model, 'cells'>, label: string): strin
 export const changeSaid = {
   label: (from: string, to: string): Phrase => say`${from} is called ${to} now.`,
   name: (from: string, to: string, uses: number): Phrase => {
-    const formulas = uses === 1 ? 'the formula that names it' : `the ${uses} formulas that name it`;
+    const formulas = uses === 1 ? wording`the formula that names it` : wording`the ${uses} formulas that name it`;
     return sentences(say`${from} is ${to} in formulas now.`, uses === 0 ? [] : say`So it is in ${plainly(formulas)}.`);
   },
   unit: (label: string, unit: string, faulty: readonly Cell[]): Phrase => {

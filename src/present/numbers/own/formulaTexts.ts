@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Cell } from '../../../model/cell';
 import { givenBy } from '../../../formula/given';
 import { planOfFormula, scopeOf } from '../../../model/change/formulaScope';
@@ -10,21 +11,21 @@ import { printedUnit } from '../../text/printedUnit';
 
 /** What stands below a formula while it is typed. */
 export const formulaTexts = {
-  gives: (unit: string) => `Gives ${unit}.`,
-  givesNumber: 'Gives a plain number.',
-  givesTruth: 'Gives true or false.',
-  isNumber: (unit: string) => `A number in ${unit}.`,
-  isPlainNumber: 'A plain number.',
+  gives: (unit: string) => wording`Gives ${unit}.`,
+  givesNumber: wording`Gives a plain number.`,
+  givesTruth: wording`Gives true or false.`,
+  isNumber: (unit: string) => wording`A number in ${unit}.`,
+  isPlainNumber: wording`A plain number.`,
   /** Heard where names are offered. */
   offered: (count: number) =>
     count === 1
-      ? 'One name fits. Arrow keys choose it, Enter takes it.'
-      : `${count} names fit. Arrow keys choose, Enter takes one.`,
-  names: 'Names that fit',
-  write: (text: string) => `Write ${text}`,
-  use: (name: string) => `Use ${name}`,
+      ? wording`One name fits. Arrow keys choose it, Enter takes it.`
+      : wording`${count} names fit. Arrow keys choose, Enter takes one.`,
+  names: wording`Names that fit`,
+  write: (text: string) => wording`Write ${text}`,
+  use: (name: string) => wording`Use ${name}`,
   partLabel: (label: string, number: number, of: number) =>
-    of === 1 ? `${label}, amount` : `${label}, part ${number}`,
+    of === 1 ? wording`${label}, amount` : wording`${label}, part ${number}`,
 } as const;
 
 /** What a formula gives, in words; undefined where its names, signs or units do not go together yet. */
@@ -58,12 +59,12 @@ export function repairOffers(model: Model, cell: Cell, column: string, typed: st
 export function ownNumbersText({ numbers }: Pick<OwnNumbers, 'numbers'>): string {
   const [only] = numbers;
   return numbers.length === 1
-    ? `Make ${only ?? ''} an entry of its own`
-    : `Make ${textOf(listed(numbers))} entries of their own`;
+    ? wording`Make ${only ?? ''} an entry of its own`
+    : wording`Make ${textOf(listed(numbers))} entries of their own`;
 }
 
 /** What was done then. @param label of the entry whose formula it is */
 export function ownNumbersSaid({ numbers }: Pick<OwnNumbers, 'numbers'>, label: string): Phrase {
-  const became = numbers.length === 1 ? ' is an entry of its own now' : ' are entries of their own now';
-  return say`${listed(numbers)}${plainly(became)}, below ${label}, which is made from ${plainly(numbers.length === 1 ? 'it' : 'them')}.`;
+  const became = numbers.length === 1 ? wording` is an entry of its own now` : wording` are entries of their own now`;
+  return say`${listed(numbers)}${plainly(became)}, below ${label}, which is made from ${plainly(numbers.length === 1 ? wording`it` : wording`them`)}.`;
 }

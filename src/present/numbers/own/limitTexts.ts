@@ -1,7 +1,9 @@
+import { wording } from '../../../language/wording';
+
 /** Words beside an entry that is a limit, and none at 0. */
 export const limitTexts = {
-  noLimit: 'no limit',
-  none: 'none',
+  noLimit: wording`no limit`,
+  none: wording`none`,
   /** The same to those who hear it. */
-  lift: (label: string) => `none: no limit for ${label}`,
+  lift: (label: string) => wording`none: no limit for ${label}`,
 } as const;

@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import { decimal, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { readStepFormula, type StepLabels } from '../../../model/change/stepPrice';
@@ -11,31 +12,30 @@ import { typedNumber } from '../../text/typedNumber';
 
 /** Words of the form for a price by quantity. */
 export const stepPriceTexts = {
-  priceOf: 'Which price',
-  newPrice: 'a new price',
-  label: 'What is it the price of?',
-  quantity: 'Counted by what is bought',
-  first: (unit: string) => ['Price to begin with', unit].filter(Boolean).join(', '),
-  from: (step: number, unit: string) => [`Step ${step}: from`, unit].filter(Boolean).join(', '),
-  price: (unit: string) => ['price from there', unit].filter(Boolean).join(', '),
-  more: 'Add a step',
-  remove: 'Take it away',
-  removeStep: (step: number) => `Take step ${step} away`,
-  steps: 'Prices by quantity',
-  means: 'The price of the step that is reached counts for all that is bought, not only for what lies above the step.',
-  noQuantity:
-    'This model has no entry for how much is bought, such as plugs a year: add one first, or a formula that gives it.',
-  noMoney: 'This model has no unit of money yet: add an entry in a currency first.',
-  noLabel: 'Say in a word or two what it is the price of.',
+  priceOf: wording`Which price`,
+  newPrice: wording`a new price`,
+  label: wording`What is it the price of?`,
+  quantity: wording`Counted by what is bought`,
+  first: (unit: string) => [wording`Price to begin with`, unit].filter(Boolean).join(', '),
+  from: (step: number, unit: string) => [wording`Step ${step}: from`, unit].filter(Boolean).join(', '),
+  price: (unit: string) => [wording`price from there`, unit].filter(Boolean).join(', '),
+  more: wording`Add a step`,
+  remove: wording`Take it away`,
+  removeStep: (step: number) => wording`Take step ${step} away`,
+  steps: wording`Prices by quantity`,
+  means: wording`The price of the step that is reached counts for all that is bought, not only for what lies above the step.`,
+  noQuantity: wording`This model has no entry for how much is bought, such as plugs a year: add one first, or a formula that gives it.`,
+  noMoney: wording`This model has no unit of money yet: add an entry in a currency first.`,
+  noLabel: wording`Say in a word or two what it is the price of.`,
 } as const;
 
 /** The labels of the entries that a price by quantity is made from. */
 export function stepLabels(label: string): StepLabels {
   return {
-    first: `${label}, to begin with`,
-    from: (step) => `${label}, step ${step}: from`,
-    price: (step) => `${label}, step ${step}: price`,
-    rise: `The steps of ${label} do not rise: set each above the one before.`,
+    first: wording`${label}, to begin with`,
+    from: (step) => wording`${label}, step ${step}: from`,
+    price: (step) => wording`${label}, step ${step}: price`,
+    rise: wording`The steps of ${label} do not rise: set each above the one before.`,
   };
 }
 
@@ -72,10 +72,12 @@ export interface StepFaults {
 
 function riseFault(from: Decimal, before: Decimal | undefined, format: Format): string | undefined {
   if (before === undefined) {
-    return from.gt(0) ? undefined : `not above 0: ${format.full(from)}. Enter the quantity from which the step counts.`;
+    return from.gt(0)
+      ? undefined
+      : wording`not above 0: ${format.full(from)}. Enter the quantity from which the step counts.`;
   }
   if (from.gt(before)) return undefined;
-  return `not rising: ${format.full(from)} after ${format.full(before)}. Enter each step above the one before.`;
+  return wording`not rising: ${format.full(from)} after ${format.full(before)}. Enter each step above the one before.`;
 }
 
 /** The numbers of a form as files write them, or what is wrong with them. */
@@ -118,14 +120,16 @@ export function stepPriceSaid({ model, values, price, count, isNew }: PriceMade,
   const each = model.plans.flatMap(({ name }, p) => {
     const [number, bought] = [values[p]?.numbers[price.id], quantity && values[p]?.numbers[quantity.id]];
     if (number?.isFinite() !== true || bought?.isFinite() !== true) return [];
-    return [{ name, text: `${spoken(number, price.unit, format)} at ${spoken(bought, quantity?.unit, format)}` }];
+    return [
+      { name, text: wording`${spoken(number, price.unit, format)} at ${spoken(bought, quantity?.unit, format)}` },
+    ];
   });
   const isOne = new Set(each.map(({ text }) => text)).size === 1;
   const today = isOne
     ? say`Today it is ${each[0]?.text ?? ''}.`
     : each.length === 0
       ? []
-      : say`Today it is ${each.map(({ name, text }) => `${text} in ${name}`).join('; ')}.`;
-  const waits = isNew ? plainly('Nothing is made from it yet: name it in a formula.') : [];
+      : say`Today it is ${each.map(({ name, text }) => wording`${text} in ${name}`).join('; ')}.`;
+  const waits = isNew ? plainly(wording`Nothing is made from it yet: name it in a formula.`) : [];
   return sentences(say`${price.label} goes by quantity now, with ${String(count)} prices.`, today, waits);
 }

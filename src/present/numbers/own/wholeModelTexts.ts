@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { System } from '../../../model/change/measures';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Option } from '../../text/option';
@@ -5,26 +6,26 @@ import { currencyCodes } from '../../../core/unit';
 
 /** Words on changing the currency or the measures of a whole model. */
 export const wholeModelTexts = {
-  from: 'Instead of',
-  to: 'Write',
-  figures: 'The figures',
-  keep: 'stay as they are',
-  multiply: 'are multiplied',
-  rate: (from: string, to: string) => `One ${from} is how many ${to}?`,
-  change: (from: string, to: string) => `Write ${to} for ${from}`,
-  noMoney: 'No entry of this model is in money.',
-  rateAbove: 'The rate must be above 0.',
-  toUs: 'Write lengths, areas, volumes and weights in US units',
-  toMetric: 'Write lengths, areas, volumes and weights in metric units',
-  exact: 'By exact factors: 1 in is 2.54 cm, 1 lb is 0.45359237 kg. No result changes but for its unit.',
-  noMeasures: 'Nothing in this model is a length, an area, a volume or a weight.',
+  from: wording`Instead of`,
+  to: wording`Write`,
+  figures: wording`The figures`,
+  keep: wording`stay as they are`,
+  multiply: wording`are multiplied`,
+  rate: (from: string, to: string) => wording`One ${from} is how many ${to}?`,
+  change: (from: string, to: string) => wording`Write ${to} for ${from}`,
+  noMoney: wording`No entry of this model is in money.`,
+  rateAbove: wording`The rate must be above 0.`,
+  toUs: wording`Write lengths, areas, volumes and weights in US units`,
+  toMetric: wording`Write lengths, areas, volumes and weights in metric units`,
+  exact: wording`By exact factors: 1 in is 2.54 cm, 1 lb is 0.45359237 kg. No result changes but for its unit.`,
+  noMeasures: wording`Nothing in this model is a length, an area, a volume or a weight.`,
 } as const;
 
 let named: Intl.DisplayNames | undefined;
 
 /** `EUR, Euro`. */
 function currencyText(code: string): string {
-  named ??= new Intl.DisplayNames(['en'], { type: 'currency' });
+  named ??= new Intl.DisplayNames([wording`en`], { type: 'currency' });
   const name = named.of(code);
   return name === undefined || name === code ? code : `${code}, ${name}`;
 }
@@ -35,7 +36,7 @@ export function currencyOptions(but: string): Option<string>[] {
 }
 
 function entriesText(count: number): string {
-  return count === 1 ? 'one entry' : `${count} entries`;
+  return count === 1 ? wording`one entry` : wording`${count} entries`;
 }
 
 /**
@@ -44,12 +45,14 @@ function entriesText(count: number): string {
  */
 export function currencySaid(from: string, to: string, count: number, rate: string | undefined): Phrase {
   const figures =
-    rate === undefined ? plainly('Their figures stay as they were.') : say`Their figures are multiplied by ${rate}.`;
+    rate === undefined
+      ? plainly(wording`Their figures stay as they were.`)
+      : say`Their figures are multiplied by ${rate}.`;
   return sentences(say`${to} stands for ${from} in ${plainly(entriesText(count))} now.`, figures);
 }
 
 /** What was done to the measures. */
 export function measuresSaid(to: System, count: number): Phrase {
-  const system = to === 'us' ? 'US units' : 'metric units';
-  return say`Now ${plainly(entriesText(count))} ${plainly(count === 1 ? 'is' : 'are')} in ${system}, by exact factors.`;
+  const system = to === 'us' ? wording`US units` : wording`metric units`;
+  return say`Now ${plainly(entriesText(count))} ${plainly(count === 1 ? wording`is` : wording`are`)} in ${system}, by exact factors.`;
 }

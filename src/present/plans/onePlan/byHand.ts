@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Cell } from '../../../model/cell';
 import type { CountedByHand, PlanLine } from '../../../trade/enterpriseBudget';
 import { listed, plainly, say, type Phrase } from '../../text/phrase';
@@ -26,8 +27,8 @@ export function byHandSentence({ budget }: OnePlan, nameOf: (cell: Cell) => stri
     lists.flat().flatMap(({ cell, byHand }) => (byHand ? [nameOf(cell)] : []));
   const rising = names(budget.variable, budget.returns);
   const staying = names(budget.fixed, budget.otherReturns);
-  const with_ = rising.length === 0 ? undefined : say`${listed(rising)} ${plainly('as rising with the plants')}`;
-  const still = staying.length === 0 ? undefined : say`${listed(staying)} ${plainly('as staying where it is')}`;
+  const with_ = rising.length === 0 ? undefined : say`${listed(rising)} ${plainly(wording`as rising with the plants`)}`;
+  const still = staying.length === 0 ? undefined : say`${listed(staying)} ${plainly(wording`as staying where it is`)}`;
   if (with_ !== undefined && still !== undefined)
     return say`By hand, and not by the rule, these are counted: ${with_}; ${still}.`;
   const one = with_ ?? still;

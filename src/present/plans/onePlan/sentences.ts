@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import { decimal, type Decimal } from '../../../core/number';
 import { breakevenPrice } from '../../../trade/enterpriseBudget';
 import { commonTexts } from '../../text/commonTexts';
@@ -36,7 +37,7 @@ function enoughPhrase(plants: ForPlants, format: Format): Phrase {
     return say`at today’s price of ${price} no number of plants is enough, as each costs ${spoken(needs.variable, each, format)} by itself.`;
   }
   if (needs.plants.isZero()) return say`at today’s price of ${price} any number of plants is enough.`;
-  const now = plants.plants.gte(needs.plants) ? 'are enough' : 'would be enough';
+  const now = plants.plants.gte(needs.plants) ? wording`are enough` : wording`would be enough`;
   return say`at today’s price of ${price}, ${plantsText(plants, needs.plants, format)} ${plainly(now)}.`;
 }
 

@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import { decimal, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { reach } from '../../../model/graph';
@@ -80,9 +81,9 @@ export function doubledSentence(
 ): Phrase {
   const isOne = lines.length === 1;
   return sentences(
-    plainly('May count twice:'),
+    plainly(wording`May count twice:`),
     ...lines.map((line) => lineText(line, nameOf)),
-    say`Without ${plainly(isOne ? 'that line' : 'these lines')} the yearly gain is ${spoken(gain, gainUnit(made), format)}.`,
+    say`Without ${plainly(isOne ? wording`that line` : wording`these lines`)} the yearly gain is ${spoken(gain, gainUnit(made), format)}.`,
   );
 }
 

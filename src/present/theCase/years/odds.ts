@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import { decimal, type Decimal } from '../../../core/number';
 import { divide, parts } from '../../../core/ratio';
 import { drawnRange } from '../../../study/drawnRange';
@@ -88,11 +89,11 @@ export function yearsOdds(
 
 function answer({ worth }: YearsOdds): Phrase {
   const often = ofHundred(worth);
-  const draws = plainly('from all ranges at once it is worth more than it costs');
-  if (worth >= toldShares.yes) return say`${'It pays over the years'}: in ${often} ${draws}`;
+  const draws = plainly(wording`from all ranges at once it is worth more than it costs`);
+  if (worth >= toldShares.yes) return say`${wording`It pays over the years`}: in ${often} ${draws}`;
   if (worth <= toldShares.no)
-    return say`${'It does not pay over the years'}: ${plainly(worth > 0 ? 'only in' : 'in')} ${often} ${draws}`;
-  return say`${'It cannot be told yet'} whether it pays over the years: in ${often} ${draws}`;
+    return say`${wording`It does not pay over the years`}: ${plainly(worth > 0 ? wording`only in` : 'in')} ${often} ${draws}`;
+  return say`${wording`It cannot be told yet`} whether it pays over the years: in ${often} ${draws}`;
 }
 
 /** How the odds take the outlay: as certain, or drawn from its range. */
@@ -118,7 +119,7 @@ export function yearsOddsSentence(
   const within = yearsText(asked.years, format);
   const isSame = ofHundred(odds.paidBack) === ofHundred(odds.worth);
   const paid = isSame
-    ? plainly(`, and as often paid back within ${within}`)
+    ? plainly(wording`, and as often paid back within ${within}`)
     : say`, and paid back within ${within} in ${ofHundred(odds.paidBack)}`;
   const isSaid = asked.outlay.gt(0) || taken.kind === 'drawn';
   return sentences(say`${answer(odds)}${isSaid ? paid : []}.`, outlayPhrase(taken, made, format));

@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import { decimal, type Decimal } from '../../../core/number';
 import type { OverYears, Payback } from '../../../trade/years/overYears';
 import { inPerCent } from '../../text/inPerCent';
@@ -34,20 +35,20 @@ function rateText(rate: Decimal, decimals: number, format: Format): string {
 }
 
 function atRate({ found: { asked }, format }: ToldYears): string {
-  return asked.rate.isZero() ? 'without interest' : `at ${rateText(asked.rate, 4, format)} a year`;
+  return asked.rate.isZero() ? wording`without interest` : wording`at ${rateText(asked.rate, 4, format)} a year`;
 }
 
 /** What the yearly gain is called, with its amount. */
 function gainPhrase(told: ToldYears): Phrase {
   const { gain } = told.found.asked;
-  if (gain.isZero()) return plainly('changes nothing a year');
+  if (gain.isZero()) return plainly(wording`changes nothing a year`);
   return say`${plainly(gain.gt(0) ? 'brings' : 'loses')} ${moneyAYear(gain, told)}`;
 }
 
 function whenPaid(payback: Payback, { found: { asked }, format }: ToldYears): Phrase {
-  if (payback.kind === 'at once') return plainly('is paid back at once');
+  if (payback.kind === 'at once') return plainly(wording`is paid back at once`);
   if (payback.kind === 'after') return say`is paid back after ${yearsText(payback.years, format)}`;
-  return say`is ${'not paid back'} within ${yearsText(asked.years, format)}`;
+  return say`is ${wording`not paid back`} within ${yearsText(asked.years, format)}`;
 }
 
 function worth(told: ToldYears): Phrase {
@@ -61,7 +62,7 @@ function worth(told: ToldYears): Phrase {
 function worthWithout(told: ToldYears): Phrase {
   const { netPresentValue, asked } = told.found;
   const over = yearsText(asked.years, told.format);
-  const is = plainly(netPresentValue.lt(0) ? 'costs' : 'is worth');
+  const is = plainly(netPresentValue.lt(0) ? 'costs' : wording`is worth`);
   return say`over ${over} ${plainly(atRate(told))} the change ${is} ${money(netPresentValue, told)} today (net present value).`;
 }
 
@@ -75,7 +76,7 @@ export function yearsFinding(told: ToldYears): Phrase {
     return say`As the numbers stand the change frees ${money(asked.outlay, told)} at the start, so there is nothing to pay back: ${worthWithout(told)}`;
   }
   return sentences(
-    say`As the numbers stand, an outlay of ${money(asked.outlay, told)} that ${gainPhrase(told)} ${whenPaid(discounted, told)}${plainly(asked.rate.isZero() ? ', without interest' : `, ${atRate(told)}`)}.`,
+    say`As the numbers stand, an outlay of ${money(asked.outlay, told)} that ${gainPhrase(told)} ${whenPaid(discounted, told)}${plainly(asked.rate.isZero() ? wording`, without interest` : `, ${atRate(told)}`)}.`,
     worth(told),
   );
 }
@@ -89,7 +90,7 @@ function simply(told: ToldYears): Phrase {
 function evenly(told: ToldYears): Phrase {
   const { annualEquivalent } = told.found;
   if (annualEquivalent.isZero()) return [];
-  const way = plainly(annualEquivalent.gt(0) ? 'a gain' : 'a loss');
+  const way = plainly(annualEquivalent.gt(0) ? wording`a gain` : wording`a loss`);
   return say`Spread evenly over the years that is ${way} of ${moneyAYear(annualEquivalent, told)} (annual equivalent).`;
 }
 

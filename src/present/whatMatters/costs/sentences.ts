@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import type { Lever } from '../../../model/view';
@@ -32,7 +33,7 @@ function todays({ cells, today }: CostsContext, word: string, format: Format): P
 }
 
 function nameOf({ cells }: CostsContext, { curve }: LowestStretch): Phrase {
-  return curve === undefined ? plainly('none that can be computed') : say`${cells[curve]?.label ?? ''}`;
+  return curve === undefined ? plainly(wording`none that can be computed`) : say`${cells[curve]?.label ?? ''}`;
 }
 
 /** Where along the input another result becomes the lowest. */

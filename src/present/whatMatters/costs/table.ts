@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { lowestOf, type LowestStretch } from '../../../study/lowest';
@@ -50,7 +51,7 @@ export function changeRows(
   return stretches.map(({ from, to, curve }) => ({
     at: `${shown(from)} – ${shown(to)}`,
     ends: [figure(shown(from), from, unit), figure(shown(to), to, unit)],
-    lowest: curve === undefined ? 'none can be computed' : (cells[curve]?.label ?? ''),
+    lowest: curve === undefined ? wording`none can be computed` : (cells[curve]?.label ?? ''),
   }));
 }
 

@@ -1,15 +1,16 @@
+import { wording } from '../../../language/wording';
 import { commonTexts } from '../../text/commonTexts';
 
 /** Fixed texts of results side by side and of their tables. */
 export const costsTexts = {
-  which: 'which',
-  noMore: (most: number) => `No more than ${most} can be told apart: leave one out to add another.`,
-  moves: 'as this moves',
-  tables: 'The same lines as tables',
-  from: 'from',
-  to: 'to',
-  changesRegion: 'Where it changes',
-  rowsRegion: 'The lines as numbers, side by side',
+  which: wording`which`,
+  noMore: (most: number) => wording`No more than ${most} can be told apart: leave one out to add another.`,
+  moves: wording`as this moves`,
+  tables: wording`The same lines as tables`,
+  from: wording`from`,
+  to: wording`to`,
+  changesRegion: wording`Where it changes`,
+  rowsRegion: wording`The lines as numbers, side by side`,
 } as const;
 
 /** The unit of the lines and their plan: `EUR/plant, in Nursery first`; a blank part is left out. */
@@ -28,5 +29,5 @@ export function costsFigures(unit: string): string {
  * @param exact whether its numbers are exact rather than float64
  */
 export function changesCaption(word: string, input: string, exact: boolean): string {
-  return `Which is ${word}, by ${input}${exact ? '' : ' (being worked out exactly …)'}`;
+  return wording`Which is ${word}, by ${input}${exact ? '' : wording` (being worked out exactly …)`}`;
 }

@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Decimal } from '../../../core/number';
 import type { Lever } from '../../../model/view';
 import type { Bend, SpiderLine } from '../../../study/spider';
@@ -44,7 +45,9 @@ function bending(subject: TornadoSubject, lines: readonly SpiderLine[], format: 
   const bent = mostBent(lines);
   if (bent === undefined) {
     const known = lines.some(({ bend }) => bend !== undefined);
-    return known ? plainly('The lines run nearly straight: a change up does what the same change down undoes.') : [];
+    return known
+      ? plainly(wording`The lines run nearly straight: a change up does what the same change down undoes.`)
+      : [];
   }
   const {
     lever,
@@ -58,7 +61,7 @@ function bending(subject: TornadoSubject, lines: readonly SpiderLine[], format: 
 function without({ nameOf }: TornadoSubject, atZero: readonly Lever[]): Phrase {
   if (atZero.length === 0) return [];
   const names = listed(atZero.map(({ cell }) => nameOf(cell)));
-  const be = plainly(atZero.length === 1 ? ' is' : ' are');
+  const be = plainly(atZero.length === 1 ? wording` is` : wording` are`);
   return say`${names}${be} 0 today, so no change is a per cent of that, and there is no line.`;
 }
 

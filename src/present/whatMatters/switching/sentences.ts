@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Switch } from './switchingInput';
 import { switchingTexts } from './texts';
 import { decimal, type Decimal } from '../../../core/number';
@@ -23,7 +24,7 @@ export function changeText(change: Decimal, format: Format): string {
   const decimals = change.abs().lt(10) ? 1 : 0;
   const text = format.fixed(change, decimals);
   // A change too small for the decimals is still a change.
-  if (!change.isZero() && !/[1-9]/.test(text)) return `less than ${inPerCent(format.fixed(decimal('0.1'), 1))}`;
+  if (!change.isZero() && !/[1-9]/.test(text)) return wording`less than ${inPerCent(format.fixed(decimal('0.1'), 1))}`;
   return `${change.gt(0) ? '+' : ''}${inPerCent(text)}`;
 }
 
@@ -32,7 +33,7 @@ type NameOf = (cell: Switch['cell']) => string;
 /** `just above 16 day` where the answer changes just behind a value; the value alone where it changes at it. */
 export function placeText({ base, value, isBehind }: Switch, text: string): string {
   if (!isBehind || value === undefined) return text;
-  return `just ${value.gte(base) ? 'above' : 'below'}${space}${text}`;
+  return wording`just ${value.gte(base) ? 'above' : 'below'}${space}${text}`;
 }
 
 /** Lines in the order of the search: the thinnest margin first. */
@@ -40,7 +41,7 @@ export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Fo
   return found.map((one) => {
     const { cell, base, value, change, count } = one;
     const shown = (number: Decimal): string => numberWithUnit(endText(number, cell, format), cell.unitText);
-    const more = count > 1 ? ` (${count - 1} more)` : '';
+    const more = count > 1 ? wording` (${count - 1} more)` : '';
     const unit = printedUnit(cell.unitText);
     const flips = (at: Decimal): DataCell => ({
       ...figure(placeText(one, shown(at)) + more, at, unit),
@@ -50,7 +51,7 @@ export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Fo
       cell,
       name: nameOf(cell),
       today: figure(shown(base), base, unit),
-      flips: value === undefined ? words('cannot flip it') : flips(value),
+      flips: value === undefined ? words(wording`cannot flip it`) : flips(value),
       change: change === undefined ? words('') : figure(changeText(change, format), change),
     };
   });
@@ -75,7 +76,7 @@ export function switchSentence(found: readonly Switch[], nameOf: NameOf, format:
   const by = first.change === undefined ? [] : say`, ${changeText(first.change, format)} from today`;
   const cannot = found.length - flipping;
   return sentences(
-    say`${nameOf(first.cell)} has the thinnest margin: ${first.isBehind ? [] : plainly('at ')}${at}${by}, the answer flips.`,
-    cannot === 0 ? [] : plainly(`${cannot} of ${found.length} entries cannot flip it.`),
+    say`${nameOf(first.cell)} has the thinnest margin: ${first.isBehind ? [] : plainly(wording`at `)}${at}${by}, the answer flips.`,
+    cannot === 0 ? [] : plainly(wording`${cannot} of ${found.length} entries cannot flip it.`),
   );
 }

@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { ShownBar } from './bars';
 import { fit, type Layout } from './layout';
 import type { End, TornadoRow } from './rows';
@@ -23,8 +24,8 @@ export const heights = { top: 26, row: 46, rowWithTexts: 66, axis: 24 } as const
 export const gap = 6;
 
 function textOf({ input, result }: End): Pick<SideText, 'strong' | 'quiet'> {
-  if (result === undefined) return { strong: '', quiet: `${commonTexts.cannotCompute} at ${input}` };
-  return { strong: result, quiet: `at ${input}` };
+  if (result === undefined) return { strong: '', quiet: wording`${commonTexts.cannotCompute} at ${input}` };
+  return { strong: result, quiet: wording`at ${input}` };
 }
 
 /** The texts on both sides of a bar. The text of an end that cannot be computed is opposite that of the other end. */

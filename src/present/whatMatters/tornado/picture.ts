@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import { fontOf, type ChartInk } from '../../picture/ink';
 import { bar, upright } from '../../picture/marks';
 import type { Plot } from '../../picture/plot';
@@ -77,7 +78,7 @@ function heading({ pen, x, width }: Plot, text: string, value: number, ink: Char
 
 function today(plot: Plot, { today: value, todayText, laid }: Tornado, ink: ChartInk): void {
   upright(plot, value, { colour: ink.text, width: 1.5, dash: [] }, 4);
-  const half = heading(plot, `today ${todayText}`, value, ink, ink.text);
+  const half = heading(plot, wording`today ${todayText}`, value, ink, ink.text);
   if (laid.layout.min < 0 && laid.layout.max > 0) {
     upright(plot, 0, { colour: ink.fault, width: 1.5, dash: [5, 4] }, 4);
     const near = Math.abs(plot.x(0) - plot.x(value)) < half + 10;

@@ -1,3 +1,4 @@
+import { wording } from '../../../language/wording';
 import type { Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
@@ -48,14 +49,14 @@ function most(subject: TornadoSubject, first: ShownBar, format: Format): Phrase 
 
 /** The side of 0 that results of one sign are on, in words. */
 function sideOf(results: readonly Decimal[]): string {
-  if (results.some((value) => value.isZero())) return 'at or above 0';
-  return results.some((value) => value.gt(0)) ? 'above 0' : 'below 0';
+  if (results.some((value) => value.isZero())) return wording`at or above 0`;
+  return results.some((value) => value.gt(0)) ? wording`above 0` : wording`below 0`;
 }
 
 function flipping(subject: TornadoSubject, bars: readonly ShownBar[]): Phrase {
   const names = bars.filter((bar) => flips(bar, subject.base)).map(({ lever }) => subject.nameOf(lever.cell));
   const isDifference = subject.of.kind === 'difference';
-  const what = isDifference ? plainly('The answer flips') : say`${subject.result.label} changes sign`;
+  const what = isDifference ? plainly(wording`The answer flips`) : say`${subject.result.label} changes sign`;
   const [only] = names;
   if (names.length === 1 && only !== undefined) return say`${what} between the ends of one entry: ${only}.`;
   if (names.length > 1) {
@@ -63,8 +64,8 @@ function flipping(subject: TornadoSubject, bars: readonly ShownBar[]): Phrase {
     return say`${what} between the ends of ${count} entries, each by itself: ${listed(names, mostNames)}.`;
   }
   const side = sideOf([subject.base, ...bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh])]);
-  const stays = say`${isDifference ? plainly('the difference') : say`${subject.result.label}`} stays ${plainly(side)}`;
-  return say`No entry by itself ${plainly(isDifference ? 'flips the answer' : 'changes its sign')}: ${stays} at both ends of each.`;
+  const stays = say`${isDifference ? plainly(wording`the difference`) : say`${subject.result.label}`} stays ${plainly(side)}`;
+  return say`No entry by itself ${plainly(isDifference ? wording`flips the answer` : wording`changes its sign`)}: ${stays} at both ends of each.`;
 }
 
 function unknown({ nameOf }: TornadoSubject, bars: readonly ShownBar[]): Phrase {
