@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { parseArgs } from 'node:util';
 import { nearest } from '../core/nearest';
 import type { CommandHelp } from './commandHelp';
@@ -67,10 +68,10 @@ export function readArguments(words: readonly string[], commands: Commands): Arg
   const { values, positionals } = parsed(words, commands);
   const [name = '', file, ...rest] = positionals;
   const command = commandNamed(name, commands);
-  if (file === undefined) throw new UsageError('file missing: name a file after the command.');
-  if (rest.length > 0) throw new UsageError(`too many words: ${rest.join(' ')}. Give one file.`);
+  if (file === undefined) throw new UsageError(wording`file missing: name a file after the command.`);
+  if (rest.length > 0) throw new UsageError(wording`too many words: ${rest.join(' ')}. Give one file.`);
   const foreign = Object.keys(values).find((option) => !isOptionOf(command, option));
-  if (foreign !== undefined) throw new UsageError(`option not for ${name}: --${foreign}. Leave it out.`);
+  if (foreign !== undefined) throw new UsageError(wording`option not for ${name}: --${foreign}. Leave it out.`);
   const texts = Object.entries(values).filter((entry): entry is [string, string] => typeof entry[1] === 'string');
   const { plan, against, ...options }: Arguments['options'] = Object.fromEntries(texts);
   const set = [values['set'] ?? []].flat().map(String);
@@ -85,7 +86,9 @@ export function readArguments(words: readonly string[], commands: Commands): Arg
 export function commandNamed(name: string, commands: Commands): CommandHelp {
   const command = commands.get(name);
   if (command !== undefined) return command;
-  throw new UsageError(`command not known: ${name || 'none given'}. Use ${[...commands.keys()].join(', ')}.`);
+  throw new UsageError(
+    wording`command not known: ${name || wording`none given`}. Use ${[...commands.keys()].join(', ')}.`,
+  );
 }
 
 function isOptionOf({ options }: CommandHelp, name: string): boolean {
@@ -103,14 +106,14 @@ function reasonOf(error: unknown, words: readonly string[], commands: Commands):
   const [, named = ''] = /'(--?[^\s='<,]+)/.exec(message) ?? [];
   if (code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION') {
     const near = nearest(named.replace(/^-+/, ''), Object.keys(known(commands)));
-    return `option not known: ${named}. ${near === undefined ? 'Leave it out.' : `Did you mean --${near}?`}`;
+    return wording`option not known: ${named}. ${near === undefined ? wording`Leave it out.` : wording`Did you mean --${near}?`}`;
   }
   if (code === 'ERR_PARSE_ARGS_INVALID_OPTION_VALUE') {
     return isFlag(named.slice(2), commands)
-      ? `option without a value: ${named}. Write it alone.`
-      : `option without its value: ${named}. Write one after it.`;
+      ? wording`option without a value: ${named}. Write it alone.`
+      : wording`option without its value: ${named}. Write one after it.`;
   }
-  return `options not readable: ${words.join(' ')}. Write them as below.`;
+  return wording`options not readable: ${words.join(' ')}. Write them as below.`;
 }
 
 function parsed(words: readonly string[], commands: Commands) {

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { decimal } from '../core/number';
 import { breakeven, type BreakevenPoints } from '../study/breakeven';
 import { curveAlong } from '../study/curve';
@@ -12,15 +13,14 @@ import { UsageError } from './usage';
 export const breakevenHelp: CommandHelp = {
   name: 'breakeven',
   takes: 'MODEL.csv',
-  summary: 'where the result comes to the target',
-  gives:
-    'Every value of one input at which the result crosses or touches the target, and where it breaks off, in a range of the input.',
+  summary: wording`where the result comes to the target`,
+  gives: wording`Every value of one input at which the result crosses or touches the target, and where it breaks off, in a range of the input.`,
   options: [
     resultOption,
-    { name: 'input', value: 'NAME', does: 'the input to move', needed: true },
+    { name: 'input', value: 'NAME', does: wording`the input to move`, needed: true },
     targetOption,
-    { name: 'from', value: 'A', does: 'where the range begins; left out: well beyond its own range' },
-    { name: 'to', value: 'B', does: 'where it ends; give both or neither' },
+    { name: 'from', value: 'A', does: wording`where the range begins; left out: well beyond its own range` },
+    { name: 'to', value: 'B', does: wording`where it ends; give both or neither` },
     ...modelOptions,
   ],
   example:
@@ -30,18 +30,19 @@ export const breakevenHelp: CommandHelp = {
 function rangeOf({ options }: Arguments, lever: Lever): SearchRange {
   const from = numberOf(options['from'], 'from');
   const to = numberOf(options['to'], 'to');
-  if ((from === undefined) !== (to === undefined)) throw new UsageError('half a range: give both --from and --to.');
+  if ((from === undefined) !== (to === undefined))
+    throw new UsageError(wording`half a range: give both --from and --to.`);
   if (from === undefined || to === undefined) return defaultRange(lever);
   if (from.lt(to)) return { from, to };
-  throw new UsageError(`--from not below --to: ${from.toString()} and ${to.toString()}. Swap them.`);
+  throw new UsageError(wording`--from not below --to: ${from.toString()} and ${to.toString()}. Swap them.`);
 }
 
 function sentence({ holds, crossings, breaks }: BreakevenPoints): string {
-  if (holds === 'everywhere') return 'at or above the target everywhere in the range\n';
-  if (holds === 'nowhere') return 'below the target everywhere in the range\n';
+  if (holds === 'everywhere') return wording`at or above the target everywhere in the range\n`;
+  if (holds === 'nowhere') return wording`below the target everywhere in the range\n`;
   const lines = [
     ...crossings.map(({ value, direction }) => [
-      direction === 'touch' ? 'touches' : `crosses ${direction}`,
+      direction === 'touch' ? 'touches' : wording`crosses ${direction}`,
       shortNumber(value),
     ]),
     ...breaks.map((value) => ['breaks', shortNumber(value)]),
@@ -60,7 +61,7 @@ export function breakevenCommand(session: Session, given: Arguments): Outcome {
   const { name, unitText } = lever.cell;
   const withUnit = (text: string): string => [text, unitText].filter(Boolean).join(' ');
   const today = withUnit(inputNumber(lever.cell, lever.base));
-  const span = withUnit(`${shortNumber(range.from)} to ${shortNumber(range.to)}`);
+  const span = withUnit(wording`${shortNumber(range.from)} to ${shortNumber(range.to)}`);
   return {
     document: {
       input: name,
@@ -72,7 +73,7 @@ export function breakevenCommand(session: Session, given: Arguments): Outcome {
       breaks: found.breaks.map(jsonNumber),
       holds: found.holds,
     },
-    table: `${name}: ${today} today, looked at from ${span}\n\n${sentence(found)}`,
+    table: wording`${name}: ${today} today, looked at from ${span}\n\n${sentence(found)}`,
     computed: !asked.base.isNaN(),
   };
 }

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { partialBudget, type BudgetLine } from '../trade/partialBudget';
 import { planOption, setOption, type CommandHelp } from './commandHelp';
 import { aligned, jsonNumber, shortNumber, type Outcome } from './outcome';
@@ -7,10 +8,13 @@ import { UsageError } from './usage';
 export const budgetHelp: CommandHelp = {
   name: 'budget',
   takes: 'MODEL.csv',
-  summary: 'what changes between two plans, each thing once',
-  gives:
-    'The partial budget of going from the plan after --against to the plan looked at: added returns, reduced costs, added costs, reduced returns, net change.',
-  options: [{ name: 'against', value: 'NAME', does: 'the plan to compare with', needed: true }, planOption, setOption],
+  summary: wording`what changes between two plans, each thing once`,
+  gives: wording`The partial budget of going from the plan after --against to the plan looked at: added returns, reduced costs, added costs, reduced returns, net change.`,
+  options: [
+    { name: 'against', value: 'NAME', does: wording`the plan to compare with`, needed: true },
+    planOption,
+    setOption,
+  ],
   example: 'budget models/transplant-hire.csv --against "Straight to finishing"',
 };
 
@@ -24,7 +28,8 @@ function section(title: string, lines: readonly BudgetLine[]): string[][] {
 
 /** What changes between two plans, each thing once. */
 export function budgetCommand({ model, values, againstValues }: Session): Outcome {
-  if (againstValues === undefined) throw new UsageError('option missing: --against. Name the plan to compare with.');
+  if (againstValues === undefined)
+    throw new UsageError(wording`option missing: --against. Name the plan to compare with.`);
   const { addedReturns, reducedCosts, addedCosts, reducedReturns, netChange } = partialBudget(
     model.cells,
     againstValues,
@@ -42,11 +47,11 @@ export function budgetCommand({ model, values, againstValues }: Session): Outcom
     },
     table: aligned(
       [
-        ...section('added returns', addedReturns),
-        ...section('reduced costs', reducedCosts),
-        ...section('added costs', addedCosts),
-        ...section('reduced returns', reducedReturns),
-        [`net change (${unit})`, shortNumber(netChange)],
+        ...section(wording`added returns`, addedReturns),
+        ...section(wording`reduced costs`, reducedCosts),
+        ...section(wording`added costs`, addedCosts),
+        ...section(wording`reduced returns`, reducedReturns),
+        [wording`net change (${unit})`, shortNumber(netChange)],
       ],
       [1],
     ),

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import type { Problem } from '../core/problem';
 import { readModel } from '../files/readModel';
 import type { Cell } from '../model/cell';
@@ -11,10 +12,8 @@ import { unmetIn, type ComparedSide } from './session';
 export const checkHelp: CommandHelp = {
   name: 'check',
   takes: 'MODEL.csv',
-  summary: 'faults, units and checks of a model, in all plans',
-  gives:
-    'How many entries and plans a model has, whether each check holds in each plan, and the unit of each entry. ' +
-    'Faults, and the checks that do not hold, are told on standard error. Ends with 1 where there is any.',
+  summary: wording`faults, units and checks of a model, in all plans`,
+  gives: wording`How many entries and plans a model has, whether each check holds in each plan, and the unit of each entry. Faults, and the checks that do not hold, are told on standard error. Ends with 1 where there is any.`,
   options: [],
   example: 'check models/transplant-hire.csv',
 };
@@ -32,8 +31,8 @@ function heldIn({ plan, values }: ComparedSide, { id, name }: Cell): Held {
 }
 
 function heldWord({ holds }: Held): string {
-  if (holds === null) return 'not computed';
-  return holds ? 'holds' : 'does not hold';
+  if (holds === null) return wording`not computed`;
+  return holds ? 'holds' : wording`does not hold`;
 }
 
 function checkRows({ plans }: Model, checks: readonly Cell[], held: readonly Held[]): string[][] {

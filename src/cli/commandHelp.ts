@@ -1,3 +1,5 @@
+import { wording } from '../language/wording';
+
 /** An option as a command's help tells of it; its name is what the command line accepts. */
 export interface CommandOption {
   readonly name: string;
@@ -25,15 +27,19 @@ export interface CommandHelp {
 export const planOption: CommandOption = {
   name: 'plan',
   value: 'NAME',
-  does: 'the plan looked at; left out: the last plan column',
+  does: wording`the plan looked at; left out: the last plan column`,
 };
 
-const againstOption: CommandOption = { name: 'against', value: 'NAME', does: 'look at the difference plan - against' };
+const againstOption: CommandOption = {
+  name: 'against',
+  value: 'NAME',
+  does: wording`look at the difference plan - against`,
+};
 
 export const setOption: CommandOption = {
   name: 'set',
   value: 'name=5',
-  does: 'another number for an input, in its own unit (repeatable)',
+  does: wording`another number for an input, in its own unit (repeatable)`,
 };
 
 /** The options of most commands whose file is a model. */
@@ -42,12 +48,12 @@ export const modelOptions: readonly CommandOption[] = [planOption, againstOption
 export const resultOption: CommandOption = {
   name: 'result',
   value: 'NAME',
-  does: 'the entry to look at',
+  does: wording`the entry to look at`,
   needed: true,
 };
 
 export const targetOption: CommandOption = {
   name: 'target',
   value: '0',
-  does: 'the value that the result is held against',
+  does: wording`the value that the result is held against`,
 };

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { decimal, type Decimal } from '../core/number';
 import { nearest } from '../core/nearest';
 import { onePlanOf, type ForPlants, type OnePlan } from '../present/plans/onePlan/onePlan';
@@ -15,12 +16,11 @@ import { UsageError } from './usage';
 export const enterpriseHelp: CommandHelp = {
   name: 'enterprise',
   takes: 'MODEL.csv',
-  summary: 'returns, costs and breakeven of one plan, of a year and of a plant',
-  gives:
-    'The enterprise budget of one plan: returns, variable and fixed costs, both margins, what a plant costs by kind, and the price and the plants a year that cover all costs. A line is variable where it rises with the plants; --variable and --fixed count lines otherwise.',
+  summary: wording`returns, costs and breakeven of one plan, of a year and of a plant`,
+  gives: wording`The enterprise budget of one plan: returns, variable and fixed costs, both margins, what a plant costs by kind, and the price and the plants a year that cover all costs. A line is variable where it rises with the plants; --variable and --fixed count lines otherwise.`,
   options: [
-    { name: 'variable', value: 'NAMES', does: 'lines counted as rising with the plants, with commas' },
-    { name: 'fixed', value: 'NAMES', does: 'lines counted as staying where they are, with commas' },
+    { name: 'variable', value: 'NAMES', does: wording`lines counted as rising with the plants, with commas` },
+    { name: 'fixed', value: 'NAMES', does: wording`lines counted as staying where they are, with commas` },
     planOption,
     setOption,
   ],
@@ -35,8 +35,8 @@ function namesIn({ model }: Session, options: Given, option: 'variable' | 'fixed
   const unknown = names.find((name) => !lines.includes(name));
   if (unknown === undefined) return names;
   const near = nearest(unknown, lines);
-  const fix = near === undefined ? `The budget has ${lines.join(', ')}.` : `Did you mean ${near}?`;
-  throw new UsageError(`no line of the budget in --${option}: ${unknown}. ${fix}`);
+  const fix = near === undefined ? wording`The budget has ${lines.join(', ')}.` : wording`Did you mean ${near}?`;
+  throw new UsageError(wording`no line of the budget in --${option}: ${unknown}. ${fix}`);
 }
 
 /** What the options count otherwise than the rule. */
@@ -44,7 +44,7 @@ function byHandIn(session: Session, { options }: Arguments): CountedByHand {
   const [rising, staying] = [namesIn(session, options, 'variable'), namesIn(session, options, 'fixed')];
   const both = rising.find((name) => staying.includes(name));
   if (both === undefined) return { rising, staying };
-  throw new UsageError(`variable and fixed at once: ${both}. Name it in one of --variable and --fixed.`);
+  throw new UsageError(wording`variable and fixed at once: ${both}. Name it in one of --variable and --fixed.`);
 }
 
 /** A line with its amount of a year and, where plants are counted, of a plant. */
@@ -102,10 +102,10 @@ function breakevenLines(forPlants: ForPlants | undefined): string {
   if (forPlants === undefined) return `\n${onePlanTexts.noPlants}\n`;
   const { plants, needs, each, aYear } = forPlants;
   const lines = [
-    ['price today', shortNumber(needs.price), each.text],
-    ['price that covers all costs', shortNumber(breakevenPrice(needs, plants)), each.text],
-    ['plants a year today', shortNumber(plants), aYear.text],
-    ['plants a year that cover all costs', shortNumber(needs.plants), aYear.text],
+    [wording`price today`, shortNumber(needs.price), each.text],
+    [wording`price that covers all costs`, shortNumber(breakevenPrice(needs, plants)), each.text],
+    [wording`plants a year today`, shortNumber(plants), aYear.text],
+    [wording`plants a year that cover all costs`, shortNumber(needs.plants), aYear.text],
   ];
   const yields = yieldShares.map((share) => {
     const some = plants.times(share);
@@ -131,7 +131,7 @@ function people(one: OnePlan): string {
 export function enterpriseCommand(session: Session, given: Arguments): Outcome {
   const { model, plan } = session;
   if (marked(model).length === 0) {
-    throw new UsageError('no yearly budget: the column budget marks no entry. Mark returns and costs.');
+    throw new UsageError(wording`no yearly budget: the column budget marks no entry. Mark returns and costs.`);
   }
   const one = onePlanOf(model, valuesOfAll(session), model.plans.indexOf(plan), byHandIn(session, given));
   if (one === undefined) return { document: { plan: plan.name, margin: null }, table: '', computed: false };

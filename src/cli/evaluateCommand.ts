@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import type { Decimal } from '../core/number';
 import type { Cell } from '../model/cell';
 import { wordsOf } from '../model/choices';
@@ -10,9 +11,8 @@ import type { Session } from './session';
 export const evaluateHelp: CommandHelp = {
   name: 'evaluate',
   takes: 'MODEL.csv',
-  summary: 'every entry of a plan',
-  gives:
-    'Every entry with its value and unit, or with what keeps it from being computed, and whether each check holds.',
+  summary: wording`every entry of a plan`,
+  gives: wording`Every entry with its value and unit, or with what keeps it from being computed, and whether each check holds.`,
   options: modelOptions,
   example: 'evaluate models/transplant-hire.csv',
 };

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import type { FormulaHelp } from '../present/formulaHelp/formulaHelp';
 import type { FunctionHelp } from '../present/formulaHelp/functionHelp';
 import type { OperatorHelp } from '../present/formulaHelp/operatorHelp';
@@ -13,7 +14,7 @@ const indent = 4;
 function exampleText({ formula, given, value, unit }: WorkedExample): string {
   const result = typeof value === 'boolean' ? String(value) : joinedWords(shortNumber(value), unit);
   const inputs = given.map(({ name, number, unit: of }) => joinedWords(name, '=', number, of)).join(', ');
-  return `${formula} → ${result}${inputs && `, with ${inputs}`}`;
+  return `${formula} → ${result}${inputs && wording`, with ${inputs}`}`;
 }
 
 function functionText({ signature, summary, units, examples }: FunctionHelp): string {
@@ -44,7 +45,7 @@ function kindText({ kind, note, units }: UnitKind): string {
 }
 
 function refusedText({ what, refused, instead, example }: RefusedHelp): string {
-  const lines = [`refused: ${refused}`, instead, exampleText(example)];
+  const lines = [wording`refused: ${refused}`, instead, exampleText(example)];
   return `  ${what}\n${lines.map((line) => paragraph(line, indent)).join('')}`;
 }
 

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { formulaHelp, type FormulaHelp } from '../present/formulaHelp/formulaHelp';
 import type { WorkedExample } from '../present/formulaHelp/runExample';
 import type { Arguments } from './arguments';
@@ -11,10 +12,8 @@ export const formulasTopic = 'formulas';
 export const helpHelp: CommandHelp = {
   name: 'help',
   takes: formulasTopic,
-  summary: 'functions, signs and units of formulas: help formulas',
-  gives:
-    'With the word formulas: every function with its units and examples, the signs and their order, the units, and ' +
-    'what is refused in a formula with what to write instead. With the name of a command: what it takes and gives.',
+  summary: wording`functions, signs and units of formulas: help formulas`,
+  gives: wording`With the word formulas: every function with its units and examples, the signs and their order, the units, and what is refused in a formula with what to write instead. With the name of a command: what it takes and gives.`,
   options: [],
   example: 'help formulas',
 };

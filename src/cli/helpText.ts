@@ -1,10 +1,11 @@
+import { wording } from '../language/wording';
 import { modelOptions, type CommandHelp, type CommandOption } from './commandHelp';
 import { described, paragraph, joinedWords } from './layout';
 
 const ofAll: readonly (readonly [term: string, does: string])[] = [
-  ['--json', 'one JSON document instead of a table'],
-  ['--help', 'this text, or that of the command before it'],
-  ['--version', 'the version of the program'],
+  ['--json', wording`one JSON document instead of a table`],
+  ['--help', wording`this text, or that of the command before it`],
+  ['--version', wording`the version of the program`],
 ];
 
 function written({ name, value }: CommandOption): string {
@@ -12,7 +13,9 @@ function written({ name, value }: CommandOption): string {
 }
 
 function terms(options: readonly CommandOption[]): string {
-  const rows = options.map((option) => [written(option), option.does + (option.needed ? ' (needed)' : '')] as const);
+  const rows = options.map(
+    (option) => [written(option), option.does + (option.needed ? wording` (needed)` : '')] as const,
+  );
   const column = Math.max(...[...rows, ...ofAll].map(([term]) => term.length)) + 5;
   return [...rows, ...ofAll].map(([term, does]) => described(term, does, column)).join('');
 }
@@ -25,7 +28,7 @@ function form({ name, takes, options }: CommandHelp): string {
 
 /** The help of one command. @param program the words with which the program is started */
 export function commandText(help: CommandHelp, program: string): string {
-  const usage = paragraph(`usage: ${program} ${form(help)}`);
+  const usage = paragraph(wording`usage: ${program} ${form(help)}`);
   const example = `  ${program} ${help.example}\n`;
   return `${usage}\n${paragraph(help.gives)}\noptions\n${terms(help.options)}\nexample\n${example}`;
 }
@@ -34,9 +37,6 @@ export function commandText(help: CommandHelp, program: string): string {
 export function overviewText(commands: readonly CommandHelp[], program: string): string {
   const column = Math.max(...commands.map(({ name }) => name.length)) + 5;
   const rows = commands.map(({ name, summary }) => described(name, summary, column)).join('');
-  const more = paragraph(`What a command takes and gives: ${program} tornado --help`);
-  return (
-    `usage: ${program} COMMAND FILE [options]\n\ncommands\n${rows}\n${more}\n` +
-    `options where FILE is a model, and of all commands\n${terms(modelOptions)}`
-  );
+  const more = paragraph(wording`What a command takes and gives: ${program} tornado --help`);
+  return wording`usage: ${program} COMMAND FILE [options]\n\ncommands\n${rows}\n${more}\noptions where FILE is a model, and of all commands\n${terms(modelOptions)}`;
 }

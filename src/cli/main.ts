@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { dayOf } from '../present/text/dates';
@@ -40,7 +41,7 @@ const { output, messages, status } = runCommand(process.argv.slice(2), machine);
 // A reader such as head may close its end early; that is no fault of the command.
 process.stdout.on('error', ({ code, message }: NodeJS.ErrnoException) => {
   if (code === 'EPIPE') return;
-  process.stderr.write(`output not written: ${message}. Write it to another place.\n`);
+  process.stderr.write(wording`output not written: ${message}. Write it to another place.\n`);
   process.exitCode = outputFailed;
 });
 process.exitCode = status;

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { numberToText, type Decimal } from '../core/number';
 import type { Problem, Where } from '../core/problem';
 import type { Cell } from '../model/cell';
@@ -56,8 +57,8 @@ export function inLines(problems: readonly Problem[]): string {
 }
 
 function placeOf({ row, column, cell }: Where): string {
-  if (cell === '') return `row ${row}`;
-  return column === '' ? `row ${row}, ${cell}` : `row ${row}, ${column} of ${cell}`;
+  if (cell === '') return wording`row ${row}`;
+  return column === '' ? wording`row ${row}, ${cell}` : wording`row ${row}, ${column} of ${cell}`;
 }
 
 /** Rows of text in aligned columns; columns named in `right` are set against their right edge. */

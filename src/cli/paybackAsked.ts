@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { nearest } from '../core/nearest';
 import { decimal, sum, type Decimal } from '../core/number';
 import { problem, type Problem } from '../core/problem';
@@ -41,7 +42,8 @@ type Options = Arguments['options'];
 type Sides = readonly [from: Session['values'], to: Session['values']];
 
 function sidesOf({ values, againstValues }: Session): Sides {
-  if (againstValues === undefined) throw new UsageError('option missing: --against. Name the plan to compare with.');
+  if (againstValues === undefined)
+    throw new UsageError(wording`option missing: --against. Name the plan to compare with.`);
   return [againstValues, values];
 }
 
@@ -50,7 +52,9 @@ function budgetOf({ model }: Session, [from, to]: Sides): YearsBudget {
   const [first] = marked(model);
   const currency = first && currencyOf(first);
   if (first?.unit === undefined || currency === undefined) {
-    throw new UsageError('no yearly budget: the column budget marks no entry in money a year. Mark returns and costs.');
+    throw new UsageError(
+      wording`no yearly budget: the column budget marks no entry in money a year. Mark returns and costs.`,
+    );
   }
   return { netChange: partialBudget(model.cells, from, to).netChange, unit: first.unit, currency };
 }
@@ -63,8 +67,9 @@ function boughtIn({ model }: Session, made: YearsBudget, text: string): Cell[] {
     if (cell !== undefined && money.includes(cell)) return cell;
     const names = money.map((entry) => entry.name);
     const near = nearest(name, names);
-    const fix = near === undefined ? `The model has ${names.join(', ') || 'none'}.` : `Did you mean ${near}?`;
-    throw new UsageError(`no amount in ${made.currency} in --bought: ${name}. ${fix}`);
+    const fix =
+      near === undefined ? wording`The model has ${names.join(', ') || 'none'}.` : wording`Did you mean ${near}?`;
+    throw new UsageError(wording`no amount in ${made.currency} in --bought: ${name}. ${fix}`);
   });
 }
 
@@ -72,8 +77,8 @@ function boughtIn({ model }: Session, made: YearsBudget, text: string): Cell[] {
 function outlayOf(session: Session, sides: Sides, made: YearsBudget, options: Options): Decimal {
   const { outlay, bought } = options;
   if ((outlay === undefined) === (bought === undefined)) {
-    const what = outlay === undefined ? 'no outlay' : 'two outlays';
-    throw new UsageError(`${what}: give either --outlay, an amount, or --bought, entries of the model.`);
+    const what = outlay === undefined ? wording`no outlay` : wording`two outlays`;
+    throw new UsageError(wording`${what}: give either --outlay, an amount, or --bought, entries of the model.`);
   }
   if (bought === undefined) return numberOf(outlay, 'outlay')!;
   const chosen = boughtIn(session, made, bought);
@@ -86,12 +91,12 @@ function rangeOf(options: Options, outlay: Decimal): OutlayRange | undefined {
   const low = numberOf(options['outlay-low'], 'outlay-low');
   const high = numberOf(options['outlay-high'], 'outlay-high');
   if ((low === undefined) !== (high === undefined)) {
-    throw new UsageError('half a range of the outlay: give both --outlay-low and --outlay-high.');
+    throw new UsageError(wording`half a range of the outlay: give both --outlay-low and --outlay-high.`);
   }
   if (low === undefined || high === undefined) return undefined;
-  if (!low.lt(high)) throw new UsageError(`--outlay-low not below --outlay-high: ${low.toString()}. Swap them.`);
+  if (!low.lt(high)) throw new UsageError(wording`--outlay-low not below --outlay-high: ${low.toString()}. Swap them.`);
   if (outlay.lt(low) || outlay.gt(high)) {
-    throw new UsageError(`outlay outside its range: ${outlay.toString()}. Widen --outlay-low or --outlay-high.`);
+    throw new UsageError(wording`outlay outside its range: ${outlay.toString()}. Widen --outlay-low or --outlay-high.`);
   }
   return { low, high };
 }
@@ -99,7 +104,7 @@ function rangeOf(options: Options, outlay: Decimal): OutlayRange | undefined {
 function percentOf(options: Options): Decimal {
   const percent = numberOf(options['rate'], 'rate') ?? usualPercent;
   if (canBeRate(percent)) return percent;
-  throw new UsageError(`--rate: ${yearsTexts.refusedRate(percent.toString())}`);
+  throw new UsageError(wording`--rate: ${yearsTexts.refusedRate(percent.toString())}`);
 }
 
 /** Why the lines of the budget, or what is bought, have no value today. */
@@ -114,7 +119,7 @@ function unknownIn(session: Session, bought: string | undefined): Problem[] {
     cells.flatMap(({ id, row, name }) => {
       const error = known?.errors.get(id);
       if (error === undefined) return [];
-      const sentence = `${errorSentence(error, id, model.cells)} at today’s values in plan ${of?.name ?? ''}.`;
+      const sentence = wording`${errorSentence(error, id, model.cells)} at today’s values in plan ${of?.name ?? ''}.`;
       return [problem(error.code, sentence, { row, column: '', cell: name })];
     }),
   );

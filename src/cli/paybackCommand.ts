@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { decimal } from '../core/number';
 import { finish } from '../core/steps';
 import { buildModel } from '../model/buildModel';
@@ -17,20 +18,23 @@ import { mostDraws, seedOption, wholeOption } from './wholeOption';
 export const paybackHelp: CommandHelp = {
   name: 'payback',
   takes: 'MODEL.csv',
-  summary: 'what an outlay brings over the years',
-  gives:
-    'When the yearly net change between two plans has paid an outlay back, with interest and without, its net present value, annual equivalent and internal rate, and the years one by one. With --draws also how often it pays. Name the outlay by --outlay or by --bought.',
+  summary: wording`what an outlay brings over the years`,
+  gives: wording`When the yearly net change between two plans has paid an outlay back, with interest and without, its net present value, annual equivalent and internal rate, and the years one by one. With --draws also how often it pays. Name the outlay by --outlay or by --bought.`,
   options: [
-    { name: 'against', value: 'NAME', does: 'the plan to compare with', needed: true },
-    { name: 'outlay', value: '5000', does: 'what is paid once, today' },
-    { name: 'bought', value: 'NAMES', does: 'entries in money, with commas; their difference is the outlay' },
-    { name: 'years', value: '10', does: 'how many years are looked at' },
-    { name: 'rate', value: '5', does: 'interest, per cent a year' },
-    { name: 'left', value: '0', does: 'what is still worth something at the end' },
-    { name: 'draws', value: '10000', does: 'how many draws from all ranges the odds are from; left out: no odds' },
-    { name: 'seed', value: '1', does: 'the same seed gives the same draws on any machine' },
-    { name: 'outlay-low', value: '4000', does: 'the least that the outlay may come to, for the odds' },
-    { name: 'outlay-high', value: '7000', does: 'the most that it may come to' },
+    { name: 'against', value: 'NAME', does: wording`the plan to compare with`, needed: true },
+    { name: 'outlay', value: '5000', does: wording`what is paid once, today` },
+    { name: 'bought', value: 'NAMES', does: wording`entries in money, with commas; their difference is the outlay` },
+    { name: 'years', value: '10', does: wording`how many years are looked at` },
+    { name: 'rate', value: '5', does: wording`interest, per cent a year` },
+    { name: 'left', value: '0', does: wording`what is still worth something at the end` },
+    {
+      name: 'draws',
+      value: '10000',
+      does: wording`how many draws from all ranges the odds are from; left out: no odds`,
+    },
+    { name: 'seed', value: '1', does: wording`the same seed gives the same draws on any machine` },
+    { name: 'outlay-low', value: '4000', does: wording`the least that the outlay may come to, for the odds` },
+    { name: 'outlay-high', value: '7000', does: wording`the most that it may come to` },
     planOption,
     setOption,
   ],
@@ -113,45 +117,45 @@ function document(of: PaybackAsked, found: OverYears | undefined, odds: Odds | u
   };
 }
 
-const internalWords = { one: '', none: 'none', several: 'more than one fits' } as const;
+const internalWords = { one: '', none: 'none', several: wording`more than one fits` } as const;
 
 function paybackText(payback: Payback): string {
-  if (payback.kind === 'not within') return 'not in these years';
-  return payback.kind === 'at once' ? 'nothing to pay back' : `${shortNumber(payback.years)} years`;
+  if (payback.kind === 'not within') return wording`not in these years`;
+  return payback.kind === 'at once' ? wording`nothing to pay back` : wording`${shortNumber(payback.years)} years`;
 }
 
 function figureLines({ asked, made, percent }: PaybackAsked, found: OverYears | undefined): string[][] {
   const { currency } = made;
   const known = [
     ['outlay', shortNumber(asked.outlay), currency],
-    ['yearly gain', shortNumber(asked.gain), `${currency}/year`],
-    ['years looked at', String(asked.years), ''],
-    ['interest', shortNumber(percent), '% a year'],
+    [wording`yearly gain`, shortNumber(asked.gain), `${currency}/year`],
+    [wording`years looked at`, String(asked.years), ''],
+    ['interest', shortNumber(percent), wording`% a year`],
   ];
   if (found === undefined) return known;
   const { internal } = found;
   const rate = internal.kind === 'one' ? shortNumber(internal.rate.times(100)) : internalWords[internal.kind];
   return [
     ...known,
-    ['net present value', shortNumber(found.netPresentValue), currency],
-    ['annual equivalent', shortNumber(found.annualEquivalent), `${currency}/year`],
-    ['payback with interest', paybackText(found.discounted), ''],
-    ['payback without', paybackText(found.simple), ''],
-    ['internal rate', rate, internal.kind === 'one' ? '% a year' : ''],
+    [wording`net present value`, shortNumber(found.netPresentValue), currency],
+    [wording`annual equivalent`, shortNumber(found.annualEquivalent), `${currency}/year`],
+    [wording`payback with interest`, paybackText(found.discounted), ''],
+    [wording`payback without`, paybackText(found.simple), ''],
+    [wording`internal rate`, rate, internal.kind === 'one' ? wording`% a year` : ''],
   ];
 }
 
 function oddsLines({ range, made }: PaybackAsked, odds: Odds): string {
   const percent = (share: number): string => `${shortNumber(decimal(share).times(100))} %`;
   const lines = [
-    ['worth more than it costs', percent(odds.worth)],
-    ['paid back in these years', percent(odds.paidBack)],
+    [wording`worth more than it costs`, percent(odds.worth)],
+    [wording`paid back in these years`, percent(odds.paidBack)],
   ];
   const outlay =
     range === undefined
-      ? 'the outlay taken as certain'
-      : `the outlay drawn from ${shortNumber(range.low)} to ${shortNumber(range.high)} ${made.currency}`;
-  return `\n${aligned(lines, [1])}of ${odds.draws} draws from all ranges, seed ${odds.seed}, ${outlay}\n`;
+      ? wording`the outlay taken as certain`
+      : wording`the outlay drawn from ${shortNumber(range.low)} to ${shortNumber(range.high)} ${made.currency}`;
+  return wording`\n${aligned(lines, [1])}of ${odds.draws} draws from all ranges, seed ${odds.seed}, ${outlay}\n`;
 }
 
 function people(of: PaybackAsked, found: OverYears | undefined, odds: Odds | undefined): string {

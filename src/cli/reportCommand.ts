@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { problem, type Problem } from '../core/problem';
 import type { LiveCase } from '../files/live/liveCase';
 import { liveFile } from '../files/live/liveFile';
@@ -19,13 +20,12 @@ import { UsageError } from './usage';
 export const reportHelp: CommandHelp = {
   name: 'report',
   takes: 'MODEL.csv',
-  summary: 'the case as one HTML file that works by itself',
-  gives:
-    'Writes the case of going from one plan to another as one HTML file with the model inside. It opens in any browser, without a network, and whoever reads it can move the numbers. Every command reads such a file as it reads the model in it. Tells the file’s name and its size.',
+  summary: wording`the case as one HTML file that works by itself`,
+  gives: wording`Writes the case of going from one plan to another as one HTML file with the model inside. It opens in any browser, without a network, and whoever reads it can move the numbers. Every command reads such a file as it reads the model in it. Tells the file’s name and its size.`,
   options: [
-    { name: 'out', value: 'CASE.html', does: 'the file to write', needed: true },
-    { name: 'force', value: '', does: 'put it in the place of a file that is there' },
-    { name: 'against', value: 'NAME', does: 'the plan to compare with; left out: the first other one' },
+    { name: 'out', value: 'CASE.html', does: wording`the file to write`, needed: true },
+    { name: 'force', value: '', does: wording`put it in the place of a file that is there` },
+    { name: 'against', value: 'NAME', does: wording`the plan to compare with; left out: the first other one` },
     planOption,
     setOption,
   ],
@@ -73,9 +73,9 @@ function liveCaseOf(session: Session, { path, bytes, opened }: ReadFile, given: 
 /** Where the file is to be written, once nothing stands against it. */
 function placeIn({ options, flags }: Arguments, { isThere }: Machine): string {
   const out = options['out'];
-  if (out === undefined) throw new UsageError('option missing: --out. Name the file to write.');
+  if (out === undefined) throw new UsageError(wording`option missing: --out. Name the file to write.`);
   if (isThere(out) && !flags.has('force')) {
-    throw new UsageError(`file is there already: ${out}. Name another one, or add --force.`);
+    throw new UsageError(wording`file is there already: ${out}. Name another one, or add --force.`);
   }
   return out;
 }
@@ -86,7 +86,7 @@ function write({ writeFile }: Machine, out: string, text: string): Problem | und
     return undefined;
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
-    return problem('not-written', `file not written: ${out} (${reason}). Write it to another place.`);
+    return problem('not-written', wording`file not written: ${out} (${reason}). Write it to another place.`);
   }
 }
 
@@ -109,7 +109,7 @@ export function reportCommand(session: Session, given: Arguments, read: ReadFile
   if (made.kind !== 'made') return without(out, problem('no-case', reasons[made.kind]));
   const page = machine.livePage();
   if (page === undefined) {
-    return without(out, problem('no-page', 'page of a live case not built: run npm run build:command.'));
+    return without(out, problem('no-page', wording`page of a live case not built: run npm run build:command.`));
   }
   const format = createFormat('en');
   const day = machine.today();
@@ -120,6 +120,6 @@ export function reportCommand(session: Session, given: Arguments, read: ReadFile
   const fault = write(machine, out, text);
   if (fault !== undefined) return without(out, fault);
   const bytes = new TextEncoder().encode(text).length;
-  const table = aligned([[out, `${Math.ceil(bytes / 1000)} kB`]], []);
+  const table = aligned([[out, wording`${Math.ceil(bytes / 1000)} kB`]], []);
   return outcomeOf({ file: out, bytes }, table, !made.netChange.isNaN());
 }

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { decimal } from '../core/number';
 import { finish } from '../core/steps';
 import { quantile, countUpTo } from '../study/quantile';
@@ -14,13 +15,12 @@ import { mostDraws, seedOption, wholeOption } from './wholeOption';
 export const riskHelp: CommandHelp = {
   name: 'risk',
   takes: 'MODEL.csv',
-  summary: 'draws from all ranges: odds, what drives them, what to find out',
-  gives:
-    'The mean, spread and percentiles of the result when all inputs are drawn from their ranges, the chance that it is above the target, how much of the spread each input drives, and what it is worth to know one before you decide.',
+  summary: wording`draws from all ranges: odds, what drives them, what to find out`,
+  gives: wording`The mean, spread and percentiles of the result when all inputs are drawn from their ranges, the chance that it is above the target, how much of the spread each input drives, and what it is worth to know one before you decide.`,
   options: [
     resultOption,
-    { name: 'draws', value: '100000', does: 'how many draws' },
-    { name: 'seed', value: '1', does: 'the same seed gives the same draws on any machine' },
+    { name: 'draws', value: '100000', does: wording`how many draws` },
+    { name: 'seed', value: '1', does: wording`the same seed gives the same draws on any machine` },
     targetOption,
     ...modelOptions,
   ],
@@ -44,7 +44,7 @@ function indicesOf(model: RiskModel, { draws, seed }: RiskRequest): Indices {
   const pair = correlatedPair(model);
   if (pair !== undefined) {
     const names = pair.map(({ lever }) => lever.cell.name).join(' and ');
-    return { reason: `indices need inputs without correlation: ${names} have one.` };
+    return { reason: wording`indices need inputs without correlation: ${names} have one.` };
   }
   if (model.inputs.length === 0) return { points: 0, found: [] };
   const design = designFor(draws, seed);
@@ -117,13 +117,13 @@ function figureLines(risk: Risk, unit: string, target: number): string[][] {
   const { draws, failed, moments, sorted, knowingAll } = risk;
   return [
     ['draws', String(draws), ''],
-    ['of these not computed', String(failed), ''],
+    [wording`of these not computed`, String(failed), ''],
     ['mean', short(moments.mean), unit],
-    ['standard error of the mean', short(moments.sd / Math.sqrt(sorted.length)), unit],
-    ['standard deviation', short(moments.sd), unit],
-    ...shares.map((share) => [`${share} % of draws are below`, short(quantile(sorted, share / 100)), unit]),
-    [`chance above ${short(target)}`, percent(chanceAbove(risk, target)), ''],
-    ['worth of knowing everything', short(knowingAll.value), unit],
+    [wording`standard error of the mean`, short(moments.sd / Math.sqrt(sorted.length)), unit],
+    [wording`standard deviation`, short(moments.sd), unit],
+    ...shares.map((share) => [wording`${share} % of draws are below`, short(quantile(sorted, share / 100)), unit]),
+    [wording`chance above ${short(target)}`, percent(chanceAbove(risk, target)), ''],
+    [wording`worth of knowing everything`, short(knowingAll.value), unit],
   ];
 }
 
@@ -143,15 +143,15 @@ function inputLines({ inputs }: RiskModel, { knowingEach }: Risk, indices: Indic
 function remarkLines({ failures, outside }: Risk, indices: Indices): string {
   const failed = failures.map(({ cell, message, share, inputs }) => {
     const names = inputs.map((lever) => lever.cell.name).join(', ');
-    return `not computed: ${message} in ${cell.name}, ${percent(share)} of these draws, by ${names}\n`;
+    return wording`not computed: ${message} in ${cell.name}, ${percent(share)} of these draws, by ${names}\n`;
   });
-  const beyond = outside.map(({ lever, count }) => `outside 0 to 100 %: ${lever.cell.name} in ${count} draws\n`);
+  const beyond = outside.map(({ lever, count }) => wording`outside 0 to 100 %: ${lever.cell.name} in ${count} draws\n`);
   return [...('reason' in indices ? [`${indices.reason}\n`] : []), ...failed, ...beyond].join('');
 }
 
 function riskTable(model: RiskModel, risk: Risk, indices: Indices, target: number, unit: string): string {
   const heads = 'reason' in indices ? [] : ['first', 'error', 'total', 'error'];
-  const head = ['input', ...heads, `worth of knowing (${unit})`];
+  const head = ['input', ...heads, wording`worth of knowing (${unit})`];
   const inputs = aligned([head, ...inputLines(model, risk, indices)], [1, 2, 3, 4, 5]);
   const figures = aligned(figureLines(risk, unit, target), [1]);
   return [figures, inputs, remarkLines(risk, indices)].filter(Boolean).join('\n');

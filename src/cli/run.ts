@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { version } from '../../package.json';
 import { problem, type Problem } from '../core/problem';
 import { liveCaseIn } from '../files/live/liveFile';
@@ -75,7 +76,7 @@ function helpOn(given: Arguments, { program }: Machine): Finished {
   const command = helpByName.get(given.file);
   if (command !== undefined) return { output: commandText(command, program), messages: '', status: 0 };
   const topics = [formulasTopic, ...helpByName.keys()].join(', ');
-  throw new UsageError(`no help on that: ${given.file}. There is help on ${topics}.`);
+  throw new UsageError(wording`no help on that: ${given.file}. There is help on ${topics}.`);
 }
 
 function refusal(error: unknown, words: readonly string[], { program }: Machine): Finished {
@@ -119,7 +120,7 @@ function bytesOf(path: string, readFile: Machine['readFile']): Uint8Array {
   try {
     return readFile(path);
   } catch {
-    throw new UsageError(`file not readable: ${path}. Check its name and place.`);
+    throw new UsageError(wording`file not readable: ${path}. Check its name and place.`);
   }
 }
 

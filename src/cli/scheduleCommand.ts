@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import {
   balancedFlow,
   handSetFlow,
@@ -20,9 +21,8 @@ import { UsageError } from './usage';
 export const scheduleHelp: CommandHelp = {
   name: 'schedule',
   takes: 'MODEL.csv',
-  summary: 'balanced stages, whole boards, bottleneck',
-  gives:
-    'The boards of each stage and the finished plants a week, balanced and on whole boards, and the bottleneck where boards are set by hand.',
+  summary: wording`balanced stages, whole boards, bottleneck`,
+  gives: wording`The boards of each stage and the finished plants a week, balanced and on whole boards, and the bottleneck where boards are set by hand.`,
   options: [planOption, setOption],
   example: 'schedule models/transplant-hire.csv',
 };
@@ -54,18 +54,18 @@ function stageDocuments({ stages }: Schedule, whole: WholeBoards): Record<string
 
 function people(schedule: Schedule, balanced: Balanced, whole: WholeBoards): string {
   const rows = schedule.stages.map(({ number, time, density }, i) => [
-    `stage ${number}`,
+    wording`stage ${number}`,
     shortNumber(time),
     shortNumber(density),
     shortNumber(balanced.boards[i]),
     whole.batch.isNaN() ? '—' : String(whole.stages[i]?.boards ?? ''),
   ]);
-  const head = ['', 'days', 'plants a board', 'boards, balanced', 'boards, whole'];
+  const head = ['', 'days', wording`plants a board`, wording`boards, balanced`, wording`boards, whole`];
   const flows = [
-    ['finished plants a week, balanced', shortNumber(balanced.finishedPerWeek)],
-    ['finished plants a week, whole boards', shortNumber(whole.finishedPerWeek)],
-    ['batch on whole boards', shortNumber(whole.batch)],
-    ['boards in use on the fullest day', Number.isNaN(whole.boardsUsed) ? '—' : String(whole.boardsUsed)],
+    [wording`finished plants a week, balanced`, shortNumber(balanced.finishedPerWeek)],
+    [wording`finished plants a week, whole boards`, shortNumber(whole.finishedPerWeek)],
+    [wording`batch on whole boards`, shortNumber(whole.batch)],
+    [wording`boards in use on the fullest day`, Number.isNaN(whole.boardsUsed) ? '—' : String(whole.boardsUsed)],
   ];
   return `${aligned([head, ...rows], [1, 2, 3, 4])}\n${aligned(flows, [1])}`;
 }
@@ -73,7 +73,7 @@ function people(schedule: Schedule, balanced: Balanced, whole: WholeBoards): str
 /** The crop schedule: balanced stages, whole boards, and the bottleneck where boards are set by hand. */
 export function scheduleCommand({ model, values }: Session): Outcome {
   if (model.cells.every(({ crop }) => crop === '')) {
-    throw new UsageError('no crop schedule: the column crop tags no stage. Tag stage 1 time.');
+    throw new UsageError(wording`no crop schedule: the column crop tags no stage. Tag stage 1 time.`);
   }
   const parts = cropParts(model.cells);
   const schedule = readSchedule(model.cells, values) ?? withoutStages(parts, values);

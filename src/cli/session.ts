@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { isNumberText, type Decimal } from '../core/number';
 import { problem, type Problem } from '../core/problem';
 import type { Cell } from '../model/cell';
@@ -28,7 +29,9 @@ export interface Session {
 function planNamed(model: Model, name: string): Plan {
   const plan = model.plans.find((candidate) => candidate.name === name);
   if (plan !== undefined) return plan;
-  throw new UsageError(`plan not known: ${name}. The model has ${model.plans.map((one) => one.name).join(', ')}.`);
+  throw new UsageError(
+    wording`plan not known: ${name}. The model has ${model.plans.map((one) => one.name).join(', ')}.`,
+  );
 }
 
 /** The cell of a name that an option gives. */
@@ -36,8 +39,8 @@ function cellOf(model: Model, name: string, option: string): Cell {
   const cell = cellNamed(model, name);
   if (cell !== undefined) return cell;
   const near = nearest(name, model.ids.keys());
-  const fix = near === undefined ? 'Name a cell of the model.' : `Did you mean ${near}?`;
-  throw new UsageError(`name not known in --${option}: ${name}. ${fix}`);
+  const fix = near === undefined ? wording`Name a cell of the model.` : wording`Did you mean ${near}?`;
+  throw new UsageError(wording`name not known in --${option}: ${name}. ${fix}`);
 }
 
 /** A number that an option gives, or a fallback where it is left out. */
@@ -50,17 +53,17 @@ export function numberOf(text: string | undefined, option: string): Decimal | un
 
 function withSetting(model: Model, planName: string, setting: string): { model: Model; row: number } {
   const [, name = '', text = ''] = /^([^=]*)=(.*)$/s.exec(setting) ?? [];
-  if (!isNumberText(text)) throw new UsageError(`--set not readable: ${setting}. Write name=number.`);
+  if (!isNumberText(text)) throw new UsageError(wording`--set not readable: ${setting}. Write name=number.`);
   const number = numberOf(text, 'set');
   const cell = cellOf(model, name, 'set');
   const plan = planNamed(model, planName);
   if (plan.contents[cell.id]?.kind !== 'input') {
     throw new UsageError(
-      `--set of a cell that is no input in plan ${planName}: ${name}. Set the inputs that it is made from.`,
+      wording`--set of a cell that is no input in plan ${planName}: ${name}. Set the inputs that it is made from.`,
     );
   }
   const refused = number && refusedChoice(cell, number, text);
-  if (refused !== undefined) throw new UsageError(`--set of ${name}: ${refused.message}`);
+  if (refused !== undefined) throw new UsageError(wording`--set of ${name}: ${refused.message}`);
   return { model: edit(model, editIn(model, plan, cell.id, text)).model, row: cell.row };
 }
 
@@ -97,7 +100,11 @@ export function unmetIn({ cells }: Model, { plan, values }: ComparedSide): Probl
   return failing.map(({ id, row, name, label }) => {
     const error = values.errors.get(id);
     const reason = error === undefined ? label : errorSentence(error, id, cells);
-    return problem('check', `check does not hold in plan ${plan.name}: ${reason}`, { row, column: 'role', cell: name });
+    return problem('check', wording`check does not hold in plan ${plan.name}: ${reason}`, {
+      row,
+      column: 'role',
+      cell: name,
+    });
   });
 }
 
@@ -133,27 +140,27 @@ export function unknownToday(session: Session, name: string | undefined): Proble
   return sidesOf(session).flatMap(({ plan, values }) => {
     const error = values.errors.get(cell.id);
     if (error === undefined) return [];
-    const sentence = `${errorSentence(error, cell.id, model.cells)} at today’s values in plan ${plan.name}.`;
+    const sentence = wording`${errorSentence(error, cell.id, model.cells)} at today’s values in plan ${plan.name}.`;
     return [problem(error.code, sentence, { row: cell.row, column: '', cell: cell.name })];
   });
 }
 
 /** The question that `--result` asks. */
 export function cliQuestion(session: Session, name: string | undefined): Question {
-  if (name === undefined) throw new UsageError('option missing: --result. Name the cell to look at.');
+  if (name === undefined) throw new UsageError(wording`option missing: --result. Name the cell to look at.`);
   const { model, plan, against, values, againstValues } = session;
   const cell = cellOf(model, name, 'result');
   if (sidesOf(session).some((side) => givesTruth(side.plan, cell.id)))
-    throw new UsageError(`--result is true or false: ${name}. Name a cell that holds a number.`);
+    throw new UsageError(wording`--result is true or false: ${name}. Name a cell that holds a number.`);
   return question({ model, result: cell.id, plan, against }, values, againstValues);
 }
 
 /** The input that an option names, with the plans in which its change is seen. */
 export function inputOf({ view }: Question, option: string, name: string | undefined): Lever {
-  if (name === undefined) throw new UsageError(`option missing: --${option}. Name an input.`);
+  if (name === undefined) throw new UsageError(wording`option missing: --${option}. Name an input.`);
   const found = lever(view, cellOf(view.model, name, option).id);
   if (found !== undefined) return found;
-  throw new UsageError(`--${option} is no input in plan ${view.plan.name}: ${name}. Name an input.`);
+  throw new UsageError(wording`--${option} is no input in plan ${view.plan.name}: ${name}. Name an input.`);
 }
 
 /** The unit of a question's result, as text. */

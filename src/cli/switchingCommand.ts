@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { decimal } from '../core/number';
 import { switchingValues, type SwitchingValue } from '../study/switching';
 import type { Arguments } from './arguments';
@@ -8,9 +9,8 @@ import { numberOf, cliQuestion, resultUnit, type Session } from './session';
 export const switchingHelp: CommandHelp = {
   name: 'switching',
   takes: 'MODEL.csv',
-  summary: 'how far each input must move to flip the result',
-  gives:
-    'For every input the value nearest to today at which the result crosses the target, with the change per cent, the smallest change first.',
+  summary: wording`how far each input must move to flip the result`,
+  gives: wording`For every input the value nearest to today at which the result crosses the target, with the change per cent, the smallest change first.`,
   options: [resultOption, targetOption, ...modelOptions],
   example: 'switching models/density-lesson.csv --result left_week --target 300',
 };
@@ -27,7 +27,7 @@ function inputDocument({ lever, value, all, changePercent }: SwitchingValue): Re
 
 function inputLine({ lever, value, changePercent }: SwitchingValue): string[] {
   const change = changePercent === undefined ? '' : `${shortNumber(changePercent)} %`;
-  const flips = value === undefined ? 'cannot flip it' : shortNumber(value);
+  const flips = value === undefined ? wording`cannot flip it` : shortNumber(value);
   return [lever.cell.name, inputNumber(lever.cell, lever.base), flips, change, lever.cell.unitText];
 }
 
@@ -37,7 +37,7 @@ export function switchingCommand(session: Session, { options }: Arguments): Outc
   const target = numberOf(options['target'], 'target') ?? decimal(0);
   const inputs = switchingValues(asked, target);
   const unit = resultUnit(asked);
-  const head = ['input', 'today', 'switches at', 'change', 'unit'];
+  const head = ['input', 'today', wording`switches at`, 'change', 'unit'];
   return {
     document: { result: options['result'], unit, base: jsonNumber(asked.base), inputs: inputs.map(inputDocument) },
     table: aligned([head, ...inputs.map(inputLine)], [1, 2, 3]),

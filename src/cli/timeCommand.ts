@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { nearest } from '../core/nearest';
 import { decimal, type Decimal } from '../core/number';
 import { readTrials } from '../files/readTrials';
@@ -20,17 +21,20 @@ import { UsageError } from './usage';
 export const timeHelp: CommandHelp = {
   name: 'time',
   takes: 'TRIALS.csv',
-  summary: 'seconds per plant of each step; FILE holds timed trials',
-  gives:
-    'The seconds per plant of each timed step with their confidence interval, the standard time, and how many batches the wanted closeness takes. With --show instead: ways of working compared in pairs, the curve of learning of all and of each worker, the share lost, or the batches that lie far from the others.',
+  summary: wording`seconds per plant of each step; FILE holds timed trials`,
+  gives: wording`The seconds per plant of each timed step with their confidence interval, the standard time, and how many batches the wanted closeness takes. With --show instead: ways of working compared in pairs, the curve of learning of all and of each worker, the share lost, or the batches that lie far from the others.`,
   options: [
-    { name: 'step', value: 'NAME', does: 'one step alone; left out: all' },
-    { name: 'allowance', value: '15', does: 'rest and delays, per cent' },
-    { name: 'allowance-of', value: 'job|day', does: 'what the allowance is a share of; left out: job' },
-    { name: 'within', value: '5', does: 'how close the mean is wanted, per cent either way' },
-    { name: 'confidence', value: '95', does: 'how sure the interval is, per cent' },
-    { name: 'show', value: 'times|ways|learning|losses|odd', does: 'what is shown of the batches; left out: times' },
-    { name: 'after', value: '500', does: 'with --show learning: the seconds after so many plants' },
+    { name: 'step', value: 'NAME', does: wording`one step alone; left out: all` },
+    { name: 'allowance', value: '15', does: wording`rest and delays, per cent` },
+    { name: 'allowance-of', value: 'job|day', does: wording`what the allowance is a share of; left out: job` },
+    { name: 'within', value: '5', does: wording`how close the mean is wanted, per cent either way` },
+    { name: 'confidence', value: '95', does: wording`how sure the interval is, per cent` },
+    {
+      name: 'show',
+      value: 'times|ways|learning|losses|odd',
+      does: wording`what is shown of the batches; left out: times`,
+    },
+    { name: 'after', value: '500', does: wording`with --show learning: the seconds after so many plants` },
   ],
   example: 'time models/trials/transplant-trials.csv --allowance 15 --allowance-of job',
 };
@@ -68,9 +72,10 @@ const views: Readonly<Record<string, TimedView>> = {
 function viewOf(options: Options): TimedView {
   const name = options['show'] ?? 'times';
   const view = Object.hasOwn(views, name) ? views[name] : undefined;
-  if (view === undefined) throw new UsageError(`--show not known: ${name}. Use ${Object.keys(views).join(', ')}.`);
+  if (view === undefined)
+    throw new UsageError(wording`--show not known: ${name}. Use ${Object.keys(views).join(', ')}.`);
   if (options['after'] !== undefined && name !== 'learning') {
-    throw new UsageError('--after without --show learning. Add that, or leave it out.');
+    throw new UsageError(wording`--after without --show learning. Add that, or leave it out.`);
   }
   return view;
 }
@@ -78,7 +83,9 @@ function viewOf(options: Options): TimedView {
 function confidenceOf(options: Options): Decimal {
   const confidence = numberOf(options['confidence'], 'confidence') ?? usual.confidence;
   if (confidence.gt(0) && confidence.lt(hundred)) return confidence;
-  throw new UsageError(`--confidence not between 0 and 100: ${confidence.toString()}. Give per cent, such as 95.`);
+  throw new UsageError(
+    wording`--confidence not between 0 and 100: ${confidence.toString()}. Give per cent, such as 95.`,
+  );
 }
 
 function termsOf(options: Options, confidence: Decimal): Terms {
@@ -86,13 +93,15 @@ function termsOf(options: Options, confidence: Decimal): Terms {
   const allowanceOf = options['allowance-of'] ?? 'job';
   const within = numberOf(options['within'], 'within') ?? usual.within;
   if (allowanceOf !== 'job' && allowanceOf !== 'day') {
-    throw new UsageError(`--allowance-of not known: ${allowanceOf}. Use job or day.`);
+    throw new UsageError(wording`--allowance-of not known: ${allowanceOf}. Use job or day.`);
   }
-  if (allowance.lt(0)) throw new UsageError(`--allowance below 0: ${allowance.toString()}. Give per cent, such as 15.`);
+  if (allowance.lt(0))
+    throw new UsageError(wording`--allowance below 0: ${allowance.toString()}. Give per cent, such as 15.`);
   if (allowanceOf === 'day' && allowance.gte(hundred)) {
-    throw new UsageError(`--allowance is the whole day: ${allowance.toString()}. Stay below 100.`);
+    throw new UsageError(wording`--allowance is the whole day: ${allowance.toString()}. Stay below 100.`);
   }
-  if (within.lte(0)) throw new UsageError(`--within not above 0: ${within.toString()}. Give per cent, such as 5.`);
+  if (within.lte(0))
+    throw new UsageError(wording`--within not above 0: ${within.toString()}. Give per cent, such as 5.`);
   const outside = hundred.minus(confidence).dividedBy(hundred).toNumber();
   return { allowance, allowanceOf, within, halfWidths: halfWidths(outside) };
 }
@@ -102,6 +111,7 @@ function stepOf({ sheet }: Trials, name: string | undefined): string | undefined
   const steps = new Set(sheet.rows.map((row) => field(row, 'step')).filter((step) => step !== ''));
   if (name === undefined || steps.has(name)) return name;
   const near = nearest(name, steps);
-  const fix = near === undefined ? `The file has ${[...steps].join(', ') || 'none'}.` : `Did you mean ${near}?`;
-  throw new UsageError(`step not known: ${name}. ${fix}`);
+  const fix =
+    near === undefined ? wording`The file has ${[...steps].join(', ') || 'none'}.` : wording`Did you mean ${near}?`;
+  throw new UsageError(wording`step not known: ${name}. ${fix}`);
 }

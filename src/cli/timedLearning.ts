@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { learningCurve, runOf, workersIn, type LearningCurve } from '../trade/learningCurve';
 import type { Batch } from '../model/trials';
 import { aligned } from './outcome';
@@ -37,16 +38,16 @@ function runDocument({ step, worker, plants, curve }: Run, after: number | undef
 }
 
 function people(runs: readonly Run[], after: number | undefined, confidence: string): string {
-  const head = ['step', 'worker', 'plants', 'first plant', 'rate, %', 'from', 'to', 'learning'];
-  const atHead = after === undefined ? [] : [`after ${after}`, 'from', 'to'];
+  const head = ['step', 'worker', 'plants', wording`first plant`, wording`rate, %`, 'from', 'to', 'learning'];
+  const atHead = after === undefined ? [] : [wording`after ${after}`, 'from', 'to'];
   const rows = runs.map(({ step, worker, plants, curve }) => {
     const point = after === undefined ? undefined : curve?.after(after);
     const at = after === undefined ? [] : [point?.seconds, ...(point?.interval ?? [undefined, undefined])];
     const rates = [curve?.rate, ...(curve?.rateInterval ?? [undefined, undefined])].map((rate) => rate && rate * 100);
-    const shows = curve === undefined ? '—' : curve.isLearning ? 'shows' : 'none shows';
+    const shows = curve === undefined ? '—' : curve.isLearning ? 'shows' : wording`none shows`;
     return [
       step,
-      worker ?? 'all together',
+      worker ?? wording`all together`,
       String(plants),
       shortFloat(curve?.first),
       ...rates.map(shortFloat),
@@ -55,8 +56,8 @@ function people(runs: readonly Run[], after: number | undefined, confidence: str
     ];
   });
   const meanings = [
-    'first plant: seconds, as the curve has it; rate: seconds with each doubling of the plants',
-    `from, to: ${confidence} % confidence interval`,
+    wording`first plant: seconds, as the curve has it; rate: seconds with each doubling of the plants`,
+    wording`from, to: ${confidence} % confidence interval`,
   ];
   return `${aligned([[...head, ...atHead], ...rows], [2, 3, 4, 5, 6, 8, 9, 10])}\n${meanings.join('\n')}\n`;
 }

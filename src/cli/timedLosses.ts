@@ -1,8 +1,9 @@
+import { wording } from '../language/wording';
 import { lostShare } from '../trade/lostShare';
 import { aligned, jsonNumber, shortNumber } from './outcome';
 import { byStep, type TimedView } from './timedView';
 
-const none = 'nobody counted losses: write them in the column lost, 0 for none.\n';
+const none = wording`nobody counted losses: write them in the column lost, 0 for none.\n`;
 
 /** The share lost in each step, from the batches whose losses were counted. */
 export const lossesShown: TimedView = ({ batches, terms, confidence }) => {
@@ -10,13 +11,13 @@ export const lossesShown: TimedView = ({ batches, terms, confidence }) => {
     const losses = lostShare(ofStep, terms.halfWidths.z);
     return losses === undefined ? [] : [{ step, losses }];
   });
-  const head = ['step', 'batches', 'plants', 'lost', 'lost, %', 'from', 'to'];
+  const head = ['step', 'batches', 'plants', 'lost', wording`lost, %`, 'from', 'to'];
   const rows = found.map(({ step, losses: { batches: n, plants, lost, share, interval } }) => [
     step,
     String(n),
     ...[plants, lost, ...[share, ...interval].map((value) => value.times(100))].map(shortNumber),
   ]);
-  const meaning = `from, to: Wilson’s ${confidence.toString()} % confidence interval`;
+  const meaning = wording`from, to: Wilson’s ${confidence.toString()} % confidence interval`;
   return {
     document: found.map(({ step, losses }) => ({
       step,

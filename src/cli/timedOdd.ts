@@ -1,8 +1,9 @@
+import { wording } from '../language/wording';
 import { oddBatches, oddScore } from '../trade/oddBatches';
 import { aligned } from './outcome';
 import { byStep, floatText, shortFloat, type TimedView } from './timedView';
 
-const none = 'no batch lies far from the others of its step and way.\n';
+const none = wording`no batch lies far from the others of its step and way.\n`;
 
 /** The batches that lie far from the others of their step and way; none is left out by that. */
 export const oddShown: TimedView = ({ batches }) => {
@@ -13,14 +14,14 @@ export const oddShown: TimedView = ({ batches }) => {
       return odd.map((batch) => ({ step, way, ...batch }));
     });
   });
-  const head = ['step', 'way', 'row', 'seconds per plant', 'median', 'score'];
+  const head = ['step', 'way', 'row', wording`seconds per plant`, 'median', 'score'];
   const rows = found.map(({ step, way, row, seconds, median, score }) => [
     step,
     way || '—',
     String(row),
     ...[seconds, median, score].map(shortFloat),
   ]);
-  const meaning = `score: 0.6745 distances from the median in median distances; beyond ${oddScore} a batch is odd`;
+  const meaning = wording`score: 0.6745 distances from the median in median distances; beyond ${oddScore} a batch is odd`;
   return {
     document: found.map(({ step, way, row, seconds, median, score }) => ({
       step,

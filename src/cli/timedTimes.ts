@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import type { Decimal } from '../core/number';
 import { timeStudy, type StepTime } from '../trade/timeStudy';
 import { aligned, jsonNumber, shortNumber } from './outcome';
@@ -24,7 +25,16 @@ function stepDocument({ step, batches, plants, secondsPerPlant, spread, standard
 
 function people(study: readonly StepTime[], { terms, confidence }: TimedAsked): string {
   if (study.length === 0) return '';
-  const head = ['step', 'batches', 'plants', 'seconds per plant', 'from', 'to', 'standard time', 'batches needed'];
+  const head = [
+    'step',
+    'batches',
+    'plants',
+    wording`seconds per plant`,
+    'from',
+    'to',
+    wording`standard time`,
+    wording`batches needed`,
+  ];
   const rows = study.map(({ step, batches, plants, secondsPerPlant, spread, standardTime }) => [
     step,
     String(batches),
@@ -34,9 +44,9 @@ function people(study: readonly StepTime[], { terms, confidence }: TimedAsked): 
   ]);
   const { allowance, allowanceOf, within } = terms;
   const meanings = [
-    `from, to: ${confidence.toString()} % confidence interval of the seconds per plant`,
-    `standard time: with an allowance of ${allowance.toString()} % of the ${allowanceOf}`,
-    `batches needed: in all, for ${within.toString()} % either way at ${confidence.toString()} % confidence`,
+    wording`from, to: ${confidence.toString()} % confidence interval of the seconds per plant`,
+    wording`standard time: with an allowance of ${allowance.toString()} % of the ${allowanceOf}`,
+    wording`batches needed: in all, for ${within.toString()} % either way at ${confidence.toString()} % confidence`,
   ];
   return `${aligned([head, ...rows], [1, 2, 3, 4, 5, 6, 7])}\n${meanings.join('\n')}\n`;
 }

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { wayNames, waysFound, type WaysFound } from '../present/timing/ways';
 import type { StepTime } from '../trade/timeStudy';
 import { aligned, jsonNumber, shortNumber } from './outcome';
@@ -36,7 +37,7 @@ function pairDocument({ step, found }: Pair): Record<string, unknown> {
   };
 }
 
-const none = 'no step has batches of two ways: name the way of each in the column way.\n';
+const none = wording`no step has batches of two ways: name the way of each in the column way.\n`;
 
 /** Every two ways of a step, the quicker one second: the difference in seconds per plant, and how sure it is. */
 export const waysShown: TimedView = ({ batches, terms, confidence }) => {
@@ -49,7 +50,18 @@ export const waysShown: TimedView = ({ batches, terms, confidence }) => {
       return found === undefined ? [] : [{ step, found }];
     });
   });
-  const head = ['step', 'slower', 'seconds', 'quicker', 'seconds', 'saved', 'from', 'to', 'settled', 'batches each'];
+  const head = [
+    'step',
+    'slower',
+    'seconds',
+    'quicker',
+    'seconds',
+    'saved',
+    'from',
+    'to',
+    'settled',
+    wording`batches each`,
+  ];
   const rows = pairs.map(({ step, found: { slow, quick, first, second, saved, spread } }) => [
     step,
     slow,
@@ -61,8 +73,8 @@ export const waysShown: TimedView = ({ batches, terms, confidence }) => {
     spread?.batchesEach.isFinite() === true ? shortNumber(spread.batchesEach) : '—',
   ]);
   const meanings = [
-    `saved, from, to: seconds per plant, with Welch’s ${confidence.toString()} % confidence interval`,
-    'batches each: of each way in all, to tell so large a difference 4 times in 5',
+    wording`saved, from, to: seconds per plant, with Welch’s ${confidence.toString()} % confidence interval`,
+    wording`batches each: of each way in all, to tell so large a difference 4 times in 5`,
   ];
   const table = `${aligned([head, ...rows], [2, 4, 5, 6, 7, 9])}\n${meanings.join('\n')}\n`;
   return { document: pairs.map(pairDocument), table: pairs.length === 0 ? none : table };

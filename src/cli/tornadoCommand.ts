@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { tornado, type Bar } from '../study/tornado';
 import type { Decimal } from '../core/number';
 import type { Arguments } from './arguments';
@@ -8,9 +9,8 @@ import { cliQuestion, resultUnit, type Session } from './session';
 export const tornadoHelp: CommandHelp = {
   name: 'tornado',
   takes: 'MODEL.csv',
-  summary: 'the result at both ends of each uncertain input',
-  gives:
-    'The result at the low and the high end of every input that has a range, one at a time, the largest swing first.',
+  summary: wording`the result at both ends of each uncertain input`,
+  gives: wording`The result at the low and the high end of every input that has a range, one at a time, the largest swing first.`,
   options: [resultOption, ...modelOptions],
   example: 'tornado models/transplant-hire.csv --result margin --against "Straight to finishing"',
 };
@@ -36,7 +36,7 @@ export function tornadoCommand(session: Session, { options }: Arguments): Outcom
   const asked = cliQuestion(session, options['result']);
   const bars = tornado(asked);
   const unit = resultUnit(asked);
-  const head = ['input', 'low', 'high', 'at low', 'at high', 'swing', 'unit of input'];
+  const head = ['input', 'low', 'high', wording`at low`, wording`at high`, 'swing', wording`unit of input`];
   return {
     document: { result: options['result'], base: jsonNumber(asked.base), unit, bars: bars.map(barDocument) },
     table: `${options['result'] ?? ''}: ${shortNumber(asked.base)} ${unit}\n\n${aligned([head, ...bars.map(barLine)], [1, 2, 3, 4, 5])}`,

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import type { Arguments } from './arguments';
 import { UsageError } from './usage';
 
@@ -17,7 +18,7 @@ export function wholeOption(
   if (text === undefined) return undefined;
   const number = Number(text);
   if (/^\d+$/.test(text) && number >= least && number <= most) return number;
-  throw new UsageError(`--${name} not a whole number from ${least} to ${most}: ${text}.`);
+  throw new UsageError(wording`--${name} not a whole number from ${least} to ${most}: ${text}.`);
 }
 
 /** The number that `--seed` gives; 1 where it is left out. */

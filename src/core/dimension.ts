@@ -1,3 +1,5 @@
+import { wording } from '../language/wording';
+
 /**
  * What kind of quantity a number is: whole powers of base kinds. A base kind is named by its base unit (`s` clock time,
  * `day` crop time, `year` the books, `m`, `kg`, `W`, `K`), a currency by its code, a count by its noun. No power is 0.
@@ -44,7 +46,7 @@ function factors(a: Dimension, sign: 1 | -1, naming: Naming): string {
 
 /** A dimension in the words of units, such as `EUR/plant`; `a plain number` for none. */
 export function describe(a: Dimension, naming = byBaseUnit): string {
-  if (a.size === 0) return 'a plain number';
+  if (a.size === 0) return wording`a plain number`;
   const under = factors(a, -1, naming).replaceAll('*', '/');
   return (factors(a, 1, naming) || '1') + (under ? `/${under}` : '');
 }

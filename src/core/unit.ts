@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import currencies from '../../shared/currencies.json';
 import units from '../../shared/units.json';
 import { plain, times, type Dimension } from './dimension';
@@ -119,11 +120,14 @@ function singularOf(name: string, nouns: ReadonlySet<string>): string | undefine
 
 function unknownUnit(name: string, nouns: ReadonlySet<string>): Problem {
   const right = rightName(name) ?? singularOf(name, nouns);
-  if (right !== undefined) return problem('unit-name', `unit not known: ${name}. Write ${right}.`, { text: name });
+  if (right !== undefined)
+    return problem('unit-name', wording`unit not known: ${name}. Write ${right}.`, { text: name });
   const near = nearest(name, [...[...nouns].slice(0, mostNouns), ...known.keys(), ...currencyDigits.keys()]);
   const fix =
-    near === undefined ? 'Use a known unit, a currency code or a noun that an input counts.' : `Did you mean ${near}?`;
-  return problem('unit-name', `unit not known: ${name}. ${fix}`, { text: name });
+    near === undefined
+      ? wording`Use a known unit, a currency code or a noun that an input counts.`
+      : wording`Did you mean ${near}?`;
+  return problem('unit-name', wording`unit not known: ${name}. ${fix}`, { text: name });
 }
 
 function measureOf(name: string, nouns: ReadonlySet<string>): Measure | Problem {
@@ -142,8 +146,8 @@ function powersOf(factors: readonly Factor[]): number {
 }
 
 function longUnit(text: string): Problem {
-  const fix = `Use at most ${longestUnit} characters, and powers of at most ${largestPower} together.`;
-  return problem('unit-length', `unit too long: ${shortened(text)}. ${fix}`, { text });
+  const fix = wording`Use at most ${longestUnit} characters, and powers of at most ${largestPower} together.`;
+  return problem('unit-length', wording`unit too long: ${shortened(text)}. ${fix}`, { text });
 }
 
 /**
@@ -156,8 +160,8 @@ export function parseUnit(text: string, nouns: ReadonlySet<string>): Unit | Prob
   const factors = splitFactors(text);
   if (text.length > longestUnit || powersOf(factors ?? []) > largestPower) return longUnit(text);
   if (factors === undefined) {
-    const fix = `Join names by * and /, each with a power up to ${largestPower}, as in EUR/m^2/year.`;
-    return problem('unit-text', `unit not readable: ${text}. ${fix}`, { text });
+    const fix = wording`Join names by * and /, each with a power up to ${largestPower}, as in EUR/m^2/year.`;
+    return problem('unit-text', wording`unit not readable: ${text}. ${fix}`, { text });
   }
   let unit: Unit = { ...noUnit, text };
   for (const { name, exponent } of factors) {

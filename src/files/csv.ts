@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { shortened } from '../core/shortened';
 import Papa, { type ParseError } from 'papaparse';
 import { problem, type Problem } from '../core/problem';
@@ -176,8 +177,8 @@ function unquoted(piece: string): string {
 }
 
 function quoteProblem(text: string, row: number): Problem {
-  const fix = 'Close every quote, and write a quote that belongs to the text twice ("").';
-  return problem('unmatched-quote', `unmatched quote: ${shortened(text, 60)}. ${fix}`, { row, text });
+  const fix = wording`Close every quote, and write a quote that belongs to the text twice ("").`;
+  return problem('unmatched-quote', wording`unmatched quote: ${shortened(text, 60)}. ${fix}`, { row, text });
 }
 
 function lineEndOf(raw: string): LineEnd | '' {

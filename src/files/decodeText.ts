@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { problem, type Problem } from '../core/problem';
 import { recordSlices } from './csv';
 
@@ -5,15 +6,15 @@ import { recordSlices } from './csv';
 export const byteLimit = 10 * 1024 * 1024;
 
 const fileSignatures: readonly (readonly [kind: string, start: readonly number[]])[] = [
-  ['a PNG picture', [0x89, 0x50, 0x4e, 0x47]],
-  ['a JPEG picture', [0xff, 0xd8, 0xff]],
-  ['a GIF picture', [0x47, 0x49, 0x46, 0x38]],
-  ['a PDF document', [0x25, 0x50, 0x44, 0x46, 0x2d]],
-  ['a packed (ZIP) file', [0x50, 0x4b, 0x03, 0x04]],
-  ['a packed (gzip) file', [0x1f, 0x8b]],
+  [wording`a PNG picture`, [0x89, 0x50, 0x4e, 0x47]],
+  [wording`a JPEG picture`, [0xff, 0xd8, 0xff]],
+  [wording`a GIF picture`, [0x47, 0x49, 0x46, 0x38]],
+  [wording`a PDF document`, [0x25, 0x50, 0x44, 0x46, 0x2d]],
+  [wording`a packed (ZIP) file`, [0x50, 0x4b, 0x03, 0x04]],
+  [wording`a packed (gzip) file`, [0x1f, 0x8b]],
 ];
 
-const asText = 'Save the table as CSV in UTF-8.';
+const asText = wording`Save the table as CSV in UTF-8.`;
 
 /** The text of a file in UTF-8, a byte-order mark kept as its first character, or why it is refused. Never throws. */
 export function decodeText(bytes: Uint8Array): { readonly text: string } | { readonly problem: Problem } {
@@ -28,20 +29,21 @@ export function decodeText(bytes: Uint8Array): { readonly text: string } | { rea
 
 /** Why a file of so many bytes is refused, if it is: to be asked before its bytes are read. */
 export function sizeProblem(size: number): Problem | undefined {
-  if (size === 0) return problem('empty-file', 'empty file: 0 bytes. A model file starts with a row of column names.');
+  if (size === 0)
+    return problem('empty-file', wording`empty file: 0 bytes. A model file starts with a row of column names.`);
   if (size <= byteLimit) return undefined;
   const megabytes = (Math.ceil((size / 1024 / 1024) * 10) / 10).toFixed(1);
-  return problem('file-too-large', `file too large: ${megabytes} MB. The limit is 10 MB; split the file.`);
+  return problem('file-too-large', wording`file too large: ${megabytes} MB. The limit is 10 MB; split the file.`);
 }
 
 function kindProblem(bytes: Uint8Array): Problem | undefined {
   const kind = fileSignatures.find(([, start]) => startsWith(bytes, start))?.[0];
-  if (kind) return problem('not-text', `not a text file: ${kind}. ${asText}`, { text: kind });
+  if (kind) return problem('not-text', wording`not a text file: ${kind}. ${asText}`, { text: kind });
   if (startsWith(bytes, [0xff, 0xfe]) || startsWith(bytes, [0xfe, 0xff])) {
-    return problem('not-utf8', `not in UTF-8: text in UTF-16. ${asText}`, { text: 'UTF-16' });
+    return problem('not-utf8', wording`not in UTF-8: text in UTF-16. ${asText}`, { text: 'UTF-16' });
   }
   if (!bytes.includes(0)) return undefined;
-  return problem('not-text', `not a text file: it has NUL bytes, as pictures and text in UTF-16 do. ${asText}`);
+  return problem('not-text', wording`not a text file: it has NUL bytes, as pictures and text in UTF-16 do. ${asText}`);
 }
 
 function startsWith(bytes: Uint8Array, start: readonly number[]): boolean {
@@ -53,11 +55,11 @@ function encodingProblem(bytes: Uint8Array): Problem {
   // One character a byte, so that a place in the bytes is that place in the text. (WHATWG: latin1 is windows-1252.)
   const latin = new TextDecoder('latin1').decode(bytes);
   if (/[\x00-\x08\x0e-\x1a\x1c-\x1f]/.test(latin)) {
-    return problem('not-text', `not a text file: it has control characters and is not UTF-8. ${asText}`);
+    return problem('not-text', wording`not a text file: it has control characters and is not UTF-8. ${asText}`);
   }
   const at = firstBadByte(bytes);
   const [row, word] = [rowAt(latin, at), wordAt(latin, at)];
-  const message = `not in UTF-8: ${word} (row ${row}). The file may be in Latin-1. ${asText}`;
+  const message = wording`not in UTF-8: ${word} (row ${row}). The file may be in Latin-1. ${asText}`;
   return problem('not-utf8', message, { row, text: word });
 }
 

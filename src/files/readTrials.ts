@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { nearest } from '../core/nearest';
 import { problem, type Problem } from '../core/problem';
 import type { Reading } from '../model/findings';
@@ -15,7 +16,7 @@ const largestShare = 2;
 
 /** The trials that a file's bytes hold. Never throws: what is wrong is in the faults. */
 export function readTrials(bytes: Uint8Array): Trials {
-  if (bytes.length === 0) return refusedTrials(emptyFile(trialsTable, 'empty file: 0 bytes'));
+  if (bytes.length === 0) return refusedTrials(emptyFile(trialsTable, wording`empty file: 0 bytes`));
   const decoded = decodeText(bytes);
   return 'text' in decoded ? readTrialsText(decoded.text) : refusedTrials(decoded.problem);
 }
@@ -54,13 +55,13 @@ function refusedTrials(...faults: readonly Problem[]): Trials {
 
 function unknownColumn(name: string): Problem {
   const near = nearest(name.toLowerCase(), knownColumns);
-  const fix = near === undefined ? 'Nothing needs mending.' : `Did you mean ${near}?`;
-  const message = `column not read: ${name}. ${fix}`;
+  const fix = near === undefined ? wording`Nothing needs mending.` : wording`Did you mean ${near}?`;
+  const message = wording`column not read: ${name}. ${fix}`;
   return problem('unknown-column', message, { row: 1, column: name, text: name });
 }
 
 function noTrials(): Problem {
-  return problem('no-trials', 'no trials: the header is the only row. Add a row for each batch that you timed.');
+  return problem('no-trials', wording`no trials: the header is the only row. Add a row for each batch that you timed.`);
 }
 
 function isShare({ rating }: Batch): boolean {
@@ -69,6 +70,6 @@ function isShare({ rating }: Batch): boolean {
 
 function shareNotice({ row, rating }: Batch): Problem {
   const text = rating.toString();
-  const message = `rating that may be a share: ${text}. It is read as ${text} per cent; 100 is a normal pace.`;
+  const message = wording`rating that may be a share: ${text}. It is read as ${text} per cent; 100 is a normal pace.`;
   return problem('rating-share', message, { row, column: 'rating', text });
 }

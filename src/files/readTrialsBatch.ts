@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { decimal, type Decimal } from '../core/number';
 import { placed, problem, type Problem } from '../core/problem';
 import { isNumber, readNumber } from '../model/readNumber';
@@ -44,46 +45,57 @@ class FieldReader {
 
   step(): string {
     const text = field(this.row, 'step');
-    if (text === '') this.missing('step', 'Name the step of the work that was timed.');
+    if (text === '') this.missing('step', wording`Name the step of the work that was timed.`);
     return text;
   }
 
   plants(): Decimal | undefined {
-    const fix = 'Count the plants of the batch.';
+    const fix = wording`Count the plants of the batch.`;
     const count = this.needed('plants', fix);
     if (!count || (count.isInteger() && count.gt(0))) return count;
-    return this.fault('plants-value', 'plants', 'plants not a whole number above 0', fix);
+    return this.fault('plants-value', 'plants', wording`plants not a whole number above 0`, fix);
   }
 
   seconds(): Decimal | undefined {
-    const fix = 'Write the seconds that the whole batch took.';
+    const fix = wording`Write the seconds that the whole batch took.`;
     const seconds = this.needed('seconds', fix);
     if (!seconds || seconds.gt(0)) return seconds;
-    return this.fault('seconds-value', 'seconds', 'seconds not above 0', fix);
+    return this.fault('seconds-value', 'seconds', wording`seconds not above 0`, fix);
   }
 
   rating(): Decimal | undefined {
     if (field(this.row, 'rating') === '') return normalPace;
     const rating = this.number('rating');
     if (!rating || rating.gt(0)) return rating;
-    return this.fault('rating-value', 'rating', 'rating not above 0', 'Write per cent, 100 for a normal pace.');
+    return this.fault(
+      'rating-value',
+      'rating',
+      wording`rating not above 0`,
+      wording`Write per cent, 100 for a normal pace.`,
+    );
   }
 
   lost(plants: Decimal | undefined): Decimal | undefined {
     if (field(this.row, 'lost') === '') return undefined;
     const lost = this.number('lost');
-    const fix = 'Count the plants of the batch that were lost.';
+    const fix = wording`Count the plants of the batch that were lost.`;
     if (lost && !(lost.isInteger() && lost.gte(0))) {
-      return this.fault('lost-value', 'lost', 'lost not a whole number from 0', fix);
+      return this.fault('lost-value', 'lost', wording`lost not a whole number from 0`, fix);
     }
-    if (lost && plants && lost.gt(plants)) return this.fault('lost-value', 'lost', 'more lost than there were', fix);
+    if (lost && plants && lost.gt(plants))
+      return this.fault('lost-value', 'lost', wording`more lost than there were`, fix);
     return lost;
   }
 
   date(): string {
     const text = field(this.row, 'date');
     if (text !== '' && !isDay(text)) {
-      this.fault('date-value', 'date', 'date not a day of the calendar', 'Write it as 2031-03-09, or leave it blank.');
+      this.fault(
+        'date-value',
+        'date',
+        wording`date not a day of the calendar`,
+        wording`Write it as 2031-03-09, or leave it blank.`,
+      );
     }
     return text;
   }
@@ -95,13 +107,15 @@ class FieldReader {
   private number(column: string): Decimal | undefined {
     const read = readNumber(field(this.row, column));
     if (isNumber(read)) return read;
-    this.faults.push(placed({ ...read, message: `in ${column}, ${read.message}` }, { row: this.row.row, column }));
+    this.faults.push(
+      placed({ ...read, message: wording`in ${column}, ${read.message}` }, { row: this.row.row, column }),
+    );
     return undefined;
   }
 
   private missing(column: string, fix: string): undefined {
     const where = { row: this.row.row, column };
-    this.faults.push(problem(`${column}-missing`, `${column} missing: the field is blank. ${fix}`, where));
+    this.faults.push(problem(`${column}-missing`, wording`${column} missing: the field is blank. ${fix}`, where));
   }
 
   private fault(code: string, column: string, what: string, fix: string): undefined {

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { problem, type Problem } from '../core/problem';
 import { fromBase64, toBase64 } from './base64';
 import { byteLimit, sizeProblem } from './decodeText';
@@ -35,13 +36,13 @@ export async function packShared({ name, bytes }: SharedFile): Promise<string | 
   // Three bytes make four characters.
   const packed = await collected(stream, Math.floor(longestShared * 0.75));
   if (packed !== undefined) return toBase64(packed);
-  const message = `too long for a link: more than ${longestShared} characters. Save a file and send that.`;
+  const message = wording`too long for a link: more than ${longestShared} characters. Save a file and send that.`;
   return { problem: problem('link-too-long', message) };
 }
 
 const broken = problem(
   'link-damaged',
-  'damaged link: what it holds is not whole. Copy all of it once more, or ask for the file.',
+  wording`damaged link: what it holds is not whole. Copy all of it once more, or ask for the file.`,
 );
 
 /** The model file in the text of a link, or why there is none. Never throws. */

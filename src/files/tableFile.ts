@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { placed, problem, type Problem } from '../core/problem';
 import { shortened } from '../core/shortened';
 import { finish, within, type Steps } from '../core/steps';
@@ -143,8 +144,8 @@ class RowReader {
   private notices(): Problem[] {
     const { first, count } = this.commas;
     if (!first) return [];
-    const others = count > 1 ? ` and ${count - 1} more` : '';
-    const message = `decimal commas read as decimal points: ${first.text.trim()}${others}. Nothing needs mending.`;
+    const others = count > 1 ? wording` and ${count - 1} more` : '';
+    const message = wording`decimal commas read as decimal points: ${first.text.trim()}${others}. Nothing needs mending.`;
     return [problem('decimal-comma', message, first)];
   }
 }
@@ -159,20 +160,20 @@ function raggedProblem(
   if (have < want) {
     const missing = columnAt
       .slice(have)
-      .map((column) => column ?? '(no name)')
+      .map((column) => column ?? wording`(no name)`)
       .join(', ');
     const text = record.raw.trimEnd();
-    const fix = `Missing at its end: ${missing}. End the row with a "${delimiter}" for each blank field.`;
-    return problem('ragged-row', `too few fields, ${have} of ${want}: ${shortened(text, 60)}. ${fix}`, { text });
+    const fix = wording`Missing at its end: ${missing}. End the row with a "${delimiter}" for each blank field.`;
+    return problem('ragged-row', wording`too few fields, ${have} of ${want}: ${shortened(text, 60)}. ${fix}`, { text });
   }
   const text = record.fields.slice(want).join(delimiter);
-  const fix = `Put quotes round a text that has a "${delimiter}" in it, or take out what is too much.`;
-  return problem('ragged-row', `too many fields, ${have} of ${want}: ${shortened(text, 60)}. ${fix}`, { text });
+  const fix = wording`Put quotes round a text that has a "${delimiter}" in it, or take out what is too much.`;
+  return problem('ragged-row', wording`too many fields, ${have} of ${want}: ${shortened(text, 60)}. ${fix}`, { text });
 }
 
 function tooManyRows({ holds }: TableKind): Problem {
   const limit = rowLimit.toLocaleString('en');
-  return problem('too-many-rows', `too many rows: more than ${limit}. Split ${holds} into smaller files.`);
+  return problem('too-many-rows', wording`too many rows: more than ${limit}. Split ${holds} into smaller files.`);
 }
 
 /** A refused file still holds all its text, so that nothing is lost where it is saved again. */

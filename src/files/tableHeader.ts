@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { shortened } from '../core/shortened';
 import { problem, type Problem } from '../core/problem';
 import { recordSlices, type CsvRecord, type Delimiter } from './csv';
@@ -58,12 +59,12 @@ function headerOf(delimiter: Delimiter, names: readonly string[], quoteFault: Pr
 }
 
 function repeatedColumn(name: string): Problem {
-  const message = `two columns of one name: ${name}. The first counts; rename the other or take it out.`;
+  const message = wording`two columns of one name: ${name}. The first counts; rename the other or take it out.`;
   return problem('duplicate-column', message, { row: 1, column: name, text: name });
 }
 
 function refusalOf(names: readonly string[], kind: TableKind): Problem {
-  if (names.length === 0) return emptyFile(kind, 'nothing in the file: no row at all');
+  if (names.length === 0) return emptyFile(kind, wording`nothing in the file: no row at all`);
   const found = names.join(', ');
   const text = shortened(found, 200);
   const byTabs = names
@@ -71,7 +72,7 @@ function refusalOf(names: readonly string[], kind: TableKind): Problem {
     .split('\t')
     .map((name) => name.trim());
   if (missingFrom(byTabs, kind).length === 0) {
-    const message = `columns separated by tabs: ${byTabs.join(', ')}. Save the file as CSV with commas or semicolons.`;
+    const message = wording`columns separated by tabs: ${byTabs.join(', ')}. Save the file as CSV with commas or semicolons.`;
     return problem('wrong-delimiter', message, { row: 1, text });
   }
   const other = tableKinds.find((one) => one !== kind && missingFrom(names, one).length === 0);
@@ -79,27 +80,32 @@ function refusalOf(names: readonly string[], kind: TableKind): Problem {
 }
 
 function otherTable(text: string, kind: TableKind, other: TableKind): Problem {
-  return problem('other-table', `a ${other.file}, not a ${kind.file}: ${text}. ${other.instead}`, { row: 1, text });
+  return problem('other-table', wording`a ${other.file}, not a ${kind.file}: ${text}. ${other.instead}`, {
+    row: 1,
+    text,
+  });
 }
 
 /** @param what what is wrong with the file */
 export function emptyFile({ file, needed }: TableKind, what: string): Problem {
-  return problem('empty-file', `${what}. A ${file} starts with a row of column names: ${needed.join(', ')}.`);
+  return problem('empty-file', wording`${what}. A ${file} starts with a row of column names: ${needed.join(', ')}.`);
 }
 
 function missingColumns(names: readonly string[], text: string, kind: TableKind): Problem {
   const missing = missingFrom(names, kind);
-  const what = missing.length > 1 ? 'missing columns' : 'missing column';
+  const what = missing.length > 1 ? wording`missing columns` : wording`missing column`;
   const hints = missing.map((column) =>
     hint(
       column,
       names.find((name) => name.toLowerCase() === column),
     ),
   );
-  const message = `${what}: ${missing.join(', ')}. The first row has: ${text}. ${hints.join(' ')}`;
+  const message = wording`${what}: ${missing.join(', ')}. The first row has: ${text}. ${hints.join(' ')}`;
   return problem('missing-column', message, { row: 1, column: missing[0] ?? '', text });
 }
 
 function hint(column: string, other: string | undefined): string {
-  return other === undefined ? `Add a column "${column}".` : `Write "${other}" in small letters: ${column}.`;
+  return other === undefined
+    ? wording`Add a column "${column}".`
+    : wording`Write "${other}" in small letters: ${column}.`;
 }

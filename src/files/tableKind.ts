@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { planOfColumn } from '../model/sheet';
 
 /** What a CSV file with a row of column names is a table of. */
@@ -19,23 +20,23 @@ export interface TableKind {
 const ofModels: ReadonlySet<string> = new Set(['formula', 'low', 'high', 'step']);
 
 export const modelTable: TableKind = {
-  file: 'model file',
-  holds: 'the model',
+  file: wording`model file`,
+  holds: wording`the model`,
   needed: ['name', 'formula'],
   holdsNumbers: (column) => ofModels.has(column) || planOfColumn(column) !== undefined,
   cellColumn: 'name',
-  instead: 'On the page: “Open a file”. On the command line: any command but time.',
+  instead: wording`On the page: “Open a file”. On the command line: any command but time.`,
 };
 
 const ofTrials: ReadonlySet<string> = new Set(['plants', 'seconds', 'rating', 'lost']);
 
 export const trialsTable: TableKind = {
-  file: 'trials file',
-  holds: 'the trials',
+  file: wording`trials file`,
+  holds: wording`the trials`,
   needed: ['step', 'plants', 'seconds'],
   holdsNumbers: (column) => ofTrials.has(column),
   cellColumn: '',
-  instead: 'On the page: “Open trials” under Timing. On the command line: time.',
+  instead: wording`On the page: “Open trials” under Timing. On the command line: time.`,
 };
 
 /** Every kind of table that is read. */

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { problem, type Problem } from '../core/problem';
 import { finish, type Steps } from '../core/steps';
 import { longestFormula } from '../formula/scan';
@@ -26,8 +27,8 @@ const written = (count: number): string => count.toLocaleString('en');
 
 export function tooManyColumns(count: number): Problem | undefined {
   if (count <= columnLimit) return undefined;
-  const fix = `A table may have ${written(columnLimit)}: take out what is not needed, or split the plans over files.`;
-  return problem('too-many-columns', `too many columns: ${written(count)}. ${fix}`, { row: 1 });
+  const fix = wording`A table may have ${written(columnLimit)}: take out what is not needed, or split the plans over files.`;
+  return problem('too-many-columns', wording`too many columns: ${written(count)}. ${fix}`, { row: 1 });
 }
 
 /** A field that is too long, found before anything is parsed: looking for the end of a quote takes long in some. */
@@ -72,8 +73,8 @@ function closingQuote(text: string, from: number, limit: number): number {
 
 function fieldProblem(text: string, row: number, isQuoted: boolean): Problem {
   const start = text.replace(/\s+/g, ' ');
-  const fix = isQuoted ? 'Close the quote that it begins with, or shorten it.' : 'Shorten it.';
-  const message = `field of more than ${written(fieldLimit)} characters: ${start}… (row ${written(row)}). ${fix}`;
+  const fix = isQuoted ? wording`Close the quote that it begins with, or shorten it.` : wording`Shorten it.`;
+  const message = wording`field of more than ${written(fieldLimit)} characters: ${start}… (row ${written(row)}). ${fix}`;
   return problem('field-length', message, { row, text: start });
 }
 
@@ -107,23 +108,27 @@ function charactersIn(rows: Sheet['rows'], column: string): number {
 }
 
 function formedProblem(column: string): Problem {
-  const message = `column too long: ${column}, more than ${written(formedLimit)} characters in all rows. Shorten what it holds.`;
+  const message = wording`column too long: ${column}, more than ${written(formedLimit)} characters in all rows. Shorten what it holds.`;
   return problem('column-length', message, { row: 1, column, text: column });
 }
 
 function entriesProblem(rows: number, plans: number): Problem {
-  const what = `too many entries in all plans: ${written(rows)} rows in ${written(plans)} plans`;
-  const fix = `Together they may be ${written(entryLimit)}; split the plans over files.`;
+  const what = wording`too many entries in all plans: ${written(rows)} rows in ${written(plans)} plans`;
+  const fix = wording`Together they may be ${written(entryLimit)}; split the plans over files.`;
   return problem('too-many-entries', `${what}. ${fix}`, { row: 1 });
 }
 
 function formulasProblem(row: number): Problem {
-  const limit = `more than ${written(formulaLimit)} characters up to row ${written(row)}, one shared by plans counted for each`;
-  return problem('formulas-length', `formulas too long together: ${limit}. Split the model over files.`, { row });
+  const limit = wording`more than ${written(formulaLimit)} characters up to row ${written(row)}, one shared by plans counted for each`;
+  return problem('formulas-length', wording`formulas too long together: ${limit}. Split the model over files.`, {
+    row,
+  });
 }
 
 function longProblem(row: number, count: number): Problem {
-  const limit = `${written(longFormulaLimit)} characters up to row ${written(row)}`;
-  const what = `formulas too long together: ${written(count)} of more than ${written(longFormula)} characters each`;
-  return problem('formulas-length', `${what}, more than ${limit}. Give parts of them cells of their own.`, { row });
+  const limit = wording`${written(longFormulaLimit)} characters up to row ${written(row)}`;
+  const what = wording`formulas too long together: ${written(count)} of more than ${written(longFormula)} characters each`;
+  return problem('formulas-length', wording`${what}, more than ${limit}. Give parts of them cells of their own.`, {
+    row,
+  });
 }

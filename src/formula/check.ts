@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { describe, plain, raised, same, times } from '../core/dimension';
 import { nearest } from '../core/nearest';
 import { problem, type Problem } from '../core/problem';
@@ -81,7 +82,7 @@ class Checker {
     if (found.kind === 'truth') return truth(node);
     if (found.unit === undefined) {
       const text = expression.name;
-      throw new Refusal(problem('upstream', `cell with a fault: ${text}. Mend that cell first.`, { text }));
+      throw new Refusal(problem('upstream', wording`cell with a fault: ${text}. Mend that cell first.`, { text }));
     }
     this.spelling.note(found.unit);
     return number(node, found.unit.dimension, found.unit.scale, !isOne(found.unit.scale));
@@ -130,8 +131,8 @@ class Checker {
     for (const part of measured) {
       if (dimension === undefined || part.dimension === undefined || same(part.dimension, dimension)) continue;
       const naming = this.spelling.naming();
-      const units = `${describe(dimension, naming)} and ${describe(part.dimension, naming)}`;
-      refuse('unit-mixed', `${units} do not go together`, at, mismatch(part.dimension, dimension, naming));
+      const units = wording`${describe(dimension, naming)} and ${describe(part.dimension, naming)}`;
+      refuse('unit-mixed', wording`${units} do not go together`, at, mismatch(part.dimension, dimension, naming));
     }
     const scale = meetingScale(measured);
     const factored = measured.some((part) => part.factored);
@@ -140,7 +141,7 @@ class Checker {
 
   private power(expression: Binary, base: Measured, exponent: Measured): Measured {
     if ((exponent.dimension ?? plain).size > 0) {
-      refuse('unit-exponent', 'exponent with a unit', expression.right, 'An exponent is a plain number.');
+      refuse('unit-exponent', wording`exponent with a unit`, expression.right, wording`An exponent is a plain number.`);
     }
     const whole = wholeLiteral(expression.right);
     if (whole !== undefined && Math.abs(whole) <= carriedPower) {
@@ -151,9 +152,9 @@ class Checker {
     if (dimension.size > 0 && whole === undefined) {
       refuse(
         'unit-exponent',
-        'a value with a unit to a power that is not a written whole number',
+        wording`a value with a unit to a power that is not a written whole number`,
         expression,
-        'Write the power as a whole number, or take the unit off by dividing.',
+        wording`Write the power as a whole number, or take the unit off by dividing.`,
       );
     }
     const node: Checked = { op: 'power', left: inScale(base, one), right: inScale(exponent, one) };
@@ -164,7 +165,12 @@ class Checker {
     const test = this.truth(expression.test);
     const [yes, no] = [this.check(expression.yes), this.check(expression.no)];
     if (yes.kind !== no.kind) {
-      refuse('kind', 'a choice between a number and true or false', expression, 'Both arms must be of one kind.');
+      refuse(
+        'kind',
+        wording`a choice between a number and true or false`,
+        expression,
+        wording`Both arms must be of one kind.`,
+      );
     }
     if (yes.kind === 'truth') return truth({ op: 'choose', test, yes: yes.node, no: no.node });
     const met = this.meet([yes, no], expression);
@@ -183,9 +189,9 @@ class Checker {
       const units = args.map((arg) => describe(arg.dimension ?? plain, naming)).join(', ');
       return refuse(
         'function-unit',
-        `${fn.name} ${typing}; here: ${units}`,
+        wording`${fn.name} ${typing}; here: ${units}`,
         expression,
-        `Its form is ${fn.signature}.`,
+        wording`Its form is ${fn.signature}.`,
       );
     }
     if (typing.scale === 'base') {
@@ -199,24 +205,35 @@ class Checker {
     if (this.scope.find(name) !== undefined) {
       return problem(
         'function-name',
-        `not a function: ${name}. It is a cell; write * before the bracket to multiply.`,
+        wording`not a function: ${name}. It is a cell; write * before the bracket to multiply.`,
         { text: name },
       );
     }
     const near = nearest(name, functions.keys());
-    const fix = near === undefined ? `Known are ${[...functions.keys()].join(', ')}.` : `Did you mean ${near}?`;
-    return problem('function-name', `function not known: ${name}. ${fix}`, { text: name });
+    const fix =
+      near === undefined ? wording`Known are ${[...functions.keys()].join(', ')}.` : wording`Did you mean ${near}?`;
+    return problem('function-name', wording`function not known: ${name}. ${fix}`, { text: name });
   }
 }
 
 function asNumber(measured: Measured, at: Expression): Measured {
   if (measured.kind === 'number') return measured;
-  return refuse('kind', 'true or false where a number must be', at, 'Choose numbers by it: condition ? 1 : 0.');
+  return refuse(
+    'kind',
+    wording`true or false where a number must be`,
+    at,
+    wording`Choose numbers by it: condition ? 1 : 0.`,
+  );
 }
 
 function asTruth(measured: Measured, at: Expression): Checked {
   if (measured.kind === 'truth') return measured.node;
-  return refuse('kind', 'number where a condition must be', at, 'Compare it with something, as in a > 0.');
+  return refuse(
+    'kind',
+    wording`number where a condition must be`,
+    at,
+    wording`Compare it with something, as in a > 0.`,
+  );
 }
 
 /** A product or quotient: scales multiply, so nothing is converted yet. */
@@ -249,12 +266,13 @@ function checkArity(fn: FormulaFunction, expression: Expression & { kind: 'call'
   const [least, most] = fn.arity;
   const count = expression.args.length;
   if (count >= least && count <= most) return;
-  const wanted = most === Infinity ? `at least ${least}` : least === most ? String(least) : `${least} to ${most}`;
+  const wanted =
+    most === Infinity ? wording`at least ${least}` : least === most ? String(least) : wording`${least} to ${most}`;
   refuse(
     'arity',
-    `${fn.name} takes ${wanted} value${wanted.endsWith('1') ? '' : 's'}, not ${count}`,
+    wording`${fn.name} takes ${wanted} value${wanted.endsWith('1') ? '' : 's'}, not ${count}`,
     expression,
-    `Its form is ${fn.signature}.`,
+    wording`Its form is ${fn.signature}.`,
   );
 }
 
@@ -282,7 +300,7 @@ export function checkFormula(expression: Expression, unit: Unit, scope: Scope): 
       const text = describe(dimension, naming);
       return problem(
         'unit-mismatch',
-        `unit does not fit: the formula gives ${text}, the cell holds ${unit.text || 'a plain number'}. ${fix}`,
+        wording`unit does not fit: the formula gives ${text}, the cell holds ${unit.text || wording`a plain number`}. ${fix}`,
         { text },
       );
     }
@@ -295,5 +313,5 @@ export function checkFormula(expression: Expression, unit: Unit, scope: Scope): 
 
 function truthIn(unit: Unit, node: Checked): CheckedFormula | Problem {
   if (unit.dimension.size === 0 && equal(unit.scale, one)) return { kind: 'truth', node };
-  return problem('kind', `true or false has no unit: ${unit.text}. Leave the unit blank.`, { text: unit.text });
+  return problem('kind', wording`true or false has no unit: ${unit.text}. Leave the unit blank.`, { text: unit.text });
 }

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import type { Arithmetic } from '../core/arithmetic';
 import type { Ratio } from '../core/ratio';
 import type { Checked, Comparison, NumberOperation } from './checked';
@@ -42,11 +43,11 @@ function operate<T>(m: Arithmetic<T>, op: NumberOperation, a: T, b: T): T {
 }
 
 function operationReason(op: NumberOperation, a: number, b: number): Reason {
-  if (op === 'divide' && b === 0) return { code: 'division-by-zero', message: 'division by 0' };
-  if (op === 'power' && a === 0) return { code: 'division-by-zero', message: '0 to a negative power' };
+  if (op === 'divide' && b === 0) return { code: 'division-by-zero', message: wording`division by 0` };
+  if (op === 'power' && a === 0) return { code: 'division-by-zero', message: wording`0 to a negative power` };
   if (op === 'power' && a < 0 && !Number.isInteger(b))
-    return { code: 'domain', message: 'a negative number to a power that is not whole' };
-  return { code: 'overflow', message: 'result too large' };
+    return { code: 'domain', message: wording`a negative number to a power that is not whole` };
+  return { code: 'overflow', message: wording`result too large` };
 }
 
 /** Whole numbers below this have at most 15 digits: an arithmetic takes them without reading a text. */

@@ -1,3 +1,4 @@
+
 /** Operators between two values, by the sign that is written. */
 export type BinarySign = '+' | '-' | '*' | '/' | '^' | '<' | '<=' | '>' | '>=' | '==' | '!=' | 'and' | 'or';
 

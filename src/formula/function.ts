@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import type { Arithmetic } from '../core/arithmetic';
 import { plain, same, type Dimension } from '../core/dimension';
 import { isCounted } from '../core/unit';
@@ -46,7 +47,7 @@ export interface FormulaFunction {
 /** No upper bound on the number of arguments. */
 export const many = Infinity;
 
-const overflow: Reason = { code: 'overflow', message: 'result too large' };
+const overflow: Reason = { code: 'overflow', message: wording`result too large` };
 
 /** A record whose only fault is a result too large, unless it says otherwise. */
 export function record(

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { halved, plain } from '../core/dimension';
 import {
   fits,
@@ -19,29 +20,31 @@ type UnitRule = Pick<FormulaFunction, 'units' | 'typing'>;
 
 /** Arguments of one dimension, which the result keeps. */
 const keepsKind: UnitRule = {
-  units: 'Takes values of one kind in any unit, and gives that kind.',
+  units: wording`Takes values of one kind in any unit, and gives that kind.`,
   typing: (args) => {
     const dimension = args.find((arg) => arg.dimension !== undefined)?.dimension;
     const alike = dimension === undefined || args.every((arg) => fits(arg, dimension));
-    return alike ? { dimension, scale: 'common' } : 'takes values of one kind only';
+    return alike ? { dimension, scale: 'common' } : wording`takes values of one kind only`;
   },
 };
 
 const plainOnly: UnitRule = {
-  units: 'Takes plain numbers and gives a plain number.',
-  typing: (args) => inBaseUnits(args.every(isPlain), plain, 'takes plain numbers only'),
+  units: wording`Takes plain numbers and gives a plain number.`,
+  typing: (args) => inBaseUnits(args.every(isPlain), plain, wording`takes plain numbers only`),
 };
 
 function wholeRule([value]: readonly Argument[]): Typing | string {
   if (value?.factored === true && isCount(value))
-    return 'does not round a value whose unit carries a factor; divide by a cell in that unit first';
-  return inBaseUnits(value !== undefined && isCount(value), value?.dimension, 'takes plain numbers or counts only');
+    return wording`does not round a value whose unit carries a factor; divide by a cell in that unit first`;
+  return inBaseUnits(
+    value !== undefined && isCount(value),
+    value?.dimension,
+    wording`takes plain numbers or counts only`,
+  );
 }
 
 const countOnly: UnitRule = {
-  units:
-    'Takes a plain number or a count, such as plant/board, and gives the same. A value whose unit carries a factor, ' +
-    'such as % or week, has to be divided by an entry in that unit first.',
+  units: wording`Takes a plain number or a count, such as plant/board, and gives the same. A value whose unit carries a factor, such as % or week, has to be divided by an entry in that unit first.`,
   typing: wholeRule,
 };
 
@@ -49,17 +52,17 @@ function roundRule(args: readonly Argument[]): Typing | string {
   const decimals = args[1];
   const allowed =
     decimals === undefined || (decimals.literal !== undefined && decimals.literal >= 0 && decimals.literal <= 15);
-  return allowed ? wholeRule(args) : 'takes its decimals as a written whole number from 0 to 15';
+  return allowed ? wholeRule(args) : wording`takes its decimals as a written whole number from 0 to 15`;
 }
 
-const noLogarithm = (): Reason => outside('logarithm of a number not above 0');
+const noLogarithm = (): Reason => outside(wording`logarithm of a number not above 0`);
 
 /** Functions of plain arithmetic. */
 export const mathFunctions = [
   record({
     name: 'abs',
     signature: 'abs(x)',
-    summary: 'Size without the sign.',
+    summary: wording`Size without the sign.`,
     ...keepsKind,
     examples: [{ formula: 'abs(-3)', gives: '3' }],
     arity: [1, 1],
@@ -68,7 +71,7 @@ export const mathFunctions = [
   record({
     name: 'min',
     signature: 'min(a, …)',
-    summary: 'The smallest of values of one kind.',
+    summary: wording`The smallest of values of one kind.`,
     ...keepsKind,
     examples: [
       { formula: 'min(3, 2, 5)', gives: '2' },
@@ -88,7 +91,7 @@ export const mathFunctions = [
   record({
     name: 'max',
     signature: 'max(a, …)',
-    summary: 'The largest of values of one kind.',
+    summary: wording`The largest of values of one kind.`,
     ...keepsKind,
     examples: [
       { formula: 'max(3, 2, 5)', gives: '5' },
@@ -108,8 +111,8 @@ export const mathFunctions = [
   record({
     name: 'sqrt',
     signature: 'sqrt(x)',
-    summary: 'Square root.',
-    units: 'Takes a value whose unit has even powers only, such as m^2, and halves each power.',
+    summary: wording`Square root.`,
+    units: wording`Takes a value whose unit has even powers only, such as m^2, and halves each power.`,
     examples: [
       { formula: 'sqrt(9)', gives: '3' },
       { formula: 'sqrt(bed_area)', gives: '6', unit: 'm', cells: [['bed_area', '36', 'm^2']] },
@@ -118,14 +121,14 @@ export const mathFunctions = [
     compute: (m, args) => m.squareRoot(nth(args, 0)),
     typing: ([x]) => {
       const half = x?.dimension === undefined ? plain : halved(x.dimension);
-      return inBaseUnits(half !== undefined, half, 'takes a value whose unit has even powers only');
+      return inBaseUnits(half !== undefined, half, wording`takes a value whose unit has even powers only`);
     },
-    reason: () => outside('square root of a negative number'),
+    reason: () => outside(wording`square root of a negative number`),
   }),
   record({
     name: 'exp',
     signature: 'exp(x)',
-    summary: 'e to the power x.',
+    summary: wording`e to the power x.`,
     ...plainOnly,
     examples: [{ formula: 'exp(0)', gives: '1' }],
     arity: [1, 1],
@@ -134,7 +137,7 @@ export const mathFunctions = [
   record({
     name: 'log',
     signature: 'log(x)',
-    summary: 'Natural logarithm.',
+    summary: wording`Natural logarithm.`,
     ...plainOnly,
     examples: [{ formula: 'log(1)', gives: '0' }],
     arity: [1, 1],
@@ -144,7 +147,7 @@ export const mathFunctions = [
   record({
     name: 'log10',
     signature: 'log10(x)',
-    summary: 'Logarithm to base 10.',
+    summary: wording`Logarithm to base 10.`,
     ...plainOnly,
     examples: [{ formula: 'log10(1000)', gives: '3' }],
     arity: [1, 1],
@@ -154,7 +157,7 @@ export const mathFunctions = [
   record({
     name: 'floor',
     signature: 'floor(x)',
-    summary: 'The next whole number down.',
+    summary: wording`The next whole number down.`,
     ...countOnly,
     examples: [
       { formula: 'floor(-2.5)', gives: '-3' },
@@ -174,7 +177,7 @@ export const mathFunctions = [
   record({
     name: 'ceil',
     signature: 'ceil(x)',
-    summary: 'The next whole number up.',
+    summary: wording`The next whole number up.`,
     ...countOnly,
     examples: [
       { formula: 'ceil(2.1)', gives: '3' },
@@ -194,8 +197,8 @@ export const mathFunctions = [
   record({
     name: 'round',
     signature: 'round(x, n)',
-    summary: 'Rounded to n decimals (none: whole), half away from zero.',
-    units: `${countOnly.units} The decimals n are a written whole number from 0 to 15.`,
+    summary: wording`Rounded to n decimals (none: whole), half away from zero.`,
+    units: wording`${countOnly.units} The decimals n are a written whole number from 0 to 15.`,
     examples: [
       { formula: 'round(-2.5)', gives: '-3' },
       { formula: 'round(2.345, 2)', gives: '2.35' },

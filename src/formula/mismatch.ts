@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { describe, type Dimension, type Naming } from '../core/dimension';
 
 const timeKinds = ['s', 'day', 'year'];
@@ -9,10 +10,10 @@ export function mismatch(found: Dimension, wanted: Dimension, naming?: Naming): 
   );
   const missing = describePowers(wrong, wanted, naming);
   const extra = describePowers(wrong, found, naming);
-  const said = [missing && `Missing: ${missing}.`, extra && `Extra: ${extra}.`];
+  const said = [missing && wording`Missing: ${missing}.`, extra && wording`Extra: ${extra}.`];
   if (wrong.filter((kind) => timeKinds.includes(kind)).length > 1) {
     said.push(
-      'Clock time, crop time and the year of the books never convert by themselves: multiply by a cell such as weeks a year (week/year).',
+      wording`Clock time, crop time and the year of the books never convert by themselves: multiply by a cell such as weeks a year (week/year).`,
     );
   }
   return said.filter(Boolean).join(' ');

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import type { Arithmetic } from '../core/arithmetic';
 import { plain, type Dimension } from '../core/dimension';
 import type { ExampleCell } from './example';
@@ -12,11 +13,11 @@ function ratePeriods([rate, periods]: readonly Argument[]): boolean | undefined 
   return fits(rate, perYear) && fits(periods, years) ? true : undefined;
 }
 
-const annuityUnits = 'Takes two plain numbers, or a rate in %/year and a time in year;';
+const annuityUnits = wording`Takes two plain numbers, or a rate in %/year and a time in year;`;
 
 function annuityRule(args: readonly Argument[], dimension: Dimension): Typing | string {
   const dated = ratePeriods(args);
-  const wrong = 'takes two plain numbers, or a rate in %/year and a time in year';
+  const wrong = wording`takes two plain numbers, or a rate in %/year and a time in year`;
   return inBaseUnits(dated !== undefined, dated ? dimension : plain, wrong);
 }
 
@@ -28,8 +29,8 @@ function annuity<T>(m: Arithmetic<T>, rate: T, n: T): T {
 }
 
 function annuityReason([rate = NaN, n = NaN]: readonly number[]): Reason {
-  if (!(n > 0)) return outside('number of periods not above 0');
-  return outside(rate > -1 ? 'rate and periods give no finite factor' : 'rate not above -100 %');
+  if (!(n > 0)) return outside(wording`number of periods not above 0`);
+  return outside(rate > -1 ? wording`rate and periods give no finite factor` : wording`rate not above -100 %`);
 }
 
 const rateAndLife: readonly ExampleCell[] = [
@@ -42,8 +43,8 @@ export const moneyFunctions = [
   record({
     name: 'capital_recovery',
     signature: 'capital_recovery(rate, n)',
-    summary: 'Payment per period that repays 1 over n periods (factor A/P); rate 0 gives 1/n.',
-    units: `${annuityUnits} then it gives 1/year, so that a price times it is money a year.`,
+    summary: wording`Payment per period that repays 1 over n periods (factor A/P); rate 0 gives 1/n.`,
+    units: wording`${annuityUnits} then it gives 1/year, so that a price times it is money a year.`,
     examples: [
       { formula: 'capital_recovery(0, 4)', gives: '0.25' },
       { formula: 'capital_recovery(1, 1)', gives: '2' },
@@ -62,8 +63,8 @@ export const moneyFunctions = [
   record({
     name: 'annuity_factor',
     signature: 'annuity_factor(rate, n)',
-    summary: 'Value now of 1 per period for n periods (factor P/A); rate 0 gives n.',
-    units: `${annuityUnits} then it gives year, so that money a year times it is money now.`,
+    summary: wording`Value now of 1 per period for n periods (factor P/A); rate 0 gives n.`,
+    units: wording`${annuityUnits} then it gives year, so that money a year times it is money now.`,
     examples: [
       { formula: 'annuity_factor(0, 4)', gives: '4' },
       { formula: 'annuity_factor(1, 1)', gives: '0.5' },

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { problem, type Problem } from '../core/problem';
 import type { BinarySign, Expression } from './expression';
 import { parseText, type LibraryNode } from './mathParser';
@@ -42,14 +43,23 @@ function readOperator(node: LibraryNode): Expression {
 
 /** An operation of two values whose left one has been read. */
 function readPair(node: LibraryNode, left: Expression): Expression {
-  if (node.implicit === true) refuse(node, 'a sign is missing between two values', 'Write * to multiply.');
+  if (node.implicit === true)
+    refuse(node, wording`a sign is missing between two values`, wording`Write * to multiply.`);
   const sign = typeof node.fn === 'string' ? binarySigns.get(node.fn) : undefined;
   const [first, second] = node.args ?? [];
   if (sign === undefined || first === undefined || second === undefined) {
-    return refuse(node, 'operation not known', 'Use + - * / ^, comparisons, and, or, not, and the listed functions.');
+    return refuse(
+      node,
+      wording`operation not known`,
+      wording`Use + - * / ^, comparisons, and, or, not, and the listed functions.`,
+    );
   }
   if (comparisons.has(sign) && isBareNot(first)) {
-    refuse(node, 'not stands directly before a comparison', 'Put the comparison in brackets: not (a > b).');
+    refuse(
+      node,
+      wording`not stands directly before a comparison`,
+      wording`Put the comparison in brackets: not (a > b).`,
+    );
   }
   return { kind: 'binary', sign, left, right: read(second) };
 }
@@ -61,14 +71,14 @@ function isBareNot(node: LibraryNode): boolean {
 function readUnary(node: LibraryNode, of: LibraryNode): Expression {
   if (node.fn === 'unaryMinus') return { kind: 'unary', sign: '-', of: read(of) };
   if (node.fn === 'not') return { kind: 'unary', sign: 'not', of: read(of) };
-  const fix = node.fn === 'unaryPlus' ? 'Leave the leading plus out.' : 'Use - or not.';
-  return refuse(node, 'sign not allowed before a value', fix);
+  const fix = node.fn === 'unaryPlus' ? wording`Leave the leading plus out.` : wording`Use - or not.`;
+  return refuse(node, wording`sign not allowed before a value`, fix);
 }
 
 function readCall(node: LibraryNode): Expression {
   const fn = node.fn;
   if (typeof fn !== 'object' || fn.type !== 'SymbolNode' || fn.name === undefined) {
-    return refuse(node, 'not a function', 'A bracket after a value needs a sign before it, such as *.');
+    return refuse(node, wording`not a function`, wording`A bracket after a value needs a sign before it, such as *.`);
   }
   return { kind: 'call', name: fn.name, args: (node.args ?? []).map(read) };
 }
@@ -76,7 +86,11 @@ function readCall(node: LibraryNode): Expression {
 function readConstant(node: LibraryNode): Expression {
   if (typeof node.value === 'number' && Number.isFinite(node.value))
     return { kind: 'number', text: String(node.value) };
-  return refuse(node, 'not a number', 'true, false and their like are no values; compare instead, as in a > b.');
+  return refuse(
+    node,
+    wording`not a number`,
+    wording`true, false and their like are no values; compare instead, as in a > b.`,
+  );
 }
 
 function read(node: LibraryNode): Expression {
@@ -86,7 +100,9 @@ function read(node: LibraryNode): Expression {
     case 'SymbolNode':
       return { kind: 'name', name: node.name ?? '' };
     case 'ParenthesisNode':
-      return node.content === undefined ? refuse(node, 'empty brackets', 'Fill or remove them.') : read(node.content);
+      return node.content === undefined
+        ? refuse(node, wording`empty brackets`, wording`Fill or remove them.`)
+        : read(node.content);
     case 'OperatorNode':
       return readOperator(node);
     case 'FunctionNode':
@@ -94,15 +110,19 @@ function read(node: LibraryNode): Expression {
     case 'ConditionalNode':
       return readChoice(node);
     case 'RelationalNode':
-      return refuse(node, 'comparisons in a chain', 'Join two comparisons by and: a < b and b < c.');
+      return refuse(node, wording`comparisons in a chain`, wording`Join two comparisons by and: a < b and b < c.`);
     default:
-      return refuse(node, 'not part of a formula', 'Use numbers, names, signs and the listed functions.');
+      return refuse(node, wording`not part of a formula`, wording`Use numbers, names, signs and the listed functions.`);
   }
 }
 
 function readChoice({ condition, trueExpr, falseExpr, ...node }: LibraryNode): Expression {
   if (condition === undefined || trueExpr === undefined || falseExpr === undefined) {
-    return refuse({ ...node, toString: () => '?' }, 'choice incomplete', 'Write condition ? value : other value.');
+    return refuse(
+      { ...node, toString: () => '?' },
+      wording`choice incomplete`,
+      wording`Write condition ? value : other value.`,
+    );
   }
   return { kind: 'choose', test: read(condition), yes: read(trueExpr), no: read(falseExpr) };
 }
@@ -111,9 +131,9 @@ function unreadable(formula: string, error: unknown): Problem {
   const at = (error as { char?: number }).char ?? formula.length + 1;
   const rest = formula.slice(Math.max(0, at - 1), at + 11).trim();
   const isDecimalComma = /\d,\d/.test(formula.slice(Math.max(0, at - 2), at + 1));
-  const hint = isDecimalComma ? 'In a formula decimals follow a point.' : `Look at character ${at}.`;
-  const place = rest === '' ? 'It stops too early.' : hint;
-  return problem('formula-grammar', `formula not readable: ${rest || formula.slice(-12)}. ${place}`, {
+  const hint = isDecimalComma ? wording`In a formula decimals follow a point.` : wording`Look at character ${at}.`;
+  const place = rest === '' ? wording`It stops too early.` : hint;
+  return problem('formula-grammar', wording`formula not readable: ${rest || formula.slice(-12)}. ${place}`, {
     text: rest || formula,
   });
 }
@@ -122,7 +142,7 @@ function foreignName(tokens: readonly Token[]): Problem | undefined {
   const hex = tokens.find(({ kind, text }, i) => kind === 'name' && /^[xbo]/i.test(text) && isZeroBefore(tokens, i));
   if (hex === undefined) return undefined;
   const text = `0${hex.text}`;
-  return problem('formula-grammar', `number not decimal: ${text}. Write it in decimal digits.`, { text });
+  return problem('formula-grammar', wording`number not decimal: ${text}. Write it in decimal digits.`, { text });
 }
 
 function isZeroBefore(tokens: readonly Token[], i: number): boolean {
@@ -139,7 +159,7 @@ export function parse(formula: string): Expression | Problem {
   const tokens = scan(formula);
   if ('code' in tokens) return tokens;
   if (tokens.length === 0)
-    return problem('formula-blank', 'formula blank: nothing to compute. Enter a number or an expression.');
+    return problem('formula-blank', wording`formula blank: nothing to compute. Enter a number or an expression.`);
   const foreign = foreignName(tokens);
   if (foreign !== undefined) return foreign;
   try {

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { exponentFits, significantDigits } from '../core/number';
 import { problem, type Problem } from '../core/problem';
 
@@ -19,36 +20,36 @@ const pattern =
   /(?<space>[ \t]+)|(?<number>(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)|(?<name>[\p{L}_$][\p{L}\p{N}_$]*)|(?<sign><=|>=|==|!=|[-+*/^<>(),?:])/uy;
 
 const refusals: readonly [RegExp, string][] = [
-  [/["'`]/, 'Text in quotes has no place in a formula.'],
-  [/[[\]]/, 'Lists, tables and indices have no place in a formula; use one cell for each number.'],
-  [/[{};\n\r]/, 'A formula is one expression; give a further step a cell of its own.'],
-  [/#/, 'A remark belongs in the note, not in the formula.'],
-  [/%/, 'Give the cell the unit % and write the name alone, or divide by 100.'],
-  [/=/, 'A formula is only what is computed, without a leading sign or an assignment; to compare, write ==.'],
-  [/!/, 'Write != for unequal, not for the opposite.'],
-  [/[&|~]/, 'Write and, or, not.'],
-  [/\./, 'Names stand alone; nothing is read out of them with a point.'],
-  [/[×·∙⋅]/, 'To multiply, write *.'],
-  [/[÷∕]/, 'To divide, write /.'],
-  [/[−–—‐‑]/, 'To subtract, write the plain - of the keyboard.'],
-  [/≤/, 'Write <=.'],
-  [/≥/, 'Write >=.'],
-  [/≠/, 'Write !=.'],
-  [/[\s\u200b\ufeff]/, 'It is a space of another kind: write a plain one, or none.'],
+  [/["'`]/, wording`Text in quotes has no place in a formula.`],
+  [/[[\]]/, wording`Lists, tables and indices have no place in a formula; use one cell for each number.`],
+  [/[{};\n\r]/, wording`A formula is one expression; give a further step a cell of its own.`],
+  [/#/, wording`A remark belongs in the note, not in the formula.`],
+  [/%/, wording`Give the cell the unit % and write the name alone, or divide by 100.`],
+  [/=/, wording`A formula is only what is computed, without a leading sign or an assignment; to compare, write ==.`],
+  [/!/, wording`Write != for unequal, not for the opposite.`],
+  [/[&|~]/, wording`Write and, or, not.`],
+  [/\./, wording`Names stand alone; nothing is read out of them with a point.`],
+  [/[×·∙⋅]/, wording`To multiply, write *.`],
+  [/[÷∕]/, wording`To divide, write /.`],
+  [/[−–—‐‑]/, wording`To subtract, write the plain - of the keyboard.`],
+  [/≤/, wording`Write <=.`],
+  [/≥/, wording`Write >=.`],
+  [/≠/, wording`Write !=.`],
+  [/[\s\u200b\ufeff]/, wording`It is a space of another kind: write a plain one, or none.`],
 ];
 
 /** How a character that nobody sees is spoken of. */
 function unseen(character: string): string {
-  if (/[\n\r]/.test(character)) return 'line break';
+  if (/[\n\r]/.test(character)) return wording`line break`;
   return `U+${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
 }
 
 function refuseAt(formula: string, at: number): Problem {
   const [character = ''] = formula.slice(at);
-  const reason = refusals.find(([marks]) => marks.test(character))?.[1] ?? 'Remove it.';
+  const reason = refusals.find(([marks]) => marks.test(character))?.[1] ?? wording`Remove it.`;
   const isSeen = character.trim() !== '' && !/[\u200b\ufeff]/.test(character);
   const shown = isSeen ? formula.slice(at, at + 12).trim() : unseen(character);
-  return problem('formula-character', `not allowed in a formula at character ${at + 1}: ${shown}. ${reason}`, {
+  return problem('formula-character', wording`not allowed in a formula at character ${at + 1}: ${shown}. ${reason}`, {
     text: shown,
   });
 }
@@ -56,11 +57,11 @@ function refuseAt(formula: string, at: number): Problem {
 function literalFault(text: string): Problem | undefined {
   const digits = significantDigits(text);
   if (digits > literalDigits) {
-    const fix = `It has ${digits} digits; a number inside a formula may have ${literalDigits}. Give it an input of its own.`;
-    return problem('literal-digits', `number too long: ${text}. ${fix}`, { text });
+    const fix = wording`It has ${digits} digits; a number inside a formula may have ${literalDigits}. Give it an input of its own.`;
+    return problem('literal-digits', wording`number too long: ${text}. ${fix}`, { text });
   }
   if (!exponentFits(text)) {
-    return problem('literal-size', `number out of bounds: ${text}. Stay between 1e-300 and 1e300.`, { text });
+    return problem('literal-size', wording`number out of bounds: ${text}. Stay between 1e-300 and 1e300.`, { text });
   }
   return undefined;
 }
@@ -117,9 +118,9 @@ function openIn(levels: readonly Level[]): number {
 
 function nestingFault(tokens: readonly Token[], formula: string): Problem | undefined {
   if (deepest(tokens) <= deepestNesting) return undefined;
-  const fix = `Brackets and signs may lie ${deepestNesting} deep; give inner steps cells of their own.`;
+  const fix = wording`Brackets and signs may lie ${deepestNesting} deep; give inner steps cells of their own.`;
   const text = formula.slice(0, 40);
-  return problem('formula-depth', `formula nested too deep: ${text}… ${fix}`, { text });
+  return problem('formula-depth', wording`formula nested too deep: ${text}… ${fix}`, { text });
 }
 
 /**
@@ -128,8 +129,8 @@ function nestingFault(tokens: readonly Token[], formula: string): Problem | unde
  */
 export function scan(formula: string): readonly Token[] | Problem {
   if (formula.length > longestFormula) {
-    const fix = `A formula may have ${longestFormula} characters; give parts of it cells of their own.`;
-    return problem('formula-length', `formula too long: ${formula.length} characters. ${fix}`, {
+    const fix = wording`A formula may have ${longestFormula} characters; give parts of it cells of their own.`;
+    return problem('formula-length', wording`formula too long: ${formula.length} characters. ${fix}`, {
       text: formula.slice(0, 40),
     });
   }

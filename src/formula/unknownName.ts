@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { nearest } from '../core/nearest';
 import { problem, type Problem } from '../core/problem';
 import { functions } from './functions';
@@ -6,9 +7,11 @@ import { functions } from './functions';
 export function unknownName(name: string, names: Iterable<string>): Problem {
   if (functions.has(name)) {
     const form = functions.get(name)?.signature ?? name;
-    return problem('name-unknown', `function without its brackets: ${name}. Its form is ${form}.`, { text: name });
+    return problem('name-unknown', wording`function without its brackets: ${name}. Its form is ${form}.`, {
+      text: name,
+    });
   }
   const near = nearest(name, names);
-  const fix = near === undefined ? 'Add a cell of that name, or correct it.' : `Did you mean ${near}?`;
-  return problem('name-unknown', `name not known: ${name}. ${fix}`, { text: name });
+  const fix = near === undefined ? wording`Add a cell of that name, or correct it.` : wording`Did you mean ${near}?`;
+  return problem('name-unknown', wording`name not known: ${name}. ${fix}`, { text: name });
 }

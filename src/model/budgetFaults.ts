@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { problem, type Problem } from '../core/problem';
 import { isCurrency } from '../core/unit';
 import type { Cell } from './cell';
@@ -20,14 +21,24 @@ function unitFaults(lines: readonly Cell[]): Problem[] {
   return lines.flatMap((cell) => {
     if (cell.unit === undefined) return [];
     const own = currencyOf(cell);
-    const name = `${cell.name} (${cell.unitText || 'no unit'})`;
+    const name = `${cell.name} (${cell.unitText || wording`no unit`})`;
     if (own === undefined)
       return [
-        fault(cell, 'budget-unit', `budget line not in money per year: ${name}. Give it a unit such as EUR/year.`),
+        fault(
+          cell,
+          'budget-unit',
+          wording`budget line not in money per year: ${name}. Give it a unit such as EUR/year.`,
+        ),
       ];
     return own === currency
       ? []
-      : [fault(cell, 'budget-currency', `budget in two currencies: ${name}. Keep all lines in ${currency ?? own}.`)];
+      : [
+          fault(
+            cell,
+            'budget-currency',
+            wording`budget in two currencies: ${name}. Keep all lines in ${currency ?? own}.`,
+          ),
+        ];
   });
 }
 
@@ -57,7 +68,7 @@ function twiceCounted(lines: readonly Cell[], cells: readonly Cell[], { contents
     const source = cells[madeFrom.get(line.id) ?? -1];
     // In a circle each line is made from the other; the circle itself is reported.
     if (source === undefined || isInCircle(contents[line.id], line.id)) return [];
-    const message = `budget line counted twice: ${line.name} is made from ${source.name}. Take one of them out of the budget.`;
+    const message = wording`budget line counted twice: ${line.name} is made from ${source.name}. Take one of them out of the budget.`;
     return [fault(line, 'budget-twice', message)];
   });
 }

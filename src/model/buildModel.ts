@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { problem, type Problem } from '../core/problem';
 import { isNumberText } from '../core/number';
 import { eachInSteps, finish, mapInSteps, within, type Steps } from '../core/steps';
@@ -41,8 +42,8 @@ function planColumns(sheet: Sheet): { columns: PlanColumn[]; faults: Problem[] }
     if (name !== '' && !twice) columns.push({ name, column });
     else {
       const [what, fix] = twice
-        ? ['plan named twice', 'Give each a name of its own.']
-        : ['plan without a name', 'Write plan: and a name.'];
+        ? [wording`plan named twice`, wording`Give each a name of its own.`]
+        : [wording`plan without a name`, wording`Write plan: and a name.`];
       faults.push(problem('plan-name', `${what}: ${column}. ${fix}`, { row: 1, column, text: column }));
     }
   }
@@ -76,7 +77,7 @@ class RowSorter {
     const column = formulaColumn(row, this.plans);
     if (column !== undefined) {
       const text = field(row, column);
-      const message = `formula in a row without a name: ${text}. Give the row a name, or take the formula out.`;
+      const message = wording`formula in a row without a name: ${text}. Give the row a name, or take the formula out.`;
       this.faults.push(problem('text-formula', message, { row: row.row, column, text }));
     }
     this.lines.push({ kind: 'text', row: row.row, label: field(row, 'label'), note: field(row, 'note'), group });
@@ -98,7 +99,7 @@ class RowSorter {
     const id = this.ids.get(name);
     if (id === undefined) return undefined;
     const first = this.cellRows[id]?.row ?? 0;
-    return problem('name-twice', `name used twice: ${name}. Row ${first} has it already; rename one of them.`, {
+    return problem('name-twice', wording`name used twice: ${name}. Row ${first} has it already; rename one of them.`, {
       text: name,
     });
   }
@@ -160,7 +161,7 @@ function checkFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] 
     return [
       problem(
         'check-number',
-        `check that gives a number: ${cell.name}. Compare it with something, as in a > 0.`,
+        wording`check that gives a number: ${cell.name}. Compare it with something, as in a > 0.`,
         where,
       ),
     ];

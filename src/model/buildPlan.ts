@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { placed, problem, type Problem } from '../core/problem';
 import { eachInSteps, mapInSteps, within, type Steps } from '../core/steps';
 import { checkFormula, type NamedCell } from '../formula/check';
@@ -78,9 +79,9 @@ class PlanBuilder {
 
   private refuseCycle(path: readonly number[], members: readonly number[]): void {
     const text = this.circle(path);
-    const fix = 'Each needs the next one first; give one of them a number or another formula.';
+    const fix = wording`Each needs the next one first; give one of them a number or another formula.`;
     const [first = 0] = path;
-    const fault = this.report(first, problem('cycle', `formulas in a circle: ${text}. ${fix}`, { text }));
+    const fault = this.report(first, problem('cycle', wording`formulas in a circle: ${text}. ${fix}`, { text }));
     for (const id of members) {
       this.contents[id] = this.refused(id, fault, id);
       this.reportUnknownNames(id);
@@ -153,7 +154,7 @@ class PlanBuilder {
     const text = this.cells[id]?.name ?? '';
     return problem(
       'formula-blank',
-      `nothing to compute: ${text} is blank in plan ${this.name}. Enter a number or a formula.`,
+      wording`nothing to compute: ${text} is blank in plan ${this.name}. Enter a number or a formula.`,
       { text },
     );
   }

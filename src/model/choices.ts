@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import type { Decimal } from '../core/number';
 import { problem, type Problem } from '../core/problem';
 import { shortened } from '../core/shortened';
@@ -8,7 +9,7 @@ import { isNumber, readNumber } from './readNumber';
 
 /** Most choices that an entry may have: each of its numbers is compared with all of them. */
 const mostChoices = 100;
-const pattern = 'Write a number and its words, as in 1 one-use plug; several are parted by ;.';
+const pattern = wording`Write a number and its words, as in 1 one-use plug; several are parted by ;.`;
 
 function fault(code: string, message: string, text: string): Problem {
   return problem(code, message, { text });
@@ -17,23 +18,28 @@ function fault(code: string, message: string, text: string): Problem {
 function readChoice(claim: string): NamedChoice | Problem {
   const [, numberText = '', words = ''] = /^(\S+)\s*(.*)$/s.exec(claim) ?? [];
   const number = readNumber(numberText);
-  if (!isNumber(number)) return fault('choices-text', `choice not readable: ${shortened(claim)}. ${pattern}`, claim);
-  if (words === '') return fault('choices-text', `choice without words: ${shortened(claim)}. ${pattern}`, claim);
+  if (!isNumber(number))
+    return fault('choices-text', wording`choice not readable: ${shortened(claim)}. ${pattern}`, claim);
+  if (words === '') return fault('choices-text', wording`choice without words: ${shortened(claim)}. ${pattern}`, claim);
   return { number, words };
 }
 
 /** The fault of a choice whose number or words an earlier choice has. */
 function taken({ number, words }: NamedChoice, before: Set<string>, claim: string): Problem | undefined {
-  const [asNumber, asWords] = [`number ${number.toString()}`, `words ${words}`];
+  const [asNumber, asWords] = [wording`number ${number.toString()}`, wording`words ${words}`];
   if (before.has(asNumber)) {
     return fault(
       'choices-twice',
-      `number chosen twice: ${shortened(claim)}. Give each choice a number of its own.`,
+      wording`number chosen twice: ${shortened(claim)}. Give each choice a number of its own.`,
       claim,
     );
   }
   if (before.has(asWords)) {
-    return fault('choices-twice', `words used twice: ${shortened(claim)}. Give each choice words of its own.`, claim);
+    return fault(
+      'choices-twice',
+      wording`words used twice: ${shortened(claim)}. Give each choice words of its own.`,
+      claim,
+    );
   }
   before.add(asNumber).add(asWords);
   return undefined;
@@ -49,13 +55,13 @@ export function readChoices(text: string): { choices: readonly NamedChoice[]; fa
   const before = new Set<string>();
   const claims = text === '' ? [] : text.split(';', mostChoices + 1).map((claim) => claim.trim());
   if (claims.length > mostChoices) {
-    const message = `too many choices: ${shortened(text)}. An entry may have ${mostChoices}; take some out.`;
+    const message = wording`too many choices: ${shortened(text)}. An entry may have ${mostChoices}; take some out.`;
     return { choices: [], faults: [fault('choices-many', message, shortened(text))] };
   }
   for (const claim of claims) {
     const choice =
       claim === ''
-        ? fault('choices-text', `choice left blank: ${shortened(text)}. ${pattern}`, text)
+        ? fault('choices-text', wording`choice left blank: ${shortened(text)}. ${pattern}`, text)
         : readChoice(claim);
     const wrong = 'code' in choice ? choice : taken(choice, before, claim);
     if (wrong !== undefined) faults.push(wrong);
@@ -73,7 +79,7 @@ export function wordsOf({ choices }: Pick<Cell, 'choices'>, number: Decimal): st
 export function refusedChoice(cell: Pick<Cell, 'choices'>, number: Decimal, text: string): Problem | undefined {
   if (cell.choices.length === 0 || wordsOf(cell, number) !== undefined) return undefined;
   const offered = cell.choices.map((choice) => `${choice.number.toString()} ${choice.words}`).join('; ');
-  return fault('choices-value', `value that is no choice: ${text}. Take one of ${offered}.`, text);
+  return fault('choices-value', wording`value that is no choice: ${text}. Take one of ${offered}.`, text);
 }
 
 /** What is wrong with the range of an input that has choices: it must lead from one of them to another. */
@@ -82,8 +88,8 @@ export function choiceRangeFault({ choices, range }: Pick<Cell, 'choices' | 'ran
   const ends = [range.low, range.high];
   if (range.shape === 'either' && ends.every((end) => wordsOf({ choices }, end) !== undefined)) return undefined;
   const text = ends.map((end) => end.toString()).join(' to ');
-  const fix = 'Take the range out, or give two of the choices and the shape either.';
-  return fault('choices-range', `range of an entry with choices: ${text}. ${fix}`, text);
+  const fix = wording`Take the range out, or give two of the choices and the shape either.`;
+  return fault('choices-range', wording`range of an entry with choices: ${text}. ${fix}`, text);
 }
 
 /**
@@ -101,7 +107,7 @@ export function choiceFaultsOf(cell: Cell, shared: string, plans: readonly Plan[
   const inputs =
     understood?.kind === 'input' ? [{ number: understood.number, text: shared, column: 'formula' }, ...own] : own;
   if (inputs.length === 0 && understood?.kind === 'expression') {
-    const message = `choices on a calculated entry: ${name}. Give choices to the inputs that it is made from.`;
+    const message = wording`choices on a calculated entry: ${name}. Give choices to the inputs that it is made from.`;
     return [problem('choices-calculated', message, { row, column: 'choices', cell: name, text: shared })];
   }
   return inputs.flatMap(({ number, text, column }) => {

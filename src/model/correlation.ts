@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { sine } from '../core/elementary';
 import { problem, type Problem } from '../core/problem';
 import { shortened } from '../core/shortened';
@@ -65,21 +66,21 @@ function claims(cells: readonly Cell[], ids: ReadonlyMap<string, number>): { mad
 }
 
 function unknown(from: Cell, other: string): Problem {
-  const message = `correlation with a name not known: ${shortened(other)}. Name an input with a range.`;
+  const message = wording`correlation with a name not known: ${shortened(other)}. Name an input with a range.`;
   return fault(from, 'name-unknown', message, other);
 }
 
 /** Why two inputs cannot be correlated; undefined where they can, no faults where another fault tells it. */
 function unfit(from: Cell, to: Cell): Problem[] | undefined {
   if (to !== from) return from.range !== undefined && to.range !== undefined ? undefined : withoutRange(from, to);
-  return [fault(from, 'correlation-self', `correlation with itself: ${to.name}. Name another input.`, to.name)];
+  return [fault(from, 'correlation-self', wording`correlation with itself: ${to.name}. Name another input.`, to.name)];
 }
 
 /** Faults of a correlation between inputs of which one has no range; a faulty range is reported elsewhere. */
 function withoutRange(from: Cell, to: Cell): Problem[] {
   const certain = [from, to].find(({ hasRangeText }) => !hasRangeText);
   if (certain === undefined) return [];
-  const message = `correlation of a cell without a range: ${certain.name}. Name inputs that have low and high.`;
+  const message = wording`correlation of a cell without a range: ${certain.name}. Name inputs that have low and high.`;
   return [fault(from, 'correlation-certain', message, certain.name)];
 }
 
@@ -99,15 +100,15 @@ function ranksOf(made: readonly Claim[]): { ranks: ReadonlyMap<string, number>; 
     const count = told.get(from) ?? 0;
     if (before === undefined || before === rank || count === mostTold) return [];
     told.set(from, count + 1);
-    const text = `${before} and ${rank}`;
-    const message = `two correlations of ${from.name} with ${to.name}: ${text}. Keep one.`;
+    const text = wording`${before} and ${rank}`;
+    const message = wording`two correlations of ${from.name} with ${to.name}: ${text}. Keep one.`;
     return [fault(from, 'correlation-conflict', message, text)];
   });
   return { ranks, faults };
 }
 
 function tooMany(first: Cell, count: number): Problem {
-  const message = `correlations of too many inputs: ${count}. At most ${mostTied} may be tied together; take some out.`;
+  const message = wording`correlations of too many inputs: ${count}. At most ${mostTied} may be tied together; take some out.`;
   return fault(first, 'correlation-many', message, String(count));
 }
 
@@ -128,6 +129,6 @@ export function correlations(
   const lower = cholesky(involved.map((a) => involved.map((b) => entry(a, b))));
   if (lower !== undefined) return { factor: { cells: involved, lower }, faults: found };
   const text = shortened(involved.map((id) => cells[id]?.name).join(', '), 400);
-  const message = `correlations that cannot hold together: ${text}. Bring some nearer to 0.`;
+  const message = wording`correlations that cannot hold together: ${text}. Bring some nearer to 0.`;
   return { factor: undefined, faults: [...found, fault(first.from, 'correlation-impossible', message, text)] };
 }

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { describe, plain, same, times, type Dimension } from '../core/dimension';
 import { problem, type Problem } from '../core/problem';
 import { shortened } from '../core/shortened';
@@ -22,7 +23,7 @@ function missing(code: string, part: string, near: Cell | undefined): Problem {
   const where = { row: near?.row ?? 0, column: 'crop', cell: near?.name ?? '', text: part };
   return problem(
     code,
-    `crop schedule incomplete: ${part} is missing. Tag the cell that holds it in the column crop.`,
+    wording`crop schedule incomplete: ${part} is missing. Tag the cell that holds it in the column crop.`,
     where,
   );
 }
@@ -59,13 +60,15 @@ function densityFault(cell: Cell, dimension: Dimension, parts: CropParts): Probl
   const boards = boardsIn(parts);
   if (!isCountNoun(times(dimension, boards))) {
     const fix =
-      boards.size === 0 ? 'Give the boards the unit board, and it plant/board.' : 'Give it a unit such as plant/board.';
-    return wrong(cell, 'crop-unit', 'not plants per board', fix);
+      boards.size === 0
+        ? wording`Give the boards the unit board, and it plant/board.`
+        : wording`Give it a unit such as plant/board.`;
+    return wrong(cell, 'crop-unit', wording`not plants per board`, fix);
   }
   const first = parts.get('stage 1 density');
   if (first?.unit === undefined || same(first.unit.dimension, dimension)) return undefined;
-  const fix = `Give it the unit of ${first.name}, ${first.unitText || 'none'}.`;
-  return wrong(cell, 'crop-unit', `not the plants of the first stage (${cell.unitText || 'none'})`, fix);
+  const fix = wording`Give it the unit of ${first.name}, ${first.unitText || 'none'}.`;
+  return wrong(cell, 'crop-unit', wording`not the plants of the first stage (${cell.unitText || 'none'})`, fix);
 }
 
 function unitFault(cell: Cell, parts: CropParts): Problem | undefined {
@@ -75,15 +78,15 @@ function unitFault(cell: Cell, parts: CropParts): Problem | undefined {
   if (fits === 'count') {
     return isCountNoun(dimension)
       ? undefined
-      : wrong(cell, 'crop-unit', 'not a number of boards', 'Give it a unit such as board.');
+      : wrong(cell, 'crop-unit', wording`not a number of boards`, wording`Give it a unit such as board.`);
   }
   if (fits === 'density') return densityFault(cell, dimension, parts);
   if (fits.some((dimensionThatFits) => same(dimensionThatFits, dimension))) return undefined;
   return wrong(
     cell,
     'crop-unit',
-    `unit does not fit its part in the crop schedule (${cell.unitText || 'none'})`,
-    `Give it ${describe(fits[0] ?? plain)}.`,
+    wording`unit does not fit its part in the crop schedule (${cell.unitText || 'none'})`,
+    wording`Give it ${describe(fits[0] ?? plain)}.`,
   );
 }
 
@@ -131,7 +134,9 @@ function gaps(parts: CropParts): Problem[] {
   const nearTo = firstFrom(parts);
   for (const number of neededStages(parts)) {
     const near = nearTo(number) ?? first;
-    const lacking = [`stage ${number} time`, `stage ${number} density`].filter((part) => !parts.has(part));
+    const lacking = [wording`stage ${number} time`, wording`stage ${number} density`].filter(
+      (part) => !parts.has(part),
+    );
     faults.push(...lacking.map((part) => missing('crop-missing', part, near)));
   }
   return faults;
@@ -153,7 +158,7 @@ function closedGaps(parts: CropParts): Problem[] {
   const numbers = new Set(named.map(({ number }) => number));
   return named
     .filter(({ number }) => number > 1 && !numbers.has(number - 1))
-    .map(({ number, cell }) => missing('crop-missing', `closed ${number - 1} from`, cell));
+    .map(({ number, cell }) => missing('crop-missing', wording`closed ${number - 1} from`, cell));
 }
 
 /** What is wrong with the days of the year that a cell holds: whole numbers from 1 to 365. */
@@ -165,7 +170,7 @@ export function dateFaults(cell: Cell, plans: readonly Plan[]): Problem[] {
     const { number, text, own } = content;
     if (number.isInteger() && number.gte(1) && number.lte(365)) return [];
     const where = { row: cell.row, column: own ? (column ?? '') : 'formula', cell: cell.name, text };
-    return [problem('crop-day', `no day of the year: ${text}. Give a whole number from 1 to 365.`, where)];
+    return [problem('crop-day', wording`no day of the year: ${text}. Give a whole number from 1 to 365.`, where)];
   });
 }
 
@@ -173,7 +178,9 @@ export function dateFaults(cell: Cell, plans: readonly Plan[]): Problem[] {
 function kindFaults(cells: readonly Cell[], plans: readonly Plan[]): Problem[] {
   return cells
     .filter(({ id }) => plans.some((plan) => givesTruth(plan, id)))
-    .map((cell) => wrong(cell, 'crop-kind', 'true or false where the crop schedule needs a number', 'Give a number.'));
+    .map((cell) =>
+      wrong(cell, 'crop-kind', wording`true or false where the crop schedule needs a number`, wording`Give a number.`),
+    );
 }
 
 /** Everything wrong with a model's crop column: unknown parts, two cells of one part, missing parts, units, kinds. */
@@ -185,12 +192,14 @@ export function cropFaults(cells: readonly Cell[], plans: readonly Plan[]): Prob
   ];
   const parts = cropParts(known);
   if (tagged.length === 0) return [];
-  const fix = 'Use boards, interval, stage 1 time, stage 1 density, stage 1 survival and their like.';
+  const fix = wording`Use boards, interval, stage 1 time, stage 1 density, stage 1 survival and their like.`;
   return [
-    ...unknown.map((cell) => wrong(cell, 'crop-unknown', 'part of the crop schedule not known', fix)),
+    ...unknown.map((cell) => wrong(cell, 'crop-unknown', wording`part of the crop schedule not known`, fix)),
     ...known
       .filter((cell) => parts.get(cell.crop) !== cell)
-      .map((cell) => wrong(cell, 'crop-twice', 'two cells of one part in the crop schedule', 'Keep one of them.')),
+      .map((cell) =>
+        wrong(cell, 'crop-twice', wording`two cells of one part in the crop schedule`, wording`Keep one of them.`),
+      ),
     ...gaps(parts),
     ...halfClosed(parts),
     ...closedGaps(parts),

@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { problem, type Problem } from '../core/problem';
 import type { Cell } from './cell';
 import { understand } from './formulaReader';
@@ -13,19 +14,21 @@ export function rangeFaultsOf({ range, row, name }: Cell, shared: string): Probl
   if (understood?.kind === 'fault') return [];
   if (understood === undefined) {
     const where = { row, column: 'low', cell: name, text: range.low.toString() };
-    const fix = 'Give the column formula a number, or take the range out.';
-    return [problem('range-alone', `range without a shared number: ${name}. ${fix}`, where)];
+    const fix = wording`Give the column formula a number, or take the range out.`;
+    return [problem('range-alone', wording`range without a shared number: ${name}. ${fix}`, where)];
   }
   if (understood.kind !== 'input') {
     const where = { row, column: 'low', cell: name, text: range.low.toString() };
-    const fix = 'Give ranges to the inputs that it is made from.';
-    return [problem('range-calculated', `range on a calculated entry: ${name}. ${fix}`, where)];
+    const fix = wording`Give ranges to the inputs that it is made from.`;
+    return [problem('range-calculated', wording`range on a calculated entry: ${name}. ${fix}`, where)];
   }
   const { number } = understood;
   if (number.gte(range.low) && number.lte(range.high)) return [];
-  const span = `${range.low.toString()} to ${range.high.toString()}`;
+  const span = wording`${range.low.toString()} to ${range.high.toString()}`;
   const where = { row, column: 'formula', cell: name, text: shared };
-  return [problem('range-value', `value outside its range: ${shared}. Widen ${span}, or change the value.`, where)];
+  return [
+    problem('range-value', wording`value outside its range: ${shared}. Widen ${span}, or change the value.`, where),
+  ];
 }
 
 /** Where a plan's own number replaces an input that has a range. */
@@ -34,7 +37,7 @@ export function replacedRanges(cell: Cell, plans: readonly Plan[]): Problem[] {
     const content = contents[cell.id];
     if (content?.kind !== 'input' || !content.own || cell.range === undefined) return [];
     const where = { row: cell.row, column: column ?? '', cell: cell.name, text: content.text };
-    const message = `range not used in plan ${name}: ${cell.name}. Its own number counts as certain there.`;
+    const message = wording`range not used in plan ${name}: ${cell.name}. Its own number counts as certain there.`;
     return [problem('range-replaced', message, where)];
   });
 }

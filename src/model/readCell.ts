@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import type { Decimal } from '../core/number';
 import { placed, problem, type Problem } from '../core/problem';
 import { shortened } from '../core/shortened';
@@ -42,20 +43,24 @@ export class RowFaults {
 /** What is wrong with a cell's name, or undefined. */
 export function nameFault(name: string): Problem | undefined {
   if (name.length > longestName) {
-    const message = `name too long: ${shortened(name)}. Use at most ${longestName} characters.`;
+    const message = wording`name too long: ${shortened(name)}. Use at most ${longestName} characters.`;
     return problem('name-text', message, { text: name });
   }
   if (!/^[a-z][a-z0-9_]*$/.test(name)) {
     return problem(
       'name-text',
-      `name not allowed: ${name}. Use small letters, digits and _, beginning with a letter.`,
+      wording`name not allowed: ${name}. Use small letters, digits and _, beginning with a letter.`,
       { text: name },
     );
   }
   if (functions.has(name) || reserved.has(name)) {
-    return problem('name-taken', `name has a meaning in formulas: ${name}. Choose another, such as ${name}_value.`, {
-      text: name,
-    });
+    return problem(
+      'name-taken',
+      wording`name has a meaning in formulas: ${name}. Choose another, such as ${name}_value.`,
+      {
+        text: name,
+      },
+    );
   }
   return undefined;
 }
@@ -67,7 +72,9 @@ function oneOf<T extends string>(row: SheetRow, column: string, known: readonly 
   const words = known.filter((word) => word !== '').join(', ');
   return faults.add(
     column,
-    problem(`${column}-unknown`, `${column} not known: ${shortened(text)}. Leave it blank or use ${words}.`, { text }),
+    problem(`${column}-unknown`, wording`${column} not known: ${shortened(text)}. Leave it blank or use ${words}.`, {
+      text,
+    }),
   );
 }
 
@@ -88,22 +95,26 @@ function readRange(row: SheetRow, faults: RowFaults): Range | undefined {
     const text = texts[0] || texts[1];
     return faults.add(
       column,
-      problem('range-half', `half a range: ${text}. Give ${column} as well, or neither.`, { text }),
+      problem('range-half', wording`half a range: ${text}. Give ${column} as well, or neither.`, { text }),
     );
   }
   if (low === undefined || high === undefined) return undefined;
   if (low.gt(high)) {
     return faults.add(
       'low',
-      problem('range-order', `low above high: ${texts.join(' > ')}. Swap them.`, { text: texts[0] }),
+      problem('range-order', wording`low above high: ${texts.join(' > ')}. Swap them.`, { text: texts[0] }),
     );
   }
   if (shape === 'lognormal' && low.lte(0)) {
     return faults.add(
       'low',
-      problem('range-lognormal', `lognormal range not above 0: ${texts[0]}. Raise low or choose another shape.`, {
-        text: texts[0],
-      }),
+      problem(
+        'range-lognormal',
+        wording`lognormal range not above 0: ${texts[0]}. Raise low or choose another shape.`,
+        {
+          text: texts[0],
+        },
+      ),
     );
   }
   return { low, high, shape };
@@ -118,7 +129,10 @@ function readStep(row: SheetRow, faults: RowFaults): Decimal | undefined {
   const step = numberIn(row, 'step', faults);
   if (step === undefined || step.gt(0)) return step;
   const text = field(row, 'step');
-  return faults.add('step', problem('step', `step not above 0: ${text}. Give the smallest sensible change.`, { text }));
+  return faults.add(
+    'step',
+    problem('step', wording`step not above 0: ${text}. Give the smallest sensible change.`, { text }),
+  );
 }
 
 function readCorrelations(row: SheetRow, faults: RowFaults): Correlation[] {
@@ -129,7 +143,7 @@ function readCorrelations(row: SheetRow, faults: RowFaults): Correlation[] {
     .map((claim) => claim.trim())
     .filter(Boolean);
   if (claims.length > mostClaims) {
-    const what = `too many correlations of one input: ${shortened(text)}. At most ${mostClaims} may be named; take some out.`;
+    const what = wording`too many correlations of one input: ${shortened(text)}. At most ${mostClaims} may be named; take some out.`;
     faults.add('correlation', problem('correlation-many', what, { text: shortened(text) }));
     return [];
   }
@@ -138,12 +152,12 @@ function readCorrelations(row: SheetRow, faults: RowFaults): Correlation[] {
     const [other = '', rankText = '', ...rest] = claim.split(/\s+/);
     const rank = readNumber(rankText);
     if (rest.length === 0 && isNumber(rank) && rank.abs().lt(1)) return [{ other, rank: rank.toNumber() }];
-    const fix = 'Write a name and a number between -1 and 1, as in price 0.6; several are parted by ;.';
+    const fix = wording`Write a name and a number between -1 and 1, as in price 0.6; several are parted by ;.`;
     told += 1;
     if (told > mostTold) return [];
     faults.add(
       'correlation',
-      problem('correlation-text', `correlation not readable: ${shortened(claim)}. ${fix}`, { text: claim }),
+      problem('correlation-text', wording`correlation not readable: ${shortened(claim)}. ${fix}`, { text: claim }),
     );
     return [];
   });

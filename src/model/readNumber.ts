@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import {
   decimal,
   exponentFits,
@@ -30,29 +31,33 @@ function withoutThrees(text: string): string {
 /** A written number of at most 34 digits and powers of ten within ±300, or what is wrong with it. */
 export function readNumber(text: string): Decimal | Problem {
   if (decimalComma.test(text)) {
-    return problem('decimal-comma', `decimal comma: ${shortened(text)}. Write ${shortened(text.replace(',', '.'))}.`, {
-      text,
-    });
+    return problem(
+      'decimal-comma',
+      wording`decimal comma: ${shortened(text)}. Write ${shortened(text.replace(',', '.'))}.`,
+      {
+        text,
+      },
+    );
   }
   if (!isNumberText(text)) {
     const fault = inThrees.test(text)
-      ? `thousands mark: ${shortened(text)}. Write ${shortened(withoutThrees(text))}.`
-      : `not a number: ${shortened(text)}. Write digits with a point for decimals.`;
+      ? wording`thousands mark: ${shortened(text)}. Write ${shortened(withoutThrees(text))}.`
+      : wording`not a number: ${shortened(text)}. Write digits with a point for decimals.`;
     return problem('number-text', fault, { text });
   }
   const digits = significantDigits(text);
   if (digits > inputDigits) {
     return problem(
       'number-digits',
-      `number too long: ${shortened(text)}. It has ${digits} digits; ${inputDigits} is the most.`,
+      wording`number too long: ${shortened(text)}. It has ${digits} digits; ${inputDigits} is the most.`,
       {
         text,
       },
     );
   }
   if (!exponentFits(text)) {
-    const fix = `Stay between 1e-${exponentLimit} and 1e${exponentLimit}.`;
-    return problem('number-size', `number out of bounds: ${text}. ${fix}`, { text });
+    const fix = wording`Stay between 1e-${exponentLimit} and 1e${exponentLimit}.`;
+    return problem('number-size', wording`number out of bounds: ${text}. ${fix}`, { text });
   }
   return decimal(text);
 }

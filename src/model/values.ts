@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { exact } from '../core/exact';
 import { decimal, type Decimal } from '../core/number';
 import { eachInSteps, finish, type Steps } from '../core/steps';
@@ -68,7 +69,7 @@ class Sweep {
   }
 
   private voidError(id: number, content: Content | undefined): Decimal {
-    const fault = content?.kind === 'void' ? content.fault : { code: 'blank', message: 'nothing to compute' };
+    const fault = content?.kind === 'void' ? content.fault : { code: 'blank', message: wording`nothing to compute` };
     this.errors.set(id, {
       code: fault.code,
       message: fault.message,
@@ -80,7 +81,7 @@ class Sweep {
   private errorOf(id: number): CellError {
     if (this.failed !== undefined) return { ...this.failed, cause: id };
     const upstream = this.missing === undefined ? undefined : this.errors.get(this.missing);
-    return upstream ?? { code: 'unknown', message: 'no value', cause: this.missing ?? id };
+    return upstream ?? { code: 'unknown', message: wording`no value`, cause: this.missing ?? id };
   }
 }
 
@@ -130,6 +131,6 @@ export function evaluateAffected(
 /** An error in a sentence, naming the cell at fault where it lies upstream. */
 export function errorSentence(error: CellError, cell: number, cells: readonly Cell[]): string {
   const cause = cells[error.cause];
-  const upstream = error.cause === cell || cause === undefined ? '' : ` in ${cause.name}`;
-  return `cannot be computed: ${error.message}${upstream}`;
+  const upstream = error.cause === cell || cause === undefined ? '' : wording` in ${cause.name}`;
+  return wording`cannot be computed: ${error.message}${upstream}`;
 }

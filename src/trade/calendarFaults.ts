@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { numberToText, type Decimal } from '../core/number';
 import { problem, type Problem } from '../core/problem';
 import type { Schedule } from './schedule';
@@ -11,37 +12,41 @@ const largestBatch = 1e9;
 export function batchFaults(batch: Decimal | undefined): Problem[] {
   if (batch === undefined || (batch.isInteger() && batch.gt(0) && batch.lte(largestBatch))) return [];
   const text = numberToText(batch);
-  return [problem('calendar-batch', `batch not usable: ${text}. Give a whole number of plants above 0.`, { text })];
+  return [
+    problem('calendar-batch', wording`batch not usable: ${text}. Give a whole number of plants above 0.`, { text }),
+  ];
 }
 
 /** What is wrong with a calendar's length in days. */
 export function lengthFaults({ interval }: Schedule, days: number): Problem[] {
   const text = String(days);
   if (!Number.isInteger(days) || days < 1 || days > mostDays) {
-    const fix = `Give a whole number from 1 to ${mostDays}.`;
-    return [problem('calendar-days', `days of the calendar not usable: ${text}. ${fix}`, { text })];
+    const fix = wording`Give a whole number from 1 to ${mostDays}.`;
+    return [problem('calendar-days', wording`days of the calendar not usable: ${text}. ${fix}`, { text })];
   }
   if (!interval.gt(0) || days / interval.toNumber() <= mostSowings) return [];
   const shown = numberToText(interval);
-  const fix = `It makes more than ${mostSowings} sowings: sow less often or look at fewer days.`;
-  return [problem('calendar-sowings', `interval too short for a calendar: ${shown} days. ${fix}`, { text: shown })];
+  const fix = wording`It makes more than ${mostSowings} sowings: sow less often or look at fewer days.`;
+  return [
+    problem('calendar-sowings', wording`interval too short for a calendar: ${shown} days. ${fix}`, { text: shown }),
+  ];
 }
 
 /** A calendar without any sowing. */
 export function noSowing(skipped: number, days: number): Problem {
   const fix =
     skipped > 0
-      ? 'All sowings fall in closed times: open one, or move the first sowing.'
-      : 'The first sowing falls after the end: move it, or look at more days.';
-  const text = `${days} days`;
-  return problem('calendar-no-sowing', `nothing is sown in the calendar: ${text}. ${fix}`, { text });
+      ? wording`All sowings fall in closed times: open one, or move the first sowing.`
+      : wording`The first sowing falls after the end: move it, or look at more days.`;
+  const text = wording`${days} days`;
+  return problem('calendar-no-sowing', wording`nothing is sown in the calendar: ${text}. ${fix}`, { text });
 }
 
 /** A notice where the turnaround makes the calendar's batch smaller than the one on whole boards. */
 export function smallerBatch(batch: number, whole: Decimal): Problem[] {
   if (!whole.gt(batch)) return [];
-  const why = `The formula for whole boards gives ${numberToText(whole)}`;
-  const fix = `${why}, but the boards that a batch left are still out of use when it stands in the next stage.`;
+  const why = wording`The formula for whole boards gives ${numberToText(whole)}`;
+  const fix = wording`${why}, but the boards that a batch left are still out of use when it stands in the next stage.`;
   const text = String(batch);
-  return [problem('calendar-turnaround', `batch smaller because of the turnaround: ${text}. ${fix}`, { text })];
+  return [problem('calendar-turnaround', wording`batch smaller because of the turnaround: ${text}. ${fix}`, { text })];
 }

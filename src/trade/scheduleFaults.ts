@@ -1,3 +1,4 @@
+import { wording } from '../language/wording';
 import { decimal, numberToText, sum, type Decimal } from '../core/number';
 import { problem, type Problem } from '../core/problem';
 import { toSignificant } from '../core/rounded';
@@ -35,34 +36,42 @@ function days(value: Decimal): string {
  * lacks it.
  */
 function unknownPart(tell: Teller, part: string, value: Decimal | undefined): Problem[] {
-  const fix = 'Give it an entry, or mend the one that it has.';
-  return value?.isNaN() === true ? [tell(part, 'schedule-unknown', 'no value in the crop schedule', part, fix)] : [];
+  const fix = wording`Give it an entry, or mend the one that it has.`;
+  return value?.isNaN() === true
+    ? [tell(part, 'schedule-unknown', wording`no value in the crop schedule`, part, fix)]
+    : [];
 }
 
 function stageFaults(tell: Teller, { number, time, density, survival, boards }: Stage): Problem[] {
-  const name = `stage ${number}`;
+  const name = wording`stage ${number}`;
   const unknowns = Object.entries({ time, boards }).flatMap(([part, value]) =>
     unknownPart(tell, `${name} ${part}`, value),
   );
   const found = [...unknowns];
   const add = (part: string, what: string, shown: string, fix: string): void => {
-    found.push(tell(`${name} ${part}`, `schedule-${part}`, `${name} ${what}`, shown, fix));
+    found.push(tell(`${name} ${part}`, wording`schedule-${part}`, `${name} ${what}`, shown, fix));
   };
-  if (time.lt(0)) add('time', 'time below 0', days(time), 'Give 0 to skip the stage.');
-  if (boards?.lt(0) === true) add('boards', 'boards below 0', shownNumber(boards), 'Give the boards that it has.');
+  if (time.lt(0)) add('time', wording`time below 0`, days(time), wording`Give 0 to skip the stage.`);
+  if (boards?.lt(0) === true)
+    add('boards', wording`boards below 0`, shownNumber(boards), wording`Give the boards that it has.`);
   if (time.isZero()) return found;
   const needed = { density, survival };
   found.push(...Object.entries(needed).flatMap(([part, value]) => unknownPart(tell, `${name} ${part}`, value)));
   if (density.lte(0)) {
-    add('density', 'density not above 0', shownNumber(density), 'Give the plants that one board carries.');
+    add(
+      'density',
+      wording`density not above 0`,
+      shownNumber(density),
+      wording`Give the plants that one board carries.`,
+    );
   }
   if (survival.lt(0) || survival.gt(1)) {
     const shown = `${shownNumber(survival.times(100))} %`;
     add(
       'survival',
-      'survival outside 0 to 100 %',
+      wording`survival outside 0 to 100 %`,
       shown,
-      'Give the share of its plants that leaves it alive and kept.',
+      wording`Give the share of its plants that leaves it alive and kept.`,
     );
   }
   return found;
@@ -85,8 +94,10 @@ function tooFewBoards(schedule: Schedule, tell: Teller): Problem[] {
   if (schedule.boards.gte(enoughForOne(schedule))) return [];
   const least = boardsFor(schedule, 1);
   if (schedule.boards.gte(least)) return [];
-  const fix = `A batch of one plant needs ${least} on the fullest day: that is the least that works.`;
-  return [tell('boards', 'schedule-boards', 'boards too few for any batch', shownNumber(schedule.boards), fix)];
+  const fix = wording`A batch of one plant needs ${least} on the fullest day: that is the least that works.`;
+  return [
+    tell('boards', 'schedule-boards', wording`boards too few for any batch`, shownNumber(schedule.boards), fix),
+  ];
 }
 
 /** Everything that keeps a schedule from being followed. What does not depend on a faulty part still computes. */
@@ -101,30 +112,40 @@ export function scheduleFaults(schedule: Schedule, parts: CropParts = nothingTag
       tell(
         'interval',
         'schedule-interval',
-        'interval not above 0',
+        wording`interval not above 0`,
         days(interval),
-        'Give the days between two sowings.',
+        wording`Give the days between two sowings.`,
       ),
     );
   }
   if (turnaround.lt(0)) {
-    const fix = 'Give the days that a board is out of use between two crops, or 0.';
-    found.push(tell('turnaround', 'schedule-turnaround', 'turnaround below 0', days(turnaround), fix));
+    const fix = wording`Give the days that a board is out of use between two crops, or 0.`;
+    found.push(tell('turnaround', 'schedule-turnaround', wording`turnaround below 0`, days(turnaround), fix));
   }
   found.push(...stages.flatMap((stage) => stageFaults(tell, stage)));
   if (!stages.some(isRunning)) {
-    const named = stages.map(({ number }) => `stage ${number}`).join(', ');
-    found.push(tell('stage 1 time', 'schedule-empty', 'no stage takes any time', named, 'Give one of them days.'));
+    const named = stages.map(({ number }) => wording`stage ${number}`).join(', ');
+    found.push(
+      tell(
+        'stage 1 time',
+        'schedule-empty',
+        wording`no stage takes any time`,
+        named,
+        wording`Give one of them days.`,
+      ),
+    );
   }
   return [...found, ...tooFewBoards(schedule, tell)];
 }
 
 function monthFaults(tell: Teller, number: number, times: readonly (Decimal | undefined)[]): Problem[] {
   return times.flatMap((time, i) => {
-    const part = `stage ${number} time in ${String(i + 1).padStart(2, '0')}`;
+    const part = wording`stage ${number} time in ${String(i + 1).padStart(2, '0')}`;
     if (time === undefined) return [];
     if (!time.lt(0)) return unknownPart(tell, part, time);
-    return [tell(part, 'season-time', `${part} below 0`, days(time), 'Give 0 to skip the stage in that month.')];
+    return [
+      tell(part, 'season-time', wording`${part} below 0`, days(time), wording`Give 0 to skip the stage in that month.`),
+    ];
   });
 }
 
@@ -132,14 +153,14 @@ function monthFaults(tell: Teller, number: number, times: readonly (Decimal | un
 export function seasonFaults({ firstSowing, closed, monthTimes }: Season, parts: CropParts = nothingTagged): Problem[] {
   const tell = teller(parts);
   const ends = closed.flatMap(({ number, from, to }) => [
-    [`closed ${number} from`, from] as const,
-    [`closed ${number} to`, to] as const,
+    [wording`closed ${number} from`, from] as const,
+    [wording`closed ${number} to`, to] as const,
   ]);
   const starts = firstSowing === undefined ? [] : [['first sowing', firstSowing] as const];
-  const fix = 'Give a whole number from 1 (1 January) to 365 (31 December).';
+  const fix = wording`Give a whole number from 1 (1 January) to 365 (31 December).`;
   const notDays = [...starts, ...ends]
     .filter(([, day]) => !isDayOfYear(day))
-    .map(([part, day]) => tell(part, 'season-day', `${part} is no day of the year`, String(day), fix));
+    .map(([part, day]) => tell(part, 'season-day', wording`${part} is no day of the year`, String(day), fix));
   return [...notDays, ...monthTimes.flatMap((times, i) => monthFaults(tell, i + 1, times))];
 }
 
@@ -147,18 +168,18 @@ function longClosed(tell: Teller, { stages }: Schedule, closed: ClosedTime): Pro
   const length = closedLength(closed);
   const shorter = stages.filter((stage) => isRunning(stage) && stage.time.lt(length));
   if (shorter.length === 0) return [];
-  const named = shorter.map(({ number, time }) => `stage ${number} (${days(time)})`).join(', ');
-  const fix = `Every batch in it waits on its boards until the closed time ends. Make it shorter, or end sowing earlier.`;
-  const what = `closed time ${closed.number} longer than ${named}`;
-  return [tell(`closed ${closed.number} from`, 'season-closed-long', what, `${length} days`, fix)];
+  const named = shorter.map(({ number, time }) => wording`stage ${number} (${days(time)})`).join(', ');
+  const fix = wording`Every batch in it waits on its boards until the closed time ends. Make it shorter, or end sowing earlier.`;
+  const what = wording`closed time ${closed.number} longer than ${named}`;
+  return [tell(wording`closed ${closed.number} from`, 'season-closed-long', what, wording`${length} days`, fix)];
 }
 
 /** Notices about a schedule that are no faults. */
 export function scheduleNotices(schedule: Schedule, season: Season, parts: CropParts = nothingTagged): Problem[] {
   const tell = teller(parts);
-  const fix = 'Everything computes all the same. Check that no digit is too many.';
+  const fix = wording`Everything computes all the same. Check that no digit is too many.`;
   const many = schedule.boards.gte(manyBoards)
-    ? [tell('boards', 'schedule-many-boards', 'very many boards', shownNumber(schedule.boards), fix)]
+    ? [tell('boards', 'schedule-many-boards', wording`very many boards`, shownNumber(schedule.boards), fix)]
     : [];
   const sound = season.closed.filter(({ from, to }) => isDayOfYear(from) && isDayOfYear(to));
   return [...many, ...sound.flatMap((closed) => longClosed(tell, schedule, closed))];

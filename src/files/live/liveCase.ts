@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { textSum } from '../../core/checksum';
 import { problem, type Problem } from '../../core/problem';
 import { fromBase64, toBase64 } from '../base64';
@@ -33,12 +34,14 @@ export function liveCaseText({ file, address, ...rest }: LiveCase): string {
 }
 
 function damaged(what: string): { readonly problem: Problem } {
-  return { problem: problem('live-case-damaged', `${what} Ask for the file once more.`) };
+  return { problem: problem('live-case-damaged', wording`${what} Ask for the file once more.`) };
 }
 
-const notWhole = damaged('damaged file: the model in it is not whole.');
-const changed = damaged('changed file: the model in it is not the one that was sent.');
-const newer = damaged('file of a newer program: this one cannot read it. Open it as a page, and save its model there.');
+const notWhole = damaged(wording`damaged file: the model in it is not whole.`);
+const changed = damaged(wording`changed file: the model in it is not the one that was sent.`);
+const newer = damaged(
+  wording`file of a newer program: this one cannot read it. Open it as a page, and save its model there.`,
+);
 
 function textOf(data: Readonly<Record<string, unknown>>, key: string): string {
   const value = data[key];

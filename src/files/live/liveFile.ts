@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { problem, type Problem } from '../../core/problem';
 import { liveCaseText, readLiveCase, type LiveCase } from './liveCase';
 
@@ -31,7 +32,7 @@ export function liveFile(page: string, { title, text }: LiveTexts, live: LiveCas
   const size = new Blob([filled]).size;
   if (size <= liveLimit) return filled;
   const [kilobytes, most] = [Math.ceil(size / 1000), liveLimit / 1000];
-  const message = `too large for a live page: ${kilobytes} kB, at most ${most}. Send the model's own file.`;
+  const message = wording`too large for a live page: ${kilobytes} kB, at most ${most}. Send the model's own file.`;
   return { problem: problem('live-case-too-large', message) };
 }
 
@@ -47,7 +48,7 @@ export function liveCaseIn(bytes: Uint8Array): LiveCase | { readonly problem: Pr
   const text = new TextDecoder().decode(bytes);
   const from = text.indexOf(opening);
   if (from === -1) {
-    const message = 'page without a model: this is not a live page, or its end is missing. Open a model’s file (CSV).';
+    const message = wording`page without a model: this is not a live page, or its end is missing. Open a model’s file (CSV).`;
     return { problem: problem('no-live-case', message) };
   }
   // The case holds no such sign; cut off within it, what is left is no JSON, and is told so.

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { same } from '../../core/dimension';
 import { parseUnit } from '../../core/unit';
 import type { Budget, Cell } from '../cell';
@@ -123,7 +124,7 @@ export function withBudgetLine(model: Model, line: NewBudgetLine, from?: Sheet):
   const row = nextRow(sheet, from);
   const group = last === undefined ? '' : groupOfRow(sheet, last.row);
   const name = freeName(sheet, line.label);
-  const amountName = freeName(sheet, `${line.label} amount`);
+  const amountName = freeName(sheet, wording`${line.label} amount`);
   const formula = line.basis === undefined ? amountName : `${amountName} * ${line.basis.formula}`;
   const own = planColumnsOf(sheet).filter((column) => !line.plans.includes(planOfColumn(column) ?? ''));
   const amount = newRow(row, {

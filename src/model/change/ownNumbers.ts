@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { parseUnit, type Unit } from '../../core/unit';
 import { checkFormula } from '../../formula/check';
 import { mended } from '../../formula/mended';
@@ -47,7 +48,7 @@ function namedIn(sheet: Sheet, cell: Cell, amounts: readonly WrittenAmount[]): s
   let taken = sheet;
   return amounts.map(({ unitText }) => {
     if (unitText === '') return '';
-    const name = freeName(taken, `${cell.name} part`);
+    const name = freeName(taken, wording`${cell.name} part`);
     taken = { ...taken, rows: [...taken.rows, newRow(0, { name })] };
     return name;
   });

@@ -1,9 +1,10 @@
+import { wording } from '../../language/wording';
 import { problem, type Problem } from '../../core/problem';
 import { withPlanNamed } from '../inText/textParts';
 import { planOfColumn, type Sheet, type SheetRow } from '../sheet';
 import { isTextRow, withWords } from './textColumns';
 
-const columnOf = (name: string): string => `plan: ${name}`;
+const columnOf = (name: string): string => wording`plan: ${name}`;
 
 /** The sheet's plan columns, in its order. */
 export function planColumnsOf({ columns }: Sheet): string[] {
@@ -13,11 +14,13 @@ export function planColumnsOf({ columns }: Sheet): string[] {
 /** Why a plan cannot have a name: none, one with a line end, or one that another has; undefined where it can. */
 export function planNameFault(sheet: Sheet, name: string, column?: string): Problem | undefined {
   if (name.trim() === '' || /[\r\n]/.test(name)) {
-    return problem('plan-name', `plan without a name: ${name.trim()}. Give it one, in one line.`, { text: name });
+    return problem('plan-name', wording`plan without a name: ${name.trim()}. Give it one, in one line.`, {
+      text: name,
+    });
   }
   const isTaken = planColumnsOf(sheet).some((one) => one !== column && planOfColumn(one) === name.trim());
   if (!isTaken) return undefined;
-  return problem('plan-name', `plan named twice: ${name.trim()}. Give each a name of its own.`, { text: name });
+  return problem('plan-name', wording`plan named twice: ${name.trim()}. Give each a name of its own.`, { text: name });
 }
 
 function withTexts(row: SheetRow, texts: readonly (readonly [string, string])[]): SheetRow {

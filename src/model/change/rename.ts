@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { problem, type Problem } from '../../core/problem';
 import { nameFault } from '../readCell';
 import { field, planOfColumn, withField, type Sheet, type SheetRow } from '../sheet';
@@ -19,7 +20,9 @@ function newNameFault({ rows }: Sheet, name: string, row?: number): Problem | un
   const other = rows.find((one) => one.row !== row && field(one, 'name') === name);
   if (other === undefined) return undefined;
   const label = field(other, 'label') || name.replaceAll('_', ' ');
-  return problem('name-twice', `name used twice: ${name}. “${label}” has it already; choose another.`, { text: name });
+  return problem('name-twice', wording`name used twice: ${name}. “${label}” has it already; choose another.`, {
+    text: name,
+  });
 }
 
 function replacedIn(

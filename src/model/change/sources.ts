@@ -1,3 +1,5 @@
+import { wording } from '../../language/wording';
+
 /** What a person has said of a figure's source. */
 export type Standing = 'entered' | 'timed' | 'confirmed' | 'guess' | 'invented' | 'other' | 'none';
 
@@ -5,11 +7,11 @@ const dayText = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long'
 
 /** Sources as the column `source` holds them; files are in English whatever the screen shows. */
 export const ownSources = {
-  entered: (day: Date): string => `entered ${dayText.format(day)}`,
+  entered: (day: Date): string => wording`entered ${dayText.format(day)}`,
   timed: (batches: number, day: Date): string =>
-    `timed: ${batches === 1 ? '1 batch' : `${batches} batches`}, ${dayText.format(day)}`,
-  confirmed: (day: Date): string => `confirmed ${dayText.format(day)}`,
-  guess: (day: Date): string => `own guess, ${dayText.format(day)}`,
+    wording`timed: ${batches === 1 ? wording`1 batch` : wording`${batches} batches`}, ${dayText.format(day)}`,
+  confirmed: (day: Date): string => wording`confirmed ${dayText.format(day)}`,
+  guess: (day: Date): string => wording`own guess, ${dayText.format(day)}`,
 };
 
 const marks: readonly (readonly [RegExp, Standing])[] = [

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { withoutEntry } from './entries';
 import { fittedRange, type RangeTexts } from './ranges';
 import { freeName } from './rename';
@@ -166,7 +167,7 @@ function withSteps(writing: Writing, price: StepPrice, base: string, known: Step
     const number = i + 2;
     const from = { label: labels.from(number), unit: quantity.unitText, formula: step.from, source };
     const each = { label: labels.price(number), unit, formula: step.price, source };
-    return { from: writing.add(`${base} ${number} from`, from), price: writing.add(`${base} ${number}`, each) };
+    return { from: writing.add(wording`${base} ${number} from`, from), price: writing.add(`${base} ${number}`, each) };
   });
   return { quantity: quantity.name, first, steps };
 }
@@ -203,6 +204,6 @@ export function withStepPrice(sheet: Sheet, price: StepPrice, from?: Sheet): { s
     row = writing.last;
   } else writing.sheet = withFields(writing.sheet, inPlaceOf.row, { formula, source: '' });
   if (oldCheck !== undefined) writing.sheet = withFields(writing.sheet, oldCheck, { formula: check });
-  else writing.add(`${base} steps rise`, { label: labels.rise, formula: check, role: 'check' });
+  else writing.add(wording`${base} steps rise`, { label: labels.rise, formula: check, role: 'check' });
   return { sheet: withoutSteps(writing.sheet, known, price.steps.length), row };
 }

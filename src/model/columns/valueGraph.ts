@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { FormulaFunction } from '../../formula/function';
 import { scalarOf, type Operation } from './scalars';
 
@@ -26,7 +27,7 @@ export class ValueGraph {
   }
 
   input(input: number): number {
-    return this.place(`input ${input}`, { kind: 'input', input });
+    return this.place(wording`input ${input}`, { kind: 'input', input });
   }
 
   made(op: Operation, args: readonly number[], fn?: FormulaFunction): number {

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { exact } from '../../core/exact';
 import { decimal, type Decimal } from '../../core/number';
 import { problem, type Problem } from '../../core/problem';
@@ -46,8 +47,8 @@ interface Ways {
 }
 
 function wayFault(way: string): Problem {
-  const fix = `Write the name of a plan, a unit, “${withItsUnit}” or “${answer}”.`;
-  return problem('text-way', `not known behind a figure: ${way}. ${fix}`, { text: way });
+  const fix = wording`Write the name of a plan, a unit, “${withItsUnit}” or “${answer}”.`;
+  return problem('text-way', wording`not known behind a figure: ${way}. ${fix}`, { text: way });
 }
 
 function waysOf(model: Model, texts: readonly string[]): Ways | Problem {

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, numberToText, type Decimal } from '../../core/number';
 import { ownSources } from '../../model/change/sources';
 import { renamed } from '../../model/change/rename';
@@ -30,7 +31,7 @@ function withBoards(sheet: Sheet): Sheet {
   const source = sheet.rows.find((row) => field(row, 'name') === 'beds')?.fields.get('source') ?? '';
   const counted = withFigure(sheet, 'boards', places ?? zero, source, undefined);
   return withoutEntries(
-    withEntryFields(counted, 'boards', { step: '1', note: 'A decision: all the places for boards there are.' }),
+    withEntryFields(counted, 'boards', { step: '1', note: wording`A decision: all the places for boards there are.` }),
     ['beds', 'boards_per_bed'],
   );
 }
@@ -56,7 +57,7 @@ function nurseryColumn({ columns }: Sheet): string {
 function withBoardsNeeded(sheet: Sheet): Sheet {
   return withEntryFields(sheet, 'nursery_boards_bought', {
     [nurseryColumn(sheet)]: 'nursery_boards_needed',
-    note: 'As many as the nursery needs on its fullest day. Put a number in its place once you have counted them.',
+    note: wording`As many as the nursery needs on its fullest day. Put a number in its place once you have counted them.`,
     source: openSources.boards,
   });
 }
@@ -73,23 +74,30 @@ const noHire = {
     'hire_needed',
     'one_hire_enough',
   ],
-  labels: ['Which hours of the hire are paid?'],
+  labels: [wording`Which hours of the hire are paid?`],
 };
 
 /** The same farm where nobody is hired: hours that the present staff cannot cover are paid by the hour. */
 export function withoutHire(sheet: Sheet): Sheet {
   const texts: readonly (readonly [string, Readonly<Record<string, string>>])[] = [
-    ['wage', { note: 'The same for all hands.' }],
+    ['wage', { note: wording`The same for all hands.` }],
     [
       'hire_hours',
-      { label: 'Hours paid beyond the present staff', formula: 'hours_beyond_staff', note: 'Paid by the hour.' },
+      {
+        label: wording`Hours paid beyond the present staff`,
+        formula: 'hours_beyond_staff',
+        note: wording`Paid by the hour.`,
+      },
     ],
-    ['hire_wages', { label: 'Hands beyond the present staff', formula: 'hire_hours * hour_cost * weeks_per_year' }],
+    [
+      'hire_wages',
+      { label: wording`Hands beyond the present staff`, formula: 'hire_hours * hour_cost * weeks_per_year' },
+    ],
     ['revenue', { formula: 'sales_full_price + sales_lower_price' }],
     [
       'margin',
       {
-        note: 'Revenue less all costs listed here. The difference between the plans is what the nursery brings.',
+        note: wording`Revenue less all costs listed here. The difference between the plans is what the nursery brings.`,
       },
     ],
   ];
@@ -165,7 +173,7 @@ export function withTimes(sheet: Sheet, answers: FarmAnswers, day: Date): Sheet 
 export function withBoardsCounted(sheet: Sheet, boards: Decimal, source: string): Sheet {
   return withEntryFields(sheet, 'nursery_boards_bought', {
     [nurseryColumn(sheet)]: numberToText(boards),
-    note: 'A decision: those that are there or will be bought.',
+    note: wording`A decision: those that are there or will be bought.`,
     source,
   });
 }

@@ -1,14 +1,15 @@
+import { wording } from '../../language/wording';
 import type { FarmQuestion } from './answers';
 
 /** What the file of a farm says of itself; files are in English whatever the screen shows. */
 
 /** A farm without a name. */
-const unnamedFarm = 'My farm';
+const unnamedFarm = wording`My farm`;
 
 const asks: Readonly<Record<FarmQuestion, string>> = {
-  hire: 'Does it pay to hire a transplanter?',
-  density: 'What is a nursery worth?',
-  plug: 'What may a plug cost?',
+  hire: wording`Does it pay to hire a transplanter?`,
+  density: wording`What is a nursery worth?`,
+  plug: wording`What may a plug cost?`,
 };
 
 /** The title of a farm's model, which begins with its question. */
@@ -17,10 +18,9 @@ export function farmTitle(question: FarmQuestion, name: string | undefined): str
 }
 
 const abouts: Readonly<Record<FarmQuestion, string>> = {
-  hire: 'Two ways to grow on floating boards. Straight to finishing: seedlings go to the wide boards at once. Nursery first: they stand on crowded nursery boards, and each one is moved by hand to the wide boards, with a hire for the hours that the present staff cannot cover. The source of each number says whose it is.',
-  density:
-    'Two ways to grow on floating boards. Straight to finishing: seedlings go to the wide boards at once. Nursery first: they stand on crowded nursery boards, and each one is moved by hand to the wide boards. Hours beyond those of the present staff are paid by the hour; nobody is hired. The source of each number says whose it is.',
-  plug: 'Foam cubes and peat plugs that are used once, and holders with a wick that come back. The plans say which of them the farm buys. The source of each number says whose it is.',
+  hire: wording`Two ways to grow on floating boards. Straight to finishing: seedlings go to the wide boards at once. Nursery first: they stand on crowded nursery boards, and each one is moved by hand to the wide boards, with a hire for the hours that the present staff cannot cover. The source of each number says whose it is.`,
+  density: wording`Two ways to grow on floating boards. Straight to finishing: seedlings go to the wide boards at once. Nursery first: they stand on crowded nursery boards, and each one is moved by hand to the wide boards. Hours beyond those of the present staff are paid by the hour; nobody is hired. The source of each number says whose it is.`,
+  plug: wording`Foam cubes and peat plugs that are used once, and holders with a wick that come back. The plans say which of them the farm buys. The source of each number says whose it is.`,
 };
 
 /** What the first row of a farm's model says below its title. */
@@ -30,15 +30,15 @@ export function farmAbout(question: FarmQuestion): string {
 
 /** Sources of numbers that a farm starts with though nobody gave them. */
 export const openSources = {
-  total: 'worked out: as many days from set-out to harvest in both plans',
-  noFreeHours: 'worked out: the hours of today’s work, and none free beside them',
-  noPromise: 'left open: no hours are guaranteed',
-  noHouse: 'left open: the house is not counted',
-  noLimit: 'left open: no limit',
-  boards: 'worked out: as many as the nursery needs on its fullest day',
+  total: wording`worked out: as many days from set-out to harvest in both plans`,
+  noFreeHours: wording`worked out: the hours of today’s work, and none free beside them`,
+  noPromise: wording`left open: no hours are guaranteed`,
+  noHouse: wording`left open: the house is not counted`,
+  noLimit: wording`left open: no limit`,
+  boards: wording`worked out: as many as the nursery needs on its fullest day`,
 } as const;
 
 /** The source of the hours of the present staff, of which some are free. */
 export function freeHoursSource(entered: string, free: string): string {
-  return `${entered}: ${free} h a week free beside today’s work`;
+  return wording`${entered}: ${free} h a week free beside today’s work`;
 }

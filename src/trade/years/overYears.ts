@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, sum, type Decimal } from '../../core/number';
 import { problem, type Problem } from '../../core/problem';
 import { internalRate, type InternalRate } from './internalRate';
@@ -62,19 +63,22 @@ function yearsFault({ outlay, gain, years, rate, left }: YearsAsked): Problem | 
   if (!Number.isInteger(years) || years < 1 || years > mostYears) {
     return problem(
       'years-horizon',
-      `no whole number of years from 1 to ${mostYears}: ${years}. Look at one year or more.`,
+      wording`no whole number of years from 1 to ${mostYears}: ${years}. Look at one year or more.`,
     );
   }
   if (!(rate.isFinite() && rate.gt(-1))) {
     return problem(
       'years-rate',
-      `no rate above −100 % a year: ${rate.times(100).toString()} %. At such a rate money that comes later has no worth today.`,
+      wording`no rate above −100 % a year: ${rate.times(100).toString()} %. At such a rate money that comes later has no worth today.`,
     );
   }
   const unknown = [outlay, gain, left].find((amount) => !amount.isFinite());
   return (
     unknown &&
-    problem('years-amount', `no amount of money: ${unknown.toString()}. Give outlay, gain and what is left as numbers.`)
+    problem(
+      'years-amount',
+      wording`no amount of money: ${unknown.toString()}. Give outlay, gain and what is left as numbers.`,
+    )
   );
 }
 
