@@ -1,49 +1,52 @@
-/** A piece of a text: words of the language, or something that is put among them. */
-export type Put<T> = { readonly words: string } | { readonly part: T };
+import { IntlMessageFormat, PART_TYPE } from 'intl-messageformat';
+import type { Language, Message } from './language';
+import { pluralBy, type Endings } from './plural';
 
-/**
- * A text of a language, with places for what is put into it.
- * @param counts for each thing that is put in, the number on which a plural may depend; NaN where it is none
- * @returns words, and the indices of the things that stand between them
- */
-export type Message = (counts: readonly number[]) => readonly (string | number)[];
-
-/** The texts of a language by their English wording; undefined where it has none. */
-export type Catalogue = (key: string) => Message | undefined;
-
-/** Between an English wording and what is meant by it, in the key of a catalogue. */
-const contextMark = ' ¦ ';
-
-let catalogue: Catalogue | undefined;
-const found = new WeakMap<TemplateStringsArray, Message | 'english'>();
-
-/**
- * Says all texts in another language. To be called before the first text is made, as many are made only once when
- * their file is loaded.
- */
-export function speak(other: Catalogue): void {
-  catalogue = other;
+/** What a file of `catalogues/` holds: a language, named by the file. */
+export interface Catalogue {
+  /** For the words of units that a person's own model brings along. */
+  readonly endings: Endings;
+  /**
+   * The texts of the program by their English wording (see `textKey`), in ICU MessageFormat: `{0}`, `{1}` … stand for
+   * what is put in, and `{0, plural, one {…} other {…}}` for what depends on a number.
+   */
+  readonly texts: Readonly<Record<string, string>>;
+  /** The texts of the shipped models and trials by the English ones. */
+  readonly models: Readonly<Record<string, string>>;
 }
 
-/** The key of a text in a catalogue: `Left out: {0}.`, or `from ¦ of an interval` where it means several things. */
-export function textKey(texts: readonly string[], context?: string): string {
-  const text = texts.map((part, i) => (i === 0 ? part : `{${String(i - 1)}}${part}`)).join('');
-  return context === undefined ? text : text + contextMark + context;
-}
+/** Something that is put into a text: as a number it is what plurals depend on. */
+class Place {
+  constructor(
+    readonly index: number,
+    private readonly count: number,
+  ) {}
 
-/** The text of the language in place of an English template; undefined in English, and where it is not translated. */
-export function messageFor(texts: TemplateStringsArray, context?: string): Message | undefined {
-  if (catalogue === undefined) return undefined;
-  let message = found.get(texts);
-  if (message === undefined) {
-    message = catalogue(textKey(texts, context)) ?? 'english';
-    found.set(texts, message);
+  valueOf(): number {
+    return this.count;
   }
-  return message === 'english' ? undefined : message;
 }
 
-/** A text that came from data, such as a label of a shipped model; as it is where the language has no other. */
-export function translated(text: string): string {
-  const pieces = text === '' ? undefined : catalogue?.(text)?.([]);
-  return pieces === undefined ? text : pieces.filter((piece) => typeof piece === 'string').join('');
+/** @throws SyntaxError where the text is not written in ICU MessageFormat */
+function messageOf(text: string, tag: string): Message {
+  // Most texts have nothing to put in; they need not be read.
+  if (!/[{']/.test(text)) return () => [text];
+  const format = new IntlMessageFormat(text, tag, undefined, { ignoreTag: true });
+  return (counts) =>
+    format
+      .formatToParts<Place>(Object.fromEntries(counts.map((count, index) => [index, new Place(index, count)])))
+      .map((part) => (part.type === PART_TYPE.literal ? part.value : part.value.index));
+}
+
+/** @param tag BCP 47, whose plurals are meant */
+export function languageOf(tag: string, { endings, texts, models }: Catalogue): Language {
+  const byKey = new Map([...Object.entries(models), ...Object.entries(texts)]);
+  return {
+    tag,
+    message: (key) => {
+      const text = byKey.get(key);
+      return text === undefined ? undefined : messageOf(text, tag);
+    },
+    plural: (noun) => pluralBy(endings, noun),
+  };
 }

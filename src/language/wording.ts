@@ -1,4 +1,4 @@
-import { messageFor, type Put } from './catalogue';
+import { messageFor } from './language';
 
 /** A number of things as a locale writes it, beside its value, on which the form of the text around it depends. */
 export interface Count {
@@ -9,15 +9,26 @@ export interface Count {
 /** What may be put into a text as it is; a number by itself is a small one, written in digits. */
 export type Value = string | number | Count;
 
+function isCount(part: unknown): part is Count {
+  return typeof part === 'object' && part !== null && 'count' in part;
+}
+
+export function isValue(part: unknown): part is Value {
+  return typeof part === 'string' || typeof part === 'number' || isCount(part);
+}
+
 export function valueText(value: Value): string {
   return typeof value === 'object' ? value.text : String(value);
 }
 
 /** The number on which a plural depends: a count's own, or what plain digits say. */
 function countOf(part: unknown): number {
-  if (typeof part === 'object' && part !== null && 'count' in part) return Number(part.count);
+  if (isCount(part)) return part.count;
   return typeof part === 'number' || (typeof part === 'string' && /^\d+$/.test(part)) ? Number(part) : NaN;
 }
+
+/** A piece of a text: words of the language, or something that is put among them. */
+type Put<T> = { readonly words: string } | { readonly part: T };
 
 /** The places of a template's parts in the order in which the language has them, between its words. */
 export function placed<T>(texts: TemplateStringsArray, parts: readonly T[], context?: string): readonly Put<T>[] {

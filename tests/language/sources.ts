@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import ts from 'typescript';
-import { textKey } from '../../src/language/catalogue';
+import { textKey } from '../../src/language/language';
 import { filesIn } from '../structure/source';
 
 /** One text of the program, as it is written in English. */

@@ -3,11 +3,12 @@ import type { CropParts } from '../../model/cropParts';
 import { boardsOf, stageNames, type CropNames } from './stageNames';
 import type { Noun } from '../text/noun';
 import { plainly, type Phrase } from '../text/phrase';
-import { plural } from '../text/spokenNumber';
+import { unitWord } from '../text/printedUnit';
+import { plural } from '../../language/plural';
 
-function noun(one: string): Noun {
-  const spaced = one.replaceAll('_', ' ');
-  return { one: spaced, many: plural(spaced) };
+function noun(unit: string): Noun {
+  const one = unitWord(unit);
+  return { one, many: plural(one) };
 }
 
 /**

@@ -1,4 +1,5 @@
-import type { Phrase, Piece } from './phrase';
+import { isValue, placed, valueText, type Value } from '../../language/wording';
+import { plainly, type Phrase, type Piece } from './phrase';
 
 /** The piece of a sentence that is a link. */
 export interface LinkPiece {
@@ -14,14 +15,13 @@ export function link(text: string): LinkPiece {
 }
 
 /** Makes a sentence from a template, as `say` does; a link put into it remains a link. */
-export function sayLinked(
-  texts: TemplateStringsArray,
-  ...parts: readonly (string | Phrase | LinkPiece)[]
-): LinkedPhrase {
-  const pieces = texts.flatMap((text, i): LinkedPhrase => {
-    const part = parts[i] ?? '';
-    const put = typeof part === 'string' ? [{ text: part, strong: true }] : part;
-    return [{ text, strong: false }, ...('link' in put ? [put] : put)];
-  });
-  return pieces.filter(({ text }) => text !== '');
+export function sayLinked(texts: TemplateStringsArray, ...parts: readonly (Value | Phrase | LinkPiece)[]): LinkedPhrase {
+  return placed(texts, parts)
+    .flatMap((piece): LinkedPhrase => {
+      if ('words' in piece) return plainly(piece.words);
+      const { part } = piece;
+      if (isValue(part)) return [{ text: valueText(part), strong: true }];
+      return 'link' in part ? [part] : part;
+    })
+    .filter(({ text }) => text !== '');
 }

@@ -1,4 +1,5 @@
-import { wording } from '../../language/wording';
+import { isValue, placed, valueText, wording, type Value } from '../../language/wording';
+import { listParts } from './listParts';
 
 /** A piece of a sentence; names and numbers are set strong. */
 export interface Piece {
@@ -10,13 +11,13 @@ export interface Piece {
 export type Phrase = readonly Piece[];
 
 /** Makes a phrase from a template: a text put into it is set strong; a phrase put into it is left as it is. */
-export function say(texts: TemplateStringsArray, ...parts: readonly (string | Phrase)[]): Phrase {
-  const pieces = texts.flatMap((text, i): Piece[] => {
-    const part = parts[i] ?? '';
-    const put = typeof part === 'string' ? [{ text: part, strong: true }] : part;
-    return [{ text, strong: false }, ...put];
-  });
-  return pieces.filter(({ text }) => text !== '');
+export function say(texts: TemplateStringsArray, ...parts: readonly (Value | Phrase)[]): Phrase {
+  return placed(texts, parts)
+    .flatMap((piece): Phrase => {
+      if ('words' in piece) return plainly(piece.words);
+      return isValue(piece.part) ? [{ text: valueText(piece.part), strong: true }] : piece.part;
+    })
+    .filter(({ text }) => text !== '');
 }
 
 /** A phrase in which nothing is strong. */
@@ -31,17 +32,18 @@ export function sentences(...phrases: readonly Phrase[]): Phrase {
     .flatMap((phrase, i) => (i === 0 ? phrase : [...plainly(' '), ...phrase]));
 }
 
-/** A list in words: `a`, `a and b`, `a, b and c`; beyond the limit `a, b and 3 more`. */
+/** A list in words, of phrases: `a`, `a and b`, `a, b and c`. */
+export function listedPhrases(phrases: readonly Phrase[]): Phrase {
+  return listParts(phrases.map(textOf)).flatMap(({ text, item }) =>
+    item === undefined ? plainly(text) : (phrases[item] ?? []),
+  );
+}
+
+/** A list of names in words, each set strong; beyond the limit `a, b and 3 more`. */
 export function listed(names: readonly string[], limit = names.length): Phrase {
-  const shown = names.length > limit ? names.slice(0, limit) : names;
-  const rest = names.length - shown.length;
-  const last = rest > 0 ? plainly(wording`${rest} more`) : undefined;
-  const strong = shown.map((text): Phrase => [{ text, strong: true }]);
-  const parts = last === undefined ? strong : [...strong, last];
-  return parts.flatMap((part, i) => {
-    if (i === 0) return part;
-    return [...plainly(i === parts.length - 1 ? wording` and ` : ', '), ...part];
-  });
+  const rest = names.length - limit;
+  const shown = names.slice(0, limit).map((text): Phrase => [{ text, strong: true }]);
+  return listedPhrases(rest > 0 ? [...shown, plainly(wording`${rest} more`)] : shown);
 }
 
 export function textOf(phrase: Phrase): string {

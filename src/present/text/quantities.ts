@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Noun } from './noun';
 import { space, type Format } from './numberFormat';
@@ -36,12 +37,12 @@ export function counted(value: Decimal | number, noun: Noun, format: Format): st
 /** `2.5 days`. */
 export function days(value: Decimal, format: Format): string {
   const number = shown(value, 2, format);
-  return `${number}${space}${number === '1' ? 'day' : 'days'}`;
+  return number === '1' ? wording`${number}\u00a0day` : wording`${number}\u00a0days`;
 }
 
 export function hours(value: number, format: Format): string {
   const number = shown(decimal(value), 1, format);
-  return `${number}${space}${number === '1' ? 'hour' : 'hours'}`;
+  return number === '1' ? wording`${number}\u00a0hour` : wording`${number}\u00a0hours`;
 }
 
 /** A share as `5.6 %`. */

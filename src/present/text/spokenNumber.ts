@@ -3,7 +3,8 @@ import table from '../../../shared/units.json';
 import type { Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { space, type Format } from './numberFormat';
-import { printedUnit } from './printedUnit';
+import { plural } from '../../language/plural';
+import { printedUnit, unitWord } from './printedUnit';
 
 /** How a unit of the table is said; where its record does not tell, it is written as the sign that its name is. */
 interface Said {
@@ -20,16 +21,11 @@ function isWord(name: string): boolean {
   return /^[a-z]{3,}(?:_[a-z]+)*$/.test(name) && !units.has(name);
 }
 
-/** The plural of a noun: `board` as boards, `bench` as benches. */
-export function plural(noun: string): string {
-  if (/[^aeiou]y$/.test(noun)) return noun.replace(/y$/, 'ies');
-  if (/(?:ea|l)f$/.test(noun)) return noun.replace(/f$/, 'ves');
-  return noun + (/(?:s|x|ch|sh)$/.test(noun) ? 'es' : 's');
-}
-
 /** `plants`, `days`; what is no word stays as it is. */
 function saidOfSeveral(name: string): string {
-  return units.get(name)?.many ?? (isWord(name) ? plural(name) : name);
+  const many = units.get(name)?.many;
+  if (many !== undefined) return unitWord(many);
+  return isWord(name) ? plural(unitWord(name)) : printedUnit(name);
 }
 
 /** `a year`, `per plant`; undefined for what is better written as a sign. */
@@ -45,8 +41,8 @@ export function spokenUnit(text: string, one: boolean): string {
   const [top = '', below, ...more] = text.replace(/\s+/g, '').split('/');
   const tail = below === undefined ? '' : saidUnder(below);
   if (tail === undefined || top === '1' || more.length > 0) return printedUnit(text);
-  const head = printedUnit(one ? top : saidOfSeveral(top));
-  return [head, tail.replaceAll('_', ' ')].filter(Boolean).join(' ').replaceAll(' ', space);
+  const head = one ? printedUnit(top) : saidOfSeveral(top);
+  return [head, tail].filter(Boolean).join(' ').replaceAll(' ', space);
 }
 
 /** A number's text with its unit as a sentence says it: `10 days`; the number alone without one. */
