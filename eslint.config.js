@@ -47,7 +47,7 @@ export default defineConfig(
     rules: { 'no-console': 'error' },
   },
   {
-    files: ['src/main.tsx', 'src/ui/**/*.{ts,tsx}', 'tests/ui/**/*.tsx'],
+    files: ['src/main.ts', 'src/ui/**/*.{ts,tsx}', 'tests/ui/**/*.tsx'],
     extends: [solid],
     rules: {
       'no-restricted-syntax': [

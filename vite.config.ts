@@ -1,4 +1,4 @@
-import type { Plugin } from 'vite';
+import type { HtmlTagDescriptor, Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
@@ -38,6 +38,13 @@ function contentSecurityPolicy(): Plugin {
   };
 }
 
+function link(
+  attrs: Record<string, string | boolean>,
+  injectTo: HtmlTagDescriptor['injectTo'] = 'head',
+): HtmlTagDescriptor {
+  return { tag: 'link', attrs, injectTo };
+}
+
 /** The two fonts of the first page, in Latin letters. */
 const FIRST_FONTS = /source-(?:sans-3|serif-4)-latin-wght-normal.*\.woff2$/;
 
@@ -51,11 +58,40 @@ function earlyFonts(): Plugin {
     transformIndexHtml: (_html, { bundle = {} }) =>
       Object.keys(bundle)
         .filter((file) => FIRST_FONTS.test(file))
-        .map((file) => ({
-          tag: 'link',
-          attrs: { rel: 'preload', as: 'font', type: 'font/woff2', crossorigin: true, href: `./${file}` },
-          injectTo: 'head',
-        })),
+        .map((file) => link({ rel: 'preload', as: 'font', type: 'font/woff2', crossorigin: true, href: `./${file}` })),
+  };
+}
+
+/**
+ * Asks for what draws the page together with the script that begins it: that one waits for the texts of the page's
+ * language, and would ask for the rest only then.
+ */
+function earlyStart(): Plugin {
+  return {
+    name: 'early-start',
+    transformIndexHtml: (_html, { bundle = {} }) => {
+      const chunks = new Map(
+        Object.values(bundle).flatMap((file) => (file.type === 'chunk' ? [[file.fileName, file]] : [])),
+      );
+      const begun = [...chunks.values()].find(({ isEntry }) => isEntry);
+      const start = [...chunks.values()].find(({ facadeModuleId }) => facadeModuleId?.endsWith('/ui/frame/start.tsx'));
+      if (begun === undefined || start === undefined) return [];
+      const needed = new Set<string>();
+      const need = (name: string): void => {
+        if (needed.has(name)) return;
+        needed.add(name);
+        chunks.get(name)?.imports.forEach(need);
+      };
+      need(start.fileName);
+      const there = new Set([begun.fileName, ...begun.imports]);
+      const scripts = [...needed].filter((name) => !there.has(name));
+      const styles = [...needed].flatMap((name) => [...(chunks.get(name)?.viteMetadata?.importedCss ?? [])]);
+      return [
+        // The styles of all pages come after those of the parts.
+        ...scripts.map((name) => link({ rel: 'modulepreload', crossorigin: true, href: `./${name}` })),
+        ...styles.map((name) => link({ rel: 'stylesheet', crossorigin: true, href: `./${name}` }, 'head-prepend')),
+      ];
+    },
   };
 }
 
@@ -81,6 +117,13 @@ const SHOWN = [
   /src[\\/]ui[\\/]kit[\\/]takeOut[\\/]TakeOut\.tsx$/,
   /src[\\/]present[\\/]picture[\\/](?:axisLabels|ink|marks|rowsFrame|ticks)\.ts$/,
   /src[\\/]present[\\/]table[\\/]takeOutName\.ts$/,
+];
+
+/** What chooses the language, which stands before any file in which texts are made is loaded. */
+const LANGUAGE = [
+  /src[\\/]language[\\/](?!catalogue)\w+\.ts$/,
+  /src[\\/]ui[\\/]app[\\/]language[\\/]\w+\.ts$/,
+  /vite[\\/]preload-helper/,
 ];
 
 /** Everything that the build writes; addresses of other hosts are not in it, as the page asks for none. */
@@ -137,7 +180,9 @@ export default defineConfig({
   // Relative addresses: the built site works from any folder of any server.
   base: './',
   publicDir: 'src/ui/site',
-  plugins: [solid(), contentSecurityPolicy(), earlyFonts(), livePage(), offline()],
+  plugins: [solid(), earlyStart(), contentSecurityPolicy(), earlyFonts(), livePage(), offline()],
+  // In parts, as the page's scripts are: the texts of another language load only where they are wanted.
+  worker: { format: 'es' },
   build: {
     // A small file written into a style as data: would be refused by the policy.
     assetsInlineLimit: 0,
@@ -151,8 +196,10 @@ export default defineConfig({
       output: {
         codeSplitting: {
           groups: [
+            { name: 'language', test: (id) => LANGUAGE.some((part) => part.test(id)) },
             { name: 'engine', test: (id) => ENGINE.some((part) => part.test(id)) },
             { name: 'shown', test: (id) => SHOWN.some((part) => part.test(id)) },
+            { name: 'start', test: /src[\\/]ui[\\/]frame[\\/]start\.tsx$/, includeDependenciesRecursively: true },
           ],
         },
       },

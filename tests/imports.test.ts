@@ -17,7 +17,7 @@ const refused: [path: string, text: string, reason: string][] = [
   ['src/jobs/a.ts', "import '../ui/app/live';", 'jobs may import'],
   ['src/model/a.ts', "let a: import('../ui/app/live').Live;", 'model may import core, formula, shared'],
   ['src/model/b.ts', "import raw from '../../models/farm.csv?raw';", 'model may import core, formula, shared'],
-  ['src/main.tsx', "import './cli/main';", 'main may import ui/frame'],
+  ['src/main.ts', "import './cli/main';", 'main may import ui/frame'],
   ['src/ui/app/c.ts', "import '../../../tests/help';", 'ui/app may import'],
   ['src/ui/style/a.ts', "import '../../core/unit';", 'ui/style may import nothing'],
 
@@ -28,7 +28,7 @@ const refused: [path: string, text: string, reason: string][] = [
   ['src/model/c.ts', "import { parse } from 'mathjs/number';", 'only be imported in src/formula/mathParser.ts'],
   ['src/files/a.ts', "import { readFileSync } from 'node:fs';", 'only be imported in src/cli'],
   ['src/ui/app/d.ts', "import { openDB } from 'idb';", 'only be imported in src/ui/app/shelf/database.ts'],
-  ['src/present/b.ts', "import type { JSX } from 'solid-js';", 'only be imported in src/ui/ and src/main.tsx'],
+  ['src/present/b.ts', "import type { JSX } from 'solid-js';", 'only be imported in src/ui/ and src/main.ts'],
   ['src/ui/app/e.ts', "import left from 'left-pad';", 'no door yet'],
 ];
 

@@ -58,7 +58,7 @@ describe('what is allowed stays silent:', () => {
     ['src/trade/calendar.ts', 'export const today = { window: 1 };\nexport const half = Math.round(0.5);'],
     ['src/ui/app/live.ts', "import { createSignal } from 'solid-js';\nexport const now = () => new Date();"],
     [
-      'src/main.tsx',
+      'src/main.ts',
       "import { render } from 'solid-js/web';\nimport { App } from './ui/frame/App';\nrender(App, document);",
     ],
   ])('%s', (path, text) => {

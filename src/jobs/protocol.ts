@@ -1,9 +1,17 @@
+import type { Catalogue } from '../language/catalogue';
 import type { Sheet, SheetRow } from '../model/sheet';
 import type { Report } from './job';
 import type { JobName } from './jobs';
 
 /** A model's text: whole, or the rows in which it differs from one that was sent before. */
 export type SheetText = { readonly whole: Sheet } | { readonly like: number; readonly rows: readonly SheetRow[] };
+
+/** The first message to a worker: the language of what it says. */
+export interface WorkerLanguage {
+  readonly kind: 'language';
+  /** A tag (BCP 47) and its texts; undefined for English. */
+  readonly texts: { readonly tag: string; readonly catalogue: Catalogue } | undefined;
+}
 
 /** Messages from the page to the worker. Each job and each sheet has a number that is used only once. */
 export type ToWorker =

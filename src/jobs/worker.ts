@@ -1,17 +1,24 @@
-import { jobs } from './jobs';
-import type { ToWorker } from './protocol';
-import { JobServer } from './server';
-import { inTurns } from './turns';
+import type { ToWorker, WorkerLanguage } from './protocol';
 
-const server = new JobServer(
-  jobs,
-  (message) => postMessage(message),
-  () => performance.now(),
-  25,
-);
-const next = inTurns(server);
+const waiting: ToWorker[] = [];
+let hear = (message: ToWorker): void => {
+  waiting.push(message);
+};
 
-addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
-  server.hear(data);
-  next();
+/** Starts the work once texts can be made, as many are made where their file is loaded. */
+async function start({ texts }: WorkerLanguage): Promise<void> {
+  if (texts !== undefined) {
+    const [{ speak }, { languageOf }] = await Promise.all([
+      import('../language/language'),
+      import('../language/catalogue'),
+    ]);
+    speak(languageOf(texts.tag, texts.catalogue));
+  }
+  hear = (await import('./workerServer')).openWorkerServer();
+  waiting.forEach(hear);
+}
+
+addEventListener('message', ({ data }: MessageEvent<ToWorker | WorkerLanguage>) => {
+  if (data.kind === 'language') void start(data);
+  else hear(data);
 });

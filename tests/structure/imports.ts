@@ -35,8 +35,8 @@ const DOORS: Readonly<Record<string, string>> = {
   'chart.js': 'src/ui/kit/charts/lines.ts',
   '@dagrejs/dagre': 'src/present/together/layout.ts',
   idb: 'src/ui/app/shelf/database.ts',
-  'solid-js': 'src/ui/ and src/main.tsx',
-  '@fontsource-variable': 'src/main.tsx',
+  'solid-js': 'src/ui/ and src/main.ts',
+  '@fontsource-variable': 'src/main.ts',
 };
 
 const escaped = (text: string) => text.replaceAll('.', '\\.');

@@ -12,7 +12,7 @@ const CLOCK_AND_CHANCE = ['new Date()', 'Date()', 'Date.now', 'Math.random'];
 
 const NOT_RUN = /\.(skip|skipIf|runIf|todo|only|fixme|fails|fail)$/;
 
-/** "core" for src/core/unit.ts, "ui/kit" for src/ui/kit/x.ts, "main" for src/main.tsx, "models" for models/x.csv. */
+/** "core" for src/core/unit.ts, "ui/kit" for src/ui/kit/x.ts, "main" for src/main.ts, "models" for models/x.csv. */
 function folderOf(path: string): string {
   const [top = '', below = '', inside = ''] = path.split('/');
   if (top !== 'src') return top;

@@ -7,6 +7,7 @@ import { FilePicker } from '../kit/fields/FilePicker';
 import { schemes, type Scheme } from '../app/preferences/scheme';
 import { shippedModels, type ShippedModel } from '../app/files/shippedModels';
 import { usePage } from '../app/pageContext';
+import { pageLocale } from '../app/language/pageLanguage';
 import { Dropdown } from '../kit/sections/Dropdown';
 import { FaultList } from './FaultList';
 import { commonTexts } from '../../present/text/commonTexts';
@@ -191,7 +192,7 @@ function SchemeChoice(props: { scheme: Scheme; onScheme: (scheme: Scheme) => voi
 function KeptNote(props: { kept: SaveState }): JSX.Element {
   return (
     <p class="kept" data-state={props.kept.state}>
-      <span class="kept-text">{saveStateText(props.kept, navigator.language)}</span>
+      <span class="kept-text">{saveStateText(props.kept, pageLocale())}</span>
     </p>
   );
 }

@@ -1,5 +1,6 @@
+import { pageTexts } from '../language/pageLanguage';
 import { createJobRunner, type OpenPort } from '../../../jobs/runner';
-import type { FromWorker } from '../../../jobs/protocol';
+import type { FromWorker, WorkerLanguage } from '../../../jobs/protocol';
 
 const openWorker: OpenPort = (heard, died) => {
   const worker = new Worker(new URL('../../../jobs/worker.ts', import.meta.url), { type: 'module' });
@@ -8,6 +9,7 @@ const openWorker: OpenPort = (heard, died) => {
     event.preventDefault();
     died();
   });
+  worker.postMessage({ kind: 'language', texts: pageTexts() } satisfies WorkerLanguage);
   return { post: (message) => worker.postMessage(message), close: () => worker.terminate() };
 };
 

@@ -1,4 +1,5 @@
 import { momentWriter } from '../../../present/text/dates';
+import { pageLocale } from '../language/pageLanguage';
 
 /** Moments as this browser's first language writes them. */
-export const localMoment = momentWriter(navigator.language);
+export const localMoment = momentWriter(pageLocale());

@@ -1,0 +1,39 @@
+import type { Catalogue } from '../../../language/catalogue';
+import { speak, spokenLanguage } from '../../../language/language';
+
+/** A language and its texts. */
+export interface PageLanguage {
+  /** BCP 47. */
+  readonly tag: string;
+  readonly catalogue: Catalogue;
+}
+
+let texts: PageLanguage | undefined;
+
+/** The language of a locale: `es` for `es-MX`. */
+export function languageOfLocale(locale: string): string {
+  return (locale.split(/[-_]/)[0] ?? '').toLowerCase();
+}
+
+/**
+ * Says all texts of the page in a language. Whatever makes texts is to be loaded after that.
+ * @returns once texts can be made
+ */
+export async function speakOnPage(language: PageLanguage): Promise<void> {
+  const { languageOf } = await import('../../../language/catalogue');
+  speak(languageOf(language.tag, language.catalogue));
+  document.documentElement.lang = language.tag;
+  texts = language;
+}
+
+/** The texts of the page, for what is made beside it, such as a worker; undefined in English. */
+export function pageTexts(): PageLanguage | undefined {
+  return texts;
+}
+
+/** The locale by which the page writes numbers and days: the browser's own of the page's language, if it has one. */
+export function pageLocale(): string {
+  const tag = spokenLanguage()?.tag ?? 'en';
+  const own = navigator.languages.find((locale) => languageOfLocale(locale) === tag);
+  return own ?? (spokenLanguage() === undefined ? navigator.language : tag);
+}

@@ -1,0 +1,12 @@
+import { render } from 'solid-js/web';
+import { shelfStorage } from '../app/shelf/shelfStorage';
+import { App } from './App';
+
+/** Draws the program in the page. */
+export function start(): void {
+  const page = document.getElementById('app');
+  if (page === null) throw new Error('The page has no element "app" to draw in.');
+  // The name stands in the page until there is something to draw.
+  page.textContent = '';
+  render(() => <App shelf={shelfStorage} />, page);
+}
