@@ -1,10 +1,22 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { createHash } from 'node:crypto';
 import { gzipSync } from 'node:zlib';
 import { build, type InlineConfig, type Plugin, type Rolldown } from 'vite';
 import solid from 'vite-plugin-solid';
+import { livePageName } from './src/files/live/livePageName.ts';
+import type { Catalogue } from './src/language/catalogue.ts';
 
-/** Under this name the page of a live case stands in what is built; the case is put into a copy of it. */
-const livePageFile = 'live-page.html';
+/** The texts of each language other than English, by its tag. */
+function catalogues(): Map<string, Catalogue> {
+  const folder = new URL('src/language/catalogues/', import.meta.url);
+  return new Map(
+    readdirSync(folder).map((file) => [
+      basename(file, '.json'),
+      JSON.parse(readFileSync(new URL(file, folder), 'utf8')) as Catalogue,
+    ]),
+  );
+}
 
 /** Unpacks the program in the page and starts it; the policy names the sum of each. */
 const STARTER = `(async () => {
@@ -15,6 +27,12 @@ script.textContent = await new Response(
 new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'))).text();
 document.body.append(script);
 })();`;
+
+/** All scripts and all styles of the page. */
+interface Built {
+  readonly program: string;
+  readonly style: string;
+}
 
 /** Nothing from outside, and no script or style but those of the page, by their sums. */
 function policyOf(scripts: readonly string[], style: string): string {
@@ -30,10 +48,25 @@ function policyOf(scripts: readonly string[], style: string): string {
   ].join('; ');
 }
 
+function packed(text: string, form: 'base64' | 'base64url' = 'base64'): string {
+  return gzipSync(text, { level: 9 }).toString(form);
+}
+
+/** The language of a page, and its texts. */
+interface Language {
+  readonly tag: string;
+  readonly catalogue: Catalogue;
+}
+
+/** The texts of the program in the page; those of the shipped models are in the case, where it is of one. */
+function textsOf({ catalogue }: Language): string {
+  return `<script type="text/plain" id="texts">${packed(JSON.stringify({ ...catalogue, models: {} }), 'base64url')}</script>\n`;
+}
+
 /** The page without a case, which `src/files/live/liveFile.ts` puts into its three places. */
-function pageOf(program: string, style: string): string {
+function pageOf({ program, style }: Built, language: Language | undefined): string {
   return `<!doctype html>
-<html lang="en">
+<html lang="${language?.tag ?? 'en'}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policyOf([STARTER, program], style)}">
@@ -45,17 +78,17 @@ function pageOf(program: string, style: string): string {
 <body>
 <div id="app"><!--text--></div>
 <!--case-->
-<script type="text/plain" id="program">${gzipSync(program, { level: 9 }).toString('base64')}</script>
+${language === undefined ? '' : textsOf(language)}<script type="text/plain" id="program">${packed(program)}</script>
 <script>${STARTER}</script>
 </body>
 </html>
 `;
 }
 
-function onePage({ output }: Rolldown.RolldownOutput): string {
+function builtOf({ output }: Rolldown.RolldownOutput): Built {
   const program = output.map((file) => (file.type === 'chunk' ? file.code : '')).join('');
   const style = output.map((file) => (file.type === 'asset' && file.fileName.endsWith('.css') ? file.source : ''));
-  return pageOf(program, style.join(''));
+  return { program, style: style.join('') };
 }
 
 const config: InlineConfig = {
@@ -69,7 +102,7 @@ const config: InlineConfig = {
     // Fonts stand in the page.
     assetsInlineLimit: Infinity,
     rolldownOptions: {
-      input: 'src/ui/live/start.tsx',
+      input: 'src/ui/live/start.ts',
       // What loads parts of a site later has nothing to load here.
       transform: { define: { 'import.meta': '{}' } },
       output: { format: 'iife', codeSplitting: false },
@@ -77,8 +110,13 @@ const config: InlineConfig = {
   },
 };
 
-async function builtPage(): Promise<string> {
-  return onePage((await build(config)) as Rolldown.RolldownOutput);
+/** The page in each language, by its name. */
+async function builtPages(): Promise<Map<string, string>> {
+  const built = builtOf((await build(config)) as Rolldown.RolldownOutput);
+  const pages = [...catalogues()].map(
+    ([tag, catalogue]) => [livePageName(tag), pageOf(built, { tag, catalogue })] as const,
+  );
+  return new Map([[livePageName(undefined), pageOf(built, undefined)], ...pages]);
 }
 
 /** Puts the page of a live case among what is built, and makes it anew for each that asks the development server. */
@@ -86,12 +124,26 @@ export function livePage(): Plugin {
   return {
     name: 'live-page',
     async generateBundle() {
-      this.emitFile({ type: 'asset', fileName: livePageFile, source: await builtPage() });
+      for (const [fileName, source] of await builtPages()) this.emitFile({ type: 'asset', fileName, source });
     },
     configureServer({ middlewares }) {
-      middlewares.use(`/${livePageFile}`, (_request, response, failed) => {
-        builtPage().then((page) => response.end(page), failed);
-      });
+      for (const name of [undefined, ...catalogues().keys()].map(livePageName)) {
+        middlewares.use(`/${name}`, (_request, response, failed) => {
+          builtPages().then((pages) => response.end(pages.get(name)), failed);
+        });
+      }
+    },
+  };
+}
+
+/** Puts the texts of the other languages beside the command line. */
+export function languages(): Plugin {
+  return {
+    name: 'languages',
+    generateBundle() {
+      for (const [tag, catalogue] of catalogues()) {
+        this.emitFile({ type: 'asset', fileName: `${tag}.json`, source: JSON.stringify(catalogue) });
+      }
     },
   };
 }

@@ -1,3 +1,4 @@
+import { spokenLanguage } from '../language/language';
 import { wording } from '../language/wording';
 import { problem, type Problem } from '../core/problem';
 import type { LiveCase } from '../files/live/liveCase';
@@ -111,7 +112,7 @@ export function reportCommand(session: Session, given: Arguments, read: ReadFile
   if (page === undefined) {
     return without(out, problem('no-page', wording`page of a live case not built: run npm run build:command.`));
   }
-  const format = createFormat('en');
+  const format = createFormat(spokenLanguage()?.tag ?? 'en');
   const day = machine.today();
   const about = { model, values, plan, against: against ?? plan, words: '', prepared: '' };
   const texts = plainCase({ ...about, day: createDates(format.locale).long(day) }, format);

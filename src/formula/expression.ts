@@ -1,4 +1,3 @@
-
 /** Operators between two values, by the sign that is written. */
 export type BinarySign = '+' | '-' | '*' | '/' | '^' | '<' | '<=' | '>' | '>=' | '==' | '!=' | 'and' | 'or';
 

@@ -95,9 +95,7 @@ function tooFewBoards(schedule: Schedule, tell: Teller): Problem[] {
   const least = boardsFor(schedule, 1);
   if (schedule.boards.gte(least)) return [];
   const fix = wording`A batch of one plant needs ${least} on the fullest day: that is the least that works.`;
-  return [
-    tell('boards', 'schedule-boards', wording`boards too few for any batch`, shownNumber(schedule.boards), fix),
-  ];
+  return [tell('boards', 'schedule-boards', wording`boards too few for any batch`, shownNumber(schedule.boards), fix)];
 }
 
 /** Everything that keeps a schedule from being followed. What does not depend on a faulty part still computes. */
@@ -126,13 +124,7 @@ export function scheduleFaults(schedule: Schedule, parts: CropParts = nothingTag
   if (!stages.some(isRunning)) {
     const named = stages.map(({ number }) => wording`stage ${number}`).join(', ');
     found.push(
-      tell(
-        'stage 1 time',
-        'schedule-empty',
-        wording`no stage takes any time`,
-        named,
-        wording`Give one of them days.`,
-      ),
+      tell('stage 1 time', 'schedule-empty', wording`no stage takes any time`, named, wording`Give one of them days.`),
     );
   }
   return [...found, ...tooFewBoards(schedule, tell)];

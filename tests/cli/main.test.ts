@@ -7,9 +7,16 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
 const root = join(import.meta.dirname, '../..');
 
+const inEnglish = { ...process.env, LC_ALL: 'C' };
+
 function run(words: readonly string[], output: number | 'pipe' = 'pipe') {
   const program = ['node_modules/tsx/dist/cli.mjs', 'src/cli/main.ts', ...words];
-  return spawnSync(process.execPath, program, { cwd: root, stdio: ['ignore', output, 'pipe'], encoding: 'utf8' });
+  return spawnSync(process.execPath, program, {
+    cwd: root,
+    env: inEnglish,
+    stdio: ['ignore', output, 'pipe'],
+    encoding: 'utf8',
+  });
 }
 
 describe('the program', { timeout: 120_000 }, () => {
@@ -50,8 +57,12 @@ describe('the built program', { timeout: 120_000 }, () => {
     rmSync(elsewhere, { recursive: true });
   });
 
-  function runBuilt(words: readonly string[]) {
-    return spawnSync(process.execPath, [join(built, 'raftmargin.js'), ...words], { cwd: elsewhere, encoding: 'utf8' });
+  function runBuilt(words: readonly string[], environment: Readonly<Record<string, string>> = {}) {
+    return spawnSync(process.execPath, [join(built, 'raftmargin.js'), ...words], {
+      cwd: elsewhere,
+      env: { ...inEnglish, ...environment },
+      encoding: 'utf8',
+    });
   }
 
   it('runs from any folder, under its own name', () => {

@@ -13,6 +13,8 @@ export const commandTexts = {
   startOverYes: wording`Yes, start over`,
   undo: { word: wording`Undo`, keys: wording`Ctrl+Z` },
   redo: { word: wording`Redo`, keys: wording`Ctrl+Shift+Z` },
+  language: wording`Language`,
+  languageNotKept: wording`The browser lets the page keep nothing, so the choice would be lost at once.`,
   scheme: wording`Light or dark`,
   schemes: { system: wording`As the system`, light: wording`Light`, dark: wording`Dark` },
 } as const;

@@ -15,7 +15,10 @@ export function link(text: string): LinkPiece {
 }
 
 /** Makes a sentence from a template, as `say` does; a link put into it remains a link. */
-export function sayLinked(texts: TemplateStringsArray, ...parts: readonly (Value | Phrase | LinkPiece)[]): LinkedPhrase {
+export function sayLinked(
+  texts: TemplateStringsArray,
+  ...parts: readonly (Value | Phrase | LinkPiece)[]
+): LinkedPhrase {
   return placed(texts, parts)
     .flatMap((piece): LinkedPhrase => {
       if ('words' in piece) return plainly(piece.words);

@@ -10,6 +10,7 @@ import { usePage } from '../app/pageContext';
 import { pageLocale } from '../app/language/pageLanguage';
 import { Dropdown } from '../kit/sections/Dropdown';
 import { FaultList } from './FaultList';
+import { LanguageChoice } from './LanguageChoice';
 import { commonTexts } from '../../present/text/commonTexts';
 
 interface TopBarProps {
@@ -50,6 +51,7 @@ export function TopBar(props: TopBarProps): JSX.Element {
       <div class="commands" id="commands" classList={{ open: open() }}>
         <FileCommands {...props} />
         <SchemeChoice scheme={props.scheme} onScheme={props.onScheme} />
+        <LanguageChoice />
         <KeptNote kept={props.kept} />
       </div>
     </header>

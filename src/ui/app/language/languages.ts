@@ -12,6 +12,12 @@ const catalogues = new Map(
 /** The languages of the program, as BCP 47 tags. */
 export const languages: readonly string[] = [writtenIn, ...catalogues.keys()];
 
+/** A language's own name: `English`, `Español`. */
+export function languageName(tag: string): string {
+  const name = new Intl.DisplayNames([tag], { type: 'language' }).of(tag) ?? tag;
+  return name.slice(0, 1).toLocaleUpperCase(tag) + name.slice(1);
+}
+
 /** The texts of a language; undefined for the one in which the program is written. */
 export async function loadCatalogue(tag: string): Promise<Catalogue | undefined> {
   return catalogues.get(tag)?.();

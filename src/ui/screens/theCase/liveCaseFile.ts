@@ -1,4 +1,6 @@
 import { liveFile } from '../../../files/live/liveFile';
+import { livePageName } from '../../../files/live/livePageName';
+import { spokenLanguage } from '../../../language/language';
 import { liveTexts } from '../../../present/live/liveTexts';
 import { plainCase } from '../../../present/live/plainCase';
 import { preparedLine } from '../../../present/theCase/ownWordsTexts';
@@ -21,7 +23,7 @@ interface Sent extends Pick<ScreenProps, 'store' | 'plan'> {
 
 /** The page without a case, which stands beside the site's own. */
 async function emptyPage(): Promise<string> {
-  const answer = await fetch(new URL('live-page.html', document.baseURI));
+  const answer = await fetch(new URL(livePageName(spokenLanguage()?.tag), document.baseURI));
   if (!answer.ok) throw new Error(`${answer.status} ${answer.statusText}`.trim());
   return answer.text();
 }

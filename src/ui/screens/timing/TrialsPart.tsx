@@ -1,6 +1,7 @@
 import { Show, type JSX } from 'solid-js';
 import { FilePicker } from '../../kit/fields/FilePicker';
 import { NoAnswer } from '../../kit/sections/NoAnswer';
+import { inPageLanguage } from '../../app/files/shippedModels';
 import { download } from '../../app/files/saving';
 import type { Choice } from '../../app/screenProps';
 import { trialsName, usualName, type KeptTrials } from './keptTrials';
@@ -17,7 +18,7 @@ const invented = 'transplant-trials.csv';
 export function TrialsButtons(props: TrialsProps): JSX.Element {
   const loadInvented = async (): Promise<void> => {
     const { default: text } = await import('../../../../models/trials/transplant-trials.csv?raw');
-    props.kept.replace(text, invented, trialsTexts.inventedAreOpen);
+    props.kept.replace(await inPageLanguage(text), invented, trialsTexts.inventedAreOpen);
   };
   return (
     <div class="timing-buttons">
