@@ -1,16 +1,17 @@
 import { wording } from '../language/wording';
 import { describe, plain, raised, same, times } from '../core/dimension';
-import { nearest } from '../core/nearest';
 import { problem, type Problem } from '../core/problem';
 import { divide, equal, isOne, multiply, one, ratioPower } from '../core/ratio';
 import type { Unit } from '../core/unit';
+import { arityFault } from './arity';
 import type { Checked, Comparison } from './checked';
 import { leftSide, show, type Binary, type BinarySign, type Expression } from './expression';
-import type { Argument, FormulaFunction } from './function';
+import type { Argument } from './function';
 import { functions } from './functions';
 import { inScale, meetingScale, number, truth, type Measured } from './measured';
 import { mismatch } from './mismatch';
 import { Spelling } from './spelling';
+import { unknownFunction } from './unknownFunction';
 import { unknownName } from './unknownName';
 
 /** What a name stands for; `unit` is undefined for a cell with a fault that leaves its kind unknown. */
@@ -131,8 +132,9 @@ class Checker {
     for (const part of measured) {
       if (dimension === undefined || part.dimension === undefined || same(part.dimension, dimension)) continue;
       const naming = this.spelling.naming();
-      const units = wording`${describe(dimension, naming)} and ${describe(part.dimension, naming)}`;
-      refuse('unit-mixed', wording`${units} do not go together`, at, mismatch(part.dimension, dimension, naming));
+      const [first, other] = [describe(dimension, naming), describe(part.dimension, naming)];
+      const what = wording`${first} and ${other} do not go together`;
+      refuse('unit-mixed', what, at, mismatch(part.dimension, dimension, naming));
     }
     const scale = meetingScale(measured);
     const factored = measured.some((part) => part.factored);
@@ -180,16 +182,21 @@ class Checker {
 
   private call(expression: Expression & { kind: 'call' }): Measured {
     const fn = functions.get(expression.name);
-    if (fn === undefined) throw new Refusal(this.unknownFunction(expression.name));
-    checkArity(fn, expression);
+    if (fn === undefined)
+      throw new Refusal(unknownFunction(expression.name, this.scope.find(expression.name) !== undefined));
+    const miscounted = arityFault(fn, expression.args.length);
+    if (miscounted !== undefined) refuse('arity', miscounted, expression, wording`Its form is ${fn.signature}.`);
     const args = expression.args.map((arg) => this.number(arg));
-    const typing = fn.typing(args.map((arg, i) => argument(arg, expression.args[i])));
+    const typing = fn.typing(
+      args.map((arg, i) => argument(arg, expression.args[i])),
+      fn.name,
+    );
     if (typeof typing === 'string') {
       const naming = this.spelling.naming();
       const units = args.map((arg) => describe(arg.dimension ?? plain, naming)).join(', ');
       return refuse(
         'function-unit',
-        wording`${fn.name} ${typing}; here: ${units}`,
+        wording`${typing}; here: ${units}`,
         expression,
         wording`Its form is ${fn.signature}.`,
       );
@@ -199,20 +206,6 @@ class Checker {
     }
     const met = this.meet(args, expression);
     return number({ op: 'call', fn, args: met.nodes }, typing.dimension, met.scale, met.factored);
-  }
-
-  private unknownFunction(name: string): Problem {
-    if (this.scope.find(name) !== undefined) {
-      return problem(
-        'function-name',
-        wording`not a function: ${name}. It is a cell; write * before the bracket to multiply.`,
-        { text: name },
-      );
-    }
-    const near = nearest(name, functions.keys());
-    const fix =
-      near === undefined ? wording`Known are ${[...functions.keys()].join(', ')}.` : wording`Did you mean ${near}?`;
-    return problem('function-name', wording`function not known: ${name}. ${fix}`, { text: name });
   }
 }
 
@@ -260,20 +253,6 @@ function wholeLiteral(expression: Expression | undefined): number | undefined {
 
 function argument(measured: Measured, expression: Expression | undefined): Argument {
   return { dimension: measured.dimension, factored: measured.factored, literal: wholeLiteral(expression) };
-}
-
-function checkArity(fn: FormulaFunction, expression: Expression & { kind: 'call' }): void {
-  const [least, most] = fn.arity;
-  const count = expression.args.length;
-  if (count >= least && count <= most) return;
-  const wanted =
-    most === Infinity ? wording`at least ${least}` : least === most ? String(least) : wording`${least} to ${most}`;
-  refuse(
-    'arity',
-    wording`${fn.name} takes ${wanted} value${wanted.endsWith('1') ? '' : 's'}, not ${count}`,
-    expression,
-    wording`Its form is ${fn.signature}.`,
-  );
 }
 
 /** A formula that passed, with its kind; `node` gives a number in the wanted unit, or true or false. */

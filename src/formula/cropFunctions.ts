@@ -27,17 +27,17 @@ function expectedUses<T>(m: Arithmetic<T>, args: readonly T[]): T {
   return m.divide(m.negate(m.growth(m.negate(loss), life)), loss);
 }
 
-function batchRule([boards, interval, ...stages]: readonly Argument[]): Typing | string {
+function batchRule([boards, interval, ...stages]: readonly Argument[], name: string): Typing | string {
   if (stages.length % 3 !== 0)
-    return wording`takes boards and interval, then time, density and survival for each stage`;
+    return wording`${name} takes boards and interval, then time, density and survival for each stage`;
   const column = (i: number): Argument[] => stages.filter((_, k) => k % 3 === i);
   const density = column(1).find((arg) => arg.dimension !== undefined)?.dimension ?? plain;
   if (!fits(interval, cropTime) || !column(0).every((arg) => fits(arg, cropTime)))
-    return wording`takes its interval and times in day or week`;
-  if (!column(1).every((arg) => fits(arg, density))) return wording`takes densities of one kind only`;
-  if (!column(2).every(isPlain)) return wording`takes survivals as plain shares`;
+    return wording`${name} takes its interval and times in day or week`;
+  if (!column(1).every((arg) => fits(arg, density))) return wording`${name} takes densities of one kind only`;
+  if (!column(2).every(isPlain)) return wording`${name} takes survivals as plain shares`;
   const result = { dimension: times(boards?.dimension ?? plain, density), factored: false, literal: undefined };
-  return inBaseUnits(isCount(result), result.dimension, wording`takes boards and plants per board as counts`);
+  return inBaseUnits(isCount(result), result.dimension, wording`${name} takes boards and plants per board as counts`);
 }
 
 function batchReason([, interval = NaN, ...stages]: readonly number[]): Reason {
@@ -73,9 +73,9 @@ export const cropFunctions = [
       },
     ],
     arity: [2, 2],
-    typing: ([loss, life]) => {
+    typing: ([loss, life], name) => {
       const right = loss !== undefined && life !== undefined && isPlain(loss) && isCount(life);
-      return inBaseUnits(right, life?.dimension, wording`takes a share and a plain number or count of uses`);
+      return inBaseUnits(right, life?.dimension, wording`${name} takes a share and a plain number or count of uses`);
     },
     compute: expectedUses,
     reason: ([loss = NaN]) =>
@@ -92,7 +92,8 @@ export const cropFunctions = [
       { formula: 'learning_factor(1, 7)', gives: '1' },
     ],
     arity: [2, 2],
-    typing: (args) => inBaseUnits(args.every(isCount), plain, wording`takes plain numbers or counts only`),
+    typing: (args, name) =>
+      inBaseUnits(args.every(isCount), plain, wording`${name} takes plain numbers or counts only`),
     compute: (m, args) => {
       const exponent = m.divide(m.logarithm(nth(args, 0)), m.logarithm(m.whole(2)));
       return m.toNumber(nth(args, 1)) > 0 ? m.power(nth(args, 1), exponent) : m.whole(NaN);

@@ -36,8 +36,8 @@ export interface FormulaFunction {
   readonly examples: readonly Example[];
   /** Least and most arguments. */
   readonly arity: readonly [least: number, most: number];
-  /** The dimension of the result, or what is wrong with the arguments. */
-  typing(args: readonly Argument[]): Typing | string;
+  /** The dimension of the result, or what is wrong with the arguments, as a clause about the function of that name. */
+  typing(args: readonly Argument[], name: string): Typing | string;
   /** NaN where it cannot be computed. */
   compute<T>(arithmetic: Arithmetic<T>, args: readonly T[]): T;
   /** Why known arguments gave no value. */

@@ -21,25 +21,25 @@ type UnitRule = Pick<FormulaFunction, 'units' | 'typing'>;
 /** Arguments of one dimension, which the result keeps. */
 const keepsKind: UnitRule = {
   units: wording`Takes values of one kind in any unit, and gives that kind.`,
-  typing: (args) => {
+  typing: (args, name) => {
     const dimension = args.find((arg) => arg.dimension !== undefined)?.dimension;
     const alike = dimension === undefined || args.every((arg) => fits(arg, dimension));
-    return alike ? { dimension, scale: 'common' } : wording`takes values of one kind only`;
+    return alike ? { dimension, scale: 'common' } : wording`${name} takes values of one kind only`;
   },
 };
 
 const plainOnly: UnitRule = {
   units: wording`Takes plain numbers and gives a plain number.`,
-  typing: (args) => inBaseUnits(args.every(isPlain), plain, wording`takes plain numbers only`),
+  typing: (args, name) => inBaseUnits(args.every(isPlain), plain, wording`${name} takes plain numbers only`),
 };
 
-function wholeRule([value]: readonly Argument[]): Typing | string {
+function wholeRule([value]: readonly Argument[], name: string): Typing | string {
   if (value?.factored === true && isCount(value))
-    return wording`does not round a value whose unit carries a factor; divide by a cell in that unit first`;
+    return wording`${name} does not round a value whose unit carries a factor; divide by a cell in that unit first`;
   return inBaseUnits(
     value !== undefined && isCount(value),
     value?.dimension,
-    wording`takes plain numbers or counts only`,
+    wording`${name} takes plain numbers or counts only`,
   );
 }
 
@@ -48,11 +48,11 @@ const countOnly: UnitRule = {
   typing: wholeRule,
 };
 
-function roundRule(args: readonly Argument[]): Typing | string {
+function roundRule(args: readonly Argument[], name: string): Typing | string {
   const decimals = args[1];
   const allowed =
     decimals === undefined || (decimals.literal !== undefined && decimals.literal >= 0 && decimals.literal <= 15);
-  return allowed ? wholeRule(args) : wording`takes its decimals as a written whole number from 0 to 15`;
+  return allowed ? wholeRule(args, name) : wording`${name} takes its decimals as a written whole number from 0 to 15`;
 }
 
 const noLogarithm = (): Reason => outside(wording`logarithm of a number not above 0`);
@@ -119,9 +119,9 @@ export const mathFunctions = [
     ],
     arity: [1, 1],
     compute: (m, args) => m.squareRoot(nth(args, 0)),
-    typing: ([x]) => {
+    typing: ([x], name) => {
       const half = x?.dimension === undefined ? plain : halved(x.dimension);
-      return inBaseUnits(half !== undefined, half, wording`takes a value whose unit has even powers only`);
+      return inBaseUnits(half !== undefined, half, wording`${name} takes a value whose unit has even powers only`);
     },
     reason: () => outside(wording`square root of a negative number`),
   }),

@@ -13,11 +13,9 @@ function ratePeriods([rate, periods]: readonly Argument[]): boolean | undefined 
   return fits(rate, perYear) && fits(periods, years) ? true : undefined;
 }
 
-const annuityUnits = wording`Takes two plain numbers, or a rate in %/year and a time in year;`;
-
-function annuityRule(args: readonly Argument[], dimension: Dimension): Typing | string {
+function annuityRule(args: readonly Argument[], dimension: Dimension, name: string): Typing | string {
   const dated = ratePeriods(args);
-  const wrong = wording`takes two plain numbers, or a rate in %/year and a time in year`;
+  const wrong = wording`${name} takes two plain numbers, or a rate in %/year and a time in year`;
   return inBaseUnits(dated !== undefined, dated ? dimension : plain, wrong);
 }
 
@@ -44,7 +42,7 @@ export const moneyFunctions = [
     name: 'capital_recovery',
     signature: 'capital_recovery(rate, n)',
     summary: wording`Payment per period that repays 1 over n periods (factor A/P); rate 0 gives 1/n.`,
-    units: wording`${annuityUnits} then it gives 1/year, so that a price times it is money a year.`,
+    units: wording`Takes two plain numbers, or a rate in %/year and a time in year; then it gives 1/year, so that a price times it is money a year.`,
     examples: [
       { formula: 'capital_recovery(0, 4)', gives: '0.25' },
       { formula: 'capital_recovery(1, 1)', gives: '2' },
@@ -56,7 +54,7 @@ export const moneyFunctions = [
       },
     ],
     arity: [2, 2],
-    typing: (args) => annuityRule(args, perYear),
+    typing: (args, name) => annuityRule(args, perYear, name),
     compute: (m, args) => m.divide(m.whole(1), annuity(m, nth(args, 0), nth(args, 1))),
     reason: annuityReason,
   }),
@@ -64,7 +62,7 @@ export const moneyFunctions = [
     name: 'annuity_factor',
     signature: 'annuity_factor(rate, n)',
     summary: wording`Value now of 1 per period for n periods (factor P/A); rate 0 gives n.`,
-    units: wording`${annuityUnits} then it gives year, so that money a year times it is money now.`,
+    units: wording`Takes two plain numbers, or a rate in %/year and a time in year; then it gives year, so that money a year times it is money now.`,
     examples: [
       { formula: 'annuity_factor(0, 4)', gives: '4' },
       { formula: 'annuity_factor(1, 1)', gives: '0.5' },
@@ -76,7 +74,7 @@ export const moneyFunctions = [
       },
     ],
     arity: [2, 2],
-    typing: (args) => annuityRule(args, years),
+    typing: (args, name) => annuityRule(args, years, name),
     compute: (m, args) => annuity(m, nth(args, 0), nth(args, 1)),
     reason: annuityReason,
   }),

@@ -47,7 +47,10 @@ function formsOf(fn: FormulaFunction): Form[] {
   const [least, most] = fn.arity;
   const counts = Array.from({ length: Math.min(most, Math.max(least, 3)) - least + 1 }, (_, i) => least + i);
   return counts.flatMap(choices).flatMap((chosen) => {
-    const typed = fn.typing(chosen.map((slot) => slots[slot]));
+    const typed = fn.typing(
+      chosen.map((slot) => slots[slot]),
+      fn.name,
+    );
     if (typeof typed === 'string' || typed.dimension === undefined) return [];
     return [{ slots: chosen, dimension: typed.dimension, keeps: typed.scale === 'common' }];
   });

@@ -17,14 +17,17 @@ export interface HelpSection {
   readonly items: readonly HelpItem[];
 }
 
-const truths = { true: 'true', false: 'false' } as const;
+function truth(holds: boolean): string {
+  return holds ? wording`true` : wording`false`;
+}
 
 /** `min(a, b) gives 2 head, with a = 2 head and b = 3 head`. */
 function exampleLine({ formula, given, value, unit }: WorkedExample, format: Format): string {
-  const result =
-    typeof value === 'boolean' ? truths[`${value}`] : [format.value(value, undefined), unit].join(' ').trim();
+  const result = typeof value === 'boolean' ? truth(value) : [format.value(value, undefined), unit].join(' ').trim();
   const inputs = given.map(({ name, number, unit: of }) => [name, '=', format.written(number), of].join(' ').trim());
-  return wording`${formula} gives ${result}${inputs.length > 0 ? wording`, with ${inputs.join(', ')}` : ''}`;
+  return inputs.length > 0
+    ? wording`${formula} gives ${result}, with ${inputs.join(', ')}`
+    : wording`${formula} gives ${result}`;
 }
 
 function unitText({ name, factor, base }: UnitHelp): string {

@@ -26,7 +26,7 @@ const cost: ExampleCell = ['cost', '0.65', 'EUR/head'];
 const market: ExampleCell = ['market', '4500', 'head/week'];
 
 function comparison(sign: string, meaning: string, gives: 'true' | 'false'): Operator {
-  const example = { formula: wording`stay ${sign} turnaround`, gives, cells: [week, day] };
+  const example = { formula: `stay ${sign} turnaround`, gives, cells: [week, day] };
   return { sign, meaning, precedence: 6, takes: compares, example };
 }
 

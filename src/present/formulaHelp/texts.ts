@@ -1,7 +1,7 @@
 import { wording } from '../../language/wording';
 
 /** Id of the help on formulas on the page on methods; links use it. */
-export const formulaHelpEntry = wording`formulas`;
+export const formulaHelpEntry = 'formulas';
 
 /** Words round the help on formulas. */
 export const formulaHelpTexts = {

@@ -20,7 +20,10 @@ export interface UnitKind {
   readonly units: readonly UnitHelp[];
 }
 
-/** Kinds in the order in which they are read: what a unit's base kinds are, how it is called, its base in words. */
+/**
+ * Kinds in the order in which they are read: what a unit's base kinds are (blank for a plain number), how it is called,
+ * its base in words.
+ */
 const kinds: readonly (readonly [dimension: string, kind: string, base: string, note: string])[] = [
   ['s', wording`clock time`, 's', wording`Seconds and hours of hands and machines.`],
   ['day', wording`crop time`, 'day', wording`How long plants stand. Never turns into clock time or years by itself.`],
@@ -30,19 +33,14 @@ const kinds: readonly (readonly [dimension: string, kind: string, base: string, 
     'year',
     wording`What a budget counts by. How many weeks it has is an entry: 52 week/year.`,
   ],
-  ['m', 'length', 'm', wording`To a power it is an area or a volume: m^2, ft^3.`],
-  ['m^2', 'area', 'm^2', wording`Powers of lengths as well. The acre is the international one.`],
-  ['m^3', 'volume', 'm^3', wording`Powers of lengths as well. The gallon is that of the United States.`],
-  ['kg', 'mass', 'kg', ''],
-  ['W', 'power', 'W', wording`Power times clock time is energy.`],
-  ['W*s', 'energy', 'J', ''],
+  ['m', wording`length`, 'm', wording`To a power it is an area or a volume: m^2, ft^3.`],
+  ['m^2', wording`area`, 'm^2', wording`Powers of lengths as well. The acre is the international one.`],
+  ['m^3', wording`volume`, 'm^3', wording`Powers of lengths as well. The gallon is that of the United States.`],
+  ['kg', wording`mass`, 'kg', ''],
+  ['W', wording`power`, 'W', wording`Power times clock time is energy.`],
+  ['W*s', wording`energy`, 'J', ''],
   ['K', wording`temperature difference`, 'K', wording`Degrees warmer or colder, not a reading of a thermometer.`],
-  [
-    wording`a plain number`,
-    'factor',
-    '',
-    wording`Stands for a plain number: 5 % is 0.05, and 2 thousand*plant is 2000 plant.`,
-  ],
+  ['', wording`factor`, '', wording`Stands for a plain number: 5 % is 0.05, and 2 thousand*plant is 2000 plant.`],
 ];
 
 interface Measured extends UnitHelp {
@@ -52,7 +50,7 @@ interface Measured extends UnitHelp {
 function measured({ name, factor }: { readonly name: string; readonly factor: string }): Measured {
   const unit = parseUnit(name, new Set());
   if ('code' in unit) throw new Error(unit.message);
-  const dimension = describe(unit.dimension);
+  const dimension = unit.dimension.size === 0 ? '' : describe(unit.dimension);
   const base = kinds.find(([known]) => known === dimension)?.[2] ?? dimension;
   return { name, factor, base, dimension };
 }
@@ -66,14 +64,14 @@ function currencyKind(): UnitKind {
   const codes = Object.values(currencies.minorUnits).flatMap((text) => text.split(' '));
   const units = codes.toSorted().map((name) => ({ name, factor: '1', base: name }));
   return {
-    kind: 'currency',
+    kind: wording`currency`,
     note: wording`ISO 4217 codes. None turns into another: a rate is an entry in USD/EUR.`,
     units,
   };
 }
 
 const counts: UnitKind = {
-  kind: 'count',
+  kind: wording`count`,
   note: wording`Any other noun in small letters, one of it: plant, head, board, bed, plug. It is known once it stands in the unit of an input.`,
   units: [],
 };

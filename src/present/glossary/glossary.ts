@@ -22,12 +22,12 @@ export const glossary: readonly Explained[] = [
     on: ['numbers', 'beds'],
   },
   {
-    word: 'board-week',
+    word: wording`board-week`,
     means: wording`One board lying on the water for one week. What a plant costs in room, and what room has to earn.`,
     on: ['numbers', 'beds', 'what matters'],
   },
   {
-    word: 'interval',
+    word: wording`interval`,
     means: wording`The days from one sowing to the next.`,
     on: ['numbers', 'beds'],
   },
@@ -37,7 +37,7 @@ export const glossary: readonly Explained[] = [
     on: ['numbers', 'plans', 'what matters', 'breakeven', 'how sure', 'the case'],
   },
   {
-    word: 'range',
+    word: wording`range`,
     means: wording`The lowest and the highest number that you hold possible for an entry. All charts of risk go by it.`,
     on: ['numbers', 'what matters', 'breakeven', 'how sure'],
   },
@@ -47,22 +47,22 @@ export const glossary: readonly Explained[] = [
     on: ['what matters'],
   },
   {
-    word: 'flips',
+    word: wording`flips`,
     means: wording`The answer changes sides: what paid no longer pays, or the other way round.`,
     on: ['what matters', 'breakeven', 'the case'],
   },
   {
-    word: 'ties',
+    word: wording`ties`,
     means: wording`Two choices come to the same money, so that it does not matter which one is taken.`,
     on: ['numbers', 'breakeven', 'how sure', 'the case'],
   },
   {
-    word: 'breakeven',
+    word: wording`breakeven`,
     means: wording`The number of an entry at which the result reaches the target, or at which two plans tie.`,
     on: ['breakeven', 'the case'],
   },
   {
-    word: 'draw',
+    word: wording`draw`,
     means: wording`One try: every unsure entry gets a number from its range by chance, and the result is worked out. Many draws show how often something happens.`,
     on: ['how sure', 'the case'],
   },
@@ -92,7 +92,7 @@ export const glossary: readonly Explained[] = [
     on: ['the case'],
   },
   {
-    word: 'payback',
+    word: wording`payback`,
     means: wording`The years until the yearly gain has paid for what was bought, here with interest unless it says without.`,
     on: ['the case'],
   },

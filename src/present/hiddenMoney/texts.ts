@@ -23,9 +23,12 @@ export function effectPhrase(
   effect: Effect,
   format: Format,
 ): Phrase {
-  const subject = isDifference ? say`the difference in ${plainly(result.label)}` : plainly(result.label);
-  const now = format.value(effect.now, result.unit);
-  return say`${were}, ${subject} would be ${spoken(effect.then, result.unit, format)} instead of ${plainly(now)}.`;
+  const label = plainly(result.label);
+  const now = plainly(format.value(effect.now, result.unit));
+  const then = spoken(effect.then, result.unit, format);
+  return isDifference
+    ? say`${were}, the difference in ${label} would be ${then} instead of ${now}.`
+    : say`${were}, ${label} would be ${then} instead of ${now}.`;
 }
 
 /** Two plans whose crops take a different time. */
@@ -49,13 +52,14 @@ export function timeChangedPhrase(
   last: Cell | undefined,
   format: Format,
 ): LinkedPhrase {
-  const way = now.lt(before) ? plainly(wording`shorter`) : plainly(wording`longer`);
   const [by, from, to] = [now.minus(before).abs(), before, now].map((time) => plainly(days(time, format))) as [
     Phrase,
     Phrase,
     Phrase,
   ];
-  const head = say`The last change made the crop of ${plan} ${by} ${way} from set-out to harvest (${from} before, ${to} now)`;
+  const head = now.lt(before)
+    ? say`The last change made the crop of ${plan} ${by} shorter from set-out to harvest (${from} before, ${to} now)`
+    : say`The last change made the crop of ${plan} ${by} longer from set-out to harvest (${from} before, ${to} now)`;
   if (last === undefined) return [...head, ...plainly('.')];
   return sayLinked`${head}: should ${link(last.label)} make up for it?`;
 }
@@ -63,9 +67,10 @@ export function timeChangedPhrase(
 /** A guess that stands at nothing although it may be more. */
 export function freePhrase(cell: Cell, of: { cell: Cell; value: Decimal } | undefined, format: Format): LinkedPhrase {
   const high = spoken(cell.range?.high ?? decimal(0), cell.unit, format);
-  const stands = sayLinked`${link(cell.label)} stands at 0, and may be as much as ${high}`;
-  if (of === undefined) return [...stands, ...plainly('.')];
-  return [...stands, ...say`, while ${plainly(of.cell.label)} is ${spoken(of.value, of.cell.unit, format)}.`];
+  const name = link(cell.label);
+  if (of === undefined) return sayLinked`${name} stands at 0, and may be as much as ${high}.`;
+  const [other, value] = [plainly(of.cell.label), spoken(of.value, of.cell.unit, format)];
+  return sayLinked`${name} stands at 0, and may be as much as ${high}, while ${other} is ${value}.`;
 }
 
 /** A check that does not hold unless an entry is 0. */

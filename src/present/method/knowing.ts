@@ -30,7 +30,7 @@ export const knowing: Chapter = {
       id: 'knowing one',
       what: wording`Worth of knowing one entry`,
       how: wording`On half of the draws the result is fitted as a polynomial of the chance at which the entry was drawn; this says for which values to go ahead. The gain of that rule is measured on the other half, and the other way round.`,
-      formulas: [wording`*V*_{i} = E[ max(0, E[*d* | *x*_{i}]) ] − max(0, E[*d*])`],
+      formulas: ['*V*_{i} = E[ max(0, E[*d* | *x*_{i}]) ] − max(0, E[*d*])'],
       design: wording`Up to 128 bins of equal chance with at least 64 draws each (2 for a range of two values), a polynomial of degree 8 at most, two halves.`,
       source: wording`After Strong, Oakley & Brennan, Medical Decision Making 34 (2014) 311–326; degree by Mallows’ Cp, Technometrics 15 (1973) 661–675; fit: Forsythe, Journal of SIAM 5 (1957) 74–88.`,
       limits: wording`It errs low, by what the fitted rule loses against the best one. A worth within two standard errors of 0 is told as none. Entries may be tied: it counts what the one tells of the others.`,

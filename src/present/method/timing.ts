@@ -21,7 +21,7 @@ export const timing: Chapter = {
       what: wording`How sure the seconds are`,
       how: wording`How far each batch lies from what its plants would take at the mean gives the standard error of the ratio; Student’s t for one batch fewer than there are makes an interval of it. Where all batches have the same number of plants it is the usual interval of a mean.`,
       formulas: [
-        wording`*SE*^{2} = Σ (*y* − *R* *x*)^{2} / (*n* (*n* − 1) *x̄*^{2})`,
+        '*SE*^{2} = Σ (*y* − *R* *x*)^{2} / (*n* (*n* − 1) *x̄*^{2})',
         wording`from *R* − *t* *SE* to *R* + *t* *SE*; *t* of Student with *n* − 1 degrees of freedom`,
       ],
       design: wording`t is found by Newton’s method on the incomplete beta function, to 12 digits.`,
