@@ -30,27 +30,47 @@ function plainText(typed: string, { decimal, group }: Format['marks']): string |
   return (sign === '-' ? '-' : '') + (digits || '0') + (part ? `.${part}` : '') + power.replace('\u2212', '-');
 }
 
+/** The only point or comma of a number that it may part either thousands or decimals: that of `1,234`. */
+function doubtfulMark(typed: string): string | undefined {
+  return /^[-+]?[1-9]\d{0,2}([.,])\d{3}$/.exec(typed)?.[1];
+}
+
+function twoWays(typed: string, mark: string, { marks }: Format): Problem {
+  const thousands = typed.replace(mark, '');
+  // A fourth decimal leaves no doubt.
+  const decimals = `${typed.replace(mark, marks.decimal)}0`;
+  const message = wording`read two ways: ${typed}. Write ${thousands} if the mark parts thousands, ${decimals} if it parts decimals.`;
+  return problem('number-two-ways', message, { text: typed });
+}
+
 function noNumber(typed: string, format: Format): Problem {
   const { decimal } = format.marks;
   const other = decimal === ',' ? '.' : ',';
   const isOtherMark = new RegExp(`^[-+]?\\d*${escaped(other)}\\d+$`).test(typed);
+  const told = { text: typed };
   if (isOtherMark) {
-    const what = other === ',' ? wording`decimal comma` : wording`decimal point`;
-    return problem('number-text', wording`${what}: ${typed}. Write ${typed.replace(other, decimal)}.`, { text: typed });
+    const fixed = typed.replace(other, decimal);
+    return other === ','
+      ? problem('number-text', wording`decimal comma: ${typed}. Write ${fixed}.`, told)
+      : problem('number-text', wording`decimal point: ${typed}. Write ${fixed}.`, told);
   }
-  const fix = wording`Write digits, as in ${format.written('1234.5')}.`;
-  return problem('number-text', wording`not a number: ${typed}. ${fix}`, { text: typed });
+  return problem('number-text', wording`not a number: ${typed}. Write digits, as in ${format.written('1234.5')}.`, told);
 }
 
 /**
- * A number as a person types it, with the locale's decimal mark and with or without marks of thousands.
+ * A number as a person types it, with the locale's decimal mark and with or without marks of thousands. One that
+ * another locale would read as another number, such as `1,234`, is taken only where the field itself has just shown how
+ * the mark is meant.
+ * @param standing the number over which it is typed, as model files write it; blank without one
  * @returns the number's text as model files write it, or what is wrong with what was typed
  */
-export function typedNumber(typed: string, format: Format): { readonly text: string } | Problem {
+export function typedNumber(typed: string, format: Format, standing = ''): { readonly text: string } | Problem {
   const trimmed = typed.trim().replace(minusSigns, '-');
   if (trimmed === '') {
     return problem('number-blank', wording`no number: blank. Enter one, or press Escape for the last one.`);
   }
+  const mark = doubtfulMark(trimmed);
+  if (mark !== undefined && !format.written(standing).includes(mark)) return twoWays(trimmed, mark, format);
   const text = plainText(trimmed, format.marks);
   if (text === undefined) return noNumber(trimmed, format);
   const read = readNumber(text);

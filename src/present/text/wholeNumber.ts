@@ -18,7 +18,8 @@ export function typedWhole(
   { least, most }: WholeLimits,
   format: Format,
 ): { readonly number: number } | { readonly fault: string } {
-  const read = typedNumber(typed, format);
+  // Where only whole numbers can stand, the mark of thousands has one meaning.
+  const read = typedNumber(typed, format, String(drawLimits.most));
   if (!('text' in read)) return { fault: read.message };
   const number = Number(read.text);
   if (Number.isInteger(number) && number >= least && number <= most) return { number };

@@ -18,7 +18,7 @@ interface NumberFieldProps {
 /** A number that a screen asks for; what is not valid stays in the field and is explained, the last number stands. */
 export function NumberField(props: NumberFieldProps): JSX.Element {
   const read = (typed: string): { text: string } | { fault: string } => {
-    const found = typedNumber(typed, localFormat);
+    const found = typedNumber(typed, localFormat, props.text);
     if (!('text' in found)) return { fault: found.message };
     const fault = props.refuse?.(found.text) ?? '';
     return fault === '' ? found : { fault };

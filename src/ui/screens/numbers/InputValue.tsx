@@ -42,7 +42,7 @@ export function InputValue(props: InputValueProps): JSX.Element {
     key: target,
     committed: () => props.content.text,
     show: (text) => localFormat.written(text),
-    read: (typed) => typedNumber(typed, localFormat),
+    read: (typed) => typedNumber(typed, localFormat, props.content.text),
   });
   const place = createMemo(() => decimalsOf(field.text()));
   const name = (): string => fieldName(props.cell, props.remark);

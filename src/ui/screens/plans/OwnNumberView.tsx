@@ -104,7 +104,7 @@ function OwnField(props: OwnFieldProps): JSX.Element {
     key: () => props.place,
     committed: () => props.own.own,
     show: () => localFormat.written(standing()),
-    read: (typed) => typedNumber(typed, localFormat),
+    read: (typed) => typedNumber(typed, localFormat, standing()),
   });
   return (
     <>

@@ -27,7 +27,7 @@ function shownText(text: string, kind: 'number' | 'text'): string {
 export function BatchField(props: BatchFieldProps): JSX.Element {
   const [typed, setTyped] = createSignal<string>();
   const take = (text: string): void => {
-    const read = props.kind === 'number' ? typedNumber(text, localFormat) : undefined;
+    const read = props.kind === 'number' ? typedNumber(text, localFormat, props.text) : undefined;
     const meant = read !== undefined && 'text' in read ? read.text : text;
     if (meant !== props.text) props.onText(meant);
   };
