@@ -105,8 +105,9 @@ function sampleSentence(model: Model): string {
   const { takenOver, unsourced } = figureTally(figures);
   const left = takenOver + unsourced;
   if (left === 0) return wording`All ${figures.length} figures that this rests on are yours.`;
-  const are = left === 1 ? 'is' : 'are';
-  return wording`${left} of the ${figures.length} figures that this rests on ${are} not yours yet: taken from the sample farm, or left open. The finished model lists them, with one press for each.`;
+  return left === 1
+    ? wording`1 of the ${figures.length} figures that this rests on is not yours yet: taken from the sample farm, or left open. The finished model lists them, with one press for each.`
+    : wording`${left} of the ${figures.length} figures that this rests on are not yours yet: taken from the sample farm, or left open. The finished model lists them, with one press for each.`;
 }
 
 /** The results of a farm's model, as they are shown beside the questions. */
