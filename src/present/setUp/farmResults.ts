@@ -80,10 +80,11 @@ function gainSentence(model: Model, values: readonly Values[], format: Format): 
 function crowdingSentence(model: Model, values: readonly Values[], format: Format): string[] {
   const crowded = valueOf(model, values, 1, 'crowded_days');
   const loss = valueOf(model, values, 1, 'crowding_loss');
-  if (crowded === undefined || crowded.lt(1) || loss?.isZero() !== true) return [];
+  const cell = cellNamed(model, 'crowding_loss');
+  if (cell === undefined || crowded === undefined || crowded.lt(1) || loss?.isZero() !== true) return [];
   const long = days(crowded.round(), format);
   return [
-    wording`By the sample’s guess of how plants spread, leaves touch for the last ${long} in the nursery. That costs nothing here until you say what it costs: “Lost from the price for each crowded day”.`,
+    wording`By the sample’s guess of how plants spread, leaves touch for the last ${long} in the nursery. That costs nothing here until you say what it costs: “${cell.label}”.`,
   ];
 }
 
