@@ -56,10 +56,10 @@ export function caseSentence(made: CaseBudget, { plan, against }: Names, format:
   const text = (value: Decimal): string => money(value.abs(), decimals, currency, format);
   const parts = say`${takenInClause(takenIn, text(takenIn))}, ${spentClause(spent, text(spent))}`;
   if (netChange.isZero()) return say`${plan} in place of ${against} comes to the same: ${parts}.`;
-  const [net, a] = [text(netChange), plainly(` ${period(made)}`)];
+  const [net, time] = [text(netChange), plainly(` ${period(made)}`)];
   return netChange.gt(0)
-    ? say`${plan} in place of ${against} adds ${net}${a}: ${parts}.`
-    : say`${plan} in place of ${against} loses ${net}${a}: ${parts}.`;
+    ? say`${plan} in place of ${against} adds ${net}${time}: ${parts}.`
+    : say`${plan} in place of ${against} loses ${net}${time}: ${parts}.`;
 }
 
 /** Why a line has no value. */
