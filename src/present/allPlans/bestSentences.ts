@@ -7,7 +7,7 @@ import { capital, distance, type Moved } from '../breakeven/answer';
 import type { Format } from '../text/numberFormat';
 import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
-import type { NamedPlan } from './plans';
+import { bestOfResult, type NamedPlan } from './plans';
 
 /** Which plan is the best where, as one input moves. */
 export interface BestPlanContext {
@@ -41,35 +41,43 @@ function at(x: Decimal, { moved }: BestPlanContext, format: Format): string {
 
 function namesOf({ plans }: BestPlanContext, best: readonly number[]): Phrase {
   const names = listed(best.map((plan) => plans[plan]?.name ?? ''));
-  return best.length > 1 ? [...names, ...plainly(wording` alike`)] : names;
+  return best.length > 1 ? say`${names} alike` : names;
 }
 
 /** `Foam cube has the lowest Cost of a plant`. */
 function claim(matter: BestPlanContext, best: readonly number[]): Phrase {
   if (best.length === 0) return say`no plan has a ${matter.result.label} that can be computed`;
-  return say`${namesOf(matter, best)} ${plainly(wording`${best.length > 1 ? 'have' : 'has'} the ${matter.way}`)} ${matter.result.label}`;
+  const [names, most] = [
+    listed(best.map((plan) => matter.plans[plan]?.name ?? '')),
+    bestOfResult(matter.way, matter.result.label),
+  ];
+  return best.length > 1 ? say`${names} alike have ${most}` : say`${names} has ${most}`;
 }
 
 function inShort(matter: BestPlanContext, best: readonly number[]): Phrase {
   return best.length === 0 ? plainly(wording`none that can be computed`) : namesOf(matter, best);
 }
 
-function between(matter: BestPlanContext, from: Decimal, to: Decimal, format: Format): Phrase {
-  return say`between ${format.value(from.toSignificantDigits(10), matter.moved.cell.unit)} and ${at(to, matter, format)}`;
+function bare(x: Decimal, { moved }: BestPlanContext, format: Format): string {
+  return format.value(x.toSignificantDigits(10), moved.cell.unit);
+}
+
+/** What stretches of an input say, one behind another. */
+function inARow(stretches: readonly Phrase[]): Phrase {
+  return stretches.reduce((before, next) => say`${before}; ${next}`);
 }
 
 function oneByOne(matter: BestPlanContext, format: Format): Phrase {
   const { stretches } = matter;
   const isTold = stretches.findIndex(({ best }) => best.length > 0);
-  return stretches.flatMap(({ to, best, isBehind }, i): Phrase => {
+  const each = stretches.map(({ to, best, isBehind }, i): Phrase => {
     const said = i === isTold || best.length === 0 ? claim(matter, best) : inShort(matter, best);
-    const next = stretches[i + 1];
-    if (i === 0)
-      return say`${plainly(next?.isBehind === true ? wording`Up to` : wording`Below`)} ${at(to, matter, format)}, ${said}`;
-    const start = isBehind ? wording`above that` : wording`from there`;
-    if (next === undefined) return say`; ${plainly(isBehind ? start : wording`from there on`)}, ${said}`;
-    return say`; ${plainly(start)} to ${at(to, matter, format)}, ${said}`;
+    const [next, end] = [stretches[i + 1], at(to, matter, format)];
+    if (i === 0) return next?.isBehind === true ? say`Up to ${end}, ${said}` : say`Below ${end}, ${said}`;
+    if (next === undefined) return isBehind ? say`above that, ${said}` : say`from there on, ${said}`;
+    return isBehind ? say`above that to ${end}, ${said}` : say`from there to ${end}, ${said}`;
   });
+  return say`${inARow(each)}.`;
 }
 
 function around({ stretches, moved }: BestPlanContext): BestStretch | undefined {
@@ -81,15 +89,16 @@ function found(matter: BestPlanContext, format: Format): Phrase {
   const [first] = stretches;
   const last = stretches.at(-1);
   if (first === undefined || last === undefined) return [];
-  const over = between(matter, first.from, last.to, format);
-  if (stretches.length === 1) return capital(say`${claim(matter, first.best)} at every ${moved.cell.label} ${over}.`);
-  if (stretches.length <= mostStretches) return [...oneByOne(matter, format), ...plainly('.')];
-  const times = plainly(String(stretches.length - 1));
-  const start = say`Another plan comes to have the ${plainly(way)} ${result.label} ${times} times ${over}; the table tells where.`;
+  const [low, high] = [bare(first.from, matter, format), at(last.to, matter, format)];
+  if (stretches.length === 1)
+    return capital(say`${claim(matter, first.best)} at every ${moved.cell.label} between ${low} and ${high}.`);
+  if (stretches.length <= mostStretches) return oneByOne(matter, format);
+  const [most, times] = [bestOfResult(way, result.label), plainly(String(stretches.length - 1))];
+  const start = say`Another plan comes to have ${most} ${times} times between ${low} and ${high}; the table tells where.`;
   const here = around(matter);
   if (here === undefined) return start;
-  const stretch = capital(between(matter, here.from, here.to, format));
-  return sentences(start, say`${stretch}, around today, ${claim(matter, here.best)}.`);
+  const [from, to] = [bare(here.from, matter, format), at(here.to, matter, format)];
+  return sentences(start, say`Between ${from} and ${to}, around today, ${claim(matter, here.best)}.`);
 }
 
 /** The results of all plans today, the best first. */
@@ -108,8 +117,8 @@ function todayInOrder({ result, today, plans, way }: BestPlanContext, format: Fo
 function never({ plans, stretches }: BestPlanContext): Phrase {
   const names = plans.flatMap(({ name }, p) => (stretches.some(({ best }) => best.includes(p)) ? [] : name));
   if (names.length === 0 || stretches.length === 0) return [];
-  const verb = names.length === 1 ? wording` has it nowhere there.` : wording` have it nowhere there.`;
-  return [...listed(names, mostNames), ...plainly(verb)];
+  const shown = listed(names, mostNames);
+  return names.length === 1 ? say`${shown} has it nowhere there.` : say`${shown} have it nowhere there.`;
 }
 
 /** Which plan is the best where, and how far today’s number is from a change. */

@@ -1,12 +1,12 @@
-import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import type { Way } from '../../study/best';
 import { bestAmongNumbers } from '../../study/envelope';
+import { commonTexts } from '../text/commonTexts';
 import type { Format } from '../text/numberFormat';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
-import { bestBeyond, type NamedPlan } from './plans';
+import { bestBeyond, bestOfResult, type NamedPlan } from './plans';
 
 /** A result in every plan of a model with more than two. */
 export interface BeyondContext {
@@ -32,11 +32,10 @@ export function beyondSentence(matter: BeyondContext, format: Format): Phrase {
   const [best, ...alike] = bestBeyond(numbers, compared, way);
   if (best === undefined) return [];
   const value = spoken(numbers[best]!, result.unit, format);
-  const which = wording`has the ${way}`;
-  if (alike.length === 0)
-    return say`Plan ${lettered(plans[best]!)}, ${plainly(which)} ${result.label} of all: ${value}.`;
-  const names = [best, ...alike].flatMap((p, i) => [...plainly(i === 0 ? '' : wording` and `), ...lettered(plans[p]!)]);
-  return say`Plans ${names}, have the ${plainly(way)} ${result.label} of all: ${value}.`;
+  const most = bestOfResult(way, result.label);
+  if (alike.length === 0) return say`Plan ${lettered(plans[best]!)}, has ${most} of all: ${value}.`;
+  const names = alike.reduce((before, p): Phrase => say`${before} and ${lettered(plans[p]!)}`, lettered(plans[best]!));
+  return say`Plans ${names}, have ${most} of all: ${value}.`;
 }
 
 /** The result of the further plans in a line. */
@@ -44,13 +43,14 @@ function others({ result, plans, numbers, compared }: BeyondContext, format: For
   const further = plans.map((_plan, p) => p).filter((p) => !compared.includes(p));
   const told = further.slice(0, mostTold).flatMap((p, i): Phrase => {
     const number = numbers[p]!;
-    const value = number.isFinite() ? say`${spoken(number, result.unit, format)}` : plainly(wording`no value`);
+    const value = number.isFinite() ? say`${spoken(number, result.unit, format)}` : plainly(commonTexts.noValue);
     return say`${plainly(i === 0 ? '' : '; ')}${lettered(plans[p]!)}, ${value}`;
   });
   const rest = further.length - mostTold;
-  const more = rest > 0 ? plainly(wording`; and ${rest} more`) : [];
-  const lead = further.length === 1 ? wording`in the other plan` : wording`in the other plans`;
-  return say`${result.label} ${plainly(lead)}: ${told}${more}.`;
+  if (rest > 0) return say`${result.label} in the other plans: ${told}; and ${plainly(String(rest))} more.`;
+  return further.length === 1
+    ? say`${result.label} in the other plan: ${told}.`
+    : say`${result.label} in the other plans: ${told}.`;
 }
 
 /** Says that one of the two compared is the best of all, where it is. */
@@ -58,7 +58,8 @@ function staysBest({ result, way, plans, numbers, compared }: BeyondContext): Ph
   const best = bestAmongNumbers(numbers, way).filter((p) => compared.includes(p));
   const [first] = best;
   if (first === undefined || best.length > 1) return [];
-  return say`${lettered(plans[first]!)}, has the ${plainly(way)} ${result.label} of all ${plainly(String(plans.length))}.`;
+  const most = bestOfResult(way, result.label);
+  return say`${lettered(plans[first]!)}, has ${most} of all ${plainly(String(plans.length))}.`;
 }
 
 /** For a case about two plans: what the others come to, and whether one of them does better than both. */

@@ -1,4 +1,4 @@
-import { wording } from '../../language/wording';
+import { wording, wordingOf } from '../../language/wording';
 import { decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import type { Way } from '../../study/best';
@@ -6,7 +6,7 @@ import type { PlanOdds } from '../../study/planOdds';
 import { inSteps, ofHundred, stepFor } from '../howSure/rounding';
 import type { Format } from '../text/numberFormat';
 import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
-import type { NamedPlan } from './plans';
+import { bestOfResult, type NamedPlan } from './plans';
 import { figure, words, type DataTable } from '../table/dataTable';
 import { printedUnit } from '../text/printedUnit';
 import { allPlansTexts } from './texts';
@@ -26,7 +26,7 @@ const mostNames = 6;
 
 /** A share of the draws after one that was told in full: `30`. */
 function furtherOf(share: number): string {
-  if (share <= 0) return 'none';
+  if (share <= 0) return wordingOf('of the draws')`none`;
   if (share < 0.005) return wording`fewer than 1`;
   return String(Math.round(share * 100));
 }
@@ -39,12 +39,14 @@ function addUp(shares: readonly number[]): boolean {
 function finding({ result, way, plans, odds: { shares } }: OddsContext): Phrase {
   const order = plans.map((_plan, p) => p).sort((a, b) => shares[b]! - shares[a]!);
   const [first = 0, ...rest] = order;
-  const start = say`Of all ${plainly(String(plans.length))} plans ${plans[first]?.name ?? ''} has the ${plainly(way)} ${result.label} in ${ofHundred(shares[first]!)}`;
-  if (shares[first]! >= 1) return [...start, ...plainly('.')];
-  const told = rest.slice(0, mostNames - 1).flatMap((p): Phrase => {
-    return say`, ${plans[p]?.name ?? ''} in ${furtherOf(shares[p]!)}`;
+  const count = plainly(String(plans.length));
+  const best = bestOfResult(way, result.label);
+  const start = say`Of all ${count} plans ${plans[first]?.name ?? ''} has ${best} in ${ofHundred(shares[first]!)}`;
+  const further = shares[first]! >= 1 ? [] : rest.slice(0, mostNames - 1);
+  const told = further.flatMap((p): Phrase => {
+    return say`, ${say`${plans[p]?.name ?? ''} in ${furtherOf(shares[p]!)}`}`;
   });
-  return [...start, ...told, ...plainly('.')];
+  return say`${start}${told}.`;
 }
 
 function remarks({ plans, leftOut, odds }: OddsContext): Phrase {
@@ -58,7 +60,9 @@ function remarks({ plans, leftOut, odds }: OddsContext): Phrase {
       ? say`In ${ofHundred(failed / draws)} one of the ${plainly(String(plans.length))} cannot be computed; everything here speaks of the rest.`
       : [],
     none.length > 0
-      ? say`${listed(none)} ${plainly(none.length === 1 ? 'has' : 'have')} no value today and ${plainly(none.length === 1 ? 'is' : 'are')} left out.`
+      ? none.length === 1
+        ? say`${listed(none)} has no value today and is left out.`
+        : say`${listed(none)} have no value today and are left out.`
       : [],
   );
 }
@@ -70,9 +74,12 @@ export function oddsSentences(matter: OddsContext): { readonly main: Phrase; rea
     return { main: say`In no draw can ${result.label} be computed in every plan.`, more: [] };
   if (odds.certain) {
     const best = plans.flatMap(({ name }, p) => (odds.shares[p]! > 0 ? name : []));
-    const verb = best.length > 1 ? wording`alike have` : 'has';
+    const [names, most, count] = [listed(best), bestOfResult(matter.way, result.label), plainly(String(plans.length))];
     return {
-      main: say`${listed(best)} ${plainly(wording`${verb} the ${matter.way}`)} ${result.label} of all ${plainly(String(plans.length))} plans, and no entry with a range moves it in any.`,
+      main:
+        best.length > 1
+          ? say`${names} alike have ${most} of all ${count} plans, and no entry with a range moves it in any.`
+          : say`${names} has ${most} of all ${count} plans, and no entry with a range moves it in any.`,
       more: remarks(matter),
     };
   }

@@ -4,6 +4,7 @@ import type { Model } from '../../model/model';
 import type { Way } from '../../study/best';
 import { bestAmongNumbers } from '../../study/envelope';
 import { betterWay } from '../../trade/betterWay';
+import { say, type Phrase } from '../text/phrase';
 import { lettersOf } from '../text/planLetter';
 
 /** A plan as charts and tables of all plans name it. */
@@ -32,6 +33,11 @@ export function planHead({ letter, name }: NamedPlan): string {
 /** Which result counts as the best: the lowest of a cost, the highest of anything else. */
 export function bestWay(result: Cell): Way {
   return betterWay(result) === 'lower' ? 'lowest' : 'highest';
+}
+
+/** `the lowest Cost of a plant`. */
+export function bestOfResult(way: Way, label: string): Phrase {
+  return way === 'lowest' ? say`the lowest ${label}` : say`the highest ${label}`;
 }
 
 /** The further plans that do better than both that are compared; none where one of those two is as good. */

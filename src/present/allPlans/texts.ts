@@ -16,7 +16,10 @@ export const allPlansTexts = {
   least: wording`least`,
   noValue: '–',
   noCosts: wording`The cost lines of the budget are not in one currency and rhythm, so they cannot be added up.`,
-  /** @param exact whether the places are exact rather than float64 */
-  bestCaption: (word: string, exact: boolean) =>
-    wording`Which plan has the ${word}${exact ? '' : wording` (being worked out exactly …)`}`,
+  /**
+   * @param best as `bestOfResult` says it
+   * @param exact whether the places are exact rather than float64
+   */
+  bestCaption: (best: string, exact: boolean) =>
+    exact ? wording`Which plan has ${best}` : wording`Which plan has ${best} (being worked out exactly …)`,
 } as const;

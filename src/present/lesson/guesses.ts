@@ -1,10 +1,9 @@
-import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { textFigures, type TextFigure } from '../../model/inText/textFigure';
 import type { Model } from '../../model/model';
 import type { Format } from '../text/numberFormat';
-import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
+import { listed, say, sentences, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import { typedNumber } from '../text/typedNumber';
 
@@ -74,7 +73,7 @@ export function guessesSentence(
   const range =
     numbers.length === 1
       ? say`1 guess: ${value(first)}.`
-      : say`${String(numbers.length)}${plainly(wording` guesses, from `)}${value(first)} to ${value(last)}; the middle one is ${value(median(numbers))}.`;
+      : say`${String(numbers.length)} guesses, from ${value(first)} to ${value(last)}; the middle one is ${value(median(numbers))}.`;
   const told = answer === undefined || answer.number.isNaN() ? [] : nearestSentence(numbers, answer, format);
   return sentences(range, told, bad);
 }

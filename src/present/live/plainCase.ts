@@ -1,4 +1,3 @@
-import { wording } from '../../language/wording';
 import type { LiveTexts } from '../../files/live/liveFile';
 import type { Model } from '../../model/model';
 import type { Values } from '../../model/values';
@@ -30,8 +29,8 @@ export interface PlainCase {
 }
 
 function paragraph(text: string, kind = ''): string {
-  const attribute = kind === '' ? '' : wording` class="${kind}"`;
-  return text === '' ? '' : wording`<p${attribute} dir="auto">${escapedText(text)}</p>`;
+  const attribute = kind === '' ? '' : ` class="${kind}"`;
+  return text === '' ? '' : `<p${attribute} dir="auto">${escapedText(text)}</p>`;
 }
 
 function finding(of: PlainCase, made: CaseBudget, format: Format): Phrase {
@@ -40,7 +39,7 @@ function finding(of: PlainCase, made: CaseBudget, format: Format): Phrase {
 }
 
 function row(kind: 'part' | 'line' | 'net', name: string, amount: string): string {
-  return wording`<tr class="${kind}"><th scope="row" dir="auto">${escapedText(name)}</th><td>${escapedText(amount)}</td></tr>`;
+  return `<tr class="${kind}"><th scope="row" dir="auto">${escapedText(name)}</th><td>${escapedText(amount)}</td></tr>`;
 }
 
 /** The budget as it is read: each part with its sum, and its lines below. */
@@ -69,11 +68,11 @@ export function plainCase(of: PlainCase, format: Format): LiveTexts {
         ]
       : [];
   const parts = [
-    wording`<h1 dir="auto">${escapedText(title)}</h1>`,
+    `<h1 dir="auto">${escapedText(title)}</h1>`,
     ...told,
     paragraph(caseTexts.noAdvice, 'quiet'),
     paragraph(madeLine(of.day), 'quiet'),
     paragraph(liveTexts.still, 'still'),
   ];
-  return { title: escapedText(title), text: wording`<main class="plain-case">${parts.join('')}</main>` };
+  return { title: escapedText(title), text: `<main class="plain-case">${parts.join('')}</main>` };
 }

@@ -63,6 +63,6 @@ export function figureFault(key: FigureKey, number: Decimal, format: Format): st
 /** Where a plant would stand in the nursery for as long as it now takes in all, or longer. */
 export function nurseryTooLong(nursery: Decimal, today: Decimal, format: Format): string | undefined {
   if (nursery.lt(today)) return undefined;
-  const both = wording`${format.full(nursery)} of ${format.full(today)}`;
-  return wording`as long in the nursery as now in all, or longer: ${both}. Make it shorter, or correct today’s time.`;
+  const [part, all] = [format.full(nursery), format.full(today)];
+  return wording`as long in the nursery as now in all, or longer: ${part} of ${all}. Make it shorter, or correct today’s time.`;
 }

@@ -17,7 +17,19 @@ export interface FarmAsk {
   readonly fields: readonly FarmField[];
 }
 
-const timesIn = (unit: TimeUnit): string => (unit === 'week' ? 'weeks' : 'days');
+/** What a field counts, behind it. */
+const unitWords = {
+  boards: wording`boards`,
+  holes: wording`holes`,
+  days: wording`days`,
+  weeks: wording`weeks`,
+  seconds: wording`seconds`,
+  hours: wording`hours`,
+  heads: wording`heads`,
+  plants: wording`plants`,
+} as const;
+
+const timesIn = (unit: TimeUnit): string => (unit === 'week' ? unitWords.weeks : unitWords.days);
 
 const field = (key: FigureKey, label: string, unit: string | FarmField['unit']): FarmField => ({
   key,
@@ -29,7 +41,7 @@ const places: FarmAsk = {
   key: 'places',
   heading: wording`How many boards can float at once?`,
   reason: wording`All places on the water, whatever stands on them: they are what you have to share out.`,
-  fields: [field('boards', wording`Places for boards`, 'boards')],
+  fields: [field('boards', wording`Places for boards`, unitWords.boards)],
 };
 
 const holes: FarmAsk = {
@@ -37,9 +49,9 @@ const holes: FarmAsk = {
   heading: wording`How many holes does a board have?`,
   reason: wording`A nursery board holds more plants, so the same water carries more of them while they are small.`,
   fields: [
-    field('finishingHoles', wording`On a finishing board`, 'holes'),
-    field('nurseryHoles', wording`On a nursery board`, 'holes'),
-    field('nurseryBoards', wording`Nursery boards that are there or will be bought`, 'boards'),
+    field('finishingHoles', wording`On a finishing board`, unitWords.holes),
+    field('nurseryHoles', wording`On a nursery board`, unitWords.holes),
+    field('nurseryBoards', wording`Nursery boards that are there or will be bought`, unitWords.boards),
   ],
 };
 
@@ -58,7 +70,7 @@ const rhythm: FarmAsk = {
   key: 'rhythm',
   heading: wording`How often is a batch sown?`,
   reason: wording`Every batch fills boards of its own. Where the times are no multiple of the rhythm, boards wait empty.`,
-  fields: [field('interval', wording`From one sowing to the next`, 'days')],
+  fields: [field('interval', wording`From one sowing to the next`, unitWords.days)],
 };
 
 const losses: FarmAsk = {
@@ -76,17 +88,17 @@ const move: FarmAsk = {
   key: 'move',
   heading: wording`How long does it take to move one plant?`,
   reason: wording`Lift it, carry it, set it, the weak ones thrown out on the way. It is what a nursery costs most.`,
-  fields: [field('moveSeconds', wording`Seconds to move a plant`, 'seconds')],
+  fields: [field('moveSeconds', wording`Seconds to move a plant`, unitWords.seconds)],
 };
 
-const free = field('freeHours', wording`Free hours of the present staff, a week`, 'hours');
+const free = field('freeHours', wording`Free hours of the present staff, a week`, unitWords.hours);
 
 const hands: Readonly<Record<'hire' | 'density', FarmAsk>> = {
   hire: {
     key: 'hands',
     heading: wording`Who can do the moving?`,
     reason: wording`Today’s setting, harvest, packing and washing are taken to be done by the present staff. A hire is paid only for what they cannot cover, or for what is promised.`,
-    fields: [free, field('guaranteedHours', wording`Hours a week promised to a hire`, 'hours')],
+    fields: [free, field('guaranteedHours', wording`Hours a week promised to a hire`, unitWords.hours)],
   },
   density: {
     key: 'hands',
@@ -121,7 +133,7 @@ const selling: FarmAsk = {
   reason: wording`More plants help only as long as someone buys them.`,
   fields: [
     field('price', wording`Price of a head`, (_unit, money) => money),
-    field('marketLimit', wording`Heads a week that sell at that price`, 'heads'),
+    field('marketLimit', wording`Heads a week that sell at that price`, unitWords.heads),
     field('lowerPrice', wording`Price of a head beyond that`, (_unit, money) => money),
   ],
 };
@@ -130,14 +142,14 @@ const year: FarmAsk = {
   key: 'year',
   heading: wording`How many plants do you sell in a year?`,
   reason: wording`Sellers give discounts by the year, and freight is shared by all that one order holds.`,
-  fields: [field('plantsYear', wording`Finished plants a year`, 'plants')],
+  fields: [field('plantsYear', wording`Finished plants a year`, unitWords.plants)],
 };
 
 const plugHands: FarmAsk = {
   key: 'plug hands',
   heading: wording`How many hours are there for setting and washing plugs?`,
   reason: wording`A plug that takes more hours than you have is no choice, however cheap it is.`,
-  fields: [field('plugHours', wording`Hours a week`, 'hours')],
+  fields: [field('plugHours', wording`Hours a week`, unitWords.hours)],
 };
 
 function plugs(
@@ -162,21 +174,21 @@ function plugs(
 const plugAsks: readonly FarmAsk[] = [
   year,
   plugs(
-    wording`plug prices`,
+    'plug prices',
     wording`What do the sellers ask?`,
     wording`List price of one, before any discount.`,
     'Price',
     (_u, money) => money,
   ),
   plugs(
-    wording`plug seconds`,
+    'plug seconds',
     wording`How long does it take to set one?`,
     wording`Seconds are paid for every plug, also for those that fail.`,
     'Seconds',
-    'seconds',
+    unitWords.seconds,
   ),
   plugs(
-    wording`plug losses`,
+    'plug losses',
     wording`How many fail before harvest?`,
     wording`From the plug set to the head cut. A plug that fails is paid for all the same.`,
     'Lost',

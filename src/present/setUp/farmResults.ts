@@ -80,10 +80,11 @@ function gainSentence(model: Model, values: readonly Values[], format: Format): 
 function crowdingSentence(model: Model, values: readonly Values[], format: Format): string[] {
   const crowded = valueOf(model, values, 1, 'crowded_days');
   const loss = valueOf(model, values, 1, 'crowding_loss');
-  if (crowded === undefined || crowded.lt(1) || loss?.isZero() !== true) return [];
+  const cell = cellNamed(model, 'crowding_loss');
+  if (cell === undefined || crowded === undefined || crowded.lt(1) || loss?.isZero() !== true) return [];
   const long = days(crowded.round(), format);
   return [
-    wording`By the sample’s guess of how plants spread, leaves touch for the last ${long} in the nursery. That costs nothing here until you say what it costs: “Lost from the price for each crowded day”.`,
+    wording`By the sample’s guess of how plants spread, leaves touch for the last ${long} in the nursery. That costs nothing here until you say what it costs: “${cell.label}”.`,
   ];
 }
 
@@ -105,8 +106,9 @@ function sampleSentence(model: Model): string {
   const { takenOver, unsourced } = figureTally(figures);
   const left = takenOver + unsourced;
   if (left === 0) return wording`All ${figures.length} figures that this rests on are yours.`;
-  const are = left === 1 ? 'is' : 'are';
-  return wording`${left} of the ${figures.length} figures that this rests on ${are} not yours yet: taken from the sample farm, or left open. The finished model lists them, with one press for each.`;
+  return left === 1
+    ? wording`1 of the ${figures.length} figures that this rests on is not yours yet: taken from the sample farm, or left open. The finished model lists them, with one press for each.`
+    : wording`${left} of the ${figures.length} figures that this rests on are not yours yet: taken from the sample farm, or left open. The finished model lists them, with one press for each.`;
 }
 
 /** The results of a farm's model, as they are shown beside the questions. */

@@ -71,5 +71,5 @@ export function farmFileName(name: string | undefined): string {
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-+|-+$/g, '')
     .slice(0, 60);
-  return wording`${plain || wording`my-farm`}.csv`;
+  return `${plain || wording`my-farm`}.csv`;
 }

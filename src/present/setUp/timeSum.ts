@@ -22,7 +22,8 @@ interface TimeSum {
 
 function lasting(time: Decimal, unit: TimeUnit, format: Format): string {
   const number = shown(time, 2, format);
-  return `${number} ${unit}${number === '1' ? '' : 's'}`;
+  if (unit === 'week') return number === '1' ? wording`1 week` : wording`${number} weeks`;
+  return number === '1' ? wording`1 day` : wording`${number} days`;
 }
 
 const offerTexts = {
@@ -41,8 +42,12 @@ export function timeSum({ figures, timeUnit }: FarmAnswers, format: Format): Tim
   if (nursery === undefined || finishing === undefined) {
     const part = nursery ?? finishing;
     if (today === undefined || part === undefined || part.gte(today)) return undefined;
-    const where = nursery === undefined ? wording`in the nursery` : wording`after the move`;
-    return agreed(wording`Left blank: ${long(today.minus(part))} ${where}, so that it takes ${long(today)} in all.`);
+    const [rest, all] = [long(today.minus(part)), long(today)];
+    return agreed(
+      nursery === undefined
+        ? wording`Left blank: ${rest} in the nursery, so that it takes ${all} in all.`
+        : wording`Left blank: ${rest} after the move, so that it takes ${all} in all.`,
+    );
   }
   const both = nursery.plus(finishing);
   const added = `${shown(nursery, 2, format)} + ${shown(finishing, 2, format)} = ${long(both)}`;

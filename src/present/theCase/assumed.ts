@@ -1,5 +1,6 @@
 import { wording } from '../../language/wording';
 import type { Switch } from '../whatMatters/switching/switchingInput';
+import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import type { Content } from '../../model/content';
 import type { Model } from '../../model/model';
@@ -40,14 +41,11 @@ export function decisions(beside: PlanPair): ComparedEntry[] {
 }
 
 function guessOf({ cell, base }: Switch, { sheet }: Model, format: Format): Guess {
-  const range =
-    cell.range === undefined
-      ? ''
-      : [cell.range.low, cell.range.high].map((end) => endText(end, cell, format)).join(' to ');
+  const end = (value: Decimal): string => endText(value, cell, format);
   return {
     cell,
-    value: endText(base, cell, format),
-    range,
+    value: end(base),
+    range: cell.range === undefined ? '' : wording`${end(cell.range.low)} to ${end(cell.range.high)}`,
     from: sourceOf(sheet, cell.row) || cell.note || wording`no source given`,
   };
 }

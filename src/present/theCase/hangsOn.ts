@@ -1,5 +1,6 @@
 import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
+import type { Unit } from '../../core/unit';
 import type { Cell } from '../../model/cell';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { endText } from '../text/rangeEnds';
@@ -16,9 +17,8 @@ import type { CaseBudget } from './caseOf';
 import type { Closest, TurningInput } from './closest';
 import { hangsOnTexts } from './hangsOnTexts';
 
+/** From two up, at the start of a sentence. */
 const counts = [
-  wording`No`,
-  wording`One`,
   wording`Two`,
   wording`Three`,
   wording`Four`,
@@ -30,9 +30,21 @@ const counts = [
   wording`Ten`,
 ];
 
-function turn(netChange: Decimal): string {
-  if (netChange.isZero()) return wording`The answer turns`;
-  return netChange.gt(0) ? wording`It stops paying` : wording`It starts to pay`;
+/** When the answer turns. @param rises whether the entry rises to the number at which it does */
+function turnSentence(netChange: Decimal, rises: boolean, name: string, at: string, today: string): Phrase {
+  if (netChange.isZero()) {
+    return rises
+      ? say`The answer turns when ${name} rises above ${at}; today it is ${today}.`
+      : say`The answer turns when ${name} falls below ${at}; today it is ${today}.`;
+  }
+  if (netChange.gt(0)) {
+    return rises
+      ? say`It stops paying when ${name} rises above ${at}; today it is ${today}.`
+      : say`It stops paying when ${name} falls below ${at}; today it is ${today}.`;
+  }
+  return rises
+    ? say`It starts to pay when ${name} rises above ${at}; today it is ${today}.`
+    : say`It starts to pay when ${name} falls below ${at}; today it is ${today}.`;
 }
 
 function todayText({ cell, base }: TurningInput, format: Format): string {
@@ -41,10 +53,9 @@ function todayText({ cell, base }: TurningInput, format: Format): string {
 
 /** How many inputs change the answer within their range. */
 function insideText(inside: number): Phrase {
-  const count = counts[inside] ?? inside;
-  const words =
-    inside < 2 ? wording`entry by itself turns it within its` : wording`entries, each by itself, turn it within their`;
-  return plainly(wording`${count} ${words} own range.`);
+  if (inside === 0) return say`No entry by itself turns it within its own range.`;
+  if (inside === 1) return say`One entry by itself turns it within its own range.`;
+  return plainly(wording`${counts[inside - 2] ?? inside} entries, each by itself, turn it within their own range.`);
 }
 
 /** Which input changes the answer soonest. */
@@ -58,10 +69,10 @@ export function turningSentence(
   if (first === undefined) {
     return say`No entry by itself can turn the answer, however wrong it is within the range looked at.`;
   }
-  const way = first.value.gte(first.base) ? wording`rises above` : wording`falls below`;
+  const rises = first.value.gte(first.base);
   const at = spoken(first.value, first.cell.unit, format);
   return sentences(
-    say`${plainly(turn(netChange))} when ${nameOf(first.cell)} ${plainly(way)} ${at}; today it is ${todayText(first, format)}.`,
+    turnSentence(netChange, rises, nameOf(first.cell), at, todayText(first, format)),
     inside === undefined ? [] : insideText(inside),
   );
 }
@@ -114,6 +125,13 @@ export function turningTable(
   };
 }
 
+function netClause(low: number, high: number, unit: Unit, format: Format): Phrase {
+  if (low === high) return say`the net change is ${spoken(decimal(low), unit, format)}`;
+  const step = stepFor(high - low);
+  const [from, to] = [inSteps(low, step, format), spokenInSteps(high, step, unit, format)];
+  return say`in ${wording`90 of 100`} the net change lies between ${from} and ${to}`;
+}
+
 /** How sure the answer is, from draws of all ranges at once; blank where there are none. */
 export function oddsSentence(
   { spread, failed, done, certain }: DrawsFound,
@@ -124,12 +142,12 @@ export function oddsSentence(
   if (spread === undefined) return [];
   const { above, equal } = spread.main;
   const [low, high] = [percentile(spread.main, 5), percentile(spread.main, 95)];
-  const ties = equal >= 0.005 ? say`, comes to the same in ${ofHundred(equal)}` : [];
   const without =
     failed === 0 ? [] : say`In ${ofHundred(failed / done)} it cannot be computed; this speaks of the rest.`;
-  const odds = say`Drawn from all ranges at once, it pays in ${ofHundred(above)}${ties}; `;
-  if (low === high) return sentences(say`${odds}the net change is ${spoken(decimal(low), unit, format)}.`, without);
-  const step = stepFor(high - low);
-  const ends = say`${inSteps(low, step, format)} and ${spokenInSteps(high, step, unit, format)}`;
-  return sentences(say`${odds}in ${wording`90 of 100`} the net change lies between ${ends}.`, without);
+  const lies = netClause(low, high, unit, format);
+  const odds =
+    equal >= 0.005
+      ? say`Drawn from all ranges at once, it pays in ${ofHundred(above)}, comes to the same in ${ofHundred(equal)}; ${lies}.`
+      : say`Drawn from all ranges at once, it pays in ${ofHundred(above)}; ${lies}.`;
+  return sentences(odds, without);
 }

@@ -25,8 +25,10 @@ export function headlineSentence(made: CaseBudget, headline: Cell, change: Decim
   // A headline that adds up costs rises where the budget's net change is negative.
   if (isSame(change.neg(), netChange)) return say`${name} changes by the same, the other way round.`;
   const gap = spokenAmount(change.minus(netChange).abs(), made, format);
-  const way = change.gt(netChange) ? 'more' : 'less';
-  return say`${name} changes by ${signed(change, made, format)}, ${gap} ${way} than this budget: it counts entries without a mark in the model’s budget column, or leaves out some that have one.`;
+  const by = signed(change, made, format);
+  return change.gt(netChange)
+    ? say`${name} changes by ${by}, ${gap} more than this budget: it counts entries without a mark in the model’s budget column, or leaves out some that have one.`
+    : say`${name} changes by ${by}, ${gap} less than this budget: it counts entries without a mark in the model’s budget column, or leaves out some that have one.`;
 }
 
 function signed(value: Decimal, made: CaseBudget, format: Format): string {

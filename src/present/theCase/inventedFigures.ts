@@ -19,8 +19,8 @@ export function inventedNotice(model: Model, plans: readonly number[]): string {
   if (invented.length === figures.length)
     return wording`All ${figures.length} figures that the headlines rest on are invented. ${rest}`;
   const labels = invented.map(({ cell }) => cell.label);
-  const count = wording`${invented.length} of the ${figures.length} figures that the headlines rest on`;
-  return wording`${count} ${invented.length === 1 ? 'is' : 'are'} invented: ${namesText(labels, mostNamed)}. ${
-    invented.length === 1 ? wording`It decides nothing: put your own in its place.` : rest
-  }`;
+  const names = namesText(labels, mostNamed);
+  return invented.length === 1
+    ? wording`1 of the ${figures.length} figures that the headlines rest on is invented: ${names}. It decides nothing: put your own in its place.`
+    : wording`${invented.length} of the ${figures.length} figures that the headlines rest on are invented: ${names}. ${rest}`;
 }

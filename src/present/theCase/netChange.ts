@@ -1,4 +1,3 @@
-import { wording } from '../../language/wording';
 import { freeName } from '../../model/change/rename';
 import { newRow, nextRow } from '../../model/change/rows';
 import type { Model } from '../../model/model';
@@ -36,7 +35,7 @@ export function withNetChange(model: Model): WithNetChange | undefined {
   const formula = `${added(names('return'))} - ${added(names('cost'))}`;
   if (formula.length > longestFormula) return undefined;
   const unit = marked(model)[0]?.unitText ?? '';
-  const texts = { name: freeName(sheet, wording`net change`), label: budgetTexts.netChange, unit, formula };
+  const texts = { name: freeName(sheet, 'net change'), label: budgetTexts.netChange, unit, formula };
   const row = newRow(nextRow(sheet), texts);
   return { sheet: { ...sheet, rows: [...sheet.rows, row] }, result: cells.length };
 }

@@ -23,10 +23,15 @@ export function limitText(length: number, most: number, format: Format): string 
   return length === 0 ? ownWordsTexts.upTo(limit) : ownWordsTexts.used(format.written(String(length)), limit);
 }
 
+/** Who prepared it for whom; blank without either. */
+function preparedWho(by: string, whom: string): string {
+  if (by === '') return whom === '' ? '' : wording`Prepared for ${whom}`;
+  return whom === '' ? wording`Prepared by ${by}` : wording`Prepared by ${by} for ${whom}`;
+}
+
 /** The line of who prepared it for whom and when; blank without any of them. */
 export function preparedLine(prepared: Prepared): string {
-  const [by, whom, date] = (['by', 'for', 'date'] as const).map((part) => prepared.text(part).trim());
-  const who = [by && wording`by ${by}`, whom && wording`for ${whom}`].filter(Boolean).join(' ');
-  const line = [who && wording`Prepared ${who}`, date].filter(Boolean).join(', ');
+  const text = (part: 'by' | 'for' | 'date'): string => prepared.text(part).trim();
+  const line = [preparedWho(text('by'), text('for')), text('date')].filter(Boolean).join(', ');
   return line && `${line}.`;
 }

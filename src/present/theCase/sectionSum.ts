@@ -1,3 +1,4 @@
+import { wordingOf } from '../../language/wording';
 import { decimal } from '../../core/number';
 import type { Format } from '../text/numberFormat';
 import type { CaseBudget, Kind, Section } from './caseOf';
@@ -12,6 +13,6 @@ export const lessens: ReadonlySet<Kind> = new Set(['addedCosts', 'reducedReturns
  */
 export function sectionSum({ kind, lines, total }: Section, made: CaseBudget, format: Format): string {
   if (made.unknown.length > 0) return '';
-  if (lines.length === 0) return 'none';
+  if (lines.length === 0) return wordingOf('a part of the budget without lines')`none`;
   return signedAmount(lessens.has(kind) ? decimal(0).minus(total) : total, made, format);
 }

@@ -1,4 +1,3 @@
-import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import { decimalsFor } from '../text/digits';
 import { listed, plainly, say, type Phrase } from '../text/phrase';
@@ -24,9 +23,14 @@ function sentenceDecimals({ netChange, takenIn, spent, unit, currency }: CaseBud
   return isWhole ? coarse : budgetDecimals(currency);
 }
 
-function moreOrLess(value: Decimal, verb: string, text: (value: Decimal) => string): Phrase {
-  if (value.isZero()) return plainly(wording`as much is ${verb}`);
-  return say`${text(value.abs())} ${plainly(wording`${value.gt(0) ? 'more' : 'less'} is ${verb}`)}`;
+function takenInClause(value: Decimal, amount: string): Phrase {
+  if (value.isZero()) return say`as much is taken in`;
+  return value.gt(0) ? say`${amount} more is taken in` : say`${amount} less is taken in`;
+}
+
+function spentClause(value: Decimal, amount: string): Phrase {
+  if (value.isZero()) return say`as much is spent`;
+  return value.gt(0) ? say`${amount} more is spent` : say`${amount} less is spent`;
 }
 
 /** The budget's unit after the currency, as a sentence says it: `a year`. */
@@ -49,11 +53,13 @@ export function caseSentence(made: CaseBudget, { plan, against }: Names, format:
     return say`${plan} in place of ${against} changes nothing in the year’s money: as much is taken in, and as much is spent.`;
   }
   const decimals = sentenceDecimals(made);
-  const text = (value: Decimal): string => money(value, decimals, currency, format);
-  const parts = say`${moreOrLess(takenIn, wording`taken in`, text)}, ${moreOrLess(spent, 'spent', text)}`;
+  const text = (value: Decimal): string => money(value.abs(), decimals, currency, format);
+  const parts = say`${takenInClause(takenIn, text(takenIn))}, ${spentClause(spent, text(spent))}`;
   if (netChange.isZero()) return say`${plan} in place of ${against} comes to the same: ${parts}.`;
-  const verb = plainly(netChange.gt(0) ? 'adds' : 'loses');
-  return say`${plan} in place of ${against} ${verb} ${text(netChange.abs())}${plainly(` ${period(made)}`)}: ${parts}.`;
+  const [net, time] = [text(netChange), plainly(` ${period(made)}`)];
+  return netChange.gt(0)
+    ? say`${plan} in place of ${against} adds ${net}${time}: ${parts}.`
+    : say`${plan} in place of ${against} loses ${net}${time}: ${parts}.`;
 }
 
 /** Why a line has no value. */

@@ -2,7 +2,7 @@ import { wording } from '../../language/wording';
 import type { Cell } from '../../model/cell';
 import { ofHundred } from '../howSure/rounding';
 import type { DrawsFound } from '../howSure/drawsFound';
-import { plainly, say, sentences, type Phrase } from '../text/phrase';
+import { say, sentences, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import type { Format } from '../text/numberFormat';
 import type { CaseBudget } from './caseOf';
@@ -45,12 +45,18 @@ function changes(studied: Studied, { netChange }: CaseBudget, nameOf: (cell: Cel
   if (first === undefined) return isOpen(studied) ? [] : say`No entry by itself would change that.`;
   const at = spoken(first.value, first.cell.unit, format);
   const name = nameOf(first.cell);
-  const way = plainly(first.value.gte(first.base) ? 'above' : 'below');
-  if (isOpen(studied)) {
-    const then = plainly(netChange.gt(0) ? wording`it no longer pays` : wording`it pays`);
-    return say`Find out first: ${name}. ${plainly(wording`With it`)} ${way} ${at}, ${then}.`;
+  const isAbove = first.value.gte(first.base);
+  if (!isOpen(studied)) {
+    return isAbove ? say`It would change with ${name} above ${at}.` : say`It would change with ${name} below ${at}.`;
   }
-  return say`It would change with ${name} ${way} ${at}.`;
+  if (netChange.gt(0)) {
+    return isAbove
+      ? say`Find out first: ${name}. With it above ${at}, it no longer pays.`
+      : say`Find out first: ${name}. With it below ${at}, it no longer pays.`;
+  }
+  return isAbove
+    ? say`Find out first: ${name}. With it above ${at}, it pays.`
+    : say`Find out first: ${name}. With it below ${at}, it pays.`;
 }
 
 /** The answer in two sentences: whether it pays and how sure that is, and what would change it. */

@@ -16,15 +16,17 @@ interface PictureSaid {
 
 function hangsOn(label: string, { before, inputs }: Surroundings, depth: number | undefined, format: Format): Phrase {
   const entries = counted(before.size, entryNoun, format);
-  const whose =
-    inputs === before.size && inputs === 1
-      ? plainly(wording`, an input`)
-      : say`, ${whole(inputs, format)} of them inputs`;
-  const way =
-    depth === undefined
-      ? plainly(wording`; one of the ways to it is a circle`)
-      : say`; the longest way has ${counted(depth, stepNoun, format)}`;
-  return say`${label} hangs on ${entries}${whose}${way}.`;
+  const isOneInput = inputs === before.size && inputs === 1;
+  const known = whole(inputs, format);
+  if (depth === undefined) {
+    return isOneInput
+      ? say`${label} hangs on ${entries}, an input; one of the ways to it is a circle.`
+      : say`${label} hangs on ${entries}, ${known} of them inputs; one of the ways to it is a circle.`;
+  }
+  const far = counted(depth, stepNoun, format);
+  return isOneInput
+    ? say`${label} hangs on ${entries}, an input; the longest way has ${far}.`
+    : say`${label} hangs on ${entries}, ${known} of them inputs; the longest way has ${far}.`;
 }
 
 function feeds(links: Links, middle: number, { after }: Surroundings, format: Format): Phrase {
@@ -88,6 +90,13 @@ function circles({ cells }: Model, plans: readonly Plan[]): Phrase {
   return say`${names} hang on one another in a circle, so that none of them can be worked out.`;
 }
 
+/** How many entries no arrow joins to any other. */
+function alone(loose: number, format: Format): Phrase {
+  if (loose === 0) return [];
+  const entries = counted(loose, entryNoun, format);
+  return loose === 1 ? say`${entries} stands alone.` : say`${entries} stand alone.`;
+}
+
 /** What is said above the picture of the whole model. */
 export function wholeSaid(
   model: Model,
@@ -100,18 +109,13 @@ export function wholeSaid(
   const inputs = whole(links.isInput.filter(Boolean).length, format);
   const loose = model.cells.filter(({ id }) => links.reads[id]?.length === 0 && links.feeds[id]?.length === 0).length;
   const far = longest(links);
-  const way =
-    far === undefined
-      ? plainly('.')
-      : say`; the longest way has ${counted(far.steps, stepNoun, format)} and leads to ${model.cells[far.id]?.label ?? ''}.`;
   const tooMany =
     drawn.leftOut === 0
       ? []
       : say`So many are not drawn: a picture shows ${whole(mostDrawn, format)} at most. Look around one entry, or read the table.`;
-  const alone =
-    loose === 0 ? [] : say`${counted(loose, entryNoun, format)} ${plainly(loose === 1 ? 'stands' : 'stand')} alone.`;
-  return {
-    main: say`The model has ${all}, ${inputs} of them inputs${way}`,
-    more: sentences(tooMany, alone, circles(model, plans)),
-  };
+  const main =
+    far === undefined
+      ? say`The model has ${all}, ${inputs} of them inputs.`
+      : say`The model has ${all}, ${inputs} of them inputs; the longest way has ${counted(far.steps, stepNoun, format)} and leads to ${model.cells[far.id]?.label ?? ''}.`;
+  return { main, more: sentences(tooMany, alone(loose, format), circles(model, plans)) };
 }

@@ -12,8 +12,8 @@ export const stepNoun: Noun = { one: wording`step`, many: wording`steps` };
 export const pictureChoices = {
   show: wording`Show`,
   shows: [
-    { value: wording`one`, label: wording`around one entry` },
-    { value: wording`whole`, label: wording`the whole model` },
+    { value: 'one', label: wording`around one entry` },
+    { value: 'whole', label: wording`the whole model` },
   ] satisfies Option<string>[],
   entry: wording`Entry in the middle`,
   reach: wording`Steps`,
@@ -49,7 +49,7 @@ export const togetherTexts = {
   narrow: wording`Show the numbers beside it`,
   layingOut: wording`Laying it out …`,
   notLaidOut: (reason: string) => wording`The picture could not be laid out: ${reason}`,
-  key: 'What the marks mean',
+  key: wording`What the marks mean`,
   keyInput: wording`A line under the number marks an input, a heavy frame a headline.`,
   /** @param name of the plan in which alone an arrow holds */
   keyPlan: (name: string) => wording`only in plan ${name}`,

@@ -1,3 +1,4 @@
+import { translated } from '../../language/catalogue';
 import { wording } from '../../language/wording';
 import { decimal, numberToText, type Decimal } from '../../core/number';
 import { ownSources } from '../../model/change/sources';
@@ -62,6 +63,11 @@ function withBoardsNeeded(sheet: Sheet): Sheet {
   });
 }
 
+/** A text of the template, in English and as it is said in the language of the page. */
+function inFile(text: string): readonly string[] {
+  return [text, translated(text)];
+}
+
 const noHire = {
   entries: [
     'guaranteed_hours',
@@ -74,7 +80,16 @@ const noHire = {
     'hire_needed',
     'one_hire_enough',
   ],
-  labels: [wording`Which hours of the hire are paid?`],
+  /** Text rows, as the template has them. */
+  labels: inFile('Which hours of the hire are paid?'),
+};
+
+/** The note of a text row that speaks of a hire, as the template has it, and what stands there without one. */
+const slowHands = {
+  hired: inFile(
+    'Look at the change in margin against the seconds to move a plant. Where it crosses zero, the hire stops paying.',
+  ),
+  unhired: wording`Look at the change in margin against the seconds to move a plant. Where it crosses zero, the move stops paying.`,
 };
 
 /** The same farm where nobody is hired: hours that the present staff cannot cover are paid by the hour. */
@@ -103,9 +118,8 @@ export function withoutHire(sheet: Sheet): Sheet {
   ];
   const changed = texts.reduce((done, [name, fields]) => withEntryFields(done, name, fields), sheet);
   const rows = withoutEntries(changed, noHire.entries, noHire.labels).rows.map((row) => {
-    const note = row.fields.get('note') ?? '';
-    const moved = note.replace('the hire stops paying', 'the move stops paying');
-    return moved === note ? row : { ...row, fields: new Map(row.fields).set('note', moved) };
+    const isHired = slowHands.hired.includes(row.fields.get('note') ?? '');
+    return isHired ? { ...row, fields: new Map(row.fields).set('note', slowHands.unhired) } : row;
   });
   return [
     ['hire_hours', 'extra_hours'],

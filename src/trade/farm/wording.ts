@@ -1,7 +1,7 @@
 import { wording } from '../../language/wording';
 import type { FarmQuestion } from './answers';
 
-/** What the file of a farm says of itself; files are in English whatever the screen shows. */
+/** What the file of a farm says of itself, in the language in which it was set up. */
 
 /** A farm without a name. */
 const unnamedFarm = wording`My farm`;

@@ -148,6 +148,9 @@ describe('a farm with its own figures', () => {
   it('has no hire in it where nobody asks for one', () => {
     const model = farmModel(answersOf(own, { question: 'density' }));
     expect(model.cells.filter(({ name, label, note }) => /hire|overtime/i.test(name + label + note))).toEqual([]);
+    const texts = model.lines.flatMap((line) => (line.kind === 'text' ? `${line.label} ${line.note}` : []));
+    expect(texts.filter((text) => /the hire|a hire/.test(text))).toEqual([]);
+    expect(texts.some((text) => text.includes('Where it crosses zero, the move stops paying.'))).toBe(true);
   });
 });
 

@@ -79,11 +79,13 @@ export function doubledSentence(
   nameOf: (cell: Cell) => string,
   format: Format,
 ): Phrase {
-  const isOne = lines.length === 1;
+  const without = spoken(gain, gainUnit(made), format);
   return sentences(
     plainly(wording`May count twice:`),
     ...lines.map((line) => lineText(line, nameOf)),
-    say`Without ${plainly(isOne ? wording`that line` : wording`these lines`)} the yearly gain is ${spoken(gain, gainUnit(made), format)}.`,
+    lines.length === 1
+      ? say`Without that line the yearly gain is ${without}.`
+      : say`Without these lines the yearly gain is ${without}.`,
   );
 }
 

@@ -87,13 +87,18 @@ export function yearsOdds(
   return { worth: above(inBudget(worth)), paidBack: isPaid ? 1 : above(inBudget(paidBack)) };
 }
 
-function answer({ worth }: YearsOdds): Phrase {
+function worthClause({ worth }: YearsOdds): Phrase {
   const often = ofHundred(worth);
-  const draws = plainly(wording`from all ranges at once it is worth more than it costs`);
-  if (worth >= toldShares.yes) return say`${wording`It pays over the years`}: in ${often} ${draws}`;
-  if (worth <= toldShares.no)
-    return say`${wording`It does not pay over the years`}: ${plainly(worth > 0 ? wording`only in` : 'in')} ${often} ${draws}`;
-  return say`${wording`It cannot be told yet`} whether it pays over the years: in ${often} ${draws}`;
+  return worth > 0 && worth <= toldShares.no
+    ? say`only in ${often} from all ranges at once it is worth more than it costs`
+    : say`in ${often} from all ranges at once it is worth more than it costs`;
+}
+
+/** Whether it pays over the years. @param how often it does, as a clause */
+function answer({ worth }: YearsOdds, how: Phrase): Phrase {
+  if (worth >= toldShares.yes) return say`${wording`It pays over the years`}: ${how}.`;
+  if (worth <= toldShares.no) return say`${wording`It does not pay over the years`}: ${how}.`;
+  return say`${wording`It cannot be told yet`} whether it pays over the years: ${how}.`;
 }
 
 /** How the odds take the outlay: as certain, or drawn from its range. */
@@ -118,9 +123,10 @@ export function yearsOddsSentence(
 ): Phrase {
   const within = yearsText(asked.years, format);
   const isSame = ofHundred(odds.paidBack) === ofHundred(odds.worth);
-  const paid = isSame
-    ? plainly(wording`, and as often paid back within ${within}`)
-    : say`, and paid back within ${within} in ${ofHundred(odds.paidBack)}`;
+  const worth = worthClause(odds);
   const isSaid = asked.outlay.gt(0) || taken.kind === 'drawn';
-  return sentences(say`${answer(odds)}${isSaid ? paid : []}.`, outlayPhrase(taken, made, format));
+  const withPaid = isSame
+    ? say`${worth}, and as often paid back within ${plainly(within)}`
+    : say`${worth}, and paid back within ${within} in ${ofHundred(odds.paidBack)}`;
+  return sentences(answer(odds, isSaid ? withPaid : worth), outlayPhrase(taken, made, format));
 }

@@ -1,11 +1,11 @@
 import { wording } from '../../../language/wording';
 import { decimal, type Decimal } from '../../../core/number';
-import type { OverYears, Payback } from '../../../trade/years/overYears';
+import type { OverYears } from '../../../trade/years/overYears';
 import { inPerCent } from '../../text/inPerCent';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { shown } from '../../text/quantities';
 import { spoken } from '../../text/spokenNumber';
-import { space, type Format } from '../../text/numberFormat';
+import type { Format } from '../../text/numberFormat';
 import { gainUnit, outlayUnit, type YearsBudget } from './terms';
 import { yearsTexts } from './texts';
 
@@ -27,7 +27,7 @@ function moneyAYear(amount: Decimal, { made, format }: ToldYears): string {
 /** `10 years`, `4.8 years`. */
 export function yearsText(years: Decimal | number, format: Format): string {
   const text = shown(decimal(years.toString()), 1, format);
-  return `${text}${space}${text === '1' ? 'year' : 'years'}`;
+  return text === '1' ? wording`1\u00a0year` : wording`${text}\u00a0years`;
 }
 
 function rateText(rate: Decimal, decimals: number, format: Format): string {
@@ -38,60 +38,72 @@ function atRate({ found: { asked }, format }: ToldYears): string {
   return asked.rate.isZero() ? wording`without interest` : wording`at ${rateText(asked.rate, 4, format)} a year`;
 }
 
-/** What the yearly gain is called, with its amount. */
-function gainPhrase(told: ToldYears): Phrase {
-  const { gain } = told.found.asked;
-  if (gain.isZero()) return plainly(wording`changes nothing a year`);
-  return say`${plainly(gain.gt(0) ? 'brings' : 'loses')} ${moneyAYear(gain, told)}`;
+/** The outlay with what it brings a year. */
+function outlayPhrase(told: ToldYears): Phrase {
+  const { outlay, gain } = told.found.asked;
+  const [once, yearly] = [money(outlay, told), moneyAYear(gain, told)];
+  if (gain.isZero()) return say`an outlay of ${once} that changes nothing a year`;
+  return gain.gt(0) ? say`an outlay of ${once} that brings ${yearly}` : say`an outlay of ${once} that loses ${yearly}`;
 }
 
-function whenPaid(payback: Payback, { found: { asked }, format }: ToldYears): Phrase {
-  if (payback.kind === 'at once') return plainly(wording`is paid back at once`);
-  if (payback.kind === 'after') return say`is paid back after ${yearsText(payback.years, format)}`;
-  return say`is ${wording`not paid back`} within ${yearsText(asked.years, format)}`;
+/** When the outlay is paid back with interest, where there is one. */
+function paidSentence(told: ToldYears): Phrase {
+  const { discounted, asked } = told.found;
+  const [outlay, rate] = [outlayPhrase(told), plainly(atRate(told))];
+  if (discounted.kind === 'at once') return say`As the numbers stand, ${outlay} is paid back at once, ${rate}.`;
+  if (discounted.kind === 'after') {
+    return say`As the numbers stand, ${outlay} is paid back after ${yearsText(discounted.years, told.format)}, ${rate}.`;
+  }
+  return say`As the numbers stand, ${outlay} is ${wording`not paid back`} within ${yearsText(asked.years, told.format)}, ${rate}.`;
 }
 
 function worth(told: ToldYears): Phrase {
   const { netPresentValue, asked } = told.found;
   const over = yearsText(asked.years, told.format);
   if (netPresentValue.isZero()) return say`Over ${over} it is worth just what it costs.`;
-  const way = plainly(netPresentValue.gt(0) ? 'more' : 'less');
-  return say`Over ${over} it is worth ${money(netPresentValue, told)} ${way} today than it costs (net present value).`;
+  const by = money(netPresentValue, told);
+  return netPresentValue.gt(0)
+    ? say`Over ${over} it is worth ${by} more today than it costs (net present value).`
+    : say`Over ${over} it is worth ${by} less today than it costs (net present value).`;
 }
 
 function worthWithout(told: ToldYears): Phrase {
   const { netPresentValue, asked } = told.found;
   const over = yearsText(asked.years, told.format);
-  const is = plainly(netPresentValue.lt(0) ? 'costs' : wording`is worth`);
-  return say`over ${over} ${plainly(atRate(told))} the change ${is} ${money(netPresentValue, told)} today (net present value).`;
+  const [rate, worth] = [plainly(atRate(told)), money(netPresentValue, told)];
+  return netPresentValue.lt(0)
+    ? say`over ${over} ${rate} the change costs ${worth} today (net present value).`
+    : say`over ${over} ${rate} the change is worth ${worth} today (net present value).`;
 }
 
 /** When the outlay is paid back and what it is worth, in the words of someone who decides. */
 export function yearsFinding(told: ToldYears): Phrase {
-  const { asked, discounted } = told.found;
+  const { asked } = told.found;
   if (asked.outlay.isZero()) {
     return say`As the numbers stand there is no outlay, so it is paid back at once: ${worthWithout(told)}`;
   }
   if (asked.outlay.lt(0)) {
     return say`As the numbers stand the change frees ${money(asked.outlay, told)} at the start, so there is nothing to pay back: ${worthWithout(told)}`;
   }
-  return sentences(
-    say`As the numbers stand, an outlay of ${money(asked.outlay, told)} that ${gainPhrase(told)} ${whenPaid(discounted, told)}${plainly(asked.rate.isZero() ? wording`, without interest` : `, ${atRate(told)}`)}.`,
-    worth(told),
-  );
+  return sentences(paidSentence(told), worth(told));
 }
 
 function simply(told: ToldYears): Phrase {
   const { asked, simple } = told.found;
   if (asked.rate.isZero() || asked.outlay.lte(0)) return [];
-  return say`Without interest it ${whenPaid(simple, told)}.`;
+  if (simple.kind === 'at once') return say`Without interest it is paid back at once.`;
+  if (simple.kind === 'after')
+    return say`Without interest it is paid back after ${yearsText(simple.years, told.format)}.`;
+  return say`Without interest it is ${wording`not paid back`} within ${yearsText(asked.years, told.format)}.`;
 }
 
 function evenly(told: ToldYears): Phrase {
   const { annualEquivalent } = told.found;
   if (annualEquivalent.isZero()) return [];
-  const way = plainly(annualEquivalent.gt(0) ? wording`a gain` : wording`a loss`);
-  return say`Spread evenly over the years that is ${way} of ${moneyAYear(annualEquivalent, told)} (annual equivalent).`;
+  const yearly = moneyAYear(annualEquivalent, told);
+  return annualEquivalent.gt(0)
+    ? say`Spread evenly over the years that is a gain of ${yearly} (annual equivalent).`
+    : say`Spread evenly over the years that is a loss of ${yearly} (annual equivalent).`;
 }
 
 function internally(told: ToldYears): Phrase {

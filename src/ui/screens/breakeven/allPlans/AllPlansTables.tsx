@@ -1,12 +1,13 @@
 import { createMemo, type JSX } from 'solid-js';
 import type { BestPlanContext } from '../../../../present/allPlans/bestSentences';
 import type { PlanLines } from '../../../../present/allPlans/lines';
-import { planHead } from '../../../../present/allPlans/plans';
+import { bestOfResult, planHead } from '../../../../present/allPlans/plans';
 import { bestRows, bestTable, lineRows } from '../../../../present/allPlans/tables';
 import { allPlansTexts } from '../../../../present/allPlans/texts';
 import type { InputInterval } from '../../../../present/breakeven/curve/sample';
 import { sampledTable } from '../../../../present/breakeven/tables';
 import { commonTexts } from '../../../../present/text/commonTexts';
+import { textOf } from '../../../../present/text/phrase';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
 import { HeadedTable } from '../../../kit/tables/HeadedTable';
@@ -29,7 +30,7 @@ export function AllPlansTables(props: AllPlansTablesProps): JSX.Element {
       where(),
       props.matter.stretches,
       props.matter.moved.cell,
-      allPlansTexts.bestCaption(`${props.matter.way} ${props.matter.result.label}`, props.exact),
+      allPlansTexts.bestCaption(textOf(bestOfResult(props.matter.way, props.matter.result.label)), props.exact),
       localFormat,
     ),
   );
