@@ -2,7 +2,7 @@ import { translated } from '../language/translated';
 import { formatRecord, parseRecords } from './csv';
 
 /** The columns of models and of timed trials that hold words for people. */
-const texts = new Set(['label', 'note', 'source', 'group', 'step', 'worker', 'way']);
+export const textColumns: ReadonlySet<string> = new Set(['label', 'note', 'source', 'group', 'step', 'worker', 'way']);
 
 const planHead = /^(plan:\s*)(.*)$/s;
 const choice = /^(\s*\S+\s+)(.*?)(\s*)$/s;
@@ -19,7 +19,7 @@ function translatedChoices(text: string): string {
 
 function translatedField(text: string, column: string): string {
   if (column === 'choices') return translatedChoices(text);
-  return texts.has(column) ? translated(text) : text;
+  return textColumns.has(column) ? translated(text) : text;
 }
 
 /**
@@ -34,6 +34,9 @@ export function translatedFile(text: string): string {
   const header = head.fields.map((name) =>
     name.replace(planHead, (_name, mark: string, plan: string) => mark + translated(plan)),
   );
-  const records = rows.map(({ fields }) => fields.map((field, i) => translatedField(field, head.fields[i] ?? '')));
-  return [header, ...records].map((fields) => formatRecord(fields, ',', '\n')).join('');
+  const records = rows.map(({ fields, raw }) => {
+    const said = fields.map((field, i) => translatedField(field, head.fields[i] ?? ''));
+    return said.every((field, i) => field === fields[i]) ? raw : formatRecord(said, ',', '\n');
+  });
+  return [formatRecord(header, ',', '\n'), ...records].join('');
 }

@@ -11,7 +11,7 @@ export interface Catalogue {
    * what is put in, and `{0, plural, one {…} other {…}}` for what depends on a number.
    */
   readonly texts: Readonly<Record<string, string>>;
-  /** The texts of the shipped models and trials by the English ones. */
+  /** The texts of the shipped models and trials by the English ones, as they stand in a file. */
   readonly models: Readonly<Record<string, string>>;
 }
 
@@ -40,12 +40,15 @@ function messageOf(text: string, tag: string): Message {
 
 /** @param tag BCP 47, whose plurals are meant */
 export function languageOf(tag: string, { endings, texts, models }: Catalogue): Language {
-  const byKey = new Map([...Object.entries(models), ...Object.entries(texts)]);
+  const [ofProgram, ofModels] = [new Map(Object.entries(texts)), new Map(Object.entries(models))];
   return {
     tag,
     message: (key) => {
-      const text = byKey.get(key);
-      return text === undefined ? undefined : messageOf(text, tag);
+      const text = ofProgram.get(key);
+      if (text !== undefined) return messageOf(text, tag);
+      // Braces in a model's texts are its own.
+      const own = ofModels.get(key);
+      return own === undefined ? undefined : () => [own];
     },
     plural: (noun) => pluralBy(endings, noun),
   };

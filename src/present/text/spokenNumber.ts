@@ -30,7 +30,9 @@ function saidOfSeveral(name: string): string {
 
 /** `a year`, `per plant`; undefined for what is better written as a sign. */
 function saidUnder(name: string): string | undefined {
-  return units.get(name)?.under ?? (isWord(name) ? wording`per ${name}` : undefined);
+  const under = units.get(name)?.under;
+  if (under !== undefined) return unitWord(under);
+  return isWord(name) ? wording`per ${unitWord(name)}` : undefined;
 }
 
 /**

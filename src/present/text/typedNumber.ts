@@ -54,7 +54,11 @@ function noNumber(typed: string, format: Format): Problem {
       ? problem('number-text', wording`decimal comma: ${typed}. Write ${fixed}.`, told)
       : problem('number-text', wording`decimal point: ${typed}. Write ${fixed}.`, told);
   }
-  return problem('number-text', wording`not a number: ${typed}. Write digits, as in ${format.written('1234.5')}.`, told);
+  return problem(
+    'number-text',
+    wording`not a number: ${typed}. Write digits, as in ${format.written('1234.5')}.`,
+    told,
+  );
 }
 
 /**

@@ -1,4 +1,4 @@
-import { translated } from '../../language/catalogue';
+import { translated } from '../../language/translated';
 import { wording } from '../../language/wording';
 import { decimal, numberToText, type Decimal } from '../../core/number';
 import { ownSources } from '../../model/change/sources';

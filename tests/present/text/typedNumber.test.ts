@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { createFormat } from '../../../src/present/text/numberFormat';
 import { typedNumber } from '../../../src/present/text/typedNumber';
 
-function read(locale: string, typed: string): string {
-  const understood = typedNumber(typed, createFormat(locale));
+function read(locale: string, typed: string, standing = ''): string {
+  const understood = typedNumber(typed, createFormat(locale), standing);
   return 'text' in understood ? understood.text : understood.message;
 }
 
@@ -26,6 +26,36 @@ describe('what is typed is read as the locale writes it', () => {
     ['fr-FR', '1\u202f234,5', '1234.5'],
     ['en-IN', '12,34,567', '1234567'],
   ])('%s %s', (locale, typed, text) => expect(read(locale, typed)).toBe(text));
+});
+
+describe('what another locale would read as another number is asked about', () => {
+  test.each([
+    ['en-GB', '1,234', 'Write 1234 if the mark parts thousands, 1.2340 if it parts decimals.'],
+    ['en-GB', '1.234', 'Write 1234 if the mark parts thousands, 1.2340 if it parts decimals.'],
+    ['es-ES', '12.345', 'Write 12345 if the mark parts thousands, 12,3450 if it parts decimals.'],
+    ['fr-FR', '-1.234', 'Write -1234 if the mark parts thousands, -1,2340 if it parts decimals.'],
+    ['es-MX', '1,234', 'Write 1234 if the mark parts thousands, 1.2340 if it parts decimals.'],
+  ])('%s %s', (locale, typed, fix) => expect(read(locale, typed)).toBe(`read two ways: ${typed}. ${fix}`));
+
+  test.each([
+    ['en-GB', '0.125', '0.125'],
+    ['en-GB', '1.2340', '1.2340'],
+    ['en-GB', '1,234,567', '1234567'],
+    ['es-ES', '1.234,5', '1234.5'],
+    ['es-ES', '1 234', '1234'],
+    ['es-ES', '1234', '1234'],
+  ])('%s %s can be read in one way only', (locale, typed, text) => expect(read(locale, typed)).toBe(text));
+
+  test.each([
+    ['en-GB', '1,250', '1200', '1250'],
+    ['en-GB', '1.250', '1.5', '1.250'],
+    ['es-ES', '1.250', '10000', '1250'],
+  ])('%s %s over %s, whose mark shows what is meant', (locale, typed, standing, text) =>
+    expect(read(locale, typed, standing)).toBe(text),
+  );
+
+  test('over a number without that mark', () =>
+    expect(read('en-GB', '1,250', '21')).toMatch(/^read two ways: 1,250\./));
 });
 
 describe('what could mean two things is refused, with what to write', () => {
@@ -51,7 +81,7 @@ test('every number is read back from how it is shown', () => {
   fc.assert(
     fc.property(written, locales, ([minus, whole, part], locale) => {
       const text = `${minus ? '-' : ''}${whole}${part && `.${part}`}`;
-      expect(typedNumber(createFormat(locale).written(text), createFormat(locale))).toEqual({ text });
+      expect(typedNumber(createFormat(locale).written(text), createFormat(locale), text)).toEqual({ text });
     }),
   );
 });

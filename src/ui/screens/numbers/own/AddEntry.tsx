@@ -45,6 +45,9 @@ function faultsOf(asked: Asked, group: string | undefined, store: ModelStore): F
     ...(asked.formula.trim() === '' && { formula: texts.noFormula }),
   };
   if (Object.keys(blank).length > 0) return blank;
+  // What is no number may be a formula; what is two numbers is asked about.
+  const read = typedNumber(asked.formula, localFormat);
+  if ('code' in read && read.code === 'number-two-ways') return { formula: read.message };
   const { sheet, row } = made(asked, group, store);
   const own = buildModel(sheet, store.model().reading).faults.filter(({ where }) => where.row === row);
   const unit = own.find(({ where }) => where.column === 'unit');
