@@ -4,46 +4,52 @@ import { chooseFile, csvFile } from './page';
 import { pressPrint } from './printing';
 import { expect } from './quietPage';
 
+/** A text of the program in the language of the page, by its English one. */
+export type Say = (english: string) => string;
+
+const inEnglish: Say = (text) => text;
+
 /** A screen, and how to come to it from the one before it in the list. */
 interface ScreenToVisit {
   readonly name: string;
-  readonly open: (page: Page) => Promise<void>;
+  readonly open: (page: Page, say?: Say) => Promise<void>;
   /** What of the page is its own, where the numbers stand beside it. */
   readonly own: string;
 }
 
 const isNarrow = (page: Page): boolean => (page.viewportSize()?.width ?? 0) < 1100;
 
-async function ask(page: Page, question: string): Promise<void> {
-  await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: question }).click();
+async function ask(page: Page, question: string, say: Say): Promise<void> {
+  const questions = page.getByRole('navigation', { name: say('Questions') });
+  await questions.getByRole('button', { name: say(question), exact: true }).click();
 }
 
 /** Unfolds what can be done with the model where the window is too narrow to show it. */
-async function openMenu(page: Page): Promise<void> {
-  const menu = page.getByRole('button', { name: 'Menu' });
+async function openMenu(page: Page, say: Say): Promise<void> {
+  const menu = page.getByRole('button', { name: say('Menu') });
   if ((await menu.isVisible()) && (await menu.getAttribute('aria-expanded')) === 'false') await menu.click();
 }
 
-async function command(page: Page, name: string): Promise<void> {
-  await openMenu(page);
-  await page.getByRole('banner').getByRole('button', { name, exact: true }).click();
+async function command(page: Page, name: string, say: Say): Promise<void> {
+  await openMenu(page, say);
+  await page.getByRole('banner').getByRole('button', { name: say(name), exact: true }).click();
 }
 
-async function openTrials(page: Page): Promise<void> {
+async function openTrials(page: Page, say: Say): Promise<void> {
   const choosing = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open trials (CSV)' }).click();
+  await page.getByRole('button', { name: say('Open trials (CSV)') }).click();
   const text = readFileSync('models/trials/transplant-trials.csv', 'utf8');
   await (await choosing).setFiles(csvFile('trials.csv', text));
   await expect(page.locator('.timing .finding, .timing .said').first()).toBeVisible();
 }
 
-const question = (label: string, own: string, then?: (page: Page) => Promise<void>): ScreenToVisit => ({
+const question = (label: string, own: string, then?: (page: Page, say: Say) => Promise<void>): ScreenToVisit => ({
   name: label,
   own,
-  open: async (page) => {
-    await ask(page, label);
+  open: async (page, say = inEnglish) => {
+    await ask(page, label, say);
     await expect(page.locator(own)).toBeVisible();
-    await then?.(page);
+    await then?.(page, say);
   },
 });
 
@@ -52,8 +58,8 @@ export const everyScreen: readonly ScreenToVisit[] = [
   {
     name: 'Numbers',
     own: '.numbers-half',
-    open: async (page) => {
-      if (isNarrow(page)) await ask(page, 'Numbers');
+    open: async (page, say = inEnglish) => {
+      if (isNarrow(page)) await ask(page, 'Numbers', say);
       for (const label of ['Margin', 'Wage'])
         await page.locator('.entry-label').getByRole('button', { name: label, exact: true }).first().click();
     },
@@ -68,34 +74,34 @@ export const everyScreen: readonly ScreenToVisit[] = [
   {
     name: 'the large watch',
     own: 'dialog[open]',
-    open: async (page) => {
-      await page.getByRole('button', { name: 'Large watch for wet hands' }).click();
+    open: async (page, say = inEnglish) => {
+      await page.getByRole('button', { name: say('Large watch for wet hands') }).click();
       await expect(page.locator('dialog[open]')).toBeVisible();
     },
   },
   {
     name: 'the method',
     own: '.method',
-    open: async (page) => {
-      await page.locator('dialog[open]').getByRole('button', { name: 'Close' }).click();
-      await page.locator('.foot').getByRole('button', { name: 'How everything is worked out' }).click();
+    open: async (page, say = inEnglish) => {
+      await page.locator('dialog[open]').getByRole('button', { name: say('Close') }).click();
+      await page.locator('.foot').getByRole('button', { name: say('How everything is worked out') }).click();
       await expect(page.locator('.method')).toBeVisible();
     },
   },
   {
     name: 'how entries hang together',
     own: '.together',
-    open: async (page) => {
-      if (isNarrow(page)) await ask(page, 'Numbers');
-      await page.locator('.numbers-head').getByRole('button', { name: 'See how it hangs together' }).click();
+    open: async (page, say = inEnglish) => {
+      if (isNarrow(page)) await ask(page, 'Numbers', say);
+      await page.locator('.numbers-head').getByRole('button', { name: say('See how it hangs together') }).click();
       await expect(page.locator('.together-picture')).toBeVisible({ timeout: 30_000 });
     },
   },
   {
     name: 'the shelf',
     own: '.top-bar',
-    open: async (page) => {
-      await openMenu(page);
+    open: async (page, say = inEnglish) => {
+      await openMenu(page, say);
       await page.locator('.shelf > summary').click();
       await expect(page.locator('.shelf-entries > li').first()).toBeVisible();
     },
@@ -103,18 +109,18 @@ export const everyScreen: readonly ScreenToVisit[] = [
   {
     name: 'the set-up',
     own: 'main',
-    open: async (page) => {
+    open: async (page, say = inEnglish) => {
       await page.keyboard.press('Escape');
-      await command(page, 'Set up my farm');
+      await command(page, 'Set up my farm', say);
       await expect(page.locator('.outcome-table')).toBeVisible();
     },
   },
   {
     name: 'a lesson before a class',
     own: 'main',
-    open: async (page) => {
-      await chooseFile(page, csvFile('density-lesson.csv', readFileSync('models/density-lesson.csv', 'utf8')));
-      await page.getByRole('button', { name: 'Teach it step by step' }).click();
+    open: async (page, say = inEnglish) => {
+      await chooseFile(page, csvFile('density-lesson.csv', readFileSync('models/density-lesson.csv', 'utf8')), say);
+      await page.getByRole('button', { name: say('Teach it step by step') }).click();
       await expect(page.locator('.teach')).toBeVisible();
     },
   },

@@ -48,16 +48,23 @@ export function csvFile(name: string, text: string): FileToOpen {
 }
 
 /** Unfolds what can be done with the model where the screen is too narrow to show it. */
-async function unfoldCommands(page: Page): Promise<void> {
-  const menu = page.getByRole('button', { name: 'Menu' });
+async function unfoldCommands(page: Page, say: (english: string) => string): Promise<void> {
+  const menu = page.getByRole('button', { name: say('Menu') });
   if ((await menu.isVisible()) && (await menu.getAttribute('aria-expanded')) === 'false') await menu.click();
 }
 
-/** Opens a file as the button does. */
-export async function chooseFile(page: Page, file: FileToOpen): Promise<void> {
-  await unfoldCommands(page);
+/**
+ * Opens a file as the button does.
+ * @param say a text of the page in its language, by the English one
+ */
+export async function chooseFile(
+  page: Page,
+  file: FileToOpen,
+  say: (english: string) => string = (text) => text,
+): Promise<void> {
+  await unfoldCommands(page, say);
   const chooser = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a file' }).click();
+  await page.getByRole('button', { name: say('Open a file') }).click();
   await (await chooser).setFiles(file);
 }
 

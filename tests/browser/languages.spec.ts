@@ -1,0 +1,116 @@
+import type { Page } from '@playwright/test';
+import spanish from '../../src/language/catalogues/es.json';
+import { begin, end, pseudo, pseudoCatalogue } from '../language/pseudo';
+import { beyondTheSides } from './access';
+import { everyScreen, unfoldAll } from './everyScreen';
+import { chooseFile, csvFile } from './page';
+import { withoutDialog } from './printing';
+import { expect, test } from './quietPage';
+import { smallFarm } from './smallFarm';
+
+const inSpanish = (english: string): string => (spanish.texts as Readonly<Record<string, string>>)[english] ?? english;
+
+/** Opens the program in a language that nobody speaks: its texts come in place of the Spanish ones. */
+async function openPseudo(page: Page): Promise<void> {
+  await page.route(/\/assets\/es-[^/]+\.js$/, (route) =>
+    route.fulfill({
+      contentType: 'text/javascript',
+      body: `export default ${JSON.stringify(pseudoCatalogue())};`,
+    }),
+  );
+  await page.addInitScript(() => localStorage.setItem('raftmargin language', 'es'));
+  await page.goto('/');
+  await expect(page.getByRole('heading', { name: pseudo('Numbers'), exact: true })).toBeAttached();
+}
+
+/** What is the same in every language: the program's name, languages by their own, currencies, and the person's file. */
+const own = new Set([...smallFarm.matchAll(/\p{L}{2,}/gu)].map(([word]) => word.toLowerCase()));
+const everywhere = new Set(['raftmargin', 'english', 'español', 'csv', 'svg', 'png', 'html']);
+
+/** Lines of the page in which words stand that did not go through the catalogue. */
+async function untranslated(page: Page, within: string): Promise<string[]> {
+  const lines = await page.locator(within).evaluateAll((parts) =>
+    parts.flatMap((part) => {
+      const named = [...part.querySelectorAll('[aria-label], [title], [placeholder]')].flatMap((one) =>
+        ['aria-label', 'title', 'placeholder'].map((name) => one.getAttribute(name) ?? ''),
+      );
+      return [...(part as HTMLElement).innerText.split('\n'), ...named];
+    }),
+  );
+  const bare = (line: string): string => {
+    let depth = 0;
+    const outside = [...line].map((character) => {
+      if (character === begin) depth += 1;
+      else if (character === end) depth -= 1;
+      else if (depth <= 0) return character;
+      return ' ';
+    });
+    return outside.join('');
+  };
+  const foreign = lines.filter((line) =>
+    [...bare(line).matchAll(/\p{L}{2,}/gu)].some(
+      ([word]) => !own.has(word.toLowerCase()) && !everywhere.has(word.toLowerCase()),
+    ),
+  );
+  return [...new Set(foreign)];
+}
+
+test('every screen, unfolded, at 320 px: texts 40 % longer break nothing, and none is left in English', async ({
+  page,
+}) => {
+  test.setTimeout(400_000);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.setViewportSize({ width: 320, height: 640 });
+  await withoutDialog(page);
+  await openPseudo(page);
+  await chooseFile(page, csvFile('small-farm.csv', smallFarm), pseudo);
+  const found: Record<string, string[]> = {};
+  for (const { name, own: part, open } of everyScreen) {
+    await open(page, pseudo);
+    await unfoldAll(page, part);
+    const wrong = [...(await beyondTheSides(page)), ...(await untranslated(page, part))];
+    if (wrong.length > 0) found[name] = wrong;
+  }
+  expect(found).toEqual({});
+});
+
+test.describe('a browser in Spanish', () => {
+  test.use({ locale: 'es-MX' });
+
+  test('has the program, the shipped model and numbers in Spanish', async ({ page }) => {
+    await page.goto('/');
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('¿Conviene contratar');
+    await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+    await expect(page.getByRole('heading', { name: inSpanish('Numbers'), exact: true })).toBeVisible();
+    await expect(page.locator('.headlines')).toContainText('EUR/año');
+    await expect(page.locator('.headlines')).toContainText('144,328');
+  });
+
+  test('keeps the work when the language is changed, and the language when the page is opened again', async ({
+    page,
+  }) => {
+    await page.goto('/');
+    const wage = page.getByRole('textbox', { name: /^Salario por hora/ }).first();
+    await wage.fill('16');
+    await wage.press('Enter');
+    await expect(page.locator('.kept')).toHaveAttribute('data-state', 'kept');
+    await page.getByRole('combobox', { name: inSpanish('Language') }).selectOption('English');
+    await expect(page.getByRole('heading', { name: 'Numbers', exact: true })).toBeVisible();
+    await expect(page.locator('html')).toHaveAttribute('lang', 'en');
+    await expect(page.getByRole('textbox', { name: /^Salario por hora/ }).first()).toHaveValue('16');
+    await page.reload();
+    await expect(page.getByRole('heading', { name: 'Numbers', exact: true })).toBeVisible();
+  });
+
+  test('writes a model whose names, units and formulas are those of the English one', async ({ page }) => {
+    await page.goto('/');
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: inSpanish('Save a file') }).click();
+    const stream = await (await saving).createReadStream();
+    const chunks: Buffer[] = [];
+    for await (const chunk of stream) chunks.push(Buffer.from(chunk as Uint8Array));
+    const text = Buffer.concat(chunks).toString();
+    expect(text).toMatch(/^name,label,unit,formula,low,high,shape,step,group,role,/);
+    expect(text).toContain('\nstage1_time,Tiempo en planchas de vivero,day,nursery_time,');
+  });
+});
