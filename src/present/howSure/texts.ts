@@ -31,11 +31,8 @@ export const worthTexts = {
   heading: wording`What is worth measuring`,
   all: wording`Everything at once`,
   /** @param count entries that are not told one by one */
-  rest: (count: number) => wording`${nothingByItself(count)}, or too little to tell from nothing with this many draws.`,
+  rest: (count: number) =>
+    count === 1
+      ? wording`One other entry is worth nothing by itself, or too little to tell from nothing with this many draws.`
+      : wording`${count} other entries are worth nothing by themselves, or too little to tell from nothing with this many draws.`,
 } as const;
-
-function nothingByItself(count: number): string {
-  return count === 1
-    ? wording`One other entry is worth nothing by itself`
-    : wording`${count} other entries are worth nothing by themselves`;
-}

@@ -4,6 +4,8 @@ import { commonTexts } from '../../text/commonTexts';
 /** Fixed texts of results side by side and of their tables. */
 export const costsTexts = {
   which: wording`which`,
+  cheapest: wording`cheapest`,
+  lowest: wording`lowest`,
   noMore: (most: number) => wording`No more than ${most} can be told apart: leave one out to add another.`,
   moves: wording`as this moves`,
   tables: wording`The same lines as tables`,
@@ -15,7 +17,7 @@ export const costsTexts = {
 
 /** The unit of the lines and their plan: `EUR/plant, in Nursery first`; a blank part is left out. */
 export function costsCaption(unit: string, plan: string): string {
-  return [unit, plan].filter(Boolean).join(', in ');
+  return plan === '' || unit === '' ? unit + plan : wording`${unit}, in ${plan}`;
 }
 
 /** What the figures of the key are: `today, EUR/plant`. */
@@ -29,5 +31,7 @@ export function costsFigures(unit: string): string {
  * @param exact whether its numbers are exact rather than float64
  */
 export function changesCaption(word: string, input: string, exact: boolean): string {
-  return wording`Which is ${word}, by ${input}${exact ? '' : wording` (being worked out exactly …)`}`;
+  return exact
+    ? wording`Which is ${word}, by ${input}`
+    : wording`Which is ${word}, by ${input} (being worked out exactly …)`;
 }
