@@ -1,4 +1,4 @@
-import { wording } from '../../language/wording';
+import { wording, wordingOf } from '../../language/wording';
 import { say, type Phrase } from '../text/phrase';
 
 /** The headings of How sure, and its settings. */
@@ -21,8 +21,8 @@ export const spreadTexts = {
   box: wording`bar on top: half of the draws; line: 90 of 100; stroke: the middle one`,
   figures: wording`Figures of the draws`,
   bins: wording`How often`,
-  binFrom: wording`from`,
-  binTo: wording`to`,
+  binFrom: wordingOf('of an interval')`from`,
+  binTo: wordingOf('of an interval')`to`,
   binsCaption: wording`Share of the draws in each bin, per cent`,
 } as const;
 

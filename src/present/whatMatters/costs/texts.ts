@@ -1,16 +1,16 @@
-import { wording } from '../../../language/wording';
+import { wording, wordingOf } from '../../../language/wording';
 import { commonTexts } from '../../text/commonTexts';
 
 /** Fixed texts of results side by side and of their tables. */
 export const costsTexts = {
   which: wording`which`,
   cheapest: wording`cheapest`,
-  lowest: wording`lowest`,
+  lowest: wordingOf('of results beside one another')`lowest`,
   noMore: (most: number) => wording`No more than ${most} can be told apart: leave one out to add another.`,
   moves: wording`as this moves`,
   tables: wording`The same lines as tables`,
-  from: wording`from`,
-  to: wording`to`,
+  from: wordingOf('of an interval')`from`,
+  to: wordingOf('of an interval')`to`,
   changesRegion: wording`Where it changes`,
   rowsRegion: wording`The lines as numbers, side by side`,
 } as const;

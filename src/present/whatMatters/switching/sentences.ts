@@ -1,4 +1,4 @@
-import { wording } from '../../../language/wording';
+import { wording, wordingOf } from '../../../language/wording';
 import type { Switch } from './switchingInput';
 import { switchingTexts } from './texts';
 import { decimal, type Decimal } from '../../../core/number';
@@ -51,7 +51,7 @@ export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Fo
       cell,
       name: nameOf(cell),
       today: figure(shown(base), base, unit),
-      flips: value === undefined ? words(wording`cannot flip it`) : flips(value),
+      flips: value === undefined ? words(wordingOf('an entry, the answer')`cannot flip it`) : flips(value),
       change: change === undefined ? words('') : figure(changeText(change, format), change),
     };
   });
