@@ -1,8 +1,7 @@
-import { wording } from '../../language/wording';
-import { decimal, type Decimal } from '../../core/number';
+import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import type { BreakevenPoints } from '../../study/breakeven';
-import { plainly, say, type Phrase } from '../text/phrase';
+import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { spoken, spokenWithUnit } from '../text/spokenNumber';
 import { decimalsFor } from '../text/digits';
 import type { Format } from '../text/numberFormat';
@@ -64,13 +63,14 @@ class Values {
 function withoutTurn({ range, holds }: BreakevenPoints, claim: Claim, { cell }: Moved, values: Values): Phrase {
   const over = values.between(range.from, range.to);
   if (holds === 'everywhere') return capital(say`${claim.above} at every ${cell.label} ${over}.`);
-  if (holds === 'nowhere') return capital(say`${claim.above} at no ${cell.label} ${over}.`);
+  if (holds === 'nowhere') return capital(claim.nowhere(cell.label, over));
   return say`Nothing can be computed for any ${cell.label} ${over}.`;
 }
 
 function oneTurn(at: Decimal, first: Side, claim: Claim, values: Values): Phrase {
-  const [yes, no] = first.above ? [wording`Below`, 'above'] : [wording`Above`, 'below'];
-  return say`${plainly(yes)} ${values.one(at)}, ${claim.above}; ${plainly(no)}, ${claim.not}.`;
+  return first.above
+    ? say`Below ${values.one(at)}, ${claim.above}; above, ${claim.not}.`
+    : say`Above ${values.one(at)}, ${claim.above}; below, ${claim.not}.`;
 }
 
 function twoTurns(a: Decimal, b: Decimal, first: Side, claim: Claim, values: Values): Phrase {
@@ -85,7 +85,7 @@ function manyTurns(found: BreakevenPoints, sides: readonly Side[], claim: Claim,
   const here = sideAt(sides, moved.today);
   if (here === undefined) return start;
   const stretch = capital(values.between(here.from, here.to));
-  return say`${start} ${stretch}, around today, ${here.above ? claim.above : claim.below}.`;
+  return sentences(start, say`${stretch}, around today, ${here.above ? claim.above : claim.below}.`);
 }
 
 /** Where a line is at or above its target, as a sentence. */
@@ -123,20 +123,28 @@ export function distance(found: BreakevenPoints, { cell, today, range }: Moved, 
   const values = new Values(cell, format);
   const change = turn.value.minus(today);
   if (change.isZero()) return say`Today’s ${values.one(today)} stands right there.`;
-  const which = turnsOf(found).length > 1 ? say`the nearest, ${values.one(turn.value)}, is` : plainly(wording`that is`);
-  const way = plainly(change.gt(0) ? wording`a rise` : wording`a fall`);
-  const far = values.asFineAs(turn.value, change.abs());
   const percent = percentOf(change.abs(), today, format);
-  const share = percent === '' ? [] : say` (${percent})`;
-  return say`From today’s ${values.one(today)}, ${which} ${way} of ${far}${share}${ranged(turn.value, cell, range, format)}.`;
+  const change1 = values.asFineAs(turn.value, change.abs());
+  const far = percent === '' ? say`${change1}` : say`${change1} (${percent})`;
+  const [from, where] = [values.one(today), ranged(turn.value, cell, range, format)];
+  if (turnsOf(found).length > 1) {
+    const nearest = values.one(turn.value);
+    return change.gt(0)
+      ? say`From today’s ${from}, the nearest, ${nearest}, is a rise of ${far}${where}.`
+      : say`From today’s ${from}, the nearest, ${nearest}, is a fall of ${far}${where}.`;
+  }
+  return change.gt(0)
+    ? say`From today’s ${from}, that is a rise of ${far}${where}.`
+    : say`From today’s ${from}, that is a fall of ${far}${where}.`;
 }
 
 function ranged(value: Decimal, cell: Cell, range: Moved['range'], format: Format): Phrase {
   if (range === undefined) return [];
-  const inside = value.gte(range.low) && value.lte(range.high);
   const high = spokenWithUnit(endText(range.high, cell, format), cell.unitText, false);
-  const ends = say`${endText(range.low, cell, format)} to ${high}`;
-  return say`, ${plainly(inside ? 'inside' : 'outside')} its range of ${ends}`;
+  const low = endText(range.low, cell, format);
+  return value.gte(range.low) && value.lte(range.high)
+    ? say`, inside its range of ${low} to ${high}`
+    : say`, outside its range of ${low} to ${high}`;
 }
 
 /** Breaks and touches that a search found, in words. */
@@ -158,7 +166,7 @@ export function besides(
       .slice(0, spelledOut)
       .map((value) => say`At ${values.one(value)} it comes just to ${target} and turns back.`),
   ];
-  return parts.flatMap((part, i) => (i === 0 ? part : [...plainly(' '), ...part]));
+  return sentences(...parts);
 }
 
 /** Where the line of one plan meets its target, in short, to follow the answer about both plans. */
@@ -175,14 +183,13 @@ export function inShort(
   const turns = turnsOf(found);
   const [first, ...rest] = turns;
   if (first === undefined) {
-    const stays =
-      found.holds === 'nowhere'
-        ? wording`stays below`
-        : found.holds === 'everywhere'
-          ? wording`stays at or above`
-          : wording`does not cross`;
-    return say`in ${plan} it ${plainly(stays)} ${at}`;
+    if (found.holds === 'nowhere') return say`in ${plan} it stays below ${at}`;
+    return found.holds === 'everywhere'
+      ? say`in ${plan} it stays at or above ${at}`
+      : say`in ${plan} it does not cross ${at}`;
   }
-  const more = rest.length === 0 ? [] : plainly(wording` and ${decimal(rest.length).toString()} more`);
-  return say`in ${plan} it crosses ${at} at ${values.one(first.value)}${more}`;
+  const place = values.one(first.value);
+  return rest.length === 0
+    ? say`in ${plan} it crosses ${at} at ${place}`
+    : say`in ${plan} it crosses ${at} at ${place} and ${plainly(String(rest.length))} more`;
 }

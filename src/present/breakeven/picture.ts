@@ -2,6 +2,7 @@ import { fontOf, type ChartInk } from '../picture/ink';
 import type { DrawnLine, LinesPicture } from '../picture/linesPicture';
 import { level, ring, upright, written } from '../picture/marks';
 import type { Plot } from '../picture/plot';
+import { wording } from '../../language/wording';
 import type { Format } from '../text/numberFormat';
 import type { LineName } from '../results/resultLines';
 import type { ByLine } from './curve/quickStudy';
@@ -137,7 +138,7 @@ function breaks(plot: Plot, drawing: BreakevenDrawing, ink: ChartInk): void {
   for (const x of drawing.breaks) {
     if (!inPlot(plot, x)) continue;
     upright(plot, x, { colour: ink.fault, width: 1.5, dash: [2, 3] });
-    written(plot.pen, 'break', {
+    written(plot.pen, wording`break`, {
       x: plot.x(x),
       y: plot.bottom - 14,
       align: 'center',

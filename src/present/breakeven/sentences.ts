@@ -1,4 +1,3 @@
-import { wording } from '../../language/wording';
 import type { Searched } from './searched';
 import type { Decimal } from '../../core/number';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
@@ -75,12 +74,17 @@ function standsStill({ points }: QuickStudy, line: ResultLine, leading: LineName
 function still(matter: BreakevenContext, base: Decimal, format: Format): BreakevenSentences {
   const { subject, moved, lines } = matter;
   const reaches = lines.plan.depends || lines.against?.depends === true;
-  const verb = plainly(reaches ? wording`does not move` : wording`does not touch`);
+  const { label } = moved.cell;
   const stays = spoken(base, subject.result.unit, format);
-  const rest = reaches ? plainly(wording`As things stand it stays at `) : plainly(wording`It stays at `);
+  if (!reaches) {
+    return {
+      main: say`${label} does not touch ${subjectOf(matter)}.`,
+      more: say`It stays at ${stays} whatever this entry is.`,
+    };
+  }
   return {
-    main: say`${moved.cell.label} ${verb} ${subjectOf(matter)}.`,
-    more: say`${rest}${stays} whatever this entry is.`,
+    main: say`${label} does not move ${subjectOf(matter)}.`,
+    more: say`As things stand it stays at ${stays} whatever this entry is.`,
   };
 }
 

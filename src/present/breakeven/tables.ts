@@ -24,11 +24,12 @@ export interface TurnRow {
 /** Significant digits of a crossing: as many as are exact for a continuous result. */
 const digits = 12;
 
+/** What a line does at a place, by its kind. @param line the line's name */
 const happens = {
-  up: wording`rises to`,
-  down: wording`falls below`,
-  touch: 'touches',
-  break: wording`changes side without meeting`,
+  up: (line: string, target: string) => wording`${line} rises to ${target}`,
+  down: (line: string, target: string) => wording`${line} falls below ${target}`,
+  touch: (line: string, target: string) => wording`${line} touches ${target}`,
+  break: (line: string, target: string) => wording`${line} changes side without meeting ${target}`,
 } as const;
 
 function whatOf(
@@ -39,8 +40,8 @@ function whatOf(
 ): string {
   const target = targets[line].isZero() ? '0' : spoken(targets[line], subject.result.unit, format);
   if (line !== 'difference')
-    return `${line === 'plan' && view === 'alone' ? subject.result.label : (subject[line] ?? '')} ${happens[kind]} ${target}`;
-  const whose = `${commonTexts.secondLessFirst} ${happens[kind]} ${target}`;
+    return happens[kind](line === 'plan' && view === 'alone' ? subject.result.label : (subject[line] ?? ''), target);
+  const whose = happens[kind](commonTexts.secondLessFirst, target);
   return view === 'both' && kind !== 'break' ? wording`A and B meet: ${whose}` : whose;
 }
 

@@ -1,4 +1,4 @@
-import { wording } from '../../language/wording';
+import { wording, wordingOf } from '../../language/wording';
 import { commonTexts } from '../text/commonTexts';
 
 /** Fixed texts of the breakeven screen: the answer, its settings and its picture. */
@@ -17,7 +17,7 @@ export const breakevenTexts = {
 export const rangeTexts = {
   legend: wording`Looked at`,
   from: wording`looked at from`,
-  to: wording`to`,
+  to: wordingOf('of an interval')`to`,
   usual: wording`Usual range`,
   drawn: (from: string, to: string) => wording`Drawn from ${from} to ${to}.`,
   whole: wording`Draw all of it`,

@@ -1,3 +1,4 @@
+import { wording } from '../../language/wording';
 import type { PlanSelection } from '../results/planSelection';
 
 /** A set of draws: the letter of its plan, blank where there is only one, and its name. */
@@ -12,7 +13,7 @@ export interface DrawSet {
  */
 export function drawSets({ letter, plan, less, beside }: PlanSelection, plans: readonly string[]): DrawSet[] {
   const name = plans[plan] ?? '';
-  if (beside === undefined) return [{ letter, name: less === undefined ? name : 'difference' }];
+  if (beside === undefined) return [{ letter, name: less === undefined ? name : wording`difference` }];
   return [
     { letter, name },
     { letter: letter === 'A' ? 'B' : 'A', name: plans[beside] ?? '' },

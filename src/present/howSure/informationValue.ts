@@ -52,13 +52,12 @@ export function worthSentence(
     const none = plainly(wording`No entry is worth measuring by itself, as far as this many draws can tell.`);
     return sentences(none, say`Knowing all of them would be worth ${all}.`);
   }
-  const before = rest.length === 0 ? [] : say` before ${listed(rest.slice(0, 2).map(({ name }) => name))}`;
+  const worth = worthText(first.value, result, format);
+  const others = listed(rest.slice(0, 2).map(({ name }) => name));
   return sentences(
-    say`Find out ${first.name}${before}: knowing it before you choose is worth up to ${worthText(first.value, result, format)}.`,
-    [
-      ...plainly(wording`Knowing everything would be worth `),
-      ...say`${all}`,
-      ...plainly(wording`; a trial that costs more does not pay.`),
-    ],
+    rest.length === 0
+      ? say`Find out ${first.name}: knowing it before you choose is worth up to ${worth}.`
+      : say`Find out ${first.name} before ${others}: knowing it before you choose is worth up to ${worth}.`,
+    say`Knowing everything would be worth ${all}; a trial that costs more does not pay.`,
   );
 }

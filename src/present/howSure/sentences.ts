@@ -29,28 +29,38 @@ function odds(question: SpreadQuestion, { above, equal }: Summary, format: Forma
   const { result, of, target } = question;
   const often = ofHundred(above);
   const at = decimal(target);
-  const ties =
-    equal >= 0.005
-      ? say` and ${target === 0 && of.kind === 'difference' ? plainly(wording`both are equal`) : plainly(wording`meets it`)} in ${ofHundred(equal)}`
-      : [];
+  const ties = equal >= 0.005 ? ofHundred(equal) : '';
   if (of.kind === 'difference' && target === 0) {
     const claim = differenceClaim({ result, target: at, plan: of.plan, against: of.against }, format);
-    return say`${claim.above} in ${often}${ties}`;
+    return ties === ''
+      ? say`${claim.above} in ${often}`
+      : say`${claim.above} in ${often} and both are equal in ${ties}`;
   }
   const level = target === 0 ? '0' : spoken(at, result.unit, format);
-  return say`${subjectPhrase({ result, of })} is above ${level} in ${often}${ties}`;
+  const what = subjectPhrase({ result, of });
+  return ties === ''
+    ? say`${what} is above ${level} in ${often}`
+    : say`${what} is above ${level} in ${often} and meets it in ${ties}`;
 }
 
 /** The finding of the draws, in one sentence. */
 export function sentence(question: SpreadQuestion, summary: Summary, format: Format): Phrase {
   const { result, of } = question;
   const [low, high] = [percentile(summary, 5), percentile(summary, 95)];
-  const what = of.kind === 'difference' ? differenceIn(result) : plainly(wording`it`);
+  const what = of.kind === 'difference' ? differenceIn(result) : undefined;
   const holds = odds(question, summary, format);
-  if (low === high) return say`${holds}; ${what} is ${spoken(decimal(low), result.unit, format)} in 90 of 100.`;
+  if (low === high) {
+    const at = spoken(decimal(low), result.unit, format);
+    return what === undefined
+      ? say`${holds}; it is ${at} in 90 of 100.`
+      : say`${holds}; ${what} is ${at} in 90 of 100.`;
+  }
   const step = stepFor(high - low);
-  const between = say`${inSteps(low, step, format)} and ${spokenInSteps(high, step, result.unit, format)}`;
-  return say`${holds}; ${what} lies between ${between} in ${wording`90 of 100`}.`;
+  const [from, to] = [inSteps(low, step, format), spokenInSteps(high, step, result.unit, format)];
+  const often = wording`90 of 100`;
+  return what === undefined
+    ? say`${holds}; it lies between ${from} and ${to} in ${often}.`
+    : say`${holds}; ${what} lies between ${from} and ${to} in ${often}.`;
 }
 
 /** The mean with its standard error. */
@@ -67,8 +77,10 @@ function failed({ details, failed: count, done }: DrawsFound, nameOf: (id: numbe
   const share = ofHundred(count / done);
   const why = (details?.failures ?? []).slice(0, 2).map(({ cell, message, inputs }): Phrase => {
     const names = listed(inputs.map(nameOf), 3);
-    const by = inputs.length > 0 ? say` It comes from ${names}.` : [];
-    return say`In ${nameOf(cell)}: ${plainly(message)}${by}`;
+    return sentences(
+      say`In ${nameOf(cell)}: ${plainly(message)}`,
+      inputs.length > 0 ? say`It comes from ${names}.` : [],
+    );
   });
   return sentences(say`In ${share} it cannot be computed; everything here speaks of the rest.`, ...why);
 }

@@ -40,7 +40,7 @@ export function figureRows(spread: DrawSpread, target: string, format: Format): 
         (count) => format.written(String(count)),
       ),
     },
-    { what: 'mean', numbers: each(({ mean }) => mean, inStep) },
+    { what: wording`mean`, numbers: each(({ mean }) => mean, inStep) },
     {
       what: wording`standard error of the mean`,
       numbers: each(

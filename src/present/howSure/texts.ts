@@ -1,4 +1,4 @@
-import { wording } from '../../language/wording';
+import { wording, wordingOf } from '../../language/wording';
 import { say, type Phrase } from '../text/phrase';
 
 /** The headings of How sure, and its settings. */
@@ -21,8 +21,8 @@ export const spreadTexts = {
   box: wording`bar on top: half of the draws; line: 90 of 100; stroke: the middle one`,
   figures: wording`Figures of the draws`,
   bins: wording`How often`,
-  binFrom: wording`from`,
-  binTo: wording`to`,
+  binFrom: wordingOf('of an interval')`from`,
+  binTo: wordingOf('of an interval')`to`,
   binsCaption: wording`Share of the draws in each bin, per cent`,
 } as const;
 
@@ -31,11 +31,8 @@ export const worthTexts = {
   heading: wording`What is worth measuring`,
   all: wording`Everything at once`,
   /** @param count entries that are not told one by one */
-  rest: (count: number) => wording`${nothingByItself(count)}, or too little to tell from nothing with this many draws.`,
+  rest: (count: number) =>
+    count === 1
+      ? wording`One other entry is worth nothing by itself, or too little to tell from nothing with this many draws.`
+      : wording`${count} other entries are worth nothing by themselves, or too little to tell from nothing with this many draws.`,
 } as const;
-
-function nothingByItself(count: number): string {
-  return count === 1
-    ? wording`One other entry is worth nothing by itself`
-    : wording`${count} other entries are worth nothing by themselves`;
-}

@@ -1,10 +1,9 @@
-import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Question } from '../../model/response';
 import { uncertain, type Lever } from '../../model/view';
 import { medianOf } from '../../study/distribution';
 import { namesAmong } from '../text/entryNames';
-import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
+import { listed, say, sentences, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import { endText } from '../text/rangeEnds';
 import type { Format } from '../text/numberFormat';
@@ -51,15 +50,10 @@ function isElsewhere(lever: Ranged): boolean {
 
 function outside(levers: readonly Ranged[], name: (lever: Lever) => string): Phrase {
   if (levers.length === 0) return [];
-  const end =
-    levers.length === 1
-      ? plainly(
-          wording` stands outside its range today, and the draws keep to the range: they are not about today’s number.`,
-        )
-      : plainly(
-          wording` stand outside their ranges today, and the draws keep to the ranges: they are not about today’s numbers.`,
-        );
-  return [...listed(levers.map(name), mostNames), ...end];
+  const names = listed(levers.map(name), mostNames);
+  return levers.length === 1
+    ? say`${names} stands outside its range today, and the draws keep to the range: they are not about today’s number.`
+    : say`${names} stand outside their ranges today, and the draws keep to the ranges: they are not about today’s numbers.`;
 }
 
 function atAnEnd(levers: readonly Ranged[], name: (lever: Lever) => string): Phrase {
@@ -67,10 +61,11 @@ function atAnEnd(levers: readonly Ranged[], name: (lever: Lever) => string): Phr
   if (first === undefined) return [];
   const names = listed(levers.map(name), mostNames);
   if (levers.length > 1) {
-    return [...names, ...plainly(wording` stand at an end of their ranges today: the draws lie to one side of them.`)];
+    return say`${names} stand at an end of their ranges today: the draws lie to one side of them.`;
   }
-  const [end, side] = endToday(first) === 'low' ? ['low', 'above'] : ['high', 'below'];
-  return [...names, ...plainly(wording` stands at the ${end} end of its range today: the draws lie ${side} it.`)];
+  return endToday(first) === 'low'
+    ? say`${names} stands at the low end of its range today: the draws lie above it.`
+    : say`${names} stands at the high end of its range today: the draws lie below it.`;
 }
 
 function elsewhere(levers: readonly Ranged[], name: (lever: Lever) => string, format: Format): Phrase {
@@ -78,13 +73,14 @@ function elsewhere(levers: readonly Ranged[], name: (lever: Lever) => string, fo
   if (first === undefined) return [];
   const { cell, base, range } = first;
   const middle: Decimal = decimal(Number(medianOf(range, base).toPrecision(12)));
-  const lead = say`${name(first)} is drawn round ${spoken(middle, cell.unit, format)}, not round today’s ${endText(base, cell, format)}, for so its range is shaped`;
+  const [drawnRound, today] = [spoken(middle, cell.unit, format), endText(base, cell, format)];
   const others = listed(rest.map(name), mostNames);
-  if (rest.length === 0) return [...lead, ...plainly('.')];
-  return [
-    ...lead,
-    ...(rest.length === 1 ? say`; so is ${others}, round another.` : say`; so are ${others}, round others.`),
-  ];
+  if (rest.length === 0) {
+    return say`${name(first)} is drawn round ${drawnRound}, not round today’s ${today}, for so its range is shaped.`;
+  }
+  return rest.length === 1
+    ? say`${name(first)} is drawn round ${drawnRound}, not round today’s ${today}, for so its range is shaped; so is ${others}, round another.`
+    : say`${name(first)} is drawn round ${drawnRound}, not round today’s ${today}, for so its range is shaped; so are ${others}, round others.`;
 }
 
 /** Which draws are not centred on today's numbers, and why. */

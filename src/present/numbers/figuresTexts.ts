@@ -1,4 +1,4 @@
-import { wording } from '../../language/wording';
+import { wording, wordingOf } from '../../language/wording';
 import type { Option } from '../text/option';
 import type { FigureScope, FigureTally } from './ownFigures';
 
@@ -16,7 +16,7 @@ export const figuresTexts = {
 
 export const figureScopeOptions: readonly Option<FigureScope>[] = [
   { value: 'headlines', label: wording`that the headlines rest on` },
-  { value: 'all', label: wording`all` },
+  { value: 'all', label: wordingOf('figures')`all` },
 ];
 
 /** `12 yours, 3 guesses, 41 taken over`. */

@@ -1,10 +1,12 @@
-import { wording } from '../../language/wording';
+import { wordingOf } from '../../language/wording';
 import { cellNamed, type Model } from '../../model/model';
 import type { Cell } from '../../model/cell';
 import { scan, type Token } from '../../formula/scan';
 
 /** A piece of a formula as it is printed: text, or an entry that it names. */
 export type Word = { readonly cell: Cell } | { readonly text: string };
+
+const inFormula = wordingOf('between the entries of a formula, with its spaces');
 
 const printed: Record<string, string> = {
   '*': ' × ',
@@ -20,9 +22,9 @@ const printed: Record<string, string> = {
   '?': ' ? ',
   ':': ' : ',
   ',': ', ',
-  and: wording` and `,
-  or: wording` or `,
-  not: wording`not `,
+  and: inFormula` and `,
+  or: inFormula` or `,
+  not: inFormula`not `,
 };
 
 function endsValue(token: Token | undefined): boolean {

@@ -1,4 +1,4 @@
-import { wording } from '../../language/wording';
+import { wording, wordingOf } from '../../language/wording';
 import type { Cell } from '../../model/cell';
 import { say, type Phrase } from '../text/phrase';
 
@@ -21,14 +21,14 @@ export const lineageTexts = {
   howToWrite: (name: string): Phrase =>
     say`A number or a formula in names, with a point for decimals. In formulas this entry is called ${name}.`,
   fields: {
-    formula: 'Formula',
+    formula: wording`Formula`,
     everyPlan: wording`In every plan`,
     inPlanInstead: (plan: string) => wording`In plan ${plan} instead`,
     low: wording`Low end of its range`,
     high: wording`High end of its range`,
   },
   /** In a field with no text. */
-  blankField: { formula: wording`blank`, plan: wording`as in every plan`, range: wording`none` },
+  blankField: { formula: wording`blank`, plan: wording`as in every plan`, range: wordingOf('no end of a range')`none` },
   oneBeforeStands: wording`The one before stands.`,
 } as const;
 

@@ -1,3 +1,4 @@
+import { listed, textOf } from '../text/phrase';
 import { letterOf } from '../text/planLetter';
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
@@ -25,6 +26,6 @@ export function failingChecks(
       const letters = columns.flatMap((plan, column) =>
         value(plan, cell)?.isZero() === true ? [letterOf(column, columns.length)] : [],
       );
-      return letters.length === 0 ? [] : [{ cell, letters: letters.join(' and ') }];
+      return letters.length === 0 ? [] : [{ cell, letters: textOf(listed(letters)) }];
     });
 }

@@ -5,14 +5,17 @@ export const fileTexts = {
   isOpen: (name: string) => wording`${name} is open.`,
   startedOver: wording`Started over with the model’s own numbers.`,
   /** @param left number of texts that were typed but could not be accepted, so that the file does not hold them */
-  saved: (name: string, left: number) => wording`Saved as ${name}${leftOut(left)}`,
+  saved: (name: string, left: number) => saved(name, left),
   linkCopied: (left: number) => wording`A link is copied. ${linkHolds(left)}`,
   linkInAddress: (left: number) => wording`The link stands in this page’s address: copy it there. ${linkHolds(left)}`,
   noLink: (reason: string) => wording`No link was made: ${reason}`,
   /** Asks whether a file may replace `instead`, which has changes that are saved nowhere. */
-  fileReplaces: (name: string, instead: string) => takesThePlace(name, instead),
-  modelReplaces: (question: string, instead: string) => takesThePlace(`“${question}”`, instead),
-  linkReplaces: (name: string, instead: string) => takesThePlace(wording`${name}, which the link holds,`, instead),
+  fileReplaces: (name: string, instead: string) =>
+    wording`${name} takes the place of ${instead}, in which you have changed something: save that as a file first if you need it.`,
+  modelReplaces: (question: string, instead: string) =>
+    wording`“${question}” takes the place of ${instead}, in which you have changed something: save that as a file first if you need it.`,
+  linkReplaces: (name: string, instead: string) =>
+    wording`${name}, which the link holds, takes the place of ${instead}, in which you have changed something: save that as a file first if you need it.`,
   openIt: wording`Open it`,
   undoIt: wording`Undo it`,
   close: wording`Close`,
@@ -32,24 +35,25 @@ export const fileTexts = {
 
 function severalOpen(name: string, others: number): string {
   if (others === 0) return wording`${name} is open.`;
-  const rest = others === 1 ? wording`one other is` : wording`${others} others are`;
-  return wording`${name} is open; ${rest} kept under Your models.`;
+  return others === 1
+    ? wording`${name} is open; one other is kept under Your models.`
+    : wording`${name} is open; ${others} others are kept under Your models.`;
 }
 
-function leftOut(texts: number): string {
-  if (texts === 0) return '.';
-  return texts === 1
-    ? wording`; one text that is not valid yet stays out of it.`
-    : wording`; ${texts} texts that are not valid yet stay out of it.`;
+function saved(name: string, left: number): string {
+  if (left === 0) return wording`Saved as ${name}.`;
+  return left === 1
+    ? wording`Saved as ${name}; one text that is not valid yet stays out of it.`
+    : wording`Saved as ${name}; ${left} texts that are not valid yet stay out of it.`;
 }
 
 function linkHolds(left: number): string {
-  return wording`It holds the whole model as it is now${leftOut(left)} Give it to those who may see your numbers.`;
-}
-
-function takesThePlace(what: string, instead: string): string {
-  const changed = wording`${what} takes the place of ${instead}, in which you have changed something`;
-  return wording`${changed}: save that as a file first if you need it.`;
+  if (left === 0) {
+    return wording`It holds the whole model as it is now. Give it to those who may see your numbers.`;
+  }
+  return left === 1
+    ? wording`It holds the whole model as it is now; one text that is not valid yet stays out of it. Give it to those who may see your numbers.`
+    : wording`It holds the whole model as it is now; ${left} texts that are not valid yet stay out of it. Give it to those who may see your numbers.`;
 }
 
 /** How far the reading of a file is; once all is read, it is checked. */

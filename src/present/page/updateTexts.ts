@@ -1,4 +1,4 @@
-import { wording } from '../../language/wording';
+import { wording, wordingOf } from '../../language/wording';
 
 /** What there is to say about versions of the program. */
 export type VersionNews =
@@ -17,7 +17,7 @@ const news: Readonly<Record<VersionNews, string>> = {
 
 export const updateTexts = {
   use: wording`Use it now`,
-  later: wording`Later`,
+  later: wordingOf('not now')`Later`,
   /** Says what has happened, and what becomes of the work when the page is loaded again. */
   said: (what: VersionNews, isKept: boolean) => `${news[what]} ${isKept ? kept : unkept}`,
 } as const;

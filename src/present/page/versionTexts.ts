@@ -25,7 +25,7 @@ const most = 6;
 
 /** What a record is called: an entry by its label or its name in words; a line without either holds text. */
 function nameOf(row: SheetRow): string {
-  return field(row, wording`label`) || field(row, wording`name`).replaceAll('_', ' ');
+  return field(row, 'label') || field(row, 'name').replaceAll('_', ' ');
 }
 
 /** What records are called, each once; lines of text are counted. */
@@ -74,14 +74,14 @@ export function whatChanged(before: Sheet, after: Sheet, wordsBefore: OwnTexts =
     return was !== undefined && !isSame(was, row);
   });
   const [plansBefore, plansAfter] = [plansOf(before), plansOf(after)];
-  const parts: readonly (readonly [lead: string, names: readonly string[]])[] = [
-    ['', namesOf(changed)],
-    [wording`new: `, namesOf(after.rows.filter(({ row }) => !old.has(row)))],
-    [wording`taken away: `, namesOf(before.rows.filter(({ row }) => !now.has(row)))],
-    [wording`new plan: `, plansAfter.filter((plan) => !plansBefore.includes(plan))],
-    [wording`plan taken away: `, plansBefore.filter((plan) => !plansAfter.includes(plan))],
-    ['', wordsChanged(wordsBefore, words)],
+  const parts: readonly (readonly [tell: (names: string) => string, names: readonly string[]])[] = [
+    [(names) => names, namesOf(changed)],
+    [(names) => wording`new: ${names}`, namesOf(after.rows.filter(({ row }) => !old.has(row)))],
+    [(names) => wording`taken away: ${names}`, namesOf(before.rows.filter(({ row }) => !now.has(row)))],
+    [(names) => wording`new plan: ${names}`, plansAfter.filter((plan) => !plansBefore.includes(plan))],
+    [(names) => wording`plan taken away: ${names}`, plansBefore.filter((plan) => !plansAfter.includes(plan))],
+    [(names) => names, wordsChanged(wordsBefore, words)],
   ];
-  const told = parts.filter(([, names]) => names.length > 0).map(([lead, names]) => lead + namesText(names, most));
+  const told = parts.filter(([, names]) => names.length > 0).map(([tell, names]) => tell(namesText(names, most)));
   return told.join('; ') || wording`the order of its rows or columns`;
 }

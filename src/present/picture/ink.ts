@@ -1,4 +1,3 @@
-import { wording } from '../../language/wording';
 import type { Fill } from './pen';
 
 /** Colours and type for drawing; CSS colours and pixels. */
@@ -25,5 +24,5 @@ export interface ChartInk extends Ink {
 
 /** The font that a chart writes in. */
 export function fontOf({ size, family }: Ink): string {
-  return wording`${size}px ${family}`;
+  return `${size}px ${family}`;
 }

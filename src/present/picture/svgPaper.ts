@@ -1,4 +1,3 @@
-import { wording } from '../../language/wording';
 import { escapedText } from '../table/copied';
 import type { Area, Paper } from './paper';
 import type { Fill, Pen } from './pen';
@@ -73,7 +72,7 @@ class SvgPen implements Pen {
   lineWidth = 1;
   lineJoin: Pen['lineJoin'] = 'miter';
   globalAlpha = 1;
-  font = wording`13px sans-serif`;
+  font = '13px sans-serif';
   textAlign: Pen['textAlign'] = 'start';
   textBaseline: Pen['textBaseline'] = 'alphabetic';
   private path = '';
@@ -206,12 +205,12 @@ export function createSvgPaper(tools: SvgTools): SvgPaper {
   const within = ({ left, top, right, bottom }: Area, draw: () => void): void => {
     const id = `part-${definitions.length}`;
     const box = attributes({ x: left, y: top, width: right - left, height: bottom - top });
-    definitions.push(wording`<clipPath id="${id}"><rect${box}/></clipPath>`);
+    definitions.push(`<clipPath id="${id}"><rect${box}/></clipPath>`);
     grouped({ 'clip-path': `url(#${id})` }, draw);
   };
   return {
     pen: new SvgPen(write, tools),
-    moved: (right, down, draw) => grouped({ transform: wording`translate(${short(right)} ${short(down)})` }, draw),
+    moved: (right, down, draw) => grouped({ transform: `translate(${short(right)} ${short(down)})` }, draw),
     within,
     image: (pixels, width, height, { left, top, right, bottom }) => {
       const address = tools.imageAddress(pixels, width, height);
@@ -228,8 +227,8 @@ export function createSvgPaper(tools: SvgTools): SvgPaper {
       return `url(#${id})`;
     },
     file: (width, height, title, description) => {
-      const spaces = wording`xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink"`;
-      const said = description === '' ? '' : wording`<desc id="said">${escapedText(fitForXml(description))}</desc>`;
+      const spaces = 'xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink"';
+      const said = description === '' ? '' : `<desc id="said">${escapedText(fitForXml(description))}</desc>`;
       const size = attributes({
         width,
         height,
@@ -238,8 +237,8 @@ export function createSvgPaper(tools: SvgTools): SvgPaper {
         'aria-labelledby': 'name',
         'aria-describedby': said === '' ? undefined : 'said',
       });
-      const name = wording`<title id="name">${escapedText(fitForXml(title))}</title>`;
-      const head = wording`<?xml version="1.0" encoding="UTF-8"?>\n<svg ${spaces} version="1.1"${size}>`;
+      const name = `<title id="name">${escapedText(fitForXml(title))}</title>`;
+      const head = `<?xml version="1.0" encoding="UTF-8"?>\n<svg ${spaces} version="1.1"${size}>`;
       return `${head}${name}${said}<defs>${definitions.join('')}</defs>\n${elements.join('\n')}\n</svg>\n`;
     },
   };

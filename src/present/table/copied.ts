@@ -1,4 +1,3 @@
-import { wording } from '../../language/wording';
 import { guardedText, type TableEntry } from '../../files/exportTable';
 
 function textOf(entry: TableEntry): string {
@@ -22,9 +21,9 @@ export function escapedText(text: string): string {
 /** Rows, the first of them the heads, as an HTML table for the clipboard. */
 export function htmlTable(caption: string, [heads = [], ...rows]: readonly (readonly TableEntry[])[]): string {
   const cell = (kind: 'td' | 'th', entry: TableEntry): string =>
-    wording`<${kind} dir="auto">${escapedText(textOf(entry))}</${kind}>`;
+    `<${kind} dir="auto">${escapedText(textOf(entry))}</${kind}>`;
   const row = (entries: readonly TableEntry[], kind: 'td' | 'th'): string =>
     `<tr>${entries.map((entry, k) => cell(k === 0 ? 'th' : kind, entry)).join('')}</tr>`;
-  const title = caption === '' ? '' : wording`<caption dir="auto">${escapedText(caption)}</caption>`;
+  const title = caption === '' ? '' : `<caption dir="auto">${escapedText(caption)}</caption>`;
   return `<table>${title}<thead>${row(heads, 'th')}</thead><tbody>${rows.map((each) => row(each, 'td')).join('')}</tbody></table>`;
 }

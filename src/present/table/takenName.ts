@@ -1,3 +1,5 @@
+import { wording } from '../../language/wording';
+
 /** What file systems do not take in a name, and what is not seen in one. */
 const unfit = /[\u0000-\u001f\u007f\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u206f\ufeff"*/:<>?\\|]+/gu;
 /** The most characters of each part, and the most bytes in UTF-8, of which a whole name may have 255. */
@@ -29,5 +31,5 @@ function fit(text: string, { signs, bytes }: { readonly signs: number; readonly 
 export function takenName(title: string, caption: string, ending: 'csv' | 'png' | 'svg'): string {
   const question = title.split('? ')[0] ?? '';
   const parts = [fit(question, longest.title), fit(caption, longest.caption)].filter(Boolean);
-  return `${parts.join(' - ') || 'table'}.${ending}`;
+  return `${parts.join(' - ') || wording`table`}.${ending}`;
 }

@@ -84,6 +84,24 @@ describe('of two plans it says which has the better', () => {
       'Below 16.00 EUR an hour, With a hire has the higher (better) Heads sold; above, Today has.',
     ],
   ])('%s', (_claim, label, budget, main) => expect(say(costs(label, budget)).main).toBe(main));
+
+  // The hire never has more: a tenth of 8,000 EUR a year is 160 h more at 5 EUR an hour, and it takes 500 h more.
+  it.each([
+    [
+      'Cost of a year',
+      '',
+      'Today has the lower (better) Cost of a year at no Wage between 5.00 and 30.00 EUR an hour.',
+    ],
+    [
+      'Heads sold',
+      'return',
+      'With a hire has the higher (better) Heads sold at no Wage between 5.00 and 30.00 EUR an hour.',
+    ],
+    ['Left over', '', 'With a hire has the higher Left over at no Wage between 5.00 and 30.00 EUR an hour.'],
+  ])('%s nowhere', (label, budget, main) => {
+    const text = costs(label, budget).replace('sales - hours * x', 'sales / 10 - hours * x');
+    expect(say(text, { from: '5', to: '30' }).main).toBe(main);
+  });
 });
 
 describe('of one plan it says on which side of the target the result is', () => {
@@ -92,6 +110,13 @@ describe('of one plan it says on which side of the target the result is', () => 
   it('of another', () => {
     expect(say(alone, { target: '2000' }).main).toBe(
       'Below 18.00 EUR an hour, Margin is at least 2,000 EUR a year; above, it is less.',
+    );
+  });
+  it('of which it is nowhere above', () => {
+    const dear = { from: '25', to: '30' };
+    expect(say(alone, dear).main).toBe('Margin is 0 or more at no Wage between 25.00 and 30.00 EUR an hour.');
+    expect(say(alone, { ...dear, target: '2000' }).main).toBe(
+      'Margin is at least 2,000 EUR a year at no Wage between 25.00 and 30.00 EUR an hour.',
     );
   });
 });

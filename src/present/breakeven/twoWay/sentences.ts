@@ -34,13 +34,18 @@ function spokenAt({ lever: { cell } }: MovingInput, value: Decimal, format: Form
   return spoken(value, cell.unit, format);
 }
 
-/** The ends of an input's range: `9 and 16 s per plant` */
-function ends(moving: MovingInput, format: Format): Phrase {
+/** The range of an input: `between 9 and 16 s per plant` */
+function betweenEnds(moving: MovingInput, format: Format): Phrase {
   const {
     lever: { cell },
     range,
   } = moving;
-  return say`${format.value(range.from, cell.unit)} and ${spokenAt(moving, range.to, format)}`;
+  return say`between ${format.value(range.from, cell.unit)} and ${spokenAt(moving, range.to, format)}`;
+}
+
+/** Whether a stretch takes up the whole range of an input. */
+function isThroughout([only, ...more]: readonly LevelStretch[], { range: { from, to } }: MovingInput): boolean {
+  return more.length === 0 && only?.from === from.toNumber() && only.to === to.toNumber();
 }
 
 /**
@@ -58,7 +63,7 @@ function whereAbove(above: readonly LevelStretch[], across: MovingInput, format:
     const [start, end] = [whereAbove([first], across, format), whereAbove([second], across, format)];
     return say`${start} and ${end}`;
   }
-  if (first.from === from && first.to === to) return plainly(wording`throughout`);
+  if (isThroughout(above, across)) return plainly(wording`throughout`);
   if (first.from === from) return say`up to ${at(first.to)}`;
   if (first.to === to) return say`from ${at(first.from)} up`;
   return say`between ${bare(first.from)} and ${at(first.to)}`;
@@ -78,8 +83,10 @@ function interplay(surfaces: PairSurfaces, { claim }: TwoWayContext, format: For
   const wheres = rows.map(({ above }) => whereAbove(above, across, format));
   const [X, Y] = [across.lever.cell.label, down.lever.cell.label];
   if (new Set(wheres.map(textOf)).size === 1) {
-    const one = wheres[0] ?? [];
-    return say`${Y} hardly moves the answer: between ${ends(down, format)}, ${claim.above} ${one} as ${X} goes.`;
+    const between = betweenEnds(down, format);
+    return rows.every(({ above }) => above.length === 0)
+      ? say`${Y} hardly moves the answer: ${between}, ${claim.above} nowhere as ${X} goes.`
+      : say`${Y} hardly moves the answer: ${between}, ${claim.above} ${wheres[0] ?? []} as ${X} goes.`;
   }
   const listed = rows.flatMap((row, k) => {
     const truth = truthOf(row, claim);
@@ -88,7 +95,7 @@ function interplay(surfaces: PairSurfaces, { claim }: TwoWayContext, format: For
     const part = say`${rowText(row, surfaces, format)}, ${isSaid ? where : say`${truth} ${where}`}`;
     return k === 0 ? part : [...plainly('; '), ...part];
   });
-  const isDecided = rows.every(({ above }, k) => above.length === 0 || textOf(wheres[k] ?? []) === 'throughout');
+  const isDecided = rows.every(({ above }) => above.length === 0 || isThroughout(above, across));
   return isDecided ? say`It is ${Y} that decides: ${listed}.` : say`How far ${X} may go depends on ${Y}: ${listed}.`;
 }
 
@@ -103,9 +110,13 @@ function truthOf({ above }: SurfaceRow, { above: yes, below: no }: Claim): Phras
 function oneSided(surfaces: PairSurfaces, { claim }: TwoWayContext, format: Format): Phrase {
   const { across, down } = surfaces.pair;
   const truth = surfaces.side === 'all' ? claim.above : claim.below;
-  const over = say`${across.lever.cell.label} between ${ends(across, format)}, ${down.lever.cell.label} between ${ends(down, format)}`;
-  const anywhere = plainly(surfaces.unknown === 0 ? 'anywhere' : wording`wherever it can be computed`);
-  return say`${capital(truth)} ${anywhere} in this picture: ${over}.`;
+  const [x, y] = [across, down].map((moving) => say`${moving.lever.cell.label} ${betweenEnds(moving, format)}`);
+  const over = say`${x ?? []}, ${y ?? []}`;
+  return capital(
+    surfaces.unknown === 0
+      ? say`${truth} anywhere in this picture: ${over}.`
+      : say`${truth} wherever it can be computed in this picture: ${over}.`,
+  );
 }
 
 function today({ pair }: PairSurfaces, { subject, result }: TwoWayContext, format: Format): Phrase {
@@ -113,8 +124,8 @@ function today({ pair }: PairSurfaces, { subject, result }: TwoWayContext, forma
   const [x, y] = points.map((moving) => spokenAt(moving, moving.lever.base, format));
   const value = spoken(pair.question.base, result.unit, format);
   const outside = points.filter(({ lever: { base }, range }) => base.lt(range.from) || base.gt(range.to));
-  const note = outside.length === 0 ? [] : plainly(wording` That point lies outside the picture.`);
-  return say`Today, at ${x ?? ''} and ${y ?? ''}, ${subject} is ${value}.${note}`;
+  const note = outside.length === 0 ? [] : plainly(wording`That point lies outside the picture.`);
+  return sentences(say`Today, at ${x ?? ''} and ${y ?? ''}, ${subject} is ${value}.`, note);
 }
 
 function unknown({ unknown: share }: PairSurfaces, format: Format): Phrase {

@@ -24,11 +24,13 @@ export const addFormTexts = {
   noLabel: wording`Say in a word or two what it is.`,
   noPlan: wording`Tick at least one plan.`,
   noTotal: (side: 'cost' | 'return') =>
-    wording`This model adds up no ${side === 'cost' ? 'costs' : 'returns'} of a year, so a line of its own would change nothing. Add an ordinary entry instead, and name it in the formula that it belongs to.`,
+    side === 'cost'
+      ? wording`This model adds up no costs of a year, so a line of its own would change nothing. Add an ordinary entry instead, and name it in the formula that it belongs to.`
+      : wording`This model adds up no returns of a year, so a line of its own would change nothing. Add an ordinary entry instead, and name it in the formula that it belongs to.`,
   amountLabel: (label: string) => wording`${label}, amount`,
   unit: wording`Unit`,
   unitHint: wording`as in EUR/year, kg or plant/week; blank for a plain number`,
-  formula: 'Number or formula',
+  formula: wording`Number or formula`,
   noFormula: wording`Enter a number, or a formula in names.`,
 } as const;
 
@@ -79,24 +81,27 @@ export function lineAddedText({ model, values, line, plans, totals }: LineAdded,
     return value === undefined || !plans.includes(name) ? [] : [{ name, text: spoken(value, line.unit, format) }];
   });
   const same = new Set(amounts.map(({ text }) => text)).size === 1 ? amounts[0]?.text : undefined;
-  const isAll = plans.length === model.plans.length;
-  const where =
-    model.plans.length === 1
-      ? plainly(wording`In the budget`)
-      : isAll
-        ? plainly(wording`In the budget of every plan`)
-        : say`In the budget of ${listed(plans)}`;
   const each = amounts.flatMap(({ name, text }, i) => [
     ...plainly(i === 0 ? '' : '; '),
     ...say`${text} in ${plainly(name)}`,
   ]);
   const what = same === undefined ? each : say`${same}`;
-  const names = totals.map(({ label }) => label);
-  const follow =
-    names.length === 0
-      ? []
-      : say`${listed(names)} and everything made from ${plainly(names.length === 1 ? 'it' : 'them')} follow.`;
-  return sentences(say`${line.label}. ${where}: ${what}.`, follow);
+  return sentences(whereSentence(line.label, what, plans, model.plans.length), followSentence(totals));
+}
+
+/** @param of how many plans the model has */
+function whereSentence(label: string, what: Phrase, plans: readonly string[], of: number): Phrase {
+  if (of === 1) return say`${label}. In the budget: ${what}.`;
+  if (plans.length === of) return say`${label}. In the budget of every plan: ${what}.`;
+  return say`${label}. In the budget of ${listed(plans)}: ${what}.`;
+}
+
+function followSentence(totals: readonly Cell[]): Phrase {
+  if (totals.length === 0) return [];
+  const names = listed(totals.map(({ label }) => label));
+  return totals.length === 1
+    ? say`${names} and everything made from it follow.`
+    : say`${names} and everything made from them follow.`;
 }
 
 /** What was added, and that it waits to be used. */

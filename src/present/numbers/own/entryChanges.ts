@@ -1,4 +1,4 @@
-import { wording } from '../../../language/wording';
+import { wording, wordingOf } from '../../../language/wording';
 import type { Cell } from '../../../model/cell';
 import { usesOf } from '../../../model/change/entries';
 import type { Model } from '../../../model/model';
@@ -13,7 +13,7 @@ export const changeTexts = {
   unit: wording`Unit`,
   note: wording`Note`,
   noUnit: wording`none, a plain number`,
-  noNote: 'none',
+  noNote: wordingOf('no note')`none`,
   nameInFormulas: wording`Its name in formulas`,
   everyFormulaFollows: wording`Small letters, digits and _. Every formula that names it follows.`,
   copy: wording`Copy it`,
@@ -26,7 +26,9 @@ export const changeTexts = {
   breaks: wording`These need it and are left with a fault until they are changed:`,
   unties: wording`These no longer move with it:`,
   tells: (texts: number) =>
-    wording`${texts === 1 ? wording`One text has` : wording`${texts} texts have`} a figure made from it, and will show how that is written.`,
+    texts === 1
+      ? wording`One text has a figure made from it, and will show how that is written.`
+      : wording`${texts} texts have a figure made from it, and will show how that is written.`,
   removeYes: wording`Yes, delete it`,
   /** Of a number that only the deleted entry uses. */
   onlyHere: (amount: string) => wording`Nothing else uses ${amount}.`,
@@ -78,12 +80,21 @@ export function newlyFaulty(before: Model, after: Model): Cell[] {
 /** `Hands and Costs need another formula now.`; nothing where none does. */
 function faultySentence(faulty: readonly Cell[]): Phrase {
   if (faulty.length === 0) return [];
-  const need = faulty.length === 1 ? wording` needs another formula now.` : wording` need another formula now.`;
   const names = listed(
     faulty.map(({ label }) => label),
     3,
   );
-  return say`${names}${plainly(need)}`;
+  return faulty.length === 1 ? say`${names} needs another formula now.` : say`${names} need another formula now.`;
+}
+
+/** What follows the new name of an entry that some formulas name. */
+function renamedIn(uses: number): Phrase {
+  if (uses === 0) return [];
+  return plainly(
+    uses === 1
+      ? wording`So it is in the formula that names it.`
+      : wording`So it is in the ${uses} formulas that name it.`,
+  );
 }
 
 /** `Wage, copy`, with a number behind where there is one already. */
@@ -98,10 +109,8 @@ export function copyLabel({ cells }: Pick<Model, 'cells'>, label: string): strin
 /** What was done, as the line below the numbers says it. */
 export const changeSaid = {
   label: (from: string, to: string): Phrase => say`${from} is called ${to} now.`,
-  name: (from: string, to: string, uses: number): Phrase => {
-    const formulas = uses === 1 ? wording`the formula that names it` : wording`the ${uses} formulas that name it`;
-    return sentences(say`${from} is ${to} in formulas now.`, uses === 0 ? [] : say`So it is in ${plainly(formulas)}.`);
-  },
+  name: (from: string, to: string, uses: number): Phrase =>
+    sentences(say`${from} is ${to} in formulas now.`, renamedIn(uses)),
   unit: (label: string, unit: string, faulty: readonly Cell[]): Phrase => {
     const now = unit === '' ? say`${label} is a plain number now.` : say`${label} is in ${printedUnit(unit)} now.`;
     return sentences(now, faultySentence(faulty));
@@ -109,7 +118,7 @@ export const changeSaid = {
   note: (label: string): Phrase => say`The note of ${label} is changed.`,
   copied: (label: string, copy: string): Phrase => say`${copy} stands below ${label}. Nothing uses it yet.`,
   moved: (label: string, by: -1 | 1): Phrase =>
-    say`${label} stands one place ${plainly(by === -1 ? 'higher' : 'lower')}.`,
+    by === -1 ? say`${label} stands one place higher.` : say`${label} stands one place lower.`,
   /** @param amount label of the amount that is deleted with it; undefined: none is */
   removed: (label: string, { leaves }: Deletion, faulty: readonly Cell[], amount?: string): Phrase =>
     sentences(

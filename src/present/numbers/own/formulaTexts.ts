@@ -6,7 +6,7 @@ import { formulaRepairs, type FormulaRepair } from '../../../model/change/formul
 import type { OwnNumbers } from '../../../model/change/ownNumbers';
 import { understand } from '../../../model/formulaReader';
 import type { Model } from '../../../model/model';
-import { listed, plainly, say, textOf, type Phrase } from '../../text/phrase';
+import { listed, say, textOf, type Phrase } from '../../text/phrase';
 import { printedUnit } from '../../text/printedUnit';
 
 /** What stands below a formula while it is typed. */
@@ -65,6 +65,7 @@ export function ownNumbersText({ numbers }: Pick<OwnNumbers, 'numbers'>): string
 
 /** What was done then. @param label of the entry whose formula it is */
 export function ownNumbersSaid({ numbers }: Pick<OwnNumbers, 'numbers'>, label: string): Phrase {
-  const became = numbers.length === 1 ? wording` is an entry of its own now` : wording` are entries of their own now`;
-  return say`${listed(numbers)}${plainly(became)}, below ${label}, which is made from ${plainly(numbers.length === 1 ? wording`it` : wording`them`)}.`;
+  return numbers.length === 1
+    ? say`${listed(numbers)} is an entry of its own now, below ${label}, which is made from it.`
+    : say`${listed(numbers)} are entries of their own now, below ${label}, which is made from them.`;
 }

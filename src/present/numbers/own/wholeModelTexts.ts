@@ -1,4 +1,4 @@
-import { wording } from '../../../language/wording';
+import { wording, wordingOf } from '../../../language/wording';
 import type { System } from '../../../model/change/measures';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Option } from '../../text/option';
@@ -25,7 +25,7 @@ let named: Intl.DisplayNames | undefined;
 
 /** `EUR, Euro`. */
 function currencyText(code: string): string {
-  named ??= new Intl.DisplayNames([wording`en`], { type: 'currency' });
+  named ??= new Intl.DisplayNames([wordingOf('the BCP 47 tag of the language')`en`], { type: 'currency' });
   const name = named.of(code);
   return name === undefined || name === code ? code : `${code}, ${name}`;
 }
@@ -33,10 +33,6 @@ function currencyText(code: string): string {
 /** Every currency but one, by code. */
 export function currencyOptions(but: string): Option<string>[] {
   return currencyCodes.filter((code) => code !== but).map((value) => ({ value, label: currencyText(value) }));
-}
-
-function entriesText(count: number): string {
-  return count === 1 ? wording`one entry` : wording`${count} entries`;
 }
 
 /**
@@ -48,11 +44,17 @@ export function currencySaid(from: string, to: string, count: number, rate: stri
     rate === undefined
       ? plainly(wording`Their figures stay as they were.`)
       : say`Their figures are multiplied by ${rate}.`;
-  return sentences(say`${to} stands for ${from} in ${plainly(entriesText(count))} now.`, figures);
+  const entries =
+    count === 1
+      ? say`${to} stands for ${from} in one entry now.`
+      : say`${to} stands for ${from} in ${plainly(String(count))} entries now.`;
+  return sentences(entries, figures);
 }
 
 /** What was done to the measures. */
 export function measuresSaid(to: System, count: number): Phrase {
   const system = to === 'us' ? wording`US units` : wording`metric units`;
-  return say`Now ${plainly(entriesText(count))} ${plainly(count === 1 ? wording`is` : wording`are`)} in ${system}, by exact factors.`;
+  return count === 1
+    ? say`Now one entry is in ${system}, by exact factors.`
+    : say`Now ${plainly(String(count))} entries are in ${system}, by exact factors.`;
 }

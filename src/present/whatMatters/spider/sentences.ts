@@ -61,8 +61,9 @@ function bending(subject: TornadoSubject, lines: readonly SpiderLine[], format: 
 function without({ nameOf }: TornadoSubject, atZero: readonly Lever[]): Phrase {
   if (atZero.length === 0) return [];
   const names = listed(atZero.map(({ cell }) => nameOf(cell)));
-  const be = plainly(atZero.length === 1 ? wording` is` : wording` are`);
-  return say`${names}${be} 0 today, so no change is a per cent of that, and there is no line.`;
+  return atZero.length === 1
+    ? say`${names} is 0 today, so no change is a per cent of that, and there is no line.`
+    : say`${names} are 0 today, so no change is a per cent of that, and there is no line.`;
 }
 
 function outside({ nameOf }: TornadoSubject, lines: readonly SpiderLine[]): Phrase {

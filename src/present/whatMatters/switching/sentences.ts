@@ -1,11 +1,11 @@
-import { wording } from '../../../language/wording';
+import { wording, wordingOf } from '../../../language/wording';
 import type { Switch } from './switchingInput';
 import { switchingTexts } from './texts';
 import { decimal, type Decimal } from '../../../core/number';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';
 import { endText } from '../../text/rangeEnds';
-import { numberWithUnit, space, type Format } from '../../text/numberFormat';
+import { numberWithUnit, type Format } from '../../text/numberFormat';
 import { printedUnit } from '../../text/printedUnit';
 import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import { inPerCent } from '../../text/inPerCent';
@@ -33,7 +33,7 @@ type NameOf = (cell: Switch['cell']) => string;
 /** `just above 16 day` where the answer changes just behind a value; the value alone where it changes at it. */
 export function placeText({ base, value, isBehind }: Switch, text: string): string {
   if (!isBehind || value === undefined) return text;
-  return wording`just ${value.gte(base) ? 'above' : 'below'}${space}${text}`;
+  return value.gte(base) ? wording`just above\u00a0${text}` : wording`just below\u00a0${text}`;
 }
 
 /** Lines in the order of the search: the thinnest margin first. */
@@ -41,17 +41,17 @@ export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Fo
   return found.map((one) => {
     const { cell, base, value, change, count } = one;
     const shown = (number: Decimal): string => numberWithUnit(endText(number, cell, format), cell.unitText);
-    const more = count > 1 ? wording` (${count - 1} more)` : '';
+    const withOthers = (place: string): string => (count > 1 ? wording`${place} (${count - 1} more)` : place);
     const unit = printedUnit(cell.unitText);
     const flips = (at: Decimal): DataCell => ({
-      ...figure(placeText(one, shown(at)) + more, at, unit),
+      ...figure(withOthers(placeText(one, shown(at))), at, unit),
       alone: shown(at),
     });
     return {
       cell,
       name: nameOf(cell),
       today: figure(shown(base), base, unit),
-      flips: value === undefined ? words(wording`cannot flip it`) : flips(value),
+      flips: value === undefined ? words(wordingOf('an entry, the answer')`cannot flip it`) : flips(value),
       change: change === undefined ? words('') : figure(changeText(change, format), change),
     };
   });
@@ -73,10 +73,12 @@ export function switchSentence(found: readonly Switch[], nameOf: NameOf, format:
   if (first.value === undefined)
     return say`No entry by itself can flip the answer, however wrong it is within the range looked at.`;
   const at = placeText(first, spoken(first.value, first.cell.unit, format));
-  const by = first.change === undefined ? [] : say`, ${changeText(first.change, format)} from today`;
+  const [name, where] = [nameOf(first.cell), first.isBehind ? say`${at}` : say`at ${at}`];
   const cannot = found.length - flipping;
   return sentences(
-    say`${nameOf(first.cell)} has the thinnest margin: ${first.isBehind ? [] : plainly(wording`at `)}${at}${by}, the answer flips.`,
+    first.change === undefined
+      ? say`${name} has the thinnest margin: ${where}, the answer flips.`
+      : say`${name} has the thinnest margin: ${where}, ${changeText(first.change, format)} from today, the answer flips.`,
     cannot === 0 ? [] : plainly(wording`${cannot} of ${found.length} entries cannot flip it.`),
   );
 }

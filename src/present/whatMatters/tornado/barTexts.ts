@@ -2,7 +2,6 @@ import { wording } from '../../../language/wording';
 import type { ShownBar } from './bars';
 import { fit, type Layout } from './layout';
 import type { End, TornadoRow } from './rows';
-import { commonTexts } from '../../text/commonTexts';
 
 /** The text at one side of a bar, such as `8,507 at 0.88 EUR/plant`; `at` is the bar's end on that side. */
 interface SideText {
@@ -24,7 +23,7 @@ export const heights = { top: 26, row: 46, rowWithTexts: 66, axis: 24 } as const
 export const gap = 6;
 
 function textOf({ input, result }: End): Pick<SideText, 'strong' | 'quiet'> {
-  if (result === undefined) return { strong: '', quiet: wording`${commonTexts.cannotCompute} at ${input}` };
+  if (result === undefined) return { strong: '', quiet: wording`cannot be computed at ${input}` };
   return { strong: result, quiet: wording`at ${input}` };
 }
 

@@ -47,25 +47,44 @@ function most(subject: TornadoSubject, first: ShownBar, format: Format): Phrase 
   return say`${subject.nameOf(cell)} moves ${subjectPhrase(subject)} most: ${swing} between ${low} and ${high}.`;
 }
 
-/** The side of 0 that results of one sign are on, in words. */
-function sideOf(results: readonly Decimal[]): string {
-  if (results.some((value) => value.isZero())) return wording`at or above 0`;
-  return results.some((value) => value.gt(0)) ? wording`above 0` : wording`below 0`;
+/** The side of 0 that results of one sign are on. */
+function sideOf(results: readonly Decimal[]): 'atOrAbove' | 'above' | 'below' {
+  if (results.some((value) => value.isZero())) return 'atOrAbove';
+  return results.some((value) => value.gt(0)) ? 'above' : 'below';
 }
 
-function flipping(subject: TornadoSubject, bars: readonly ShownBar[]): Phrase {
-  const names = bars.filter((bar) => flips(bar, subject.base)).map(({ lever }) => subject.nameOf(lever.cell));
-  const isDifference = subject.of.kind === 'difference';
-  const what = isDifference ? plainly(wording`The answer flips`) : say`${subject.result.label} changes sign`;
-  const [only] = names;
-  if (names.length === 1 && only !== undefined) return say`${what} between the ends of one entry: ${only}.`;
-  if (names.length > 1) {
-    const count = plainly(String(names.length));
-    return say`${what} between the ends of ${count} entries, each by itself: ${listed(names, mostNames)}.`;
+/** What is said where no entry flips the answer between two plans, by the side of 0. */
+const noneFlips = {
+  atOrAbove: wording`No entry by itself flips the answer: the difference stays at or above 0 at both ends of each.`,
+  above: wording`No entry by itself flips the answer: the difference stays above 0 at both ends of each.`,
+  below: wording`No entry by itself flips the answer: the difference stays below 0 at both ends of each.`,
+} as const;
+
+/** The same of the sign of one plan's result. */
+const noneChangesSign = {
+  atOrAbove: (label: string) =>
+    say`No entry by itself changes its sign: ${label} stays at or above 0 at both ends of each.`,
+  above: (label: string) => say`No entry by itself changes its sign: ${label} stays above 0 at both ends of each.`,
+  below: (label: string) => say`No entry by itself changes its sign: ${label} stays below 0 at both ends of each.`,
+} as const;
+
+function flipping({ result: { label }, of, base, nameOf }: TornadoSubject, bars: readonly ShownBar[]): Phrase {
+  const names = bars.filter((bar) => flips(bar, base)).map(({ lever }) => nameOf(lever.cell));
+  const isDifference = of.kind === 'difference';
+  const [only, ...others] = names;
+  if (only === undefined) {
+    const side = sideOf([base, ...bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh])]);
+    return isDifference ? plainly(noneFlips[side]) : noneChangesSign[side](label);
   }
-  const side = sideOf([subject.base, ...bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh])]);
-  const stays = say`${isDifference ? plainly(wording`the difference`) : say`${subject.result.label}`} stays ${plainly(side)}`;
-  return say`No entry by itself ${plainly(isDifference ? wording`flips the answer` : wording`changes its sign`)}: ${stays} at both ends of each.`;
+  if (others.length === 0) {
+    return isDifference
+      ? say`The answer flips between the ends of one entry: ${only}.`
+      : say`${label} changes sign between the ends of one entry: ${only}.`;
+  }
+  const [count, all] = [plainly(String(names.length)), listed(names, mostNames)];
+  return isDifference
+    ? say`The answer flips between the ends of ${count} entries, each by itself: ${all}.`
+    : say`${label} changes sign between the ends of ${count} entries, each by itself: ${all}.`;
 }
 
 function unknown({ nameOf }: TornadoSubject, bars: readonly ShownBar[]): Phrase {

@@ -76,6 +76,13 @@ describe('in words, two inputs at once are', () => {
     );
   });
 
+  it('no stretch at any of the numbers told of', () => {
+    // Above 0 between 130 and 170 h alone.
+    expect(say(alone('(y / one - 130) * (170 - y / one) * x * one'))[0]).toBe(
+      'Hours hardly moves the answer: between 50 and 200 h, Left is 0 or more nowhere as Wage goes.',
+    );
+  });
+
   it('that the other one decides alone', () => {
     expect(say(alone('sales * 0.7 - 14 * unit * y + x * one * 0'))[0]).toBe(
       'It is Hours that decides: at 50 h, Left is 0 or more throughout; ' +
