@@ -26,7 +26,7 @@ function readChoice(claim: string): NamedChoice | Problem {
 
 /** The fault of a choice whose number or words an earlier choice has. */
 function taken({ number, words }: NamedChoice, before: Set<string>, claim: string): Problem | undefined {
-  const [asNumber, asWords] = [wording`number ${number.toString()}`, wording`words ${words}`];
+  const [asNumber, asWords] = [`number ${number.toString()}`, `words ${words}`];
   if (before.has(asNumber)) {
     return fault(
       'choices-twice',
