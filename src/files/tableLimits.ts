@@ -1,4 +1,4 @@
-import { wording } from '../language/wording';
+import { wording, wordingOf } from '../language/wording';
 import { problem, type Problem } from '../core/problem';
 import { finish, type Steps } from '../core/steps';
 import { longestFormula } from '../formula/scan';
@@ -23,7 +23,11 @@ const formedLimit = 1_000_000;
 /** Most entries of all plans: rows times plans. */
 const entryLimit = 300_000;
 
-const written = (count: number): string => count.toLocaleString('en');
+/** How the language writes large numbers: its tag (BCP 47). */
+const locale = wordingOf('language tag, for large numbers')`en`;
+
+/** A count as the language writes it, its thousands apart. */
+export const written = (count: number): string => count.toLocaleString(locale);
 
 export function tooManyColumns(count: number): Problem | undefined {
   if (count <= columnLimit) return undefined;
@@ -119,16 +123,11 @@ function entriesProblem(rows: number, plans: number): Problem {
 }
 
 function formulasProblem(row: number): Problem {
-  const limit = wording`more than ${written(formulaLimit)} characters up to row ${written(row)}, one shared by plans counted for each`;
-  return problem('formulas-length', wording`formulas too long together: ${limit}. Split the model over files.`, {
-    row,
-  });
+  const message = wording`formulas too long together: more than ${written(formulaLimit)} characters up to row ${written(row)}, one shared by plans counted for each. Split the model over files.`;
+  return problem('formulas-length', message, { row });
 }
 
 function longProblem(row: number, count: number): Problem {
-  const limit = wording`${written(longFormulaLimit)} characters up to row ${written(row)}`;
-  const what = wording`formulas too long together: ${written(count)} of more than ${written(longFormula)} characters each`;
-  return problem('formulas-length', wording`${what}, more than ${limit}. Give parts of them cells of their own.`, {
-    row,
-  });
+  const message = wording`formulas too long together: ${written(count)} of more than ${written(longFormula)} characters each, more than ${written(longFormulaLimit)} characters up to row ${written(row)}. Give parts of them cells of their own.`;
+  return problem('formulas-length', message, { row });
 }
