@@ -24,7 +24,7 @@ const formedLimit = 1_000_000;
 const entryLimit = 300_000;
 
 /** How the language writes large numbers: its tag (BCP 47). */
-const locale = wordingOf('language tag, for large numbers')`en`;
+const locale = wordingOf('the BCP 47 tag of the language, for large numbers')`en`;
 
 /** A count as the language writes it, its thousands apart. */
 export const written = (count: number): string => count.toLocaleString(locale);

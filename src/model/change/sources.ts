@@ -4,7 +4,7 @@ import { wording, wordingOf } from '../../language/wording';
 export type Standing = 'entered' | 'timed' | 'confirmed' | 'guess' | 'invented' | 'other' | 'none';
 
 /** How the language writes a day: its tag (BCP 47). */
-const locale = wordingOf('language tag')`en-GB`;
+const locale = wordingOf('the BCP 47 tag of the language')`en-GB`;
 const dayText = new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'long', year: 'numeric' });
 
 /** Sources as the column `source` holds them, in the language in which the figure was given. */
