@@ -5,7 +5,7 @@ import { finish, within, type Steps } from '../core/steps';
 import type { Sheet, SheetRow } from '../model/sheet';
 import { formatRecord, parseRecords, recordSlices, type CsvRecord, type Delimiter, type LineEnd } from './csv';
 import { readHeader, type Header } from './tableHeader';
-import { longFieldInSteps, tooMuchToCheck, written } from './tableLimits';
+import { longFieldInSteps, tooMuchToCheck, writtenCount } from './tableLimits';
 import { modelTable, type TableKind } from './tableKind';
 
 /** Most rows that a file may have, the header and blank lines not counted. */
@@ -175,7 +175,7 @@ function raggedProblem(
 }
 
 function tooManyRows({ tooManyRows: told }: TableKind): Problem {
-  return problem('too-many-rows', told(written(rowLimit)));
+  return problem('too-many-rows', told(writtenCount(rowLimit)));
 }
 
 /** A refused file still holds all its text, so that nothing is lost where it is saved again. */
