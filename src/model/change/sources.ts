@@ -1,10 +1,10 @@
-import { wording, wordingOf } from '../../language/wording';
+import { spokenLanguage } from '../../language/language';
+import { wording } from '../../language/wording';
 
 /** What a person has said of a figure's source. */
 export type Standing = 'entered' | 'timed' | 'confirmed' | 'guess' | 'invented' | 'other' | 'none';
 
-/** How the language writes a day: its tag (BCP 47). */
-const locale = wordingOf('the BCP 47 tag of the language')`en-GB`;
+const locale = spokenLanguage()?.tag ?? 'en-GB';
 const dayText = new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'long', year: 'numeric' });
 
 /** Sources as the column `source` holds them, in the language in which the figure was given. */
