@@ -86,8 +86,11 @@ export function readArguments(words: readonly string[], commands: Commands): Arg
 export function commandNamed(name: string, commands: Commands): CommandHelp {
   const command = commands.get(name);
   if (command !== undefined) return command;
+  const names = [...commands.keys()].join(', ');
   throw new UsageError(
-    wording`command not known: ${name || wording`none given`}. Use ${[...commands.keys()].join(', ')}.`,
+    name === ''
+      ? wording`command not known: none given. Use ${names}.`
+      : wording`command not known: ${name}. Use ${names}.`,
   );
 }
 
@@ -106,7 +109,9 @@ function reasonOf(error: unknown, words: readonly string[], commands: Commands):
   const [, named = ''] = /'(--?[^\s='<,]+)/.exec(message) ?? [];
   if (code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION') {
     const near = nearest(named.replace(/^-+/, ''), Object.keys(known(commands)));
-    return wording`option not known: ${named}. ${near === undefined ? wording`Leave it out.` : wording`Did you mean --${near}?`}`;
+    return near === undefined
+      ? wording`option not known: ${named}. Leave it out.`
+      : wording`option not known: ${named}. Did you mean --${near}?`;
   }
   if (code === 'ERR_PARSE_ARGS_INVALID_OPTION_VALUE') {
     return isFlag(named.slice(2), commands)

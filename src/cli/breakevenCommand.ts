@@ -37,15 +37,14 @@ function rangeOf({ options }: Arguments, lever: Lever): SearchRange {
   throw new UsageError(wording`--from not below --to: ${from.toString()} and ${to.toString()}. Swap them.`);
 }
 
+const crossingTexts = { up: wording`crosses up`, down: wording`crosses down`, touch: wording`touches` } as const;
+
 function sentence({ holds, crossings, breaks }: BreakevenPoints): string {
-  if (holds === 'everywhere') return wording`at or above the target everywhere in the range\n`;
-  if (holds === 'nowhere') return wording`below the target everywhere in the range\n`;
+  if (holds === 'everywhere') return `${wording`at or above the target everywhere in the range`}\n`;
+  if (holds === 'nowhere') return `${wording`below the target everywhere in the range`}\n`;
   const lines = [
-    ...crossings.map(({ value, direction }) => [
-      direction === 'touch' ? 'touches' : wording`crosses ${direction}`,
-      shortNumber(value),
-    ]),
-    ...breaks.map((value) => ['breaks', shortNumber(value)]),
+    ...crossings.map(({ value, direction }) => [crossingTexts[direction], shortNumber(value)]),
+    ...breaks.map((value) => [wording`breaks`, shortNumber(value)]),
   ];
   return aligned(lines, [1]);
 }
@@ -61,7 +60,7 @@ export function breakevenCommand(session: Session, given: Arguments): Outcome {
   const { name, unitText } = lever.cell;
   const withUnit = (text: string): string => [text, unitText].filter(Boolean).join(' ');
   const today = withUnit(inputNumber(lever.cell, lever.base));
-  const span = withUnit(wording`${shortNumber(range.from)} to ${shortNumber(range.to)}`);
+  const [rangeFrom, rangeTo] = [shortNumber(range.from), withUnit(shortNumber(range.to))];
   return {
     document: {
       input: name,
@@ -73,7 +72,7 @@ export function breakevenCommand(session: Session, given: Arguments): Outcome {
       breaks: found.breaks.map(jsonNumber),
       holds: found.holds,
     },
-    table: wording`${name}: ${today} today, looked at from ${span}\n\n${sentence(found)}`,
+    table: `${wording`${name}: ${today} today, looked at from ${rangeFrom} to ${rangeTo}`}\n\n${sentence(found)}`,
     computed: !asked.base.isNaN(),
   };
 }

@@ -32,29 +32,28 @@ function heldIn({ plan, values }: ComparedSide, { id, name }: Cell): Held {
 
 function heldWord({ holds }: Held): string {
   if (holds === null) return wording`not computed`;
-  return holds ? 'holds' : wording`does not hold`;
+  return holds ? wording`holds` : wording`does not hold`;
 }
 
 function checkRows({ plans }: Model, checks: readonly Cell[], held: readonly Held[]): string[][] {
   if (checks.length === 0) return [];
   const words = (name: string): string[] => held.filter((check) => check.name === name).map(heldWord);
-  return [['check', ...plans.map(({ name }) => name)], ...checks.map(({ name }) => [name, ...words(name)])];
+  return [[wording`check`, ...plans.map(({ name }) => name)], ...checks.map(({ name }) => [name, ...words(name)])];
 }
 
-function counted(count: number, noun: string, several: string): string {
-  return `${count} ${count === 1 ? noun : several}`;
+/** How many entries, plans and faults a model has. */
+function countsOf({ cells, plans, faults }: Model): string[] {
+  return [
+    cells.length === 1 ? wording`1 entry` : wording`${cells.length} entries`,
+    plans.length === 1 ? wording`1 plan` : wording`${plans.length} plans`,
+    faults.length === 1 ? wording`1 fault` : wording`${faults.length} faults`,
+  ];
 }
 
 function people(model: Model, checks: readonly Cell[], held: readonly Held[]): string {
-  const { cells, plans, faults } = model;
-  const counts = [
-    counted(cells.length, 'entry', 'entries'),
-    counted(plans.length, 'plan', 'plans'),
-    counted(faults.length, 'fault', 'faults'),
-  ];
-  const units = [['entry', 'unit'], ...cells.map(({ name, unitText }) => [name, unitText])];
+  const units = [[wording`entry`, wording`unit`], ...model.cells.map(({ name, unitText }) => [name, unitText])];
   const tables = [checkRows(model, checks, held), units].filter((rows) => rows.length > 0);
-  return [`${counts.join(', ')}\n`, ...tables.map((rows) => aligned(rows, []))].join('\n');
+  return [`${countsOf(model).join(', ')}\n`, ...tables.map((rows) => aligned(rows, []))].join('\n');
 }
 
 function document(model: Model, held: readonly Held[]): Record<string, unknown> {

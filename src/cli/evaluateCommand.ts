@@ -55,14 +55,15 @@ function besideNumber({ values, against }: Session, cell: Cell): string {
   return [cell.unitText, words].filter(Boolean).join(', ');
 }
 
+const truthTexts = { true: wording`true`, false: wording`false` } as const;
+
 function cellLine(session: Session, cell: Cell): string[] {
   const error = errorOf(session, cell);
   if (error !== undefined) return [cell.name, '—', '', errorSentence(error, cell.id, session.model.cells)];
-  const value = givesTruth(session.plan, cell.id)
-    ? String(valueOf(session, cell))
-    : shortNumber(numberOf(session, cell));
-  const isHeldCheck = cell.role === 'check' && value === 'true';
-  return [cell.name, value, besideNumber(session, cell), isHeldCheck ? 'holds' : cell.label];
+  const value = valueOf(session, cell);
+  const shown = typeof value === 'boolean' ? truthTexts[`${value}`] : shortNumber(numberOf(session, cell));
+  const isHeldCheck = cell.role === 'check' && value === true;
+  return [cell.name, shown, besideNumber(session, cell), isHeldCheck ? wording`holds` : cell.label];
 }
 
 /** Every cell of a plan, or of the difference of two; true and false are the plan's own. */

@@ -14,7 +14,7 @@ const indent = 4;
 function exampleText({ formula, given, value, unit }: WorkedExample): string {
   const result = typeof value === 'boolean' ? String(value) : joinedWords(shortNumber(value), unit);
   const inputs = given.map(({ name, number, unit: of }) => joinedWords(name, '=', number, of)).join(', ');
-  return `${formula} → ${result}${inputs && wording`, with ${inputs}`}`;
+  return inputs === '' ? `${formula} → ${result}` : wording`${formula} → ${result}, with ${inputs}`;
 }
 
 function functionText({ signature, summary, units, examples }: FunctionHelp): string {

@@ -14,7 +14,7 @@ function written({ name, value }: CommandOption): string {
 
 function terms(options: readonly CommandOption[]): string {
   const rows = options.map(
-    (option) => [written(option), option.does + (option.needed ? wording` (needed)` : '')] as const,
+    (option) => [written(option), option.needed ? wording`${option.does} (needed)` : option.does] as const,
   );
   const column = Math.max(...[...rows, ...ofAll].map(([term]) => term.length)) + 5;
   return [...rows, ...ofAll].map(([term, does]) => described(term, does, column)).join('');
@@ -30,7 +30,7 @@ function form({ name, takes, options }: CommandHelp): string {
 export function commandText(help: CommandHelp, program: string): string {
   const usage = paragraph(wording`usage: ${program} ${form(help)}`);
   const example = `  ${program} ${help.example}\n`;
-  return `${usage}\n${paragraph(help.gives)}\noptions\n${terms(help.options)}\nexample\n${example}`;
+  return `${usage}\n${paragraph(help.gives)}\n${wording`options`}\n${terms(help.options)}\n${wording`example`}\n${example}`;
 }
 
 /** The help of the whole program. */
@@ -38,5 +38,7 @@ export function overviewText(commands: readonly CommandHelp[], program: string):
   const column = Math.max(...commands.map(({ name }) => name.length)) + 5;
   const rows = commands.map(({ name, summary }) => described(name, summary, column)).join('');
   const more = paragraph(wording`What a command takes and gives: ${program} tornado --help`);
-  return wording`usage: ${program} COMMAND FILE [options]\n\ncommands\n${rows}\n${more}\noptions where FILE is a model, and of all commands\n${terms(modelOptions)}`;
+  const usage = wording`usage: ${program} COMMAND FILE [options]`;
+  const ofModels = wording`options where FILE is a model, and of all commands`;
+  return `${usage}\n\n${wording`commands`}\n${rows}\n${more}\n${ofModels}\n${terms(modelOptions)}`;
 }

@@ -67,8 +67,8 @@ function boughtIn({ model }: Session, made: YearsBudget, text: string): Cell[] {
     if (cell !== undefined && money.includes(cell)) return cell;
     const names = money.map((entry) => entry.name);
     const near = nearest(name, names);
-    const fix =
-      near === undefined ? wording`The model has ${names.join(', ') || 'none'}.` : wording`Did you mean ${near}?`;
+    const there = names.length === 0 ? wording`The model has none.` : wording`The model has ${names.join(', ')}.`;
+    const fix = near === undefined ? there : wording`Did you mean ${near}?`;
     throw new UsageError(wording`no amount in ${made.currency} in --bought: ${name}. ${fix}`);
   });
 }
@@ -77,8 +77,11 @@ function boughtIn({ model }: Session, made: YearsBudget, text: string): Cell[] {
 function outlayOf(session: Session, sides: Sides, made: YearsBudget, options: Options): Decimal {
   const { outlay, bought } = options;
   if ((outlay === undefined) === (bought === undefined)) {
-    const what = outlay === undefined ? wording`no outlay` : wording`two outlays`;
-    throw new UsageError(wording`${what}: give either --outlay, an amount, or --bought, entries of the model.`);
+    throw new UsageError(
+      outlay === undefined
+        ? wording`no outlay: give either --outlay, an amount, or --bought, entries of the model.`
+        : wording`two outlays: give either --outlay, an amount, or --bought, entries of the model.`,
+    );
   }
   if (bought === undefined) return numberOf(outlay, 'outlay')!;
   const chosen = boughtIn(session, made, bought);
@@ -104,7 +107,7 @@ function rangeOf(options: Options, outlay: Decimal): OutlayRange | undefined {
 function percentOf(options: Options): Decimal {
   const percent = numberOf(options['rate'], 'rate') ?? usualPercent;
   if (canBeRate(percent)) return percent;
-  throw new UsageError(wording`--rate: ${yearsTexts.refusedRate(percent.toString())}`);
+  throw new UsageError(`--rate: ${yearsTexts.refusedRate(percent.toString())}`);
 }
 
 /** Why the lines of the budget, or what is bought, have no value today. */

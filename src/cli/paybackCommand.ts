@@ -1,4 +1,4 @@
-import { wording } from '../language/wording';
+import { wording, wordingOf } from '../language/wording';
 import { decimal } from '../core/number';
 import { finish } from '../core/steps';
 import { buildModel } from '../model/buildModel';
@@ -117,7 +117,11 @@ function document(of: PaybackAsked, found: OverYears | undefined, odds: Odds | u
   };
 }
 
-const internalWords = { one: '', none: 'none', several: wording`more than one fits` } as const;
+const internalWords = {
+  one: '',
+  none: wordingOf('of an internal rate')`none`,
+  several: wording`more than one fits`,
+} as const;
 
 function paybackText(payback: Payback): string {
   if (payback.kind === 'not within') return wording`not in these years`;
@@ -127,10 +131,10 @@ function paybackText(payback: Payback): string {
 function figureLines({ asked, made, percent }: PaybackAsked, found: OverYears | undefined): string[][] {
   const { currency } = made;
   const known = [
-    ['outlay', shortNumber(asked.outlay), currency],
+    [wording`outlay`, shortNumber(asked.outlay), currency],
     [wording`yearly gain`, shortNumber(asked.gain), `${currency}/year`],
     [wording`years looked at`, String(asked.years), ''],
-    ['interest', shortNumber(percent), wording`% a year`],
+    [wording`interest`, shortNumber(percent), wording`% a year`],
   ];
   if (found === undefined) return known;
   const { internal } = found;
@@ -151,11 +155,13 @@ function oddsLines({ range, made }: PaybackAsked, odds: Odds): string {
     [wording`worth more than it costs`, percent(odds.worth)],
     [wording`paid back in these years`, percent(odds.paidBack)],
   ];
-  const outlay =
+  const { draws, seed } = odds;
+  const [low, high] = [shortNumber(range?.low), `${shortNumber(range?.high)} ${made.currency}`];
+  const meaning =
     range === undefined
-      ? wording`the outlay taken as certain`
-      : wording`the outlay drawn from ${shortNumber(range.low)} to ${shortNumber(range.high)} ${made.currency}`;
-  return wording`\n${aligned(lines, [1])}of ${odds.draws} draws from all ranges, seed ${odds.seed}, ${outlay}\n`;
+      ? wording`of ${draws} draws from all ranges, seed ${seed}, the outlay taken as certain`
+      : wording`of ${draws} draws from all ranges, seed ${seed}, the outlay drawn from ${low} to ${high}`;
+  return `\n${aligned(lines, [1])}${meaning}\n`;
 }
 
 function people(of: PaybackAsked, found: OverYears | undefined, odds: Odds | undefined): string {

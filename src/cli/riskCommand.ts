@@ -1,4 +1,4 @@
-import { wording } from '../language/wording';
+import { wording, wordingOf } from '../language/wording';
 import { decimal } from '../core/number';
 import { finish } from '../core/steps';
 import { quantile, countUpTo } from '../study/quantile';
@@ -43,8 +43,8 @@ function requestOf({ options }: Arguments): RiskRequest {
 function indicesOf(model: RiskModel, { draws, seed }: RiskRequest): Indices {
   const pair = correlatedPair(model);
   if (pair !== undefined) {
-    const names = pair.map(({ lever }) => lever.cell.name).join(' and ');
-    return { reason: wording`indices need inputs without correlation: ${names} have one.` };
+    const [one, other] = pair.map(({ lever }) => lever.cell.name) as [string, string];
+    return { reason: wording`indices need inputs without correlation: ${one} and ${other} have one.` };
   }
   if (model.inputs.length === 0) return { points: 0, found: [] };
   const design = designFor(draws, seed);
@@ -116,9 +116,9 @@ function percent(share: number): string {
 function figureLines(risk: Risk, unit: string, target: number): string[][] {
   const { draws, failed, moments, sorted, knowingAll } = risk;
   return [
-    ['draws', String(draws), ''],
+    [wording`draws`, String(draws), ''],
     [wording`of these not computed`, String(failed), ''],
-    ['mean', short(moments.mean), unit],
+    [wording`mean`, short(moments.mean), unit],
     [wording`standard error of the mean`, short(moments.sd / Math.sqrt(sorted.length)), unit],
     [wording`standard deviation`, short(moments.sd), unit],
     ...shares.map((share) => [wording`${share} % of draws are below`, short(quantile(sorted, share / 100)), unit]),
@@ -143,15 +143,24 @@ function inputLines({ inputs }: RiskModel, { knowingEach }: Risk, indices: Indic
 function remarkLines({ failures, outside }: Risk, indices: Indices): string {
   const failed = failures.map(({ cell, message, share, inputs }) => {
     const names = inputs.map((lever) => lever.cell.name).join(', ');
-    return wording`not computed: ${message} in ${cell.name}, ${percent(share)} of these draws, by ${names}\n`;
+    return wording`not computed: ${message} in ${cell.name}, ${percent(share)} of these draws, by ${names}`;
   });
-  const beyond = outside.map(({ lever, count }) => wording`outside 0 to 100 %: ${lever.cell.name} in ${count} draws\n`);
-  return [...('reason' in indices ? [`${indices.reason}\n`] : []), ...failed, ...beyond].join('');
+  const beyond = outside.map(({ lever, count }) => wording`outside 0 to 100 %: ${lever.cell.name} in ${count} draws`);
+  const remarks = [...('reason' in indices ? [indices.reason] : []), ...failed, ...beyond];
+  return remarks.map((remark) => `${remark}\n`).join('');
 }
 
+const error = wordingOf('standard error')`error`;
+const indexHeads = [
+  wordingOf('index of an input by itself')`first`,
+  error,
+  wordingOf('index of an input with all others')`total`,
+  error,
+];
+
 function riskTable(model: RiskModel, risk: Risk, indices: Indices, target: number, unit: string): string {
-  const heads = 'reason' in indices ? [] : ['first', 'error', 'total', 'error'];
-  const head = ['input', ...heads, wording`worth of knowing (${unit})`];
+  const heads = 'reason' in indices ? [] : indexHeads;
+  const head = [wording`input`, ...heads, wording`worth of knowing (${unit})`];
   const inputs = aligned([head, ...inputLines(model, risk, indices)], [1, 2, 3, 4, 5]);
   const figures = aligned(figureLines(risk, unit, target), [1]);
   return [figures, inputs, remarkLines(risk, indices)].filter(Boolean).join('\n');

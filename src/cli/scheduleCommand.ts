@@ -60,7 +60,7 @@ function people(schedule: Schedule, balanced: Balanced, whole: WholeBoards): str
     shortNumber(balanced.boards[i]),
     whole.batch.isNaN() ? '—' : String(whole.stages[i]?.boards ?? ''),
   ]);
-  const head = ['', 'days', wording`plants a board`, wording`boards, balanced`, wording`boards, whole`];
+  const head = ['', wording`days`, wording`plants a board`, wording`boards, balanced`, wording`boards, whole`];
   const flows = [
     [wording`finished plants a week, balanced`, shortNumber(balanced.finishedPerWeek)],
     [wording`finished plants a week, whole boards`, shortNumber(whole.finishedPerWeek)],

@@ -37,7 +37,7 @@ export function switchingCommand(session: Session, { options }: Arguments): Outc
   const target = numberOf(options['target'], 'target') ?? decimal(0);
   const inputs = switchingValues(asked, target);
   const unit = resultUnit(asked);
-  const head = ['input', 'today', wording`switches at`, 'change', 'unit'];
+  const head = [wording`input`, wording`today`, wording`switches at`, wording`change`, wording`unit`];
   return {
     document: { result: options['result'], unit, base: jsonNumber(asked.base), inputs: inputs.map(inputDocument) },
     table: aligned([head, ...inputs.map(inputLine)], [1, 2, 3]),

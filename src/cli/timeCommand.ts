@@ -111,7 +111,7 @@ function stepOf({ sheet }: Trials, name: string | undefined): string | undefined
   const steps = new Set(sheet.rows.map((row) => field(row, 'step')).filter((step) => step !== ''));
   if (name === undefined || steps.has(name)) return name;
   const near = nearest(name, steps);
-  const fix =
-    near === undefined ? wording`The file has ${[...steps].join(', ') || 'none'}.` : wording`Did you mean ${near}?`;
+  const there = steps.size === 0 ? wording`The file has none.` : wording`The file has ${[...steps].join(', ')}.`;
+  const fix = near === undefined ? there : wording`Did you mean ${near}?`;
   throw new UsageError(wording`step not known: ${name}. ${fix}`);
 }

@@ -1,8 +1,8 @@
-import { wording } from '../language/wording';
+import { wording, wordingOf } from '../language/wording';
 import { learningCurve, runOf, workersIn, type LearningCurve } from '../trade/learningCurve';
 import type { Batch } from '../model/trials';
 import { aligned } from './outcome';
-import { byStep, floatText, shortFloat, type TimedView } from './timedView';
+import { byStep, floatText, shortFloat, timedHeads, type TimedView } from './timedView';
 import { wholeOption } from './wholeOption';
 
 /** A run of one step, of one worker or of all together. */
@@ -38,13 +38,14 @@ function runDocument({ step, worker, plants, curve }: Run, after: number | undef
 }
 
 function people(runs: readonly Run[], after: number | undefined, confidence: string): string {
-  const head = ['step', 'worker', 'plants', wording`first plant`, wording`rate, %`, 'from', 'to', 'learning'];
-  const atHead = after === undefined ? [] : [wording`after ${after}`, 'from', 'to'];
+  const { step: ofStep, plants: ofPlants, from, to } = timedHeads;
+  const head = [ofStep, wording`worker`, ofPlants, wording`first plant`, wording`rate, %`, from, to, wording`learning`];
+  const atHead = after === undefined ? [] : [wording`after ${after}`, from, to];
   const rows = runs.map(({ step, worker, plants, curve }) => {
     const point = after === undefined ? undefined : curve?.after(after);
     const at = after === undefined ? [] : [point?.seconds, ...(point?.interval ?? [undefined, undefined])];
     const rates = [curve?.rate, ...(curve?.rateInterval ?? [undefined, undefined])].map((rate) => rate && rate * 100);
-    const shows = curve === undefined ? '—' : curve.isLearning ? 'shows' : wording`none shows`;
+    const shows = curve === undefined ? '—' : curve.isLearning ? wordingOf('learning')`shows` : wording`none shows`;
     return [
       step,
       worker ?? wording`all together`,

@@ -1,9 +1,9 @@
-import { wording } from '../language/wording';
+import { wording, wordingOf } from '../language/wording';
 import { oddBatches, oddScore } from '../trade/oddBatches';
 import { aligned } from './outcome';
-import { byStep, floatText, shortFloat, type TimedView } from './timedView';
+import { byStep, floatText, shortFloat, timedHeads, type TimedView } from './timedView';
 
-const none = wording`no batch lies far from the others of its step and way.\n`;
+const none = wording`no batch lies far from the others of its step and way.`;
 
 /** The batches that lie far from the others of their step and way; none is left out by that. */
 export const oddShown: TimedView = ({ batches }) => {
@@ -14,7 +14,14 @@ export const oddShown: TimedView = ({ batches }) => {
       return odd.map((batch) => ({ step, way, ...batch }));
     });
   });
-  const head = ['step', 'way', 'row', wording`seconds per plant`, 'median', 'score'];
+  const head = [
+    timedHeads.step,
+    wording`way`,
+    wordingOf('of a table')`row`,
+    wording`seconds per plant`,
+    wording`median`,
+    wording`score`,
+  ];
   const rows = found.map(({ step, way, row, seconds, median, score }) => [
     step,
     way || '—',
@@ -31,6 +38,6 @@ export const oddShown: TimedView = ({ batches }) => {
       median: floatText(median),
       score: floatText(score),
     })),
-    table: found.length === 0 ? none : `${aligned([head, ...rows], [2, 3, 4, 5])}\n${meaning}\n`,
+    table: found.length === 0 ? `${none}\n` : `${aligned([head, ...rows], [2, 3, 4, 5])}\n${meaning}\n`,
   };
 };

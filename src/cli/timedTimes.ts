@@ -2,7 +2,7 @@ import { wording } from '../language/wording';
 import type { Decimal } from '../core/number';
 import { timeStudy, type StepTime } from '../trade/timeStudy';
 import { aligned, jsonNumber, shortNumber } from './outcome';
-import type { TimedAsked, TimedView } from './timedView';
+import { timedHeads, type TimedAsked, type TimedView } from './timedView';
 
 /** A count for a document; null beyond what a JSON number holds. */
 function count(value: Decimal | undefined): number | null {
@@ -26,12 +26,12 @@ function stepDocument({ step, batches, plants, secondsPerPlant, spread, standard
 function people(study: readonly StepTime[], { terms, confidence }: TimedAsked): string {
   if (study.length === 0) return '';
   const head = [
-    'step',
-    'batches',
-    'plants',
+    timedHeads.step,
+    timedHeads.batches,
+    timedHeads.plants,
     wording`seconds per plant`,
-    'from',
-    'to',
+    timedHeads.from,
+    timedHeads.to,
     wording`standard time`,
     wording`batches needed`,
   ];
@@ -45,7 +45,9 @@ function people(study: readonly StepTime[], { terms, confidence }: TimedAsked): 
   const { allowance, allowanceOf, within } = terms;
   const meanings = [
     wording`from, to: ${confidence.toString()} % confidence interval of the seconds per plant`,
-    wording`standard time: with an allowance of ${allowance.toString()} % of the ${allowanceOf}`,
+    allowanceOf === 'job'
+      ? wording`standard time: with an allowance of ${allowance.toString()} % of the job`
+      : wording`standard time: with an allowance of ${allowance.toString()} % of the day`,
     wording`batches needed: in all, for ${within.toString()} % either way at ${confidence.toString()} % confidence`,
   ];
   return `${aligned([head, ...rows], [1, 2, 3, 4, 5, 6, 7])}\n${meanings.join('\n')}\n`;

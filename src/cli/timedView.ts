@@ -1,3 +1,4 @@
+import { wording, wordingOf } from '../language/wording';
 import { decimal, type Decimal } from '../core/number';
 import type { Batch } from '../model/trials';
 import type { Terms } from '../trade/timeStudy';
@@ -22,6 +23,15 @@ export interface TimedAsked {
 
 /** A way to look at timed batches. */
 export type TimedView = (asked: TimedAsked) => TimedShown;
+
+/** Heads of columns that several tables of timed batches have. */
+export const timedHeads = {
+  step: wording`step`,
+  batches: wording`batches`,
+  plants: wording`plants`,
+  from: wordingOf('lower end of an interval')`from`,
+  to: wordingOf('upper end of an interval')`to`,
+} as const;
 
 /** The plain number as documents carry it; null where there is none. */
 export function floatText(value: number | undefined): string | null {

@@ -1,8 +1,8 @@
-import { wording } from '../language/wording';
+import { wording, wordingOf } from '../language/wording';
 import { wayNames, waysFound, type WaysFound } from '../present/timing/ways';
 import type { StepTime } from '../trade/timeStudy';
 import { aligned, jsonNumber, shortNumber } from './outcome';
-import { byStep, floatText, type TimedView } from './timedView';
+import { byStep, floatText, timedHeads, type TimedView } from './timedView';
 
 /** Two ways of a step, compared. */
 interface Pair {
@@ -37,7 +37,7 @@ function pairDocument({ step, found }: Pair): Record<string, unknown> {
   };
 }
 
-const none = wording`no step has batches of two ways: name the way of each in the column way.\n`;
+const none = wording`no step has batches of two ways: name the way of each in the column way.`;
 
 /** Every two ways of a step, the quicker one second: the difference in seconds per plant, and how sure it is. */
 export const waysShown: TimedView = ({ batches, terms, confidence }) => {
@@ -51,15 +51,15 @@ export const waysShown: TimedView = ({ batches, terms, confidence }) => {
     });
   });
   const head = [
-    'step',
-    'slower',
-    'seconds',
-    'quicker',
-    'seconds',
-    'saved',
-    'from',
-    'to',
-    'settled',
+    timedHeads.step,
+    wordingOf('way of working')`slower`,
+    wording`seconds`,
+    wordingOf('way of working')`quicker`,
+    wording`seconds`,
+    wordingOf('seconds per plant')`saved`,
+    timedHeads.from,
+    timedHeads.to,
+    wordingOf('the quicker way')`settled`,
     wording`batches each`,
   ];
   const rows = pairs.map(({ step, found: { slow, quick, first, second, saved, spread } }) => [
@@ -69,7 +69,7 @@ export const waysShown: TimedView = ({ batches, terms, confidence }) => {
     quick,
     shortNumber(second.secondsPerPlant),
     ...[saved, ...(spread?.interval ?? [undefined, undefined])].map(shortNumber),
-    spread === undefined ? '—' : spread.isSettled ? 'yes' : 'no',
+    spread === undefined ? '—' : spread.isSettled ? wording`yes` : wording`no`,
     spread?.batchesEach.isFinite() === true ? shortNumber(spread.batchesEach) : '—',
   ]);
   const meanings = [
@@ -77,5 +77,5 @@ export const waysShown: TimedView = ({ batches, terms, confidence }) => {
     wording`batches each: of each way in all, to tell so large a difference 4 times in 5`,
   ];
   const table = `${aligned([head, ...rows], [2, 4, 5, 6, 7, 9])}\n${meanings.join('\n')}\n`;
-  return { document: pairs.map(pairDocument), table: pairs.length === 0 ? none : table };
+  return { document: pairs.map(pairDocument), table: pairs.length === 0 ? `${none}\n` : table };
 };

@@ -1,4 +1,4 @@
-import { wording } from '../language/wording';
+import { wording, wordingOf } from '../language/wording';
 import { tornado, type Bar } from '../study/tornado';
 import type { Decimal } from '../core/number';
 import type { Arguments } from './arguments';
@@ -36,7 +36,15 @@ export function tornadoCommand(session: Session, { options }: Arguments): Outcom
   const asked = cliQuestion(session, options['result']);
   const bars = tornado(asked);
   const unit = resultUnit(asked);
-  const head = ['input', 'low', 'high', wording`at low`, wording`at high`, 'swing', wording`unit of input`];
+  const head = [
+    wording`input`,
+    wordingOf('end of a range')`low`,
+    wordingOf('end of a range')`high`,
+    wording`at low`,
+    wording`at high`,
+    wording`swing`,
+    wording`unit of input`,
+  ];
   return {
     document: { result: options['result'], base: jsonNumber(asked.base), unit, bars: bars.map(barDocument) },
     table: `${options['result'] ?? ''}: ${shortNumber(asked.base)} ${unit}\n\n${aligned([head, ...bars.map(barLine)], [1, 2, 3, 4, 5])}`,

@@ -16,7 +16,7 @@ const largestShare = 2;
 
 /** The trials that a file's bytes hold. Never throws: what is wrong is in the faults. */
 export function readTrials(bytes: Uint8Array): Trials {
-  if (bytes.length === 0) return refusedTrials(emptyFile(trialsTable, wording`empty file: 0 bytes`));
+  if (bytes.length === 0) return refusedTrials(emptyFile(trialsTable, wording`empty file: 0 bytes.`));
   const decoded = decodeText(bytes);
   return 'text' in decoded ? readTrialsText(decoded.text) : refusedTrials(decoded.problem);
 }

@@ -1,4 +1,4 @@
-import { wording } from '../language/wording';
+import { wording, wordingOf } from '../language/wording';
 import { decimal, type Decimal } from '../core/number';
 import { placed, problem, type Problem } from '../core/problem';
 import { isNumber, readNumber } from '../model/readNumber';
@@ -108,7 +108,10 @@ class FieldReader {
     const read = readNumber(field(this.row, column));
     if (isNumber(read)) return read;
     this.faults.push(
-      placed({ ...read, message: wording`in ${column}, ${read.message}` }, { row: this.row.row, column }),
+      placed(
+        { ...read, message: wordingOf('column of a table')`in ${column}, ${read.message}` },
+        { row: this.row.row, column },
+      ),
     );
     return undefined;
   }

@@ -5,7 +5,7 @@ import { finish, within, type Steps } from '../core/steps';
 import type { Sheet, SheetRow } from '../model/sheet';
 import { formatRecord, parseRecords, recordSlices, type CsvRecord, type Delimiter, type LineEnd } from './csv';
 import { readHeader, type Header } from './tableHeader';
-import { longFieldInSteps, tooMuchToCheck } from './tableLimits';
+import { longFieldInSteps, tooMuchToCheck, writtenCount } from './tableLimits';
 import { modelTable, type TableKind } from './tableKind';
 
 /** Most rows that a file may have, the header and blank lines not counted. */
@@ -144,8 +144,11 @@ class RowReader {
   private notices(): Problem[] {
     const { first, count } = this.commas;
     if (!first) return [];
-    const others = count > 1 ? wording` and ${count - 1} more` : '';
-    const message = wording`decimal commas read as decimal points: ${first.text.trim()}${others}. Nothing needs mending.`;
+    const text = first.text.trim();
+    const message =
+      count > 1
+        ? wording`decimal commas read as decimal points: ${text} and ${count - 1} more. Nothing needs mending.`
+        : wording`decimal commas read as decimal points: ${text}. Nothing needs mending.`;
     return [problem('decimal-comma', message, first)];
   }
 }
@@ -171,9 +174,8 @@ function raggedProblem(
   return problem('ragged-row', wording`too many fields, ${have} of ${want}: ${shortened(text, 60)}. ${fix}`, { text });
 }
 
-function tooManyRows({ holds }: TableKind): Problem {
-  const limit = rowLimit.toLocaleString('en');
-  return problem('too-many-rows', wording`too many rows: more than ${limit}. Split ${holds} into smaller files.`);
+function tooManyRows({ tooManyRows: told }: TableKind): Problem {
+  return problem('too-many-rows', told(writtenCount(rowLimit)));
 }
 
 /** A refused file still holds all its text, so that nothing is lost where it is saved again. */

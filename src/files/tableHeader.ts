@@ -64,7 +64,7 @@ function repeatedColumn(name: string): Problem {
 }
 
 function refusalOf(names: readonly string[], kind: TableKind): Problem {
-  if (names.length === 0) return emptyFile(kind, wording`nothing in the file: no row at all`);
+  if (names.length === 0) return emptyFile(kind, wording`nothing in the file: no row at all.`);
   const found = names.join(', ');
   const text = shortened(found, 200);
   const byTabs = names
@@ -76,31 +76,31 @@ function refusalOf(names: readonly string[], kind: TableKind): Problem {
     return problem('wrong-delimiter', message, { row: 1, text });
   }
   const other = tableKinds.find((one) => one !== kind && missingFrom(names, one).length === 0);
-  return other === undefined ? missingColumns(names, text, kind) : otherTable(text, kind, other);
+  return other === undefined ? missingColumns(names, text, kind) : otherTable(text, other);
 }
 
-function otherTable(text: string, kind: TableKind, other: TableKind): Problem {
-  return problem('other-table', wording`a ${other.file}, not a ${kind.file}: ${text}. ${other.instead}`, {
-    row: 1,
-    text,
-  });
+function otherTable(text: string, { misplaced }: TableKind): Problem {
+  return problem('other-table', misplaced(text), { row: 1, text });
 }
 
-/** @param what what is wrong with the file */
-export function emptyFile({ file, needed }: TableKind, what: string): Problem {
-  return problem('empty-file', wording`${what}. A ${file} starts with a row of column names: ${needed.join(', ')}.`);
+/** @param what what is wrong with the file, as a sentence */
+export function emptyFile({ start, needed }: TableKind, what: string): Problem {
+  return problem('empty-file', `${what} ${start(needed.join(', '))}`);
 }
 
 function missingColumns(names: readonly string[], text: string, kind: TableKind): Problem {
   const missing = missingFrom(names, kind);
-  const what = missing.length > 1 ? wording`missing columns` : wording`missing column`;
   const hints = missing.map((column) =>
     hint(
       column,
       names.find((name) => name.toLowerCase() === column),
     ),
   );
-  const message = wording`${what}: ${missing.join(', ')}. The first row has: ${text}. ${hints.join(' ')}`;
+  const [columns, fix] = [missing.join(', '), hints.join(' ')];
+  const message =
+    missing.length > 1
+      ? wording`missing columns: ${columns}. The first row has: ${text}. ${fix}`
+      : wording`missing column: ${columns}. The first row has: ${text}. ${fix}`;
   return problem('missing-column', message, { row: 1, column: missing[0] ?? '', text });
 }
 

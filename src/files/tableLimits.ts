@@ -1,4 +1,4 @@
-import { wording } from '../language/wording';
+import { wording, wordingOf } from '../language/wording';
 import { problem, type Problem } from '../core/problem';
 import { finish, type Steps } from '../core/steps';
 import { longestFormula } from '../formula/scan';
@@ -23,12 +23,16 @@ const formedLimit = 1_000_000;
 /** Most entries of all plans: rows times plans. */
 const entryLimit = 300_000;
 
-const written = (count: number): string => count.toLocaleString('en');
+/** How the language writes large numbers: its tag (BCP 47). */
+const locale = wordingOf('the BCP 47 tag of the language, for large numbers')`en`;
+
+/** A count as the language writes it, its thousands apart. */
+export const writtenCount = (count: number): string => count.toLocaleString(locale);
 
 export function tooManyColumns(count: number): Problem | undefined {
   if (count <= columnLimit) return undefined;
-  const fix = wording`A table may have ${written(columnLimit)}: take out what is not needed, or split the plans over files.`;
-  return problem('too-many-columns', wording`too many columns: ${written(count)}. ${fix}`, { row: 1 });
+  const fix = wording`A table may have ${writtenCount(columnLimit)}: take out what is not needed, or split the plans over files.`;
+  return problem('too-many-columns', wording`too many columns: ${writtenCount(count)}. ${fix}`, { row: 1 });
 }
 
 /** A field that is too long, found before anything is parsed: looking for the end of a quote takes long in some. */
@@ -74,7 +78,7 @@ function closingQuote(text: string, from: number, limit: number): number {
 function fieldProblem(text: string, row: number, isQuoted: boolean): Problem {
   const start = text.replace(/\s+/g, ' ');
   const fix = isQuoted ? wording`Close the quote that it begins with, or shorten it.` : wording`Shorten it.`;
-  const message = wording`field of more than ${written(fieldLimit)} characters: ${start}… (row ${written(row)}). ${fix}`;
+  const message = wording`field of more than ${writtenCount(fieldLimit)} characters: ${start}… (row ${writtenCount(row)}). ${fix}`;
   return problem('field-length', message, { row, text: start });
 }
 
@@ -108,27 +112,22 @@ function charactersIn(rows: Sheet['rows'], column: string): number {
 }
 
 function formedProblem(column: string): Problem {
-  const message = wording`column too long: ${column}, more than ${written(formedLimit)} characters in all rows. Shorten what it holds.`;
+  const message = wording`column too long: ${column}, more than ${writtenCount(formedLimit)} characters in all rows. Shorten what it holds.`;
   return problem('column-length', message, { row: 1, column, text: column });
 }
 
 function entriesProblem(rows: number, plans: number): Problem {
-  const what = wording`too many entries in all plans: ${written(rows)} rows in ${written(plans)} plans`;
-  const fix = wording`Together they may be ${written(entryLimit)}; split the plans over files.`;
+  const what = wording`too many entries in all plans: ${writtenCount(rows)} rows in ${writtenCount(plans)} plans`;
+  const fix = wording`Together they may be ${writtenCount(entryLimit)}; split the plans over files.`;
   return problem('too-many-entries', `${what}. ${fix}`, { row: 1 });
 }
 
 function formulasProblem(row: number): Problem {
-  const limit = wording`more than ${written(formulaLimit)} characters up to row ${written(row)}, one shared by plans counted for each`;
-  return problem('formulas-length', wording`formulas too long together: ${limit}. Split the model over files.`, {
-    row,
-  });
+  const message = wording`formulas too long together: more than ${writtenCount(formulaLimit)} characters up to row ${writtenCount(row)}, one shared by plans counted for each. Split the model over files.`;
+  return problem('formulas-length', message, { row });
 }
 
 function longProblem(row: number, count: number): Problem {
-  const limit = wording`${written(longFormulaLimit)} characters up to row ${written(row)}`;
-  const what = wording`formulas too long together: ${written(count)} of more than ${written(longFormula)} characters each`;
-  return problem('formulas-length', wording`${what}, more than ${limit}. Give parts of them cells of their own.`, {
-    row,
-  });
+  const message = wording`formulas too long together: ${writtenCount(count)} of more than ${writtenCount(longFormula)} characters each, more than ${writtenCount(longFormulaLimit)} characters up to row ${writtenCount(row)}. Give parts of them cells of their own.`;
+  return problem('formulas-length', message, { row });
 }

@@ -21,7 +21,7 @@ function unitFaults(lines: readonly Cell[]): Problem[] {
   return lines.flatMap((cell) => {
     if (cell.unit === undefined) return [];
     const own = currencyOf(cell);
-    const name = `${cell.name} (${cell.unitText || wording`no unit`})`;
+    const name = cell.unitText === '' ? wording`${cell.name} (no unit)` : `${cell.name} (${cell.unitText})`;
     if (own === undefined)
       return [
         fault(

@@ -41,10 +41,10 @@ function planColumns(sheet: Sheet): { columns: PlanColumn[]; faults: Problem[] }
     const twice = columns.some((other) => other.name === name);
     if (name !== '' && !twice) columns.push({ name, column });
     else {
-      const [what, fix] = twice
-        ? [wording`plan named twice`, wording`Give each a name of its own.`]
-        : [wording`plan without a name`, wording`Write plan: and a name.`];
-      faults.push(problem('plan-name', `${what}: ${column}. ${fix}`, { row: 1, column, text: column }));
+      const message = twice
+        ? wording`plan named twice: ${column}. Give each a name of its own.`
+        : wording`plan without a name: ${column}. Write plan: and a name.`;
+      faults.push(problem('plan-name', message, { row: 1, column, text: column }));
     }
   }
   return { columns: columns.length === 0 ? [{ name: onlyPlan, column: undefined }] : columns, faults };

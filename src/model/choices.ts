@@ -26,7 +26,7 @@ function readChoice(claim: string): NamedChoice | Problem {
 
 /** The fault of a choice whose number or words an earlier choice has. */
 function taken({ number, words }: NamedChoice, before: Set<string>, claim: string): Problem | undefined {
-  const [asNumber, asWords] = [wording`number ${number.toString()}`, wording`words ${words}`];
+  const [asNumber, asWords] = [`number ${number.toString()}`, `words ${words}`];
   if (before.has(asNumber)) {
     return fault(
       'choices-twice',
@@ -87,7 +87,7 @@ export function choiceRangeFault({ choices, range }: Pick<Cell, 'choices' | 'ran
   if (choices.length === 0 || range === undefined) return undefined;
   const ends = [range.low, range.high];
   if (range.shape === 'either' && ends.every((end) => wordsOf({ choices }, end) !== undefined)) return undefined;
-  const text = ends.map((end) => end.toString()).join(' to ');
+  const text = wording`${range.low.toString()} to ${range.high.toString()}`;
   const fix = wording`Take the range out, or give two of the choices and the shape either.`;
   return fault('choices-range', wording`range of an entry with choices: ${text}. ${fix}`, text);
 }

@@ -100,9 +100,8 @@ function ranksOf(made: readonly Claim[]): { ranks: ReadonlyMap<string, number>; 
     const count = told.get(from) ?? 0;
     if (before === undefined || before === rank || count === mostTold) return [];
     told.set(from, count + 1);
-    const text = wording`${before} and ${rank}`;
-    const message = wording`two correlations of ${from.name} with ${to.name}: ${text}. Keep one.`;
-    return [fault(from, 'correlation-conflict', message, text)];
+    const message = wording`two correlations of ${from.name} with ${to.name}: ${before} and ${rank}. Keep one.`;
+    return [fault(from, 'correlation-conflict', message, wording`${before} and ${rank}`)];
   });
   return { ranks, faults };
 }

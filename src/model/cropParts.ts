@@ -67,8 +67,15 @@ function densityFault(cell: Cell, dimension: Dimension, parts: CropParts): Probl
   }
   const first = parts.get('stage 1 density');
   if (first?.unit === undefined || same(first.unit.dimension, dimension)) return undefined;
-  const fix = wording`Give it the unit of ${first.name}, ${first.unitText || 'none'}.`;
-  return wrong(cell, 'crop-unit', wording`not the plants of the first stage (${cell.unitText || 'none'})`, fix);
+  const fix =
+    first.unitText === ''
+      ? wording`Give it the unit of ${first.name}, none.`
+      : wording`Give it the unit of ${first.name}, ${first.unitText}.`;
+  const what =
+    cell.unitText === ''
+      ? wording`not the plants of the first stage (none)`
+      : wording`not the plants of the first stage (${cell.unitText})`;
+  return wrong(cell, 'crop-unit', what, fix);
 }
 
 function unitFault(cell: Cell, parts: CropParts): Problem | undefined {
@@ -82,12 +89,11 @@ function unitFault(cell: Cell, parts: CropParts): Problem | undefined {
   }
   if (fits === 'density') return densityFault(cell, dimension, parts);
   if (fits.some((dimensionThatFits) => same(dimensionThatFits, dimension))) return undefined;
-  return wrong(
-    cell,
-    'crop-unit',
-    wording`unit does not fit its part in the crop schedule (${cell.unitText || 'none'})`,
-    wording`Give it ${describe(fits[0] ?? plain)}.`,
-  );
+  const what =
+    cell.unitText === ''
+      ? wording`unit does not fit its part in the crop schedule (none)`
+      : wording`unit does not fit its part in the crop schedule (${cell.unitText})`;
+  return wrong(cell, 'crop-unit', what, wording`Give it ${describe(fits[0] ?? plain)}.`);
 }
 
 /** Whether what a cell measures suits its part in the crop schedule. */
@@ -134,9 +140,7 @@ function gaps(parts: CropParts): Problem[] {
   const nearTo = firstFrom(parts);
   for (const number of neededStages(parts)) {
     const near = nearTo(number) ?? first;
-    const lacking = [wording`stage ${number} time`, wording`stage ${number} density`].filter(
-      (part) => !parts.has(part),
-    );
+    const lacking = [`stage ${number} time`, `stage ${number} density`].filter((part) => !parts.has(part));
     faults.push(...lacking.map((part) => missing('crop-missing', part, near)));
   }
   return faults;
@@ -158,7 +162,7 @@ function closedGaps(parts: CropParts): Problem[] {
   const numbers = new Set(named.map(({ number }) => number));
   return named
     .filter(({ number }) => number > 1 && !numbers.has(number - 1))
-    .map(({ number, cell }) => missing('crop-missing', wording`closed ${number - 1} from`, cell));
+    .map(({ number, cell }) => missing('crop-missing', `closed ${number - 1} from`, cell));
 }
 
 /** What is wrong with the days of the year that a cell holds: whole numbers from 1 to 365. */

@@ -24,10 +24,14 @@ export function rangeFaultsOf({ range, row, name }: Cell, shared: string): Probl
   }
   const { number } = understood;
   if (number.gte(range.low) && number.lte(range.high)) return [];
-  const span = wording`${range.low.toString()} to ${range.high.toString()}`;
+  const [low, high] = [range.low.toString(), range.high.toString()];
   const where = { row, column: 'formula', cell: name, text: shared };
   return [
-    problem('range-value', wording`value outside its range: ${shared}. Widen ${span}, or change the value.`, where),
+    problem(
+      'range-value',
+      wording`value outside its range: ${shared}. Widen ${low} to ${high}, or change the value.`,
+      where,
+    ),
   ];
 }
 

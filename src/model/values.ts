@@ -131,6 +131,7 @@ export function evaluateAffected(
 /** An error in a sentence, naming the cell at fault where it lies upstream. */
 export function errorSentence(error: CellError, cell: number, cells: readonly Cell[]): string {
   const cause = cells[error.cause];
-  const upstream = error.cause === cell || cause === undefined ? '' : wording` in ${cause.name}`;
-  return wording`cannot be computed: ${error.message}${upstream}`;
+  return error.cause === cell || cause === undefined
+    ? wording`cannot be computed: ${error.message}`
+    : wording`cannot be computed: ${error.message} in ${cause.name}`;
 }

@@ -4,8 +4,10 @@ import type { Cell } from '../model/cell';
 /** Which of two results of one kind is the better one. */
 export type Better = 'higher' | 'lower';
 
-const gain = /\b(?:margin|profit|gain|surplus|net income|contribution|savings?|saved)\b/i;
-const cost = /\b(?:costs?|expenses?|outlay)\b/i;
+// Labels are in the language of whoever wrote the model.
+const gain =
+  /\b(?:margin|profit|gain|surplus|net income|contribution|savings?|saved|margen|márgenes|beneficios?|ganancias?|utilidad(?:es)?|excedente|ingresos? netos?|contribuci[oó]n|ahorr\w*)\b/i;
+const cost = /\b(?:costs?|expenses?|outlay|cost[oe]s?|gastos?|desembolsos?)\b/i;
 
 type Named = Pick<Cell, 'label' | 'name' | 'unit' | 'budget'>;
 

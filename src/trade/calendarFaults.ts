@@ -38,15 +38,14 @@ export function noSowing(skipped: number, days: number): Problem {
     skipped > 0
       ? wording`All sowings fall in closed times: open one, or move the first sowing.`
       : wording`The first sowing falls after the end: move it, or look at more days.`;
-  const text = wording`${days} days`;
-  return problem('calendar-no-sowing', wording`nothing is sown in the calendar: ${text}. ${fix}`, { text });
+  const message = wording`nothing is sown in the calendar: ${days} days. ${fix}`;
+  return problem('calendar-no-sowing', message, { text: wording`${days} days` });
 }
 
 /** A notice where the turnaround makes the calendar's batch smaller than the one on whole boards. */
 export function smallerBatch(batch: number, whole: Decimal): Problem[] {
   if (!whole.gt(batch)) return [];
-  const why = wording`The formula for whole boards gives ${numberToText(whole)}`;
-  const fix = wording`${why}, but the boards that a batch left are still out of use when it stands in the next stage.`;
+  const fix = wording`The formula for whole boards gives ${numberToText(whole)}, but the boards that a batch left are still out of use when it stands in the next stage.`;
   const text = String(batch);
   return [problem('calendar-turnaround', wording`batch smaller because of the turnaround: ${text}. ${fix}`, { text })];
 }

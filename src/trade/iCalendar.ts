@@ -1,4 +1,3 @@
-import { wording } from '../language/wording';
 import { isoDate } from './civilDate';
 
 /** An event that takes a whole day. */
@@ -15,7 +14,7 @@ export interface DayEvent {
 const longestLine = 75;
 const lineBreak = '\r\n';
 const utcTime = /^\d{8}T\d{6}Z$/;
-const product = wording`-//Raftmargin//Work list//EN`;
+const product = '-//Raftmargin//Work list//EN';
 
 /** Octets of a character in UTF-8 (RFC 3629, 3). */
 function octets(character: string): number {

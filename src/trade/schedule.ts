@@ -1,4 +1,3 @@
-import { wording } from '../language/wording';
 import { exact } from '../core/exact';
 import { decimal, type Decimal } from '../core/number';
 import { parts } from '../core/ratio';
@@ -57,13 +56,13 @@ export function readSchedule(cells: readonly Cell[], values: Values): Schedule |
   const part = (name: string, otherwise: Decimal): Decimal => partIn(tagged, name, values, otherwise);
   const isTagged = (stage: string): boolean => tagged.has(`${stage} time`) || tagged.has(`${stage} density`);
   const stages: Stage[] = [];
-  for (let number = 1; isTagged(wording`stage ${number}`); number += 1) {
-    const byHand = wording`stage ${number} boards`;
+  for (let number = 1; isTagged(`stage ${number}`); number += 1) {
+    const byHand = `stage ${number} boards`;
     stages.push({
       number,
-      time: part(wording`stage ${number} time`, unknown),
-      density: part(wording`stage ${number} density`, unknown),
-      survival: part(wording`stage ${number} survival`, one),
+      time: part(`stage ${number} time`, unknown),
+      density: part(`stage ${number} density`, unknown),
+      survival: part(`stage ${number} survival`, one),
       boards: tagged.has(byHand) ? part(byHand, unknown) : undefined,
     });
   }

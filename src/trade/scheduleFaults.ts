@@ -28,7 +28,8 @@ function shownNumber(value: Decimal): string {
 }
 
 function days(value: Decimal): string {
-  return `${shownNumber(value)} ${value.abs().eq(1) ? 'day' : 'days'}`;
+  const shown = shownNumber(value);
+  return value.abs().eq(1) ? wording`${shown} day` : wording`${shown} days`;
 }
 
 /**
@@ -43,24 +44,24 @@ function unknownPart(tell: Teller, part: string, value: Decimal | undefined): Pr
 }
 
 function stageFaults(tell: Teller, { number, time, density, survival, boards }: Stage): Problem[] {
-  const name = wording`stage ${number}`;
+  const name = `stage ${number}`;
   const unknowns = Object.entries({ time, boards }).flatMap(([part, value]) =>
     unknownPart(tell, `${name} ${part}`, value),
   );
   const found = [...unknowns];
   const add = (part: string, what: string, shown: string, fix: string): void => {
-    found.push(tell(`${name} ${part}`, wording`schedule-${part}`, `${name} ${what}`, shown, fix));
+    found.push(tell(`${name} ${part}`, `schedule-${part}`, what, shown, fix));
   };
-  if (time.lt(0)) add('time', wording`time below 0`, days(time), wording`Give 0 to skip the stage.`);
+  if (time.lt(0)) add('time', wording`stage ${number} time below 0`, days(time), wording`Give 0 to skip the stage.`);
   if (boards?.lt(0) === true)
-    add('boards', wording`boards below 0`, shownNumber(boards), wording`Give the boards that it has.`);
+    add('boards', wording`stage ${number} boards below 0`, shownNumber(boards), wording`Give the boards that it has.`);
   if (time.isZero()) return found;
   const needed = { density, survival };
   found.push(...Object.entries(needed).flatMap(([part, value]) => unknownPart(tell, `${name} ${part}`, value)));
   if (density.lte(0)) {
     add(
       'density',
-      wording`density not above 0`,
+      wording`stage ${number} density not above 0`,
       shownNumber(density),
       wording`Give the plants that one board carries.`,
     );
@@ -69,7 +70,7 @@ function stageFaults(tell: Teller, { number, time, density, survival, boards }: 
     const shown = `${shownNumber(survival.times(100))} %`;
     add(
       'survival',
-      wording`survival outside 0 to 100 %`,
+      wording`stage ${number} survival outside 0 to 100 %`,
       shown,
       wording`Give the share of its plants that leaves it alive and kept.`,
     );
@@ -132,7 +133,7 @@ export function scheduleFaults(schedule: Schedule, parts: CropParts = nothingTag
 
 function monthFaults(tell: Teller, number: number, times: readonly (Decimal | undefined)[]): Problem[] {
   return times.flatMap((time, i) => {
-    const part = wording`stage ${number} time in ${String(i + 1).padStart(2, '0')}`;
+    const part = `stage ${number} time in ${String(i + 1).padStart(2, '0')}`;
     if (time === undefined) return [];
     if (!time.lt(0)) return unknownPart(tell, part, time);
     return [
@@ -145,8 +146,8 @@ function monthFaults(tell: Teller, number: number, times: readonly (Decimal | un
 export function seasonFaults({ firstSowing, closed, monthTimes }: Season, parts: CropParts = nothingTagged): Problem[] {
   const tell = teller(parts);
   const ends = closed.flatMap(({ number, from, to }) => [
-    [wording`closed ${number} from`, from] as const,
-    [wording`closed ${number} to`, to] as const,
+    [`closed ${number} from`, from] as const,
+    [`closed ${number} to`, to] as const,
   ]);
   const starts = firstSowing === undefined ? [] : [['first sowing', firstSowing] as const];
   const fix = wording`Give a whole number from 1 (1 January) to 365 (31 December).`;
@@ -163,7 +164,7 @@ function longClosed(tell: Teller, { stages }: Schedule, closed: ClosedTime): Pro
   const named = shorter.map(({ number, time }) => wording`stage ${number} (${days(time)})`).join(', ');
   const fix = wording`Every batch in it waits on its boards until the closed time ends. Make it shorter, or end sowing earlier.`;
   const what = wording`closed time ${closed.number} longer than ${named}`;
-  return [tell(wording`closed ${closed.number} from`, 'season-closed-long', what, wording`${length} days`, fix)];
+  return [tell(`closed ${closed.number} from`, 'season-closed-long', what, wording`${length} days`, fix)];
 }
 
 /** Notices about a schedule that are no faults. */

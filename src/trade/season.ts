@@ -1,4 +1,3 @@
-import { wording } from '../language/wording';
 import type { Decimal } from '../core/number';
 import type { Cell } from '../model/cell';
 import { cropParts, type CropParts } from '../model/cropParts';
@@ -49,15 +48,15 @@ export function readSeason(cells: readonly Cell[], values: Values): Season {
   const number = (name: string): number => part(name).toNumber();
   const monthTimes: (Decimal | undefined)[][] = [];
   for (let stage = 1; parts.has(`stage ${stage} time`); stage += 1) {
-    const inMonths = months.map((month) => wording`stage ${stage} time in ${month}`);
+    const inMonths = months.map((month) => `stage ${stage} time in ${month}`);
     monthTimes.push(inMonths.map((name) => (parts.has(name) ? part(name) : undefined)));
   }
   return {
     firstSowing: parts.has('first sowing') ? number('first sowing') : undefined,
     closed: closedNumbers(parts).map((k) => ({
       number: k,
-      from: number(wording`closed ${k} from`),
-      to: number(wording`closed ${k} to`),
+      from: number(`closed ${k} from`),
+      to: number(`closed ${k} to`),
     })),
     monthTimes,
   };

@@ -4,7 +4,7 @@ import { withPlanNamed } from '../inText/textParts';
 import { planOfColumn, type Sheet, type SheetRow } from '../sheet';
 import { isTextRow, withWords } from './textColumns';
 
-const columnOf = (name: string): string => wording`plan: ${name}`;
+const columnOf = (name: string): string => `plan: ${name}`;
 
 /** The sheet's plan columns, in its order. */
 export function planColumnsOf({ columns }: Sheet): string[] {

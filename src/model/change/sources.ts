@@ -1,24 +1,29 @@
+import { spokenLanguage } from '../../language/language';
 import { wording } from '../../language/wording';
 
 /** What a person has said of a figure's source. */
 export type Standing = 'entered' | 'timed' | 'confirmed' | 'guess' | 'invented' | 'other' | 'none';
 
-const dayText = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
+const locale = spokenLanguage()?.tag ?? 'en-GB';
+const dayText = new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'long', year: 'numeric' });
 
-/** Sources as the column `source` holds them; files are in English whatever the screen shows. */
+/** Sources as the column `source` holds them, in the language in which the figure was given. */
 export const ownSources = {
   entered: (day: Date): string => wording`entered ${dayText.format(day)}`,
   timed: (batches: number, day: Date): string =>
-    wording`timed: ${batches === 1 ? wording`1 batch` : wording`${batches} batches`}, ${dayText.format(day)}`,
+    batches === 1
+      ? wording`timed: 1 batch, ${dayText.format(day)}`
+      : wording`timed: ${batches} batches, ${dayText.format(day)}`,
   confirmed: (day: Date): string => wording`confirmed ${dayText.format(day)}`,
   guess: (day: Date): string => wording`own guess, ${dayText.format(day)}`,
 };
 
+/** A file may have been written in any of the languages: how the sources of each begin. */
 const marks: readonly (readonly [RegExp, Standing])[] = [
-  [/^entered \d/, 'entered'],
-  [/^timed: \d/, 'timed'],
-  [/^confirmed \d/, 'confirmed'],
-  [/^own guess, \d/, 'guess'],
+  [/^(?:entered|introducido el) \d/, 'entered'],
+  [/^(?:timed|medido): \d/, 'timed'],
+  [/^(?:confirmed|confirmado el) \d/, 'confirmed'],
+  [/^(?:own guess|estimación propia), \d/, 'guess'],
   [/\binvent/i, 'invented'],
   [/./s, 'other'],
 ];

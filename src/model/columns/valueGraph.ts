@@ -1,4 +1,3 @@
-import { wording } from '../../language/wording';
 import type { FormulaFunction } from '../../formula/function';
 import { scalarOf, type Operation } from './scalars';
 
@@ -27,7 +26,7 @@ export class ValueGraph {
   }
 
   input(input: number): number {
-    return this.place(wording`input ${input}`, { kind: 'input', input });
+    return this.place(`input ${input}`, { kind: 'input', input });
   }
 
   made(op: Operation, args: readonly number[], fn?: FormulaFunction): number {

@@ -14,7 +14,7 @@ export interface UsualQuestion {
 interface Kind {
   readonly text: string;
   fits(dimension: Dimension): boolean;
-  /** Words in an input's label or name, each with a weight for or against the input. */
+  /** Words in an input's label or name, in any of the languages, each with a weight for or against the input. */
   readonly words: readonly (readonly [word: RegExp, weight: number])[];
   /** An input with a smaller sum of weights is not asked about. */
   readonly least: number;
@@ -59,8 +59,8 @@ const kinds: readonly Kind[] = [
     text: wording`How slow may transplanting be?`,
     fits: (dimension) => perOne(dimension, 'clock', /^(?:plant|head|seedling|plug)$/),
     words: [
-      [/transplant/, 4],
-      [/\bmov(?:e|ing)\b/, 2],
+      [/transplant|trasplant/, 4],
+      [/\bmov(?:e|ing|er)\b/, 2],
     ],
     least: 2,
   },
@@ -71,9 +71,9 @@ const kinds: readonly Kind[] = [
       return money === 1 && clock === -1 && counts.size === 0 && !other;
     },
     words: [
-      [/\bwages?\b/, 4],
-      [/\bpay\b|\bhour(?:ly)?\b/, 1],
-      [/\bidle\b|\bovertime\b/, -4],
+      [/\bwages?\b|\bsalarios?\b|\bjornal(?:es)?\b/, 4],
+      [/\bpay\b|\bhour(?:ly)?\b|\bpaga\b|\bhoras?\b/, 1],
+      [/\bidle\b|\bovertime\b|\bocios[ao]s?\b|\bhoras? extras?\b/, -4],
     ],
     least: 1,
   },
@@ -81,10 +81,10 @@ const kinds: readonly Kind[] = [
     text: wording`How low may the price fall?`,
     fits: (dimension) => perOne(dimension, 'money', plantNoun),
     words: [
-      [/\bprice\b/, 4],
-      [/\bsell(?:ing)?\b|\bsales?\b|\bmarket\b/, 2],
-      [/\blower\b|\bbeyond\b|\bsecond\b/, -1],
-      [/\bpack(?:ing)?\b|\bseed\b|\bplug\b|\bcosts?\b/, -4],
+      [/\bprice\b|\bprecio\b/, 4],
+      [/\bsell(?:ing)?\b|\bsales?\b|\bmarket\b|\bventas?\b|\bvender\b|\bmercado\b/, 2],
+      [/\blower\b|\bbeyond\b|\bsecond\b|\bmás bajo\b|\bsegund[ao]\b/, -1],
+      [/\bpack(?:ing)?\b|\bseed\b|\bplug\b|\bcosts?\b|\benvas\w+|\bsemillas?\b|\bcubos?\b|\bcost[eo]s?\b/, -4],
     ],
     least: 3,
   },
@@ -92,8 +92,8 @@ const kinds: readonly Kind[] = [
     text: wording`What may a plug cost?`,
     fits: (dimension) => perOne(dimension, 'money', /^(?:plug|seedling|holder)$/),
     words: [
-      [/\bprice\b|\bcosts?\b/, 2],
-      [/\bseed\b|\bwash(?:ing)?\b|\bdisposal\b|\bwick\b/, -4],
+      [/\bprice\b|\bcosts?\b|\bprecio\b|\bcost[eo]s?\b/, 2],
+      [/\bseed\b|\bwash(?:ing)?\b|\bdisposal\b|\bwick\b|\bsemillas?\b|\blava\w+|\bdesech\w+|\bmecha\b/, -4],
     ],
     least: 2,
   },

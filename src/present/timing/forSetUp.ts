@@ -26,7 +26,7 @@ export interface TimedAnswer {
 /** The timed steps as answers, the one that moves plants first. */
 export function timedAnswers(study: readonly StepFound[], day: Date, format: Format): TimedAnswer[] {
   const timed = study.flatMap(({ step, time }) => (time === undefined ? [] : [{ step, time }]));
-  const isMove = ({ step }: { readonly step: string }): boolean => /mov|transplant/i.test(step);
+  const isMove = ({ step }: { readonly step: string }): boolean => /mov|tran?splant/i.test(step);
   return timed
     .sort((a, b) => +isMove(b) - +isMove(a))
     .map(({ step, time }) => {

@@ -16,8 +16,8 @@ export interface ShareTarget {
   readonly holds: 'lost' | 'kept';
 }
 
-const lostWords = /\b(?:loss(?:es)?|lost|culls?|culled|waste)\b/i;
-const keptWords = /\b(?:surviv\w*|kept|good enough|left alive)\b/i;
+const lostWords = /\b(?:loss(?:es)?|lost|culls?|culled|waste|p[eé]rdid[ao]s?|pierden?|mermas?|descart\w*)\b/i;
+const keptWords = /\b(?:surviv\w*|kept|good enough|left alive|superviv\w*|quedan|aptas)\b/i;
 
 /** The inputs of a plan that a lost share can fill, by their words: plain shares of what is lost or of what is kept. */
 export function shareTargets({ cells, plans }: Model, plan: number): ShareTarget[] {

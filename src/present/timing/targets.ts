@@ -77,5 +77,5 @@ export function targetFor<T extends Pick<TimingTarget, 'cell'>>(
 /** Whether a model has an allowance of its own; then the mean belongs in it and not the standard time. */
 export function hasOwnAllowance({ cells, plans }: Model): boolean {
   const isInput = (id: number): boolean => plans.some(({ contents }) => contents[id]?.kind === 'input');
-  return cells.some(({ id, name, label }) => /allowance/i.test(`${name} ${label}`) && isInput(id));
+  return cells.some(({ id, name, label }) => /allowance|suplemento/i.test(`${name} ${label}`) && isInput(id));
 }

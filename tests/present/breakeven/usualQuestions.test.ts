@@ -37,6 +37,26 @@ describe('the usual questions', () => {
       ),
     ).toEqual(['How slow may transplanting be? t', 'How dear may an hour be? pay', 'How low may the price fall? gate']);
   });
+  it('are asked of a model in Spanish', () => {
+    expect(
+      sentences(`
+        ${plants}
+        a [s/plant]: 4 | label: Colocar un cubo
+        b [s/plant]: 12 | label: Trasplantar a una plancha final
+        c [EUR/h]: 15 | label: Salario
+        d [EUR/h]: 2 | label: Valor de una hora ociosa
+        e [EUR/plant]: 0.1 | label: Envasado: precio
+        f [EUR/plant]: 0.8 | label: Precio de venta
+        g [EUR/plug]: 0.05 | label: Cubo de un solo uso: precio
+        h [EUR/plug]: 0.03 | label: Semilla de un cubo
+      `),
+    ).toEqual([
+      'How slow may transplanting be? b',
+      'How dear may an hour be? c',
+      'How low may the price fall? f',
+      'What may a plug cost? g',
+    ]);
+  });
   it('are not asked where there is no such input', () => expect(sentences('a: 1\nprice [EUR/kg]: 2')).toEqual([]));
   it('are not asked of what is calculated', () => {
     expect(sentences('base [EUR/h]: 10\nwage [EUR/h]: base * 2')).toEqual([]);

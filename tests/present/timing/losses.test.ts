@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readModelText } from '../../../src/files/readModel';
 import { textOf } from '../../../src/present/text/phrase';
 import { lossSentence, shareOffer, shareTargets, type ShareTarget } from '../../../src/present/timing/losses';
+import { modelOf } from '../../model/table';
 import { english, only, read, timing } from './trials';
 
 const hire = readModelText(readFileSync('models/transplant-hire.csv', 'utf8')).model;
@@ -31,5 +32,19 @@ describe('a lost share', () => {
     expect(names).toContain('finish_survival_after_nursery');
     expect(names).not.toContain('allowance');
     expect(names).not.toContain('crowding_loss');
+  });
+
+  it('is offered to shares with Spanish words', () => {
+    const finca = modelOf(`
+      a [%]: 97 | label: Quedan tras el trasplante
+      b [%]: 3 | label: Soportes perdidos en cada uso
+      c [%]: 12 | label: Suplemento
+      d [%]: 95 | label: Supervivencia en el vivero
+    `);
+    expect(shareTargets(finca, 0).map(({ cell, holds }) => `${cell.name} ${holds}`)).toEqual([
+      'a kept',
+      'b lost',
+      'd kept',
+    ]);
   });
 });

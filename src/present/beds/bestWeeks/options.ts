@@ -84,7 +84,7 @@ export function usualWay(result: Cell): Way {
     powers.length === 2 &&
     powers.some(([kind, power]) => isCurrency(kind) && power === 1) &&
     powers.some(([kind, power]) => isCounted(kind) && power === -1);
-  const isGain = /\b(?:income|left|worth)\b/i.test(`${label} ${name.replaceAll('_', ' ')}`);
+  const isGain = /\b(?:income|left|worth|ingresos?|queda|vale)\b/i.test(`${label} ${name.replaceAll('_', ' ')}`);
   return isMoneyForEach && !isGain ? 'lowest' : 'highest';
 }
 

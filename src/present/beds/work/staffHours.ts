@@ -11,9 +11,17 @@ export type StaffPart = 'spare' | 'guaranteed' | 'person';
 
 /** Each meaning, with its label and the words in an entry's label by which it is recognised until someone chooses. */
 export const staffParts: readonly { readonly part: StaffPart; readonly label: string; readonly words: RegExp }[] = [
-  { part: 'spare', label: wording`Hours of the present staff`, words: /\b(?:staff|present|hands)\b/i },
-  { part: 'guaranteed', label: wording`Hours guaranteed to a hire`, words: /\bguarante/i },
-  { part: 'person', label: wording`Hours of one person, overtime beyond`, words: /\b(?:person|full-time)\b/i },
+  {
+    part: 'spare',
+    label: wording`Hours of the present staff`,
+    words: /\b(?:staff|present|hands|personal actual|mano de obra)\b/i,
+  },
+  { part: 'guaranteed', label: wording`Hours guaranteed to a hire`, words: /\b(?:guarante|garantiz)/i },
+  {
+    part: 'person',
+    label: wording`Hours of one person, overtime beyond`,
+    words: /\b(?:person|full-time|una persona|tiempo completo)\b/i,
+  },
 ];
 
 /** For each meaning the name of an entry, `none`, or blank where nobody chose and no words fit. */

@@ -27,10 +27,10 @@ export interface TimeEntry {
 
 /** Words in an entry's label by which its task is recognised until someone chooses. */
 const words: readonly (readonly [Task, RegExp])[] = [
-  ['wash', /\bwash/i],
-  ['harvest', /\b(?:harvest|cut|sell)/i],
-  ['move', /\b(?:mov|transplant|spac)/i],
-  ['sow', /\b(?:sow|set|pot|seed)/i],
+  ['wash', /\b(?:wash|lava[dnr])/i],
+  ['harvest', /\b(?:harvest|cut|sell|cosech|cortar|corte\b|vender)/i],
+  ['move', /\b(?:mov|tran?splant|spac|espaci)/i],
+  ['sow', /\b(?:sow|set|pot|seed|sembr|siembr|coloc)/i],
 ];
 
 /** Entries in clock time per plant, pot or the like, or per board. */

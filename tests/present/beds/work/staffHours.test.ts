@@ -32,6 +32,16 @@ describe('hours of the staff', () => {
     expect(staffChoice(entries, untouched)).toEqual({ spare: 'own', guaranteed: 'promised', person: 'one' });
   });
 
+  it('are taken from Spanish words, too', () => {
+    const finca = modelOf(`
+      a [h/week]: 48 | label: Personal actual: horas para estas tareas
+      b [h/week]: 20 | label: Horas garantizadas a la persona contratada
+      c [h/week]: 38 | label: Horas de una persona a tiempo completo
+    `);
+    const choice = staffChoice(hoursEntries(finca.cells, planOf(finca)), untouched);
+    expect(choice).toEqual({ spare: 'a', guaranteed: 'b', person: 'c' });
+  });
+
   it('are those that someone chose, as long as the model has them', () => {
     const said: Record<StaffPart, string> = { spare: 'one', guaranteed: 'none', person: 'gone' };
     expect(staffChoice(entries, (part) => said[part])).toEqual({ spare: 'one', guaranteed: 'none', person: 'one' });

@@ -46,6 +46,17 @@ describe('the times that make hours', () => {
     expect(usualTimes(entries, 2)).toEqual(['sow', 'move', 'harvest', 'wash', 'none']);
   });
 
+  it('count at the task that their Spanish words name', () => {
+    const finca = modelOf(`
+      a [s/plant]: 4 | label: Colocar un cubo en su agujero
+      b [s/plant]: 12 | label: Trasplantar a una plancha final
+      c [s/plant]: 30 | label: Cortar, limpiar y envasar una pieza
+      d [s/board]: 75 | label: Lavar una plancha
+      e [s/plant]: 3 | label: Mirar
+    `);
+    expect(usualTimes(timeEntries(finca.cells, undefined), 2)).toEqual(['sow', 'move', 'harvest', 'wash', 'none']);
+  });
+
   it('are told with the allowance that is added to them, by its label', () => {
     expect(timesExplained(stepAllowance(farm.cells))).toContain(' Allowance is added.');
     expect(timesExplained(undefined)).toContain(' No allowance is added.');
