@@ -32,7 +32,10 @@ async function openMenu(page: Page, say: Say): Promise<void> {
 
 async function command(page: Page, name: string, say: Say): Promise<void> {
   await openMenu(page, say);
-  await page.getByRole('banner').getByRole('button', { name: say(name), exact: true }).click();
+  await page
+    .getByRole('banner')
+    .getByRole('button', { name: say(name), exact: true })
+    .click();
 }
 
 async function openTrials(page: Page, say: Say): Promise<void> {
@@ -83,8 +86,14 @@ export const everyScreen: readonly ScreenToVisit[] = [
     name: 'the method',
     own: '.method',
     open: async (page, say = inEnglish) => {
-      await page.locator('dialog[open]').getByRole('button', { name: say('Close') }).click();
-      await page.locator('.foot').getByRole('button', { name: say('How everything is worked out') }).click();
+      await page
+        .locator('dialog[open]')
+        .getByRole('button', { name: say('Close') })
+        .click();
+      await page
+        .locator('.foot')
+        .getByRole('button', { name: say('How everything is worked out') })
+        .click();
       await expect(page.locator('.method')).toBeVisible();
     },
   },
@@ -93,7 +102,10 @@ export const everyScreen: readonly ScreenToVisit[] = [
     own: '.together',
     open: async (page, say = inEnglish) => {
       if (isNarrow(page)) await ask(page, 'Numbers', say);
-      await page.locator('.numbers-head').getByRole('button', { name: say('See how it hangs together') }).click();
+      await page
+        .locator('.numbers-head')
+        .getByRole('button', { name: say('See how it hangs together') })
+        .click();
       await expect(page.locator('.together-picture')).toBeVisible({ timeout: 30_000 });
     },
   },

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import spanish from '../../src/language/catalogues/es.json';
+import { readFileSync } from 'node:fs';
+import type { Catalogue } from '../../src/language/catalogue';
 import { begin, end, pseudo, pseudoCatalogue } from '../language/pseudo';
 import { beyondTheSides } from './access';
 import { everyScreen, unfoldAll } from './everyScreen';
@@ -8,7 +9,8 @@ import { withoutDialog } from './printing';
 import { expect, test } from './quietPage';
 import { smallFarm } from './smallFarm';
 
-const inSpanish = (english: string): string => (spanish.texts as Readonly<Record<string, string>>)[english] ?? english;
+const { texts } = JSON.parse(readFileSync('src/language/catalogues/es.json', 'utf8')) as Catalogue;
+const inSpanish = (english: string): string => texts[english] ?? english;
 
 /** Opens the program in a language that nobody speaks: its texts come in place of the Spanish ones. */
 async function openPseudo(page: Page): Promise<void> {

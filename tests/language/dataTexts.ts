@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import unitTable from '../../shared/units.json';
+import unitTable from '../../shared/units.json' with { type: 'json' };
 import { parseRecords } from '../../src/files/csv';
 import { textColumns } from '../../src/files/translatedFile';
 import { textKey } from '../../src/language/language';
