@@ -71,10 +71,14 @@ export function stageName({ stages }: Pick<CropNames, 'stages'>, stage: number):
 }
 
 /** The name of a stage as it stands beside the word for its boards; `stage 2` where it has none. */
-export function stageBeside({ stages }: Pick<CropNames, 'stages'>, stage: number): string {
-  const name = stages[stage];
-  if (name === undefined) return wordingOf('beside the word for its boards')`stage ${stage + 1}`;
-  return knownStage(name)?.beside ?? name;
+function besideBoards({ stages }: Pick<CropNames, 'stages'>, stage: number): Noun {
+  const name = stages[stage] ?? wordingOf('beside the word for its boards')`stage ${stage + 1}`;
+  return knownStage(name)?.beside ?? { one: name, many: name };
+}
+
+/** The same beside the word for several of its boards: `nursery`. */
+export function stageBeside(names: Pick<CropNames, 'stages'>, stage: number): string {
+  return besideBoards(names, stage).many;
 }
 
 /** Boards with the names of their stages in the order of the language: `nursery and finishing boards`. */
@@ -84,6 +88,6 @@ export function withBoards(names: string, boards: string): string {
 
 /** The word for the boards of a stage, by its index: `nursery boards`. */
 export function boardsOf(names: CropNames, stage: number): Noun {
-  const name = stageBeside(names, stage);
-  return { one: withBoards(name, names.board.one), many: withBoards(name, names.board.many) };
+  const { one, many } = besideBoards(names, stage);
+  return { one: withBoards(one, names.board.one), many: withBoards(many, names.board.many) };
 }

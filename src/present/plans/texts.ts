@@ -11,8 +11,8 @@ export const plansTexts = {
   reference: wording`reference`,
   copy: wording`Copy`,
   rename: wording`Rename`,
-  earlier: wording`Earlier`,
-  later: wording`Later`,
+  earlier: wordingOf('a place in a list')`Earlier`,
+  later: wordingOf('a place in a list')`Later`,
   remove: wording`Remove`,
   /** Heard after the word of a button: which plan it is for. */
   forPlan: (plan: string) => ` ${plan}`,

@@ -4,7 +4,7 @@ import type { TimeSpread, StepTime } from '../../trade/timeStudy';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { space, type Format } from '../text/numberFormat';
 import { inPerCent } from '../text/inPerCent';
-import { spokenUnit } from '../text/spokenNumber';
+import { unitWord } from '../text/printedUnit';
 import { secondsDecimals } from './secondsDigits';
 import type { StepFound } from './study';
 import { allowanceFactor, type TimingTerms } from './terms';
@@ -43,7 +43,7 @@ function moreBatches(count: Decimal, format: Format): string {
  * @param noun as a unit has it
  */
 export function secondsEach(seconds: string, noun: string): string {
-  return wording`${seconds}\u00a0s a\u00a0${spokenUnit(noun, true)}`;
+  return wording`${seconds}\u00a0s a\u00a0${unitWord(noun)}`;
 }
 
 /** A step's seconds with the decimals that its spread justifies. */

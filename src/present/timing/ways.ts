@@ -7,7 +7,7 @@ import type { Decimal } from '../../core/number';
 import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
 import type { Format } from '../text/numberFormat';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
-import { spokenUnit } from '../text/spokenNumber';
+import { unitWord } from '../text/printedUnit';
 import { decimalsBy } from './secondsDigits';
 import { atStart, batchCount, perCent, percentText, secondsEach, secondsText } from './sentences';
 import type { StepFound } from './study';
@@ -133,7 +133,7 @@ export function waysSentence(found: WaysFound, noun: string, timing: TimingTerms
   const { slow, quick, first, second, saved, spread } = found;
   if (spread !== undefined && !saved.isZero()) return apart(found, spread, noun, timing, format);
   if (saved.isZero()) {
-    const [seconds, each] = [secondsText(first.secondsPerPlant, first, format), plainly(spokenUnit(noun, true))];
+    const [seconds, each] = [secondsText(first.secondsPerPlant, first, format), plainly(unitWord(noun))];
     return say`${atStart(slow)} and ${quick} took the same ${seconds}\u00a0s a\u00a0${each}.`;
   }
   const amount = secondsEach(format.fixed(saved, decimalsBy(saved, undefined)), noun);
