@@ -39,8 +39,8 @@ export function textsIn(path: string, code: string): TextSource[] {
         : [template.head.text, ...template.templateSpans.map(({ literal }) => literal.text)];
       const line = file.getLineAndCharacterOfPosition(node.getStart()).line + 1;
       const key = textKey(texts, context);
-      // What has no letter of its own, such as "{0}: {1}", is the same in every language.
-      if (/\p{L}/u.test(texts.join(' '))) {
+      // What has no letter of its own, such as "{0}: {1}", is the same in every language unless it tells what it means.
+      if (context !== undefined || /\p{L}/u.test(texts.join(' '))) {
         const parts = isPlain ? [] : template.templateSpans.map(({ expression }) => expression.getText());
         found.push({ key, at: `${path}:${String(line)}`, parts });
       }

@@ -1,9 +1,9 @@
 import { wording } from '../../language/wording';
 import type { CropParts } from '../../model/cropParts';
-import { boardsOf, stageNames, type CropNames } from './stageNames';
+import { boardsOf, stageBeside, stageNames, withBoards, type CropNames } from './stageNames';
 import type { Noun } from '../text/noun';
-import { plainly, type Phrase } from '../text/phrase';
 import { unitWord } from '../text/printedUnit';
+import { listed, plainly, textOf, type Phrase } from '../text/phrase';
 import { plural } from '../../language/plural';
 
 function noun(unit: string): Noun {
@@ -20,7 +20,7 @@ export function namesOf(parts: CropParts, stages: number): CropNames {
   const over = powers.find(([, power]) => power === 1)?.[0] ?? 'plant';
   const under = powers.find(([, power]) => power === -1)?.[0] ?? 'board';
   const board = noun(under);
-  return { plant: noun(over), board, stages: stageNames(parts, stages, board) };
+  return { plant: noun(over), board, stages: stageNames(parts, stages, board, under) };
 }
 
 /** `plants a week`, as a unit or the head of a column. */
@@ -30,21 +30,17 @@ export function plantsAWeek({ plant }: Pick<CropNames, 'plant'>): string {
 
 /** `plants a board`. */
 export function plantsABoard({ plant, board }: Pick<CropNames, 'plant' | 'board'>): string {
-  return `${plant.many} a ${board.one}`;
-}
-
-/** Joins words as a list: `a`, `a and b`, `a, b and c`. */
-function joined(words: readonly string[]): string {
-  const [last = '', ...before] = [...words].reverse();
-  return before.length === 0 ? last : wording`${before.reverse().join(', ')} and ${last}`;
+  return wording`${plant.many} a ${board.one}`;
 }
 
 /** The boards of some stages, by their numbers: `nursery boards`, `nursery and finishing boards`. */
 export function boardsIn(names: CropNames, numbers: readonly number[]): Phrase {
-  return plainly(`${joined(numbers.map((number) => names.stages[number - 1] ?? ''))} ${names.board.many}`);
+  const stages = listed(numbers.map((number) => stageBeside(names, number - 1)));
+  return plainly(withBoards(textOf(stages), names.board.many));
 }
 
 /** The same, with the stage numbers: `nursery boards (stage 1) and wide boards (stage 2)`; for the first mention. */
 export function boardsFirstMet(names: CropNames, numbers: readonly number[]): Phrase {
-  return plainly(joined(numbers.map((number) => wording`${boardsOf(names, number - 1).many} (stage ${number})`)));
+  const boards = numbers.map((number) => wording`${boardsOf(names, number - 1).many} (stage ${number})`);
+  return plainly(textOf(listed(boards)));
 }

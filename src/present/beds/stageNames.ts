@@ -1,13 +1,17 @@
-import { wording } from '../../language/wording';
+import { wordingOf } from '../../language/wording';
 import type { Cell } from '../../model/cell';
 import type { CropParts } from '../../model/cropParts';
 import type { Noun } from '../text/noun';
+import { knownStage } from './knownStages';
 
 /** What a crop's plants, boards and stages are called. */
 export interface CropNames {
   readonly plant: Noun;
   readonly board: Noun;
-  /** By stage, as the name stands before the word for boards: `nursery` boards, `tight` benches. */
+  /**
+   * By stage, as its label has the name beside the word for boards, or as the trade's English has it: `nursery` boards,
+   * `tight` benches. To be read through `stageName` and `boardsOf`.
+   */
   readonly stages: readonly string[];
 }
 
@@ -23,9 +27,16 @@ const forms: readonly RegExp[] = [
   /^(?<name>[\p{L} -]+?) (?:time|weeks|days)$/iu,
 ];
 
-function nameIn(label: string, { one, many }: Noun): string | undefined {
-  const name = forms.flatMap((form) => form.exec(label.trim())?.groups?.['name'] ?? [])[0];
-  const bare = name?.replace(new RegExp(` (?:${one}|${many})$`, 'i'), '').toLowerCase();
+/** A label in Spanish, where the word for boards comes first: `Tiempo en planchas de vivero`. */
+function formWithBoardsFirst({ one, many }: Noun): RegExp {
+  return new RegExp(`^(?:tiempo|semanas|días) en(?: las?| los| el)? (?:${many}|${one}) (?<name>[\\p{L} -]+)$`, 'iu');
+}
+
+function nameIn(label: string, board: Noun, unit: string): string | undefined {
+  const name = [formWithBoardsFirst(board), ...forms].flatMap(
+    (form) => form.exec(label.trim())?.groups?.['name'] ?? [],
+  )[0];
+  const bare = name?.replace(new RegExp(` (?:${board.one}|${board.many}|${unit}(?:e?s)?)$`, 'i'), '').toLowerCase();
   return bare === undefined || bare.length > longestName ? undefined : bare;
 }
 
@@ -34,25 +45,49 @@ function usualNames(count: number): string[] {
   return Array.from({ length: count }, (_, i) => {
     if (i === count - 1) return 'finishing';
     if (i === 0) return 'nursery';
-    return count === 3 ? 'middle' : wording`middle ${i}`;
+    return count === 3 ? 'middle' : `middle ${i}`;
   });
 }
 
 /**
  * The names of the stages, from the labels of their times where every label holds a name of its own, else those of the
  * trade. A skipped stage has a name too.
+ * @param board the word for boards on this page
+ * @param unit the file's own, in English as a rule
  */
-export function stageNames(parts: CropParts, count: number, board: Noun): string[] {
+export function stageNames(parts: CropParts, count: number, board: Noun, unit = board.one): string[] {
   const labelled = Array.from({ length: count }, (_, i): string | undefined => {
     const cell: Cell | undefined = parts.get(`stage ${i + 1} time`);
-    return cell && nameIn(cell.label, board);
+    return cell && nameIn(cell.label, board, unit);
   });
   const names = labelled.filter((name) => name !== undefined);
   return names.length === count && new Set(names).size === count ? names : usualNames(count);
 }
 
+/** The name of a stage by itself, by its index: `nursery`; blank for none. */
+export function stageName({ stages }: Pick<CropNames, 'stages'>, stage: number): string {
+  const name = stages[stage] ?? '';
+  return knownStage(name)?.alone ?? name;
+}
+
+/** The name of a stage as it stands beside the word for its boards; `stage 2` where it has none. */
+function besideBoards({ stages }: Pick<CropNames, 'stages'>, stage: number): Noun {
+  const name = stages[stage] ?? wordingOf('beside the word for its boards')`stage ${stage + 1}`;
+  return knownStage(name)?.beside ?? { one: name, many: name };
+}
+
+/** The same beside the word for several of its boards: `nursery`. */
+export function stageBeside(names: Pick<CropNames, 'stages'>, stage: number): string {
+  return besideBoards(names, stage).many;
+}
+
+/** Boards with the names of their stages in the order of the language: `nursery and finishing boards`. */
+export function withBoards(names: string, boards: string): string {
+  return wordingOf('names of stages beside the word for their boards')`${names} ${boards}`;
+}
+
 /** The word for the boards of a stage, by its index: `nursery boards`. */
-export function boardsOf({ stages, board }: CropNames, stage: number): Noun {
-  const name = stages[stage] ?? wording`stage ${stage + 1}`;
-  return { one: `${name} ${board.one}`, many: `${name} ${board.many}` };
+export function boardsOf(names: CropNames, stage: number): Noun {
+  const { one, many } = besideBoards(names, stage);
+  return { one: withBoards(one, names.board.one), many: withBoards(many, names.board.many) };
 }

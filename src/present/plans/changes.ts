@@ -1,7 +1,7 @@
 import type { Problem } from '../../core/problem';
 import { withoutPlan, withPlan, withPlanMoved, withPlanRenamed } from '../../model/change/plans';
 import { planOfColumn, type Sheet } from '../../model/sheet';
-import { plainly, say, sentences, type Phrase } from '../text/phrase';
+import { say, sentences, type Phrase } from '../text/phrase';
 import { formFaults, isUnnamed, type PlanForm } from './form';
 
 /** A sheet with its plans changed, and what is said of it. */
@@ -52,5 +52,5 @@ export function afterRemoval(sheet: Sheet, plan: string): PlansChanged | undefin
 
 /** Said once a plan uses what is shared again. */
 export function sharedAgain(label: string, plan: string): Phrase {
-  return say`${label} is shared again in ${plan}${plainly('.')}`;
+  return say`${label} is shared again in ${plan}.`;
 }

@@ -2,7 +2,7 @@ import { wording } from '../../language/wording';
 import type { Cell } from '../../model/cell';
 import type { Content } from '../../model/content';
 import type { Model } from '../../model/model';
-import { plainly, say, type Phrase } from '../text/phrase';
+import { say, type Phrase } from '../text/phrase';
 import { comparedIn, type ComparedEntry, type PlanPair } from '../theCase/comparedEntries';
 
 /** An entry that is filled by something else in one plan than in another. */
@@ -44,6 +44,8 @@ export function differsBy(count: number): string {
 export function differencesSentence(plan: string, reference: string, count: number, isReference: boolean): Phrase {
   if (isReference) return say`${plan} is the reference itself. Choose another plan to see how it differs.`;
   if (count === 0) return say`Nothing differs: ${plan} is filled as ${reference}, the reference, is.`;
-  const follows = plainly(wording`; all other differences follow from ` + (count === 1 ? 'it' : 'them'));
-  return say`${plan} is given ${entriesOf(count)} otherwise than ${reference}, the reference${follows}.`;
+  const entries = entriesOf(count);
+  return count === 1
+    ? say`${plan} is given ${entries} otherwise than ${reference}, the reference; all other differences follow from it.`
+    : say`${plan} is given ${entries} otherwise than ${reference}, the reference; all other differences follow from them.`;
 }

@@ -46,30 +46,47 @@ class Told {
 
 function againstReference(told: Told, plan: number): Phrase {
   const [reference, number] = [told.numbers[0]!, told.numbers[plan]!];
-  if (plan === 0) return plainly(wording`, the reference`);
   if (reference.isNaN()) return [];
-  const word = plainly(number.gt(reference) ? wording` more` : wording` less`);
-  return say`, ${told.between(0, plan)}${word} than in ${told.name(0)}, the reference`;
+  const [apart, name] = [told.between(0, plan), told.name(0)];
+  return number.gt(reference)
+    ? say`, ${apart} more than in ${name}, the reference`
+    : say`, ${apart} less than in ${name}, the reference`;
+}
+
+/** Of several plans that are the best. */
+function alikeSentence({ row, plans }: Told, best: readonly number[], value: string, way: Better): Phrase {
+  const names = listed(
+    best.map((plan) => plans[plan] ?? ''),
+    mostNamed,
+  );
+  return way === 'higher'
+    ? say`${row.name} is highest in ${names} alike: ${value}.`
+    : say`${row.name} is lowest in ${names} alike: ${value}.`;
+}
+
+/** Of the reference, the best. */
+function referenceSentence(told: Told, way: Better): Phrase {
+  const [name, reference, value] = [told.row.name, told.name(0), told.value(0)];
+  return way === 'higher'
+    ? say`${name} is highest in ${reference}, the reference: ${value}.`
+    : say`${name} is lowest in ${reference}, the reference: ${value}.`;
 }
 
 function judgedSentence(told: Told, way: Better): Phrase {
-  const { row, plans } = told;
+  const { row } = told;
   const best = [...bestAmong(told.numbers, way)];
   const [first = 0] = best;
-  const word = plainly(way === 'higher' ? 'highest' : 'lowest');
   if (best.length === 0) {
     const known = told.numbers.findIndex((number) => number.isFinite());
     return say`${row.name} is the same in every plan that has a value: ${told.value(known)}.`;
   }
-  if (best.length > 1) {
-    const names = listed(
-      best.map((plan) => plans[plan] ?? ''),
-      mostNamed,
-    );
-    return say`${row.name} is ${word} in ${names} alike: ${told.value(first)}.`;
-  }
-  if (first === 0) return say`${row.name} is ${word} in ${told.name(0)}, the reference: ${told.value(0)}.`;
-  return say`${row.name} is ${word} in ${told.name(first)}: ${told.value(first)}${againstReference(told, first)}.`;
+  const value = told.value(first);
+  if (best.length > 1) return alikeSentence(told, best, value, way);
+  if (first === 0) return referenceSentence(told, way);
+  const [name, against] = [told.name(first), againstReference(told, first)];
+  return way === 'higher'
+    ? say`${row.name} is highest in ${name}: ${value}${against}.`
+    : say`${row.name} is lowest in ${name}: ${value}${against}.`;
 }
 
 /** Of a result of which nobody knows whether more of it is better. */

@@ -1,4 +1,3 @@
-import { wording } from '../../language/wording';
 import { planNameFault } from '../../model/change/plans';
 import { planOfColumn, type Sheet } from '../../model/sheet';
 import { plansTexts } from './texts';
@@ -46,7 +45,7 @@ export function formFaults(sheet: Sheet, { does, plan, name, first }: PlanForm):
     return { name: faultOf(sheet, name, column), first: '' };
   }
   if (!isUnnamed(sheet)) return { name: faultOf(sheet, name), first: '' };
-  const other = { ...sheet, columns: [...sheet.columns, wording`plan: ${first.trim()}`] };
+  const other = { ...sheet, columns: [...sheet.columns, `plan: ${first.trim()}`] };
   return { name: faultOf(other, name), first: faultOf(sheet, first) };
 }
 

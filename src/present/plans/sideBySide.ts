@@ -1,3 +1,4 @@
+import { wordingOf } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import { wordsOf } from '../../model/choices';
@@ -55,7 +56,10 @@ export function bestAmong(numbers: readonly Decimal[], way: Better): ReadonlySet
   return new Set(numbers.flatMap((number, plan) => (number.eq(best) ? [plan] : [])));
 }
 
-const bestWords: Readonly<Record<Better, string>> = { higher: 'most', lower: 'least' };
+const bestWords: Readonly<Record<Better, string>> = {
+  higher: wordingOf('the best of a row')`most`,
+  lower: wordingOf('the best of a row')`least`,
+};
 
 function rowOf({ model, values, nameOf, format }: AllPlans, cell: Cell): ResultRow {
   const isTruth = model.plans.some((plan) => givesTruth(plan, cell.id));

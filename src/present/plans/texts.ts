@@ -1,4 +1,4 @@
-import { wording } from '../../language/wording';
+import { wording, wordingOf } from '../../language/wording';
 import { sayLinked, link, type LinkedPhrase } from '../text/linkedPhrase';
 
 /** What stands on the screen of all plans, around names and numbers. */
@@ -11,8 +11,8 @@ export const plansTexts = {
   reference: wording`reference`,
   copy: wording`Copy`,
   rename: wording`Rename`,
-  earlier: wording`Earlier`,
-  later: wording`Later`,
+  earlier: wordingOf('a place in a list')`Earlier`,
+  later: wordingOf('a place in a list')`Later`,
   remove: wording`Remove`,
   /** Heard after the word of a button: which plan it is for. */
   forPlan: (plan: string) => ` ${plan}`,
@@ -30,13 +30,13 @@ export const plansTexts = {
   fromReferenceIn: (plan: string) => wording`${plan}, against the reference`,
   bestExplained: wording`Below each number: how far it lies from the reference. “Most” and “least” mark the best of a row, where the entry’s place in the budget or its name says which way is better.`,
   compare: wording`Compare two of them`,
-  comparePlan: wording`Compare`,
-  compareWith: wording`with`,
+  comparePlan: wordingOf('compare one plan with another')`Compare`,
+  compareWith: wordingOf('compare one plan with another')`with`,
   compareExplained: wording`These two stand as A and B in the headlines, the numbers and every other question.`,
   oneChange: wording`Change one thing in one plan`,
   oneChangeNeedsTwo: wording`A number for one plan only needs a second plan: copy the one above first.`,
   inPlan: wording`in plan`,
-  input: wording`Change`,
+  input: wordingOf('a number in one plan')`Change`,
   /** Stands in the name of the field too, as those who hear it are told. */
   ownNumber: wording`own number`,
   shared: wording`Shared by the plans:`,

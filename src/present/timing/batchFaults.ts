@@ -4,6 +4,7 @@ import type { Trials } from '../../model/trials';
 import { listed, textOf } from '../text/phrase';
 import type { Format } from '../text/numberFormat';
 import { typedNumber } from '../text/typedNumber';
+import { columnSaid } from './columns';
 
 /** What is wrong with a batch. */
 export interface BatchFaults {
@@ -24,7 +25,7 @@ export function faultsOf({ faults }: Trials, row: number): BatchFaults {
 
 /** `Not counted yet: plants and seconds still blank.` */
 export function blankText(blank: readonly string[]): string {
-  return blank.length === 0 ? '' : wording`Not counted yet: ${textOf(listed(blank))} still blank.`;
+  return blank.length === 0 ? '' : wording`Not counted yet: ${textOf(listed(blank.map(columnSaid)))} still blank.`;
 }
 
 /**
@@ -36,7 +37,8 @@ const ofWriting: ReadonlySet<string> = new Set(['number-text', 'decimal-comma'])
 /** A fault as a sentence at its field. */
 export function faultText({ code, message, where }: Problem, format: Format): string {
   const read = ofWriting.has(code) ? typedNumber(where.text, format) : undefined;
-  const sentence = read !== undefined && 'code' in read ? wording`in ${where.column}, ${read.message}` : message;
+  const sentence =
+    read !== undefined && 'code' in read ? wording`in ${columnSaid(where.column)}, ${read.message}` : message;
   const stop = /[.!?]$/.test(sentence) ? '' : '.';
   return sentence.charAt(0).toUpperCase() + sentence.slice(1) + stop;
 }

@@ -1,4 +1,4 @@
-import { wording } from '../../language/wording';
+import { wording, wordingOf } from '../../language/wording';
 import { listed, textOf } from '../text/phrase';
 import { atStart } from './sentences';
 
@@ -31,13 +31,33 @@ export function columnsBeside(width: number): number {
   return width >= 330 ? 4 : 2;
 }
 
+/** What the columns of a file are called on the page. */
+const said: Readonly<Record<string, string>> = {
+  plants: wordingOf('a field of a batch')`plants`,
+  seconds: wordingOf('a field of a batch')`seconds`,
+  rating: wordingOf('a field of a batch')`rating`,
+  lost: wordingOf('a field of a batch')`lost`,
+  way: wordingOf('a field of a batch')`way`,
+  worker: wordingOf('a field of a batch')`worker`,
+  date: wordingOf('a field of a batch')`date`,
+  step: wordingOf('a field of a batch')`step`,
+  note: wordingOf('a field of a batch')`note`,
+};
+
+/** A column as a sentence calls it; by its name in the file where it has no field. */
+export function columnSaid(name: string): string {
+  return said[name] ?? name;
+}
+
 /** The heading of a column. */
 export function columnHead({ name }: Column): string {
   if (name === 'left_out') return wording`left out because`;
-  return name === 'rating' ? wording`rating %` : name;
+  return name === 'rating' ? wording`rating %` : columnSaid(name);
 }
 
 /** The names of the folded columns: `Worker, date and why left out`. */
 export function foldedNames(columns: readonly Column[]): string {
-  return atStart(textOf(listed(columns.map(({ name }) => (name === 'left_out' ? wording`why left out` : name)))));
+  return atStart(
+    textOf(listed(columns.map(({ name }) => (name === 'left_out' ? wording`why left out` : columnSaid(name))))),
+  );
 }

@@ -1,4 +1,4 @@
-import { wording } from '../../language/wording';
+import { wording, wordingOf } from '../../language/wording';
 import { fontOf, type ChartInk } from '../picture/ink';
 import { cut } from '../picture/labelledLines';
 import { upright, written } from '../picture/marks';
@@ -117,7 +117,8 @@ export function dotsPicture(drawing: DotsDrawing, ink: ChartInk, width: number, 
       min: -reach,
       max: reach,
       title: wording`seconds of a batch, against the mean of its step`,
-      tick: (value, step) => (value === 0 ? 'mean' : `${value > 0 ? '+' : ''}${format.tick(value, step)} %`),
+      tick: (value, step) =>
+        value === 0 ? wordingOf('on an axis')`mean` : `${value > 0 ? '+' : ''}${format.tick(value, step)} %`,
     },
     rows: drawing.rows.length,
     foot,

@@ -1,7 +1,7 @@
 import { wording } from '../../language/wording';
 import { numberToText } from '../../core/number';
 import { ownSources } from '../../model/change/sources';
-import { space, type Format } from '../text/numberFormat';
+import type { Format } from '../text/numberFormat';
 import { toPut } from './secondsDigits';
 import { batchCount, stepName } from './sentences';
 import type { StepFound } from './study';
@@ -31,7 +31,7 @@ export function timedAnswers(study: readonly StepFound[], day: Date, format: For
     .sort((a, b) => +isMove(b) - +isMove(a))
     .map(({ step, time }) => {
       const text = format.written(numberToText(toPut(time.secondsPerPlant)));
-      const label = wording`Use ${text}${space}s: ${stepName(step)}, ${batchCount(time.batches, format)}`;
+      const label = wording`Use ${text}\u00a0s: ${stepName(step)}, ${batchCount(time.batches, format)}`;
       return { label, text, source: ownSources.timed(time.batches, day) };
     });
 }

@@ -126,10 +126,10 @@ export function editsOf(offer: TimeOffer, model: Model, plan: number, withRange:
 }
 
 function placeText({ where, plan }: TimeOffer): Phrase {
-  if (where === 'one plan') return say`, in ${plan} only.`;
-  if (where === 'the only plan') return plainly('.');
+  if (where === 'one plan') return say`, in ${plan} only`;
+  if (where === 'the only plan') return [];
   return plainly(
-    where === 'shared' ? wording`, in every plan that has no number of its own there.` : wording`, in every plan.`,
+    where === 'shared' ? wording`, in every plan that has no number of its own there` : wording`, in every plan`,
   );
 }
 
@@ -139,6 +139,6 @@ export function putSentence(offer: TimeOffer, withRange: boolean, format: Format
   const isRange = withRange && range !== undefined;
   const ends = isRange ? say`, range ${endText(range[0], cell, format)} to ${endText(range[1], cell, format)}` : [];
   const [now, before] = [spoken(value, cell.unit, format), plainly(spoken(today, cell.unit, format))];
-  const sentence = say`${cell.label}: ${now} instead of ${before}${isRange ? ends : beyondRange(value, cell, format)}`;
-  return [...sentence, ...placeText(offer)];
+  const besides = isRange ? ends : beyondRange(value, cell, format);
+  return say`${cell.label}: ${now} instead of ${before}${besides}${placeText(offer)}.`;
 }

@@ -2,7 +2,7 @@ import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Batch } from '../../model/trials';
 import { learningCurve, runOf, workersIn, type LearningCurve, type RunPoint } from '../../trade/learningCurve';
-import { space, type Format } from '../text/numberFormat';
+import type { Format } from '../text/numberFormat';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import type { TimedValue } from './intoModel';
 import { decimalsBy } from './secondsDigits';
@@ -82,10 +82,12 @@ export function learningSentence(found: LearningFound, timing: TimingTerms, form
   if (curve.isLearning) {
     return say`${atStart(step)} gets quicker: each doubling of the plants done brings the seconds to ${between}.`;
   }
-  const none = say`No learning shows in ${batchCount(curve.points, format)} of ${step}`;
-  if (from > 1) return say`${none}: with each doubling of the plants done the seconds rise to ${between}.`;
-  if (from === 1 && to === 1) return say`${none}: all took the same.`;
-  return say`${none}: with each doubling the seconds come to ${between}, which has 100${space}% in it.`;
+  const batches = batchCount(curve.points, format);
+  if (from > 1) {
+    return say`No learning shows in ${batches} of ${step}: with each doubling of the plants done the seconds rise to ${between}.`;
+  }
+  if (from === 1 && to === 1) return say`No learning shows in ${batches} of ${step}: all took the same.`;
+  return say`No learning shows in ${batches} of ${step}: with each doubling the seconds come to ${between}, which has 100\u00a0% in it.`;
 }
 
 /** The seconds after so many plants, by the curve. */
@@ -98,18 +100,23 @@ export function afterSentence(found: LearningFound, curve: LearningCurve, plants
     ? say`The batches reach to ${format.full(decimal(done))} plants; beyond that the curve is only drawn on, and learning ends somewhere.`
     : [];
   const close = from === to ? plainly(wording`, on which the batches lie`) : say`, between ${from!} and ${to!}`;
-  const own = plainly(found.worker === '' ? '' : wording` of ${found.worker}’s own`);
-  return sentences(say`After ${format.full(plants)} plants${own}: ${at!}${space}s each${close}.`, beyond);
+  const [count, own] = [format.full(plants), plainly(found.worker)];
+  const after =
+    found.worker === ''
+      ? say`After ${count} plants: ${at!}\u00a0s each${close}.`
+      : say`After ${count} plants of ${own}’s own: ${at!}\u00a0s each${close}.`;
+  return sentences(after, beyond);
 }
 
 /** In which order the batches are drawn. */
 export function orderText({ byDays, run, workers, worker }: LearningFound): Phrase {
   const isMixed = new Set(run.map(({ batch }) => batch.way)).size > 1;
-  const people = workers.length > 0 && worker === '' ? wording` People are mixed here: each learns by themselves.` : '';
-  const mixed = isMixed ? wording` Batches of different ways are mixed here.${people}` : people;
-  return plainly(
+  const arePeople = workers.length > 0 && worker === '';
+  return sentences(
     byDays
-      ? wording`Batches in the order of their days, those of one day as in the file.${mixed}`
-      : wording`Batches in the order of the file, as not every one has a date.${mixed}`,
+      ? say`Batches in the order of their days, those of one day as in the file.`
+      : say`Batches in the order of the file, as not every one has a date.`,
+    isMixed ? say`Batches of different ways are mixed here.` : [],
+    arePeople ? say`People are mixed here: each learns by themselves.` : [],
   );
 }

@@ -1,7 +1,7 @@
 import { wording } from '../../language/wording';
 import { decimal } from '../../core/number';
 import { oddScore, type OddBatch } from '../../trade/oddBatches';
-import { space, type Format } from '../text/numberFormat';
+import type { Format } from '../text/numberFormat';
 import { ownText } from './secondsDigits';
 
 /** Fixed texts of odd batches and of those that a person leaves out. */
@@ -19,11 +19,11 @@ export const oddTexts = {
 export function oddText({ seconds, median, score }: OddBatch, format: Format): string {
   const [own, middle] = [ownText(decimal(seconds), format), ownText(decimal(median), format)];
   const limit = format.full(decimal(oddScore));
-  const measure = wording`a score of ${format.fixed(decimal(Math.abs(score)), 1)} where more than ${limit} is odd`;
-  return wording`Odd: ${own}${space}s each, the middle batch ${middle}${space}s; ${measure}. It counts until you leave it out.`;
+  const height = format.fixed(decimal(Math.abs(score)), 1);
+  return wording`Odd: ${own}\u00a0s each, the middle batch ${middle}\u00a0s; a score of ${height} where more than ${limit} is odd. It counts until you leave it out.`;
 }
 
 /** `Left out: wind from the side.` */
 export function leftOutText(reason: string): string {
-  return wording`Left out: ${reason}${/[.!?]$/.test(reason) ? '' : '.'}`;
+  return /[.!?]$/.test(reason) ? wording`Left out: ${reason}` : wording`Left out: ${reason}.`;
 }

@@ -5,6 +5,7 @@ import type { Format } from '../text/numberFormat';
 import type { StepFound } from './study';
 import type { TimingTerms } from './terms';
 import { resultsTexts } from './resultsTexts';
+import { termsTexts } from './termsTexts';
 import { timingFields } from './texts';
 import { agrees, perCent, secondsText, stepName } from './sentences';
 
@@ -75,7 +76,7 @@ export function resultsTable(
       figure(format.written(String(row.leftOut)), row.leftOut),
       term(confidence),
       term(terms.allowance),
-      words(terms.allowanceOf),
+      words(termsTexts.of[terms.allowanceOf]),
       term(terms.within),
     ];
   };

@@ -1,12 +1,12 @@
-import { wording } from '../../language/wording';
+import { wording, wordingOf } from '../../language/wording';
 
 /** Fixed texts of the table of all steps. */
 export const resultsTexts = {
   heading: wording`Each step`,
   table: wording`Table of the steps`,
   batches: wording`Batches`,
-  from: wording`from`,
-  to: wording`to`,
+  from: wordingOf('an end of an interval')`from`,
+  to: wordingOf('an end of an interval')`to`,
   needed: wording`Needed in all`,
   standard: wording`Standard time, s`,
   lost: wording`Lost`,

@@ -4,6 +4,7 @@ import type { TimeSpread, StepTime } from '../../trade/timeStudy';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { space, type Format } from '../text/numberFormat';
 import { inPerCent } from '../text/inPerCent';
+import { unitWord } from '../text/printedUnit';
 import { secondsDecimals } from './secondsDigits';
 import type { StepFound } from './study';
 import { allowanceFactor, type TimingTerms } from './terms';
@@ -28,7 +29,21 @@ export function atStart(text: string): string {
 /** `1 batch`, `8 batches`. */
 export function batchCount(count: number | Decimal, format: Format): string {
   const number = format.written(count.toString());
-  return `${number}${space}${number === '1' ? 'batch' : 'batches'}`;
+  return number === '1' ? wording`${number}\u00a0batch` : wording`${number}\u00a0batches`;
+}
+
+/** `1 more batch`, `8 more batches`. */
+function moreBatches(count: Decimal, format: Format): string {
+  const number = format.written(count.toString());
+  return number === '1' ? wording`${number}\u00a0more\u00a0batch` : wording`${number}\u00a0more\u00a0batches`;
+}
+
+/**
+ * Seconds for one of what was counted: `12.9 s a plant`.
+ * @param noun as a unit has it
+ */
+export function secondsEach(seconds: string, noun: string): string {
+  return wording`${seconds}\u00a0s a\u00a0${unitWord(noun)}`;
 }
 
 /** A step's seconds with the decimals that its spread justifies. */
@@ -90,8 +105,7 @@ function wantedText(time: StepTime, spread: TimeSpread, timing: TimingTerms, for
   const goal = percentText(timing.terms.within, format);
   const more = spread.batchesNeeded.minus(time.batches);
   if (more.gt(countless)) return say`to be within ${goal} would take more batches than anyone will time`;
-  if (more.gt(0))
-    return say`time ${batchCount(more, format).replace(space, `${space}more${space}`)} to be within ${goal}`;
+  if (more.gt(0)) return say`time ${moreBatches(more, format)} to be within ${goal}`;
   const isWithin = halfShare(time, spread).times(100).lte(timing.terms.within);
   if (isWithin) return say`that is within ${goal}, no more batches are needed`;
   return say`by their spread ${batchCount(spread.batchesNeeded, format)} were enough for ${goal}, so these about do`;
@@ -110,22 +124,22 @@ function uncertain({ step, took, time, spread }: SpreadStep, timing: TimingTerms
   const [from, to] = spread.interval;
   const ends = [secondsText(from, time, format), secondsText(to, time, format)] as const;
   const confidence = percentText(timing.confidence, format);
-  const little = plainly(
-    time.batches <= few ? wording`So few batches say little` : wording`Batches so far apart say little`,
-  );
-  const sentence = say`${atStart(step)} took ${took} in ${batchCount(time.batches, format)}`;
+  const batches = batchCount(time.batches, format);
+  const wanted = wantedText(time, spread, timing, format);
   return sentences(
-    say`${sentence}, with an interval from ${ends[0]} to ${ends[1]} at ${confidence} confidence.`,
+    say`${atStart(step)} took ${took} in ${batches}, with an interval from ${ends[0]} to ${ends[1]} at ${confidence} confidence.`,
     from.lte(0) ? plainly(wording`It reaches down to nothing or below, which no time can be.`) : [],
-    say`${little}: ${wantedText(time, spread, timing, format)}, as far as these can tell.`,
+    time.batches <= few
+      ? say`So few batches say little: ${wanted}, as far as these can tell.`
+      : say`Batches so far apart say little: ${wanted}, as far as these can tell.`,
   );
 }
 
 function settled({ step, took, time, spread }: SpreadStep, timing: TimingTerms, format: Format): Phrase {
   const [from, to] = spread.interval.map((end) => secondsText(end, time, format));
   const confidence = percentText(timing.confidence, format);
-  const sentence = say`${atStart(step)} takes ${took}, between ${from!} and ${to!} at ${confidence} confidence`;
-  return say`${sentence}: ${wantedText(time, spread, timing, format)}.`;
+  const wanted = wantedText(time, spread, timing, format);
+  return say`${atStart(step)} takes ${took}, between ${from!} and ${to!} at ${confidence} confidence: ${wanted}.`;
 }
 
 /**
@@ -140,7 +154,7 @@ export function stepSentence(
 ): Phrase {
   if (step === '') return say`${batchCount(rows.length, format)} without a step: name it below, then it counts.`;
   if (time === undefined) return say`No batch of ${step} can be counted yet: fill it in or mend it below.`;
-  const took = `${secondsText(time.secondsPerPlant, time, format)}${space}s a${space}${noun}`;
+  const took = secondsEach(secondsText(time.secondsPerPlant, time, format), noun);
   const { spread } = time;
   if (spread === undefined) return alone(step, took);
   if (agrees(spread)) return alike(step, took, time.batches);
@@ -148,30 +162,48 @@ export function stepSentence(
   return tell({ step, took, time, spread }, timing, format);
 }
 
+/** Batches that cannot be read as they stand. */
+function unreadSentence(count: number, format: Format): Phrase {
+  if (count === 0) return [];
+  const batches = batchCount(count, format);
+  return count === 1
+    ? say`${batches} is left out until filled in or mended.`
+    : say`${batches} are left out until filled in or mended.`;
+}
+
+function standardSentence(time: StepTime, { terms }: TimingTerms, format: Format): Phrase {
+  const share = percentText(terms.allowance, format);
+  const factor = plainly(factorText(terms, format));
+  const length = `${secondsText(time.standardTime, time, format)}${space}s`;
+  return terms.allowanceOf === 'job'
+    ? say`With an allowance of ${share} of the job (${factor}), the standard time is ${length}.`
+    : say`With an allowance of ${share} of the day (${factor}), the standard time is ${length}.`;
+}
+
+/** `× 1.15`. */
+function factorText({ allowance, allowanceOf }: TimingTerms['terms'], format: Format): string {
+  const { sign, by } = allowanceFactor(allowance, allowanceOf);
+  return `${sign}${space}${format.full(by)}`;
+}
+
 /** Further remarks on a step: its standard time, what is left out, the plants lost. */
 export function moreSentence(found: StepFound, timing: TimingTerms, format: Format): Phrase {
   const { time, rows, batches, aside, losses } = found;
   const left = rows.length - batches.length - aside.length;
-  const isLeft = plainly(left === 1 ? wording` is` : wording` are`);
-  const leftOut = left === 0 ? [] : say`${batchCount(left, format)}${isLeft} left out until filled in or mended.`;
   const byHand = aside.length === 0 ? [] : say`Left out by hand: ${batchCount(aside.length, format)}.`;
   if (time === undefined) return [];
-  const { terms, hasStandardTime } = timing;
-  const { sign, by } = allowanceFactor(terms.allowance, terms.allowanceOf);
-  const factor = plainly(
-    wording` of the ${terms.allowanceOf} (${sign}${space}${format.full(by)}), the standard time is `,
-  );
-  const length = `${secondsText(time.standardTime, time, format)}${space}s`;
-  const standard = say`With an allowance of ${percentText(terms.allowance, format)}${factor}${length}.`;
+  const standard = timing.hasStandardTime ? standardSentence(time, timing, format) : [];
   const lost = losses === undefined ? [] : say`Lost where counted: ${perCent(losses.share, format)}.`;
-  return sentences(hasStandardTime ? standard : [], lost, leftOut, byHand);
+  return sentences(standard, lost, unreadSentence(left, format), byHand);
 }
 
 /** The terms in words, for a table or a page of paper. */
 export function termsText({ terms, confidence, hasStandardTime }: TimingTerms, format: Format): string {
-  const { sign, by } = allowanceFactor(terms.allowance, terms.allowanceOf);
-  const factor = wording`of the ${terms.allowanceOf}, ${sign}${space}${format.full(by)}`;
-  const allowance = wording`standard time: allowance of ${percentText(terms.allowance, format)} ${factor}`;
+  const [share, factor] = [percentText(terms.allowance, format), factorText(terms, format)];
+  const allowance =
+    terms.allowanceOf === 'job'
+      ? wording`standard time: allowance of ${share} of the job, ${factor}`
+      : wording`standard time: allowance of ${share} of the day, ${factor}`;
   return [
     wording`Seconds at a normal pace, ratings counted in; from and to: ${percentText(confidence, format)} confidence`,
     ...(hasStandardTime ? [allowance] : []),

@@ -1,4 +1,4 @@
-import { wording } from '../../language/wording';
+import { wording, wordingOf } from '../../language/wording';
 
 /** Fixed texts of the terms: precision, confidence and allowance. */
 export const termsTexts = {
@@ -14,6 +14,11 @@ export const termsTexts = {
   job: (factor: string) => wording`the job (${factor})`,
   day: (factor: string) => wording`the day (${factor})`,
   all: wording`all of it`,
+  /** In a column of their own. */
+  of: {
+    job: wordingOf('what an allowance is a share of')`job`,
+    day: wordingOf('what an allowance is a share of')`day`,
+  },
   shareExplained: wording`Of the job: so many minutes of rest on top of an hour’s work. Of the day: so many minutes out of each paid hour, which is more. Of the job is usual; say which when you quote a standard time.`,
   noTimeLeft: wording`An allowance of the whole day leaves no time to work: stay below 100 %.`,
   howItCounts: wording`How the allowance counts`,

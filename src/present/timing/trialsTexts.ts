@@ -1,5 +1,13 @@
 import { wording } from '../../language/wording';
-import { space } from '../text/numberFormat';
+
+function addedText(added: number): string {
+  return added === 1 ? wording`${added}\u00a0batch added` : wording`${added}\u00a0batches added`;
+}
+
+function thereText(there: number): string {
+  if (there === 0) return wording`none was there already`;
+  return there === 1 ? wording`1 was there already` : wording`${there} were there already`;
+}
 
 /** Fixed texts of opening, keeping and saving trials. */
 export const trialsTexts = {
@@ -9,8 +17,7 @@ export const trialsTexts = {
   loadInvented: wording`Load invented trials`,
   addOthers: wording`Add trials of another phone (CSV)`,
   /** @param added batches that were not there yet; @param there those that were */
-  merged: (file: string, added: number, there: number) =>
-    wording`${file}: ${added}${space}${added === 1 ? wording`batch` : wording`batches`} added, ${there === 0 ? wording`none was` : there === 1 ? wording`1 was` : wording`${there} were`} there already.`,
+  merged: (file: string, added: number, there: number) => `${file}: ${addedText(added)}, ${thereText(there)}.`,
   save: wording`Save the trials (CSV)`,
   takeOutAll: wording`Take out all batches`,
   isOpen: (file: string) => wording`${file} is open.`,

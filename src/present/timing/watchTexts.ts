@@ -11,7 +11,9 @@ export const watchTexts = {
   plantsEach: wording`Plants in each batch`,
   /** @param way blank for none */
   batchOf: (step: string, plants: string, way: string) =>
-    wording`${step}, ${plants} plants a batch${way.trim() === '' ? '' : `, ${way.trim()}`}`,
+    way.trim() === ''
+      ? wording`${step}, ${plants} plants a batch`
+      : wording`${step}, ${plants} plants a batch, ${way.trim()}`,
   begin: wording`Start`,
   done: wording`Batch done`,
   doneHint: wording`It is kept, and the next one runs.`,

@@ -5,10 +5,11 @@ import type { StepTime } from '../../trade/timeStudy';
 import { compareWays, type WaysCompared, type WaysSpread } from '../../trade/waysCompared';
 import type { Decimal } from '../../core/number';
 import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
-import { space, type Format } from '../text/numberFormat';
+import type { Format } from '../text/numberFormat';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
+import { unitWord } from '../text/printedUnit';
 import { decimalsBy } from './secondsDigits';
-import { atStart, batchCount, perCent, percentText, secondsText } from './sentences';
+import { atStart, batchCount, perCent, percentText, secondsEach, secondsText } from './sentences';
 import type { StepFound } from './study';
 import type { TimingTerms } from './terms';
 import { resultsTexts } from './resultsTexts';
@@ -113,10 +114,10 @@ function apart(found: WaysFound, spread: WaysSpread, noun: string, timing: Timin
   const { slow, quick } = found;
   const [saved, from, to] = savedTexts(found, spread, format);
   const confidence = percentText(timing.confidence, format);
-  const amount = `${saved}${space}s a${space}${noun}`;
+  const amount = secondsEach(saved, noun);
   if (spread.isSettled) {
-    const between = say`${atStart(quick)} saves ${amount} against ${slow}, between ${from} and ${to} at ${confidence} confidence`;
-    return say`${between}; ${ratioText(found, spread, format)}.`;
+    const ratio = ratioText(found, spread, format);
+    return say`${atStart(quick)} saves ${amount} against ${slow}, between ${from} and ${to} at ${confidence} confidence; ${ratio}.`;
   }
   return sentences(
     say`${atStart(quick)} took ${amount} less than ${slow}, but the interval from ${from} to ${to} at ${confidence} confidence has 0 in it: it cannot be told yet which is quicker.`,
@@ -131,9 +132,11 @@ function apart(found: WaysFound, spread: WaysSpread, noun: string, timing: Timin
 export function waysSentence(found: WaysFound, noun: string, timing: TimingTerms, format: Format): Phrase {
   const { slow, quick, first, second, saved, spread } = found;
   if (spread !== undefined && !saved.isZero()) return apart(found, spread, noun, timing, format);
-  if (saved.isZero())
-    return say`${atStart(slow)} and ${quick} took the same ${secondsText(first.secondsPerPlant, first, format)}${space}s a${space}${plainly(noun)}.`;
-  const amount = `${format.fixed(saved, decimalsBy(saved, undefined))}${space}s a${space}${noun}`;
+  if (saved.isZero()) {
+    const [seconds, each] = [secondsText(first.secondsPerPlant, first, format), plainly(unitWord(noun))];
+    return say`${atStart(slow)} and ${quick} took the same ${seconds}\u00a0s a\u00a0${each}.`;
+  }
+  const amount = secondsEach(format.fixed(saved, decimalsBy(saved, undefined)), noun);
   const isAlone = first.batches === 1 || second.batches === 1;
   return sentences(
     say`${atStart(quick)} took ${amount} less than ${slow}.`,

@@ -1,4 +1,3 @@
-import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import { parts as sides } from '../../core/ratio';
 import { isCurrency } from '../../core/unit';
@@ -8,7 +7,7 @@ import type { Question } from '../../model/response';
 import { lever } from '../../model/view';
 import { isGain } from '../../trade/betterWay';
 import { decimalsFor } from '../text/digits';
-import { plainly, say, type Phrase } from '../text/phrase';
+import { say, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import type { Format } from '../text/numberFormat';
 import { lengthened, type TimeUsed } from './intoModel';
@@ -92,9 +91,15 @@ export function worthSentence({ result, input, plan, isSettled, change, interval
     return say`On this farm that changes nothing of ${result.label}${place}: the model pays the hours either way.`;
   }
   const amount = spoken(change.abs(), result.unit, format);
-  const way = plainly(change.gt(0) ? 'more' : 'less');
   const between = interval === undefined ? [] : betweenText(interval, result, format);
-  return say`On this farm that ${plainly(isSettled ? 'is' : wording`would be`)} ${amount} ${way} of ${result.label}${place}${between}, by the model with ${input.label} moved by the difference.`;
+  const [of, moved] = [result.label, input.label];
+  if (isSettled)
+    return change.gt(0)
+      ? say`On this farm that is ${amount} more of ${of}${place}${between}, by the model with ${moved} moved by the difference.`
+      : say`On this farm that is ${amount} less of ${of}${place}${between}, by the model with ${moved} moved by the difference.`;
+  return change.gt(0)
+    ? say`On this farm that would be ${amount} more of ${of}${place}${between}, by the model with ${moved} moved by the difference.`
+    : say`On this farm that would be ${amount} less of ${of}${place}${between}, by the model with ${moved} moved by the difference.`;
 }
 
 /** Both ends with the decimals of the larger one. */

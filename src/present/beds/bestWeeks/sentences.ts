@@ -1,9 +1,9 @@
-import { wording } from '../../../language/wording';
+import { wording, wordingOf } from '../../../language/wording';
 import { decimal, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { boardsOf, type CropNames } from '../stageNames';
 import { capital } from '../../breakeven/answer';
-import { listed, plainly, say, sentences, type Phrase } from '../../text/phrase';
+import { listed, plainly, say, sentences, textOf, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';
 import { space, type Format } from '../../text/numberFormat';
 import { inPerCent } from '../../text/inPerCent';
@@ -82,16 +82,20 @@ function mainOf({ ask }: BestWeeksResult, best: BestPlace, { subject }: BestWeek
     question: { base },
     way,
   } = ask;
-  const today = say`${words.time(time.base)} at ${words.density(density.base)}`;
+  const [now, holes] = [words.time(time.base), words.density(density.base)];
+  const [boards, value] = [plainly(words.boards()), words.result(best.exact)];
   if (best.time.eq(time.base) && best.density.eq(density.base)) {
-    const now = words.result(best.exact);
-    return say`Today’s ${today} on ${plainly(words.boards())} are the best of all looked at: ${subject} is ${now}.`;
+    return say`Today’s ${now} at ${holes} on ${boards} are the best of all looked at: ${subject} is ${value}.`;
   }
   const gain = best.exact.minus(base);
-  const than = plainly(gain.isNegative() ? wording`less than` : wording`more than`);
-  const compared = base.isNaN() ? [] : say`, ${words.result(gain.abs())} ${than} with today’s ${today}`;
-  const what = say`${capital(subject)} is ${plainly(way)} with ${words.time(best.time)} on ${plainly(words.boards())}`;
-  return say`${what} at ${words.density(best.density)}: ${words.result(best.exact)}${compared}.`;
+  const apart = words.result(gain.abs());
+  const less = (): Phrase => say`, ${apart} less than with today’s ${now} at ${holes}`;
+  const more = (): Phrase => say`, ${apart} more than with today’s ${now} at ${holes}`;
+  const compared = base.isNaN() ? [] : gain.isNegative() ? less() : more();
+  const [who, days, holesThere] = [capital(subject), words.time(best.time), words.density(best.density)];
+  return way === 'highest'
+    ? say`${who} is highest with ${days} on ${boards} at ${holesThere}: ${value}${compared}.`
+    : say`${who} is lowest with ${days} on ${boards} at ${holesThere}: ${value}${compared}.`;
 }
 
 type Write = (value: Decimal) => string;
@@ -119,7 +123,10 @@ function flatness({ flatTimes, flatDensities, time, density }: BestPlace, words:
 function justAsGood({ ask }: BestWeeksResult, { ties }: BestPlace, words: Words): Phrase {
   if (ties.length === 0) return [];
   if (ties.length > spelledOut) return say`${String(ties.length)} other choices looked at are just as good.`;
-  const others = ties.map(({ i, j }) => wording`${words.time(ask.times[i]!)} at ${words.density(ask.densities[j]!)}`);
+  const others = ties.map(({ i, j }) => {
+    const [time, density] = [words.time(ask.times[i]!), words.density(ask.densities[j]!)];
+    return wordingOf('a time on boards and a density')`${time} at ${density}`;
+  });
   return say`Just as good: ${listed(others)}.`;
 }
 
@@ -132,26 +139,29 @@ function edgesOf(
   const rises = ask.perBoard(ask.densities.at(-1)!.toNumber()) >= ask.perBoard(ask.densities[0]!.toNumber());
   const [isFirst, isLast] = [j === 0, j === ask.densities.length - 1];
   const [isWidest, isDensest] = rises ? [isFirst, isLast] : [isLast, isFirst];
-  const holes = wording`${plant.many} per ${board.one}`;
   return {
     crowded: [
       ...(i === ask.times.length - 1 ? [wording`the longest time`] : []),
-      ...(isDensest ? [wording`the most ${holes}`] : []),
+      ...(isDensest ? [wording`the most ${plant.many} per ${board.one}`] : []),
     ],
-    other: [...(i === 0 ? [wording`the shortest time`] : []), ...(isWidest ? [wording`the fewest ${holes}`] : [])],
+    other: [
+      ...(i === 0 ? [wording`the shortest time`] : []),
+      ...(isWidest ? [wording`the fewest ${plant.many} per ${board.one}`] : []),
+    ],
   };
 }
 
 function failingSentence({ failing }: BestPlace): Phrase {
   if (failing.length === 0) return [];
-  return say`${plainly(failing.length === 1 ? wording`A check fails there:` : wording`Checks fail there:`)} ${failing.join(' ')}`;
+  const checks = failing.join(' ');
+  return failing.length === 1 ? say`A check fails there: ${checks}` : say`Checks fail there: ${checks}`;
 }
 
 function edgeSentence(result: BestWeeksResult, best: BestPlace, names: CropNames): Phrase {
   const { crowded, other } = edgesOf(result, best, names);
   const all = [...crowded, ...other];
   if (all.length === 0) return [];
-  const edge = say`That is ${plainly(all.join(' and '))} looked at: something further out may be better still.`;
+  const edge = say`That is ${plainly(textOf(listed(all)))} looked at: something further out may be better still.`;
   if (crowded.length === 0) return edge;
   return sentences(
     edge,
@@ -163,13 +173,14 @@ function edgeSentence(result: BestWeeksResult, best: BestPlace, names: CropNames
 
 function scopeText({ ask }: BestWeeksResult, words: Words): Phrase {
   const { times, densities, giving } = ask;
-  const over = say`Looked at: ${words.bareTime(times[0]!)} to ${words.time(times.at(-1)!)}, `;
-  const holes = say`${words.bareDensity(densities[0]!)} to ${words.ownDensity(densities.at(-1)!)}.`;
+  const [shortest, longest] = [words.bareTime(times[0]!), words.time(times.at(-1)!)];
+  const [fewest, most] = [words.bareDensity(densities[0]!), words.ownDensity(densities.at(-1)!)];
+  const over = say`Looked at: ${shortest} to ${longest}, ${fewest} to ${most}.`;
   const held =
     giving === undefined
-      ? plainly(wording` No other time moves with it.`)
-      : say` ${giving.lever.cell.label} gives back each day, so that the total time stays.`;
-  return [...over, ...holes, ...held];
+      ? plainly(wording`No other time moves with it.`)
+      : say`${giving.lever.cell.label} gives back each day, so that the total time stays.`;
+  return sentences(over, held);
 }
 
 /** Puts the best weeks into words. */

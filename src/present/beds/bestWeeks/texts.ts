@@ -1,4 +1,4 @@
-import { wording } from '../../../language/wording';
+import { wording, wordingOf } from '../../../language/wording';
 
 /** Words round the best weeks. */
 export const bestWeeksTexts = {
@@ -11,8 +11,8 @@ export const bestWeeksTexts = {
   /** @param boards those of the next stage */
   nextStays: (boards: string) => wording`time on ${boards} stays`,
   way: wording`Best is the`,
-  highest: wording`highest`,
-  lowest: wording`lowest`,
+  highest: wordingOf('best is the')`highest`,
+  lowest: wordingOf('best is the')`lowest`,
   timeBy: wording`Time by`,
   time: wording`Time`,
   densityBy: wording`Density by`,

@@ -12,10 +12,12 @@ function stageSentence(
 ): Phrase {
   const boards = boardsOf(names, index).many;
   const spread = `${shown(touching, 1, format)}${space}${unit}`;
-  const crowding = say`, at a spread of ${spread}: ${days(crowded, format)} crowded.`;
+  const long = days(crowded, format);
   if (day === undefined) return say`On ${boards} the leaves do not touch: they would at a spread of ${spread}.`;
-  if (day.isZero()) return say`On ${boards} the leaves touch from the start${crowding}`;
-  return say`On ${boards} the leaves touch after ${days(day, format)}${crowding}`;
+  if (day.isZero())
+    return say`On ${boards} the leaves touch from the start, at a spread of ${spread}: ${long} crowded.`;
+  const free = days(day, format);
+  return say`On ${boards} the leaves touch after ${free}, at a spread of ${spread}: ${long} crowded.`;
 }
 
 /** When leaves touch, stage by stage, and the share kept after that. */
@@ -33,6 +35,6 @@ export function yieldSentence(
 ): Phrase {
   if (!fits) return say`These two trials do not bend as the law does: it takes lighter plants where they stand closer.`;
   const [each, all] = [mass, perBoard].map((grams) => `${shown(grams, 0, format)}${space}g`) as [string, string];
-  const one = say`At today’s ${density} on a ${plainly(names.board.one)} a ${plainly(names.plant.one)} comes to ${each}`;
-  return say`${one}, and all of them to ${all}.`;
+  const [board, plant] = [plainly(names.board.one), plainly(names.plant.one)];
+  return say`At today’s ${density} on a ${board} a ${plant} comes to ${each}, and all of them to ${all}.`;
 }

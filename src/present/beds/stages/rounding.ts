@@ -8,7 +8,7 @@ import { alignedNumber, counted, percent, whole } from '../../text/quantities';
 import { boardsIn } from '../names';
 import { roundingTexts } from './roundingTexts';
 
-const place = { one: 'place', many: 'places' };
+const place = { one: wording`place`, many: wording`places` };
 
 /** One part of the loss, as a row of a table. */
 export interface LossRow {
@@ -69,7 +69,7 @@ export function roundingSentence(
 ): Phrase {
   const boards = plainly(names.board.many);
   const lost = balancedPerWeek.minus(wholePerWeek);
-  if (whole(lost, format) === '0') return say`Whole ${boards} cost ${plainly(wording`next to nothing here`)}.`;
+  if (whole(lost, format) === '0') return say`Whole ${boards} cost next to nothing here.`;
   return say`Whole ${boards} cost ${counted(lost, names.plant, format)} a week, ${percent(share, format)} of balanced flow.`;
 }
 
@@ -78,6 +78,6 @@ export function nextBatchSentence({ next, wholePerWeek }: RoundingLoss, names: C
   const { missing, batch, finishedPerWeek } = next;
   const more = whole(finishedPerWeek.minus(wholePerWeek), format);
   const boards = counted(missing.ceil(), names.board, format);
-  const then = say`they would carry ${counted(batch, names.plant, format)} a batch`;
-  return say`The next larger batch needs ${boards} more: ${then} and finish ${more} more a week.`;
+  const plants = counted(batch, names.plant, format);
+  return say`The next larger batch needs ${boards} more: they would carry ${plants} a batch and finish ${more} more a week.`;
 }

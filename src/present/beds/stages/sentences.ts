@@ -14,17 +14,18 @@ export interface StageSentences {
 
 function against(flow: Decimal, balanced: Decimal, format: Format): Phrase {
   const less = balanced.minus(flow);
-  if (whole(less.abs(), format) === '0') return plainly(wording`as many as balanced flow`);
-  const word = less.gt(0) ? 'fewer' : 'more';
-  return say`${whole(less.abs(), format)}${plainly(wording` ${word} than balanced flow`)}`;
+  const number = whole(less.abs(), format);
+  if (number === '0') return plainly(wording`as many as balanced flow`);
+  return less.gt(0) ? say`${number} fewer than balanced flow` : say`${number} more than balanced flow`;
 }
 
 function boardsSentence({ planSchedule: { schedule, names }, whole: onBoards }: ScheduleView, format: Format): Phrase {
   const free = whole(schedule.boards.minus(onBoards.boardsUsed), format);
   const all = counted(schedule.boards, names.board, format);
+  const used = whole(onBoards.boardsUsed, format);
   if (free === '0') return say`All of the ${all} are in use on the fullest day.`;
-  const stays = plainly(free === '1' ? 'stays' : 'stay');
-  return say`Of ${all} ${whole(onBoards.boardsUsed, format)} are in use on the fullest day; ${free} ${stays} free.`;
+  if (free === '1') return say`Of ${all} ${used} are in use on the fullest day; ${free} stays free.`;
+  return say`Of ${all} ${used} are in use on the fullest day; ${free} stay free.`;
 }
 
 function emptySentence({ planSchedule: { schedule, names }, byHand }: ScheduleView, format: Format): Phrase {
@@ -34,8 +35,8 @@ function emptySentence({ planSchedule: { schedule, names }, byHand }: ScheduleVi
   });
   return sentences(
     ...empty.map(({ number, boards }) => {
-      const verb = whole(boards, format) === '1' ? 'stands' : 'stand';
-      return say`Of the ${boardsIn(names, [number])} ${whole(boards, format)} ${plainly(verb)} empty.`;
+      const [stage, idle] = [boardsIn(names, [number]), whole(boards, format)];
+      return idle === '1' ? say`Of the ${stage} ${idle} stands empty.` : say`Of the ${stage} ${idle} stand empty.`;
     }),
   );
 }

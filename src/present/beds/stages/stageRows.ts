@@ -4,6 +4,7 @@ import { isRunning, type Stage } from '../../../trade/schedule';
 import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import type { Format } from '../../text/numberFormat';
 import { alignedNumber, none, percent, shown, whole } from '../../text/quantities';
+import { stageName } from '../stageNames';
 import type { ScheduleView } from './schedules';
 import { plantsABoard, plantsAWeek } from '../names';
 import { stageTableTexts } from './stageTableTexts';
@@ -53,10 +54,10 @@ export function stageRows(view: ScheduleView, format: Format): StageRow[] {
   });
   const loads = onBoards.batch.isNaN() ? [] : onBoards.stages;
   return [
-    { label: 'days', values: schedule.stages.map(({ time }) => figure(shown(time, 2, format), time)) },
+    { label: wording`days`, values: schedule.stages.map(({ time }) => figure(shown(time, 2, format), time)) },
     row(plantsABoard(names), ({ density }) => figure(shown(density, 2, format), density)),
     {
-      ...row('survival', ({ survival }) => figure(percent(survival, format), survival.times(100))),
+      ...row(wording`survival`, ({ survival }) => figure(percent(survival, format), survival.times(100))),
       unit: '%',
     },
     row(wording`${board.many}, balanced`, (_stage, i) => toOneDecimal(balanced.boards[i] ?? NaN, format)),
@@ -69,7 +70,7 @@ export function stageRows(view: ScheduleView, format: Format): StageRow[] {
 
 /** The stages as a table. @param rows in their order */
 export function stagesTable(rows: readonly StageRow[], { planSchedule: { schedule, names } }: ScheduleView): DataTable {
-  const stages = schedule.stages.map(({ number }) => ({ name: names.stages[number - 1] ?? '' }));
+  const stages = schedule.stages.map(({ number }) => ({ name: stageName(names, number - 1) }));
   return {
     caption: stageTableTexts.caption,
     columns: [{ name: '' }, ...stages],
@@ -97,7 +98,7 @@ export function stageLines({ planSchedule, balanced, whole: onBoards }: Schedule
     line(wording`Finished on whole ${board.many}`, onBoards.finishedPerWeek, plantsAWeek(names)),
     line(wording`Finished in balanced flow`, balanced.finishedPerWeek, plantsAWeek(names)),
     line(wording`Sown each time`, onBoards.batch, plant.many),
-    { label: wording`From one sowing to the next`, value: shown(schedule.interval, 2, format), unit: 'days' },
+    { label: wording`From one sowing to the next`, value: shown(schedule.interval, 2, format), unit: wording`days` },
     line(wording`There are in all`, schedule.boards, board.many),
     line(wording`In use on the fullest day`, used, board.many),
     line(wording`Free even then`, schedule.boards.minus(used), board.many),

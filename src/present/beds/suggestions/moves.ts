@@ -65,7 +65,7 @@ function moveOf(model: Model, plan: Plan, parts: CropParts, part: string, base: 
 export function movesFor(model: Model, plan: Plan, parts: CropParts, change: Change): Move[] | undefined {
   const first = moveOf(model, plan, parts, partOf(change), change.to);
   if (first === undefined || change.kind !== 'shift') return first && [first];
-  const second = moveOf(model, plan, parts, wording`stage ${change.from} time`, change.left);
+  const second = moveOf(model, plan, parts, `stage ${change.from} time`, change.left);
   return second && [first, second];
 }
 

@@ -1,4 +1,3 @@
-import { wording } from '../../../language/wording';
 import type { Schedule, Stage } from '../../../trade/schedule';
 import type { Change, Suggestion } from '../../../trade/suggestions';
 import { boardsOf } from '../stageNames';
@@ -32,7 +31,7 @@ function stageOf({ stages }: Schedule, number: number): Stage {
 /** The part of the crop schedule that a change is about. */
 export function partOf(change: Change): string {
   if (change.kind === 'interval') return 'interval';
-  return wording`stage ${change.stage} ${change.kind === 'density' ? 'density' : 'time'}`;
+  return `stage ${change.stage} ${change.kind === 'density' ? 'density' : 'time'}`;
 }
 
 function changeText(change: Change, { schedule, names }: PlanSchedule, format: Format): Phrase {
@@ -43,8 +42,8 @@ function changeText(change: Change, { schedule, names }: PlanSchedule, format: F
       return say`Sow every ${days(change.to, format)} instead of ${plainly(number(schedule.interval))}`;
     case 'density': {
       const { density } = stageOf(schedule, change.stage);
-      const board = plainly(wording`${names.plant.many} on each ${boardsOf(names, change.stage - 1).one}`);
-      return say`Set ${number(change.to)} ${board} instead of ${plainly(number(density))}`;
+      const board = plainly(boardsOf(names, change.stage - 1).one);
+      return say`Set ${number(change.to)} ${kept} on each ${board} instead of ${plainly(number(density))}`;
     }
     case 'time': {
       const { time } = stageOf(schedule, change.stage);

@@ -73,10 +73,10 @@ export function countedOptions(names: CropNames): readonly { readonly value: Cou
   }));
   return [
     { value: 'none', label: wording`not counted` },
-    { value: 'sow', label: 'sowing' },
+    { value: 'sow', label: wording`sowing` },
     { value: 'move', label: wording`every move` },
     ...(into.length > 1 ? into : []),
-    { value: 'harvest', label: 'harvest' },
+    { value: 'harvest', label: wording`harvest` },
     { value: 'wash', label: wording`washing ${names.board.many}` },
   ];
 }

@@ -2,7 +2,7 @@ import { wording } from '../../../language/wording';
 import type { Calendar } from '../../../trade/calendar';
 import { isoDate } from '../../../trade/civilDate';
 import type { WorkTask } from '../../../trade/workList';
-import { boardsOf, type CropNames } from '../stageNames';
+import { boardsOf, stageBeside, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import { counted, hours } from '../../text/quantities';
@@ -47,7 +47,7 @@ export function taskText({ task, from, to }: WorkTask, names: CropNames): string
     case 'harvest':
       return wording`Harvest off ${emptied}`;
     case 'move':
-      return wording`Move from ${names.stages[from ?? 0] ?? ''} to ${filled}`;
+      return wording`Move from ${stageBeside(names, from ?? 0)} to ${stageBeside(names, to ?? 0)} ${names.board.many}`;
     case 'sow':
       return wording`Sow on ${filled}`;
   }
@@ -70,17 +70,21 @@ export function weekSentence(
   format: Format,
   dates: Dates,
 ): Phrase {
-  const when = say`In the week from ${dates.long(from)}`;
-  if (list.length === 0) return say`${when} there is nothing to do.`;
-  const plants = (['sow', 'move', 'harvest'] as const).map(
-    (task) => [task, sum(list, task, 'plants'), names.plant] as const,
-  );
-  const work = [...plants, ['wash', sum(list, 'wash', 'boards'), names.board] as const];
+  const first = dates.long(from);
+  if (list.length === 0) return say`In the week from ${first} there is nothing to do.`;
+  const plants = (task: 'sow' | 'move' | 'harvest'): string => counted(sum(list, task, 'plants'), names.plant, format);
+  const washed = counted(sum(list, 'wash', 'boards'), names.board, format);
+  const work = [
+    { task: 'sow', said: say`sow ${plants('sow')}` },
+    { task: 'move', said: say`move ${plants('move')}` },
+    { task: 'harvest', said: say`harvest ${plants('harvest')}` },
+    { task: 'wash', said: say`wash ${washed}` },
+  ] as const;
   const done = work
-    .filter(([, count]) => count > 0)
-    .map(([task, count, noun], i) => say`${plainly(`${i === 0 ? '' : ', '}${task} `)}${counted(count, noun, format)}`);
+    .filter(({ task }) => sum(list, task, task === 'wash' ? 'boards' : 'plants') > 0)
+    .flatMap(({ said }, i) => (i === 0 ? said : [...plainly(', '), ...said]));
   const takes = counts ? say`That takes ${hours(hoursIn(list), format)}.` : plainly(wording`No times are counted.`);
-  return sentences(say`${when}: ${done.flat()}.`, takes);
+  return sentences(say`In the week from ${first}: ${done}.`, takes);
 }
 
 /** An identifier for a task, the same each time that the same plan of the same file is written. */

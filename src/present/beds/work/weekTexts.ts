@@ -1,4 +1,4 @@
-import { wording } from '../../../language/wording';
+import { wording, wordingOf } from '../../../language/wording';
 
 /** Words round a week's work. */
 export const weekTexts = {
@@ -13,8 +13,15 @@ export const weekTexts = {
   what: wording`what`,
   date: wording`date`,
   task: wording`task`,
-  fromStage: wording`from`,
-  toStage: wording`to`,
+  fromStage: wordingOf('a stage')`from`,
+  toStage: wordingOf('a stage')`to`,
+  /** Of plants and boards, in a column of their own. */
+  tasks: {
+    sow: wordingOf('a task')`sow`,
+    move: wordingOf('a task')`move`,
+    harvest: wordingOf('a task')`harvest`,
+    wash: wordingOf('a task')`wash`,
+  },
   hours: wording`hours`,
   allHours: wording`all hours`,
 } as const;

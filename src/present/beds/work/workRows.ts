@@ -4,7 +4,7 @@ import { figure, words, type DataCell, type DataTable } from '../../table/dataTa
 import type { Dates } from '../../text/dates';
 import type { Format } from '../../text/numberFormat';
 import { alignedNumber, whole } from '../../text/quantities';
-import type { CropNames } from '../stageNames';
+import { stageName, type CropNames } from '../stageNames';
 import { byDay, hoursIn, taskText } from './week';
 import { weekTexts } from './weekTexts';
 
@@ -47,12 +47,9 @@ export function allHours(list: readonly WorkTask[], format: Format): DataCell {
  * The work as a table; other programs have the date and the parts of a task in columns of their own, stages by name.
  * @param total the hours of all tasks
  */
-export function workTable(
-  days: readonly WorkDayRows[],
-  total: DataCell,
-  { plant, board, stages }: CropNames,
-): DataTable {
-  const place = (stage: number | undefined): DataCell => words(stage === undefined ? '' : (stages[stage] ?? ''));
+export function workTable(days: readonly WorkDayRows[], total: DataCell, names: CropNames): DataTable {
+  const { plant, board } = names;
+  const place = (stage: number | undefined): DataCell => words(stage === undefined ? '' : stageName(names, stage));
   const asides = [weekTexts.date, weekTexts.task, weekTexts.fromStage, weekTexts.toStage];
   const shown = [plant.many, board.many, weekTexts.hours];
   return {
@@ -68,7 +65,7 @@ export function workTable(
         words(day),
         words(what),
         words(isoDate(task.day)),
-        words(task.task),
+        words(weekTexts.tasks[task.task]),
         place(task.from),
         place(task.to),
         ...figures,

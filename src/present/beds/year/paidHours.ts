@@ -37,8 +37,8 @@ function guaranteeSentence(
   const whole = weeks.filter(({ days }) => days === daysPerWeek);
   const slack = whole.filter(({ paid }) => paid.idle >= shownTenths).length;
   if (slack === 0) return say`The ${promised} guaranteed hours are used up in every week.`;
-  const often = say`In ${String(slack)} of ${plainly(String(whole.length))} weeks`;
-  return say`${often} the ${promised} guaranteed hours are not all used: ${hours(idle, format)} idle in the year.`;
+  const all = plainly(String(whole.length));
+  return say`In ${String(slack)} of ${all} weeks the ${promised} guaranteed hours are not all used: ${hours(idle, format)} idle in the year.`;
 }
 
 function workSentence({ spare }: Staff, { needed, paid, overtime }: HoursOfYear, format: Format): Phrase {

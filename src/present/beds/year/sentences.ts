@@ -6,8 +6,17 @@ import type { Format } from '../../text/numberFormat';
 import { counted, whole } from '../../text/quantities';
 import type { Dates } from '../../text/dates';
 
-const day = { one: 'day', many: 'days' };
-const sowing = { one: 'sowing', many: 'sowings' };
+const day = { one: wording`day`, many: wording`days` };
+const sowing = { one: wording`sowing`, many: wording`sowings` };
+
+function daysSentence(overFull: readonly number[], start: number, format: Format, dates: Dates): Phrase {
+  const [first] = overFull;
+  if (first === undefined) return plainly(wording`No day is over-full.`);
+  const [all, from] = [counted(overFull.length, day, format), dates.long(start + first)];
+  return overFull.length === 1
+    ? say`${all} is over-full, the first on ${from}.`
+    : say`${all} are over-full, the first on ${from}.`;
+}
 
 function overfullSentence(
   { overFull, overFullStages, start }: Calendar,
@@ -15,11 +24,6 @@ function overfullSentence(
   format: Format,
   dates: Dates,
 ): Phrase {
-  const [first] = overFull;
-  const whole =
-    first === undefined
-      ? plainly(wording`No day is over-full.`)
-      : say`${counted(overFull.length, day, format)} ${plainly(overFull.length === 1 ? 'is' : 'are')} over-full, the first on ${dates.long(start + first)}.`;
   const byStage = overFullStages.flatMap((days, i) =>
     days.length === 0
       ? []
@@ -27,7 +31,14 @@ function overfullSentence(
           say`On ${counted(days.length, day, format)} more ${plainly(boardsOf(names, i).many)} are needed than are set by hand.`,
         ],
   );
-  return sentences(whole, ...byStage);
+  return sentences(daysSentence(overFull, start, format, dates), ...byStage);
+}
+
+/** What is said of sowings that fall in closed times. */
+function skippedSentence({ skipped: { length } }: Calendar, format: Format): Phrase {
+  if (length === 0) return [];
+  const sowings = counted(length, sowing, format);
+  return length === 1 ? say`${sowings} in closed times is left out.` : say`${sowings} in closed times are left out.`;
 }
 
 /** Describes a year from an empty bed. */
@@ -36,15 +47,11 @@ export function yearSentence(year: Calendar, boards: number, names: CropNames, f
   const finished = harvests.reduce((sum, batch) => sum + batch.finished, 0);
   const first = harvests[0]?.harvested;
   const most = year.pictures.reduce((highest, { inUse }) => Math.max(highest, inUse), 0);
-  const begins = say`Into an empty bed on ${dates.long(year.start)}, ${counted(year.batch, names.plant, format)} at a time:`;
+  const [begins, batch] = [dates.long(year.start), counted(year.batch, names.plant, format)];
   const harvest =
     first === undefined
-      ? plainly(wording`nothing is harvested within the year.`)
-      : say`the first harvest is on ${dates.long(year.start + Math.floor(first))}, and ${counted(finished, names.plant, format)} finish within the year.`;
+      ? say`Into an empty bed on ${begins}, ${batch} at a time: nothing is harvested within the year.`
+      : say`Into an empty bed on ${begins}, ${batch} at a time: the first harvest is on ${dates.long(year.start + Math.floor(first))}, and ${counted(finished, names.plant, format)} finish within the year.`;
   const full = say`The fullest day holds ${whole(most, format)} of ${counted(boards, names.board, format)}.`;
-  const left =
-    year.skipped.length === 0
-      ? []
-      : say`${counted(year.skipped.length, sowing, format)} in closed times ${plainly(year.skipped.length === 1 ? 'is' : 'are')} left out.`;
-  return sentences(begins, harvest, full, overfullSentence(year, names, format, dates), left);
+  return sentences(harvest, full, overfullSentence(year, names, format, dates), skippedSentence(year, format));
 }

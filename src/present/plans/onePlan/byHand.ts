@@ -1,7 +1,6 @@
-import { wording } from '../../../language/wording';
 import type { Cell } from '../../../model/cell';
 import type { CountedByHand, PlanLine } from '../../../trade/enterpriseBudget';
-import { listed, plainly, say, type Phrase } from '../../text/phrase';
+import { listed, say, type Phrase } from '../../text/phrase';
 import type { OnePlan } from './onePlan';
 import type { Counted } from './table';
 import { onePlanTexts } from './texts';
@@ -21,16 +20,21 @@ export function countText({ rises }: Counted): string {
   return rises ? onePlanTexts.fixed : onePlanTexts.variable;
 }
 
+/** The same with the line's name, for those who hear the button. */
+export function countOf(name: string, { rises }: Counted): string {
+  return rises ? onePlanTexts.countAsFixed(name) : onePlanTexts.countAsVariable(name);
+}
+
 /** Which lines a person counts against the rule; undefined where none. */
 export function byHandSentence({ budget }: OnePlan, nameOf: (cell: Cell) => string): Phrase | undefined {
   const names = (...lists: readonly (readonly PlanLine[])[]): string[] =>
     lists.flat().flatMap(({ cell, byHand }) => (byHand ? [nameOf(cell)] : []));
   const rising = names(budget.variable, budget.returns);
   const staying = names(budget.fixed, budget.otherReturns);
-  const with_ = rising.length === 0 ? undefined : say`${listed(rising)} ${plainly(wording`as rising with the plants`)}`;
-  const still = staying.length === 0 ? undefined : say`${listed(staying)} ${plainly(wording`as staying where it is`)}`;
-  if (with_ !== undefined && still !== undefined)
-    return say`By hand, and not by the rule, these are counted: ${with_}; ${still}.`;
-  const one = with_ ?? still;
-  return one && say`By hand, and not by the rule, is counted: ${one}.`;
+  const [up, still] = [listed(rising), listed(staying)];
+  if (rising.length > 0 && staying.length > 0)
+    return say`By hand, and not by the rule, these are counted: ${up} as rising with the plants; ${still} as staying where it is.`;
+  if (rising.length > 0) return say`By hand, and not by the rule, is counted: ${up} as rising with the plants.`;
+  if (staying.length > 0) return say`By hand, and not by the rule, is counted: ${still} as staying where it is.`;
+  return undefined;
 }

@@ -11,8 +11,8 @@ import type { ForPlants, OnePlan } from './onePlan';
 import { onePlanTexts } from './texts';
 
 function plantsText({ cell }: ForPlants, plants: ForPlants['plants'], format: Format): string {
-  const noun = cell.unitText.startsWith('head') ? 'heads' : 'plants';
-  return `${format.fixed(plants.ceil(), 0)}${space}${noun}`;
+  const number = format.fixed(plants.ceil(), 0);
+  return cell.unitText.startsWith('head') ? wording`${number}\u00a0heads` : wording`${number}\u00a0plants`;
 }
 
 function isKnown({ budget }: OnePlan): boolean {
@@ -22,12 +22,14 @@ function isKnown({ budget }: OnePlan): boolean {
 /** What the plan leaves, over variable costs and over all. */
 function marginPhrase({ budget, unit }: OnePlan, name: string, format: Format): Phrase {
   const { overVariable, margin } = budget;
-  const amount = (value: typeof margin): string => spoken(value.abs(), unit, format);
-  const verb = (value: typeof margin): Phrase => plainly(value.lt(0) ? 'lacks' : 'leaves');
-  const over = say`${name} ${verb(overVariable)} ${amount(overVariable)} over its variable costs`;
-  return overVariable.lt(0) === margin.lt(0)
-    ? say`${over} and ${amount(margin)} over all costs.`
-    : say`${over}, and ${verb(margin)} ${amount(margin)} over all costs.`;
+  const [over, all] = [spoken(overVariable.abs(), unit, format), spoken(margin.abs(), unit, format)];
+  if (overVariable.lt(0))
+    return margin.lt(0)
+      ? say`${name} lacks ${over} over its variable costs and ${all} over all costs.`
+      : say`${name} lacks ${over} over its variable costs, and leaves ${all} over all costs.`;
+  return margin.lt(0)
+    ? say`${name} leaves ${over} over its variable costs, and lacks ${all} over all costs.`
+    : say`${name} leaves ${over} over its variable costs and ${all} over all costs.`;
 }
 
 function enoughPhrase(plants: ForPlants, format: Format): Phrase {
@@ -37,8 +39,10 @@ function enoughPhrase(plants: ForPlants, format: Format): Phrase {
     return say`at today’s price of ${price} no number of plants is enough, as each costs ${spoken(needs.variable, each, format)} by itself.`;
   }
   if (needs.plants.isZero()) return say`at today’s price of ${price} any number of plants is enough.`;
-  const now = plants.plants.gte(needs.plants) ? wording`are enough` : wording`would be enough`;
-  return say`at today’s price of ${price}, ${plantsText(plants, needs.plants, format)} ${plainly(now)}.`;
+  const needed = plantsText(plants, needs.plants, format);
+  return plants.plants.gte(needs.plants)
+    ? say`at today’s price of ${price}, ${needed} are enough.`
+    : say`at today’s price of ${price}, ${needed} would be enough.`;
 }
 
 function priceNeeded({ needs, plants }: ForPlants): ForPlants['plants'] {
@@ -48,9 +52,9 @@ function priceNeeded({ needs, plants }: ForPlants): ForPlants['plants'] {
 function breakevenPhrase(plants: ForPlants, format: Format): Phrase {
   const price = priceNeeded(plants);
   if (!price.isFinite()) return plainly(onePlanTexts.noPrice);
-  const at = say`At ${plantsText(plants, plants.plants, format)} a year`;
-  if (price.lte(0)) return say`${at} other returns pay all costs; ${enoughPhrase(plants, format)}`;
-  return say`${at} the price must be at least ${spoken(price, plants.each, format)}; ${enoughPhrase(plants, format)}`;
+  const [today, enough] = [plantsText(plants, plants.plants, format), enoughPhrase(plants, format)];
+  if (price.lte(0)) return say`At ${today} a year other returns pay all costs; ${enough}`;
+  return say`At ${today} a year the price must be at least ${spoken(price, plants.each, format)}; ${enough}`;
 }
 
 /** What a plan leaves, the price it needs at its plants, and the plants it needs at its price. */

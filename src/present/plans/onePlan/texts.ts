@@ -1,4 +1,4 @@
-import { wording } from '../../../language/wording';
+import { wording, wordingOf } from '../../../language/wording';
 
 /** Words round the enterprise budget of one plan. */
 export const onePlanTexts = {
@@ -14,9 +14,10 @@ export const onePlanTexts = {
   },
   byHand: wording`counted so by hand`,
   counting: wording`count instead as`,
-  fixed: wording`fixed`,
-  variable: wording`variable`,
-  countOf: (name: string, as: string) => wording`Count ${name} as ${as}`,
+  fixed: wordingOf('count a line as')`fixed`,
+  variable: wordingOf('count a line as')`variable`,
+  countAsFixed: (name: string) => wording`Count ${name} as fixed`,
+  countAsVariable: (name: string) => wording`Count ${name} as variable`,
   allByRule: wording`Count all by the rule`,
   totals: {
     returns: wording`all returns`,

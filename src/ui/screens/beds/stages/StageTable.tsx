@@ -5,6 +5,7 @@ import { TableRoom } from '../../../kit/tables/TableRoom';
 import type { ScheduleView } from '../../../../present/beds/stages/schedules';
 import { stageLines, stageRows, stagesTable } from '../../../../present/beds/stages/stageRows';
 import { stageTableTexts } from '../../../../present/beds/stages/stageTableTexts';
+import { stageName } from '../../../../present/beds/stageNames';
 
 /** The figures of the beds as a whole, and of each stage. */
 export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => void }): JSX.Element {
@@ -33,7 +34,7 @@ export function StageTable(props: { view: ScheduleView; goTo: (cell: number) => 
             <For each={props.view.planSchedule.schedule.stages}>
               {({ number }) => {
                 const cell = (): number | undefined => props.view.planSchedule.parts.get(`stage ${number} time`)?.id;
-                const name = (): string => props.view.planSchedule.names.stages[number - 1] ?? '';
+                const name = (): string => stageName(props.view.planSchedule.names, number - 1);
                 return (
                   <th scope="col">
                     <Link onPress={() => props.goTo(cell()!)}>{name()}</Link>

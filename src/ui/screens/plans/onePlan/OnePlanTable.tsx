@@ -1,7 +1,7 @@
 import { createMemo, Index, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../../model/cell';
 import type { OnePlan } from '../../../../present/plans/onePlan/onePlan';
-import { countText } from '../../../../present/plans/onePlan/byHand';
+import { countOf, countText } from '../../../../present/plans/onePlan/byHand';
 import { onePlanRows, onePlanTable, type Counted, type OnePlanRow } from '../../../../present/plans/onePlan/table';
 import { onePlanTexts } from '../../../../present/plans/onePlan/texts';
 import { printedUnit } from '../../../../present/text/printedUnit';
@@ -75,7 +75,7 @@ function TurnButton(props: OnePlanTableProps & { row: OnePlanRow; cell: Cell }):
         <button
           type="button"
           class="link turn"
-          aria-label={onePlanTexts.countOf(props.row.name, text())}
+          aria-label={countOf(props.row.name, counted())}
           ref={keepFocus}
           onClick={() => props.turn(props.cell.name, counted())}>
           {text()}
