@@ -47,10 +47,13 @@ const nouns = new Set(
     .filter((name) => !inTable.has(name)),
 );
 
-/** How units are said, as keys of a catalogue: those of the table that are words, and the nouns of the shipped models. */
+/** Nouns that are often counted in a grower's own model: a language should have words for them, too. */
+const usual = 'head batch box crate tray person hole seedling bag place move use thousand'.split(' ');
+
+/** How units are said, as keys of a catalogue: those of the table that are words, and nouns. */
 export const textsOfUnits: readonly string[] = [
   ...unitTable.units.flatMap(({ name, said }) =>
     said === undefined ? [] : [...('many' in said ? [name, said.many] : []), said.under],
   ),
-  ...nouns,
+  ...new Set([...nouns, ...usual]),
 ].map((text) => textKey([text], unitContext));

@@ -31,7 +31,7 @@ const DOORS: Readonly<Record<string, string>> = {
   'decimal.js': 'src/core/number.ts',
   mathjs: 'src/formula/mathParser.ts',
   papaparse: 'src/files/csv.ts',
-  'intl-messageformat': 'src/language/messages.ts',
+  'intl-messageformat': 'src/language/catalogue.ts',
   'chart.js': 'src/ui/kit/charts/lines.ts',
   '@dagrejs/dagre': 'src/present/together/layout.ts',
   idb: 'src/ui/app/shelf/database.ts',
@@ -41,12 +41,12 @@ const DOORS: Readonly<Record<string, string>> = {
 
 const escaped = (text: string) => text.replaceAll('.', '\\.');
 
-/** Matches the files of a part: "^src/core/", "^src/main\.tsx$", "^shared/", "^package\.json$". */
+/** Matches the files of a part: "^src/core/", "^src/main\.ts$", "^shared/", "^package\.json$". */
 const filesOf = (part: string) =>
   part.endsWith('.json')
     ? `^${escaped(part)}$`
     : part === 'main'
-      ? '^src/main\\.tsx$'
+      ? '^src/main\\.ts$'
       : part in MAY_IMPORT
         ? `^src/${part}/`
         : `^${part}/`;
