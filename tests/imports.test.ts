@@ -16,7 +16,11 @@ const refused: [path: string, text: string, reason: string][] = [
   ['src/ui/app/b.ts', "import '../kit/a';", 'ui/app may import'],
   ['src/jobs/a.ts', "import '../ui/app/live';", 'jobs may import'],
   ['src/model/a.ts', "let a: import('../ui/app/live').Live;", 'model may import language, core, formula, shared'],
-  ['src/model/b.ts', "import raw from '../../models/farm.csv?raw';", 'model may import language, core, formula, shared'],
+  [
+    'src/model/b.ts',
+    "import raw from '../../models/farm.csv?raw';",
+    'model may import language, core, formula, shared',
+  ],
   ['src/main.ts', "import './cli/main';", 'main may import ui/frame'],
   ['src/ui/app/c.ts', "import '../../../tests/help';", 'ui/app may import'],
   ['src/ui/style/a.ts', "import '../../core/unit';", 'ui/style may import nothing'],

@@ -8,8 +8,8 @@ export interface Choice {
   /** The result asked about; blank where the model has none. */
   readonly result: Accessor<string>;
   setResult(name: string): void;
-  /** The input asked about; blank where the model has none. */
-  readonly input: Accessor<string>;
+  /** The input that was chosen to be asked about; undefined until one is. */
+  readonly input: Accessor<string | undefined>;
   setInput(name: string): void;
   /** Always `plan` where there is no plan to compare with. */
   readonly whose: Accessor<Whose>;

@@ -20,7 +20,9 @@ describe('guesses as they are typed', () => {
   it.each([
     ['30 45;12', english, [['12', '30', '45'], []]],
     ['30, 45, 12', english, [['12', '30', '45'], []]],
-    ['1,500 7.5', english, [['7.5', '1500'], []]],
+    ['1500 7.5', english, [['7.5', '1500'], []]],
+    // A thousand and a half, or one and a half?
+    ['1,500 7.5', english, [['7.5'], ['1,500']]],
     ['7,5; 30', german, [['7.5', '30'], []]],
     ['7,5 about 30', english, [['30'], ['7,5', 'about']]],
     ['', english, [[], []]],

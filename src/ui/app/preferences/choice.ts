@@ -4,7 +4,6 @@ import { isCurrency } from '../../../core/unit';
 import type { Cell } from '../../../model/cell';
 import { reach } from '../../../model/graph';
 import type { Model } from '../../../model/model';
-import { usualQuestions } from '../../../present/breakeven/usualQuestions';
 import type { ComparedPlans } from '../store/comparedPlans';
 import type { ModelStore } from '../store/modelStore';
 import type { Choice } from '../screenProps';
@@ -45,21 +44,6 @@ export function usualResult({ cells, plans }: Model, plan: number): string {
   return (last ?? headlines.find(({ id }) => uncertain.has(id)) ?? headlines[0] ?? calculated)?.name ?? '';
 }
 
-/**
- * The input shown until someone chooses: that of the first usual question that moves the result; else the first with a
- * range that does, else any.
- */
-function usualInput(model: Model, planIndex: number, result: string): string {
-  const plan = model.plans[planIndex];
-  if (plan === undefined) return '';
-  const target = model.ids.get(result) ?? -1;
-  const moves = ({ id }: Cell): boolean => reach([id], plan.structure.feeds).has(target);
-  const asked = usualQuestions(model, plan, (input) => Number(moves(input))).map(({ input }) => input);
-  const inputs = model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input');
-  const ranged = inputs.filter(({ id, range }) => range !== undefined && plan.contents[id]?.own === false);
-  return ([...asked, ...ranged].find(moves) ?? ranged[0] ?? inputs[0])?.name ?? '';
-}
-
 /** What a person has chosen to look at. Where the open model lacks it, the usual choice is taken. */
 export function createChoice(store: ModelStore, { plan, against }: ComparedPlans): KeptChoice {
   const [texts, setTexts] = createSignal<ReadonlyMap<string, string>>(new Map());
@@ -71,7 +55,7 @@ export function createChoice(store: ModelStore, { plan, against }: ComparedPlans
     return name !== undefined && store.shape().ids.has(name) ? name : undefined;
   };
   const result = createMemo(() => known('result') ?? usualResult(store.shape(), plan()));
-  const input = createMemo(() => known('input') ?? usualInput(store.shape(), plan(), result()));
+  const input = createMemo(() => known('input'));
   const whose = createMemo<Whose>(() => {
     if (against() === undefined) return 'plan';
     const chosen = texts().get('whose');

@@ -5,6 +5,7 @@ import { NoAnswer } from '../../kit/sections/NoAnswer';
 import { QuestionScreen } from '../../kit/sections/QuestionScreen';
 import { ResultAnswer } from '../../kit/sections/ResultAnswer';
 import { EntryChooser } from '../../kit/choosers/EntryChooser';
+import { createInputAsked } from '../../kit/choosers/inputAsked';
 import { resultError } from '../../app/store/resultQuestion';
 import { named, namesAmong } from '../../../present/text/entryNames';
 import type { ScreenProps } from '../../app/screenProps';
@@ -31,7 +32,8 @@ export function Breakeven(props: ScreenProps): JSX.Element {
     return plan === undefined ? [] : inputGroups(model, plan);
   });
   const result = createMemo(() => chosenEntry(results(), props.choice.result()));
-  const input = createMemo(() => chosenEntry(inputs(), props.choice.input()));
+  const asked = createInputAsked(props);
+  const input = createMemo(() => chosenEntry(inputs(), asked()));
   const both = createMemo((): readonly [Cell, Cell] | undefined => {
     const [subject, moved] = [result(), input()];
     return subject && moved && [subject, moved];

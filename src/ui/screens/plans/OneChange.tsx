@@ -4,6 +4,7 @@ import { plansTexts } from '../../../present/plans/texts';
 import { anyInputGroups, chosenEntry } from '../../../present/results/entryGroups';
 import type { ScreenProps } from '../../app/screenProps';
 import { EntryChooser } from '../../kit/choosers/EntryChooser';
+import { createInputAsked } from '../../kit/choosers/inputAsked';
 import { OwnNumberView } from './OwnNumberView';
 import type { PlanChanges } from './planChanges';
 import { PlanChooser } from './PlanChooser';
@@ -20,7 +21,8 @@ interface OneChangeProps extends ScreenProps {
 /** One input, changed in one plan alone. */
 export function OneChange(props: OneChangeProps): JSX.Element {
   const groups = createMemo(() => anyInputGroups(props.store.shape()));
-  const cell = createMemo(() => chosenEntry(groups(), props.choice.input()));
+  const asked = createInputAsked(props);
+  const cell = createMemo(() => chosenEntry(groups(), asked()));
   const own = createMemo(() => {
     const chosen = cell();
     return chosen && ownNumberIn(props.store.model(), props.changed, chosen);

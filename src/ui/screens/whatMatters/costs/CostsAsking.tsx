@@ -8,6 +8,7 @@ import { lever } from '../../../../model/view';
 import { chosenEntry, inputGroups } from '../../../../present/results/entryGroups';
 import { createProgressive } from '../../../kit/background/progressive';
 import { EntryChooser } from '../../../kit/choosers/EntryChooser';
+import { createInputAsked } from '../../../kit/choosers/inputAsked';
 import { MethodLink } from '../../../kit/method/MethodLink';
 import { sideBySideSetting } from '../../../app/preferences/settings/whatMatters';
 import type { ScreenProps } from '../../../app/screenProps';
@@ -32,7 +33,8 @@ export function CostsAsking(props: SideAskingProps): JSX.Element {
     const plan = props.store.shape().plans[props.planIndex];
     return plan === undefined ? [] : inputGroups(props.store.shape(), plan);
   });
-  const input = createMemo(() => chosenEntry(groups(), props.choice.input()));
+  const asked = createInputAsked(props);
+  const input = createMemo(() => chosenEntry(groups(), asked()));
   const ask = createMemo(() => {
     const [model, values] = [props.store.model(), props.store.values()[props.planIndex]];
     const wanted = { model, values, plan: model.plans[props.planIndex], ones: ones(), input: input()?.id };
