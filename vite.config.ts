@@ -126,6 +126,10 @@ const LANGUAGE = [
   /vite[\\/]preload-helper/,
 ];
 
+/** What draws the page, and the question that stands beside the numbers at first: each with all that it needs. */
+const START = /src[\\/]ui[\\/]frame[\\/]start\.tsx$/;
+const FIRST = /src[\\/]ui[\\/]screens[\\/]whatMatters[\\/](?:WhatMatters|tornado[\\/]\w+)\.tsx$/;
+
 /** Everything that the build writes; addresses of other hosts are not in it, as the page asks for none. */
 const WHOLE_SITE = '**/*.{js,css,html,woff2,csv,svg,png}';
 
@@ -199,7 +203,8 @@ export default defineConfig({
             { name: 'language', test: (id) => LANGUAGE.some((part) => part.test(id)) },
             { name: 'engine', test: (id) => ENGINE.some((part) => part.test(id)) },
             { name: 'shown', test: (id) => SHOWN.some((part) => part.test(id)) },
-            { name: 'start', test: /src[\\/]ui[\\/]frame[\\/]start\.tsx$/, includeDependenciesRecursively: true },
+            { name: 'start', test: START, includeDependenciesRecursively: true },
+            { name: 'first', test: FIRST, includeDependenciesRecursively: true },
           ],
         },
       },
