@@ -58,9 +58,30 @@ interface Language {
   readonly catalogue: Catalogue;
 }
 
+/** Escaped characters of a script as themselves. */
+function unescaped(script: string): string {
+  return script
+    .replace(/\\u\{?([\da-f]{4})\}?|\\x([\da-f]{2})/gi, (_sign, long: string | undefined, short = '') =>
+      String.fromCharCode(parseInt(long ?? String(short), 16)),
+    )
+    .replaceAll('\\n', '\n')
+    .replace(/\\([`'"$\\])/g, '$1');
+}
+
+/** The texts that a program says, and those of units, which it finds in data. */
+function textsIn(program: string, texts: Catalogue['texts']): Catalogue['texts'] {
+  const source = unescaped(program);
+  const isSaid = (key: string): boolean => {
+    const [english = '', context = ''] = key.split(' ¦ ');
+    return context === 'unit' || english.split(/\{\d+\}/).every((piece) => source.includes(piece));
+  };
+  return Object.fromEntries(Object.entries(texts).filter(([key]) => isSaid(key)));
+}
+
 /** The texts of the program in the page; those of the shipped models are in the case, where it is of one. */
-function textsOf({ catalogue }: Language): string {
-  return `<script type="text/plain" id="texts">${packed(JSON.stringify({ ...catalogue, models: {} }), 'base64url')}</script>\n`;
+function packedTexts(program: string, { catalogue }: Language): string {
+  const texts = { ...catalogue, texts: textsIn(program, catalogue.texts), models: {} };
+  return `<script type="text/plain" id="texts">${packed(JSON.stringify(texts), 'base64url')}</script>\n`;
 }
 
 /** The page without a case, which `src/files/live/liveFile.ts` puts into its three places. */
@@ -78,7 +99,7 @@ function pageOf({ program, style }: Built, language: Language | undefined): stri
 <body>
 <div id="app"><!--text--></div>
 <!--case-->
-${language === undefined ? '' : textsOf(language)}<script type="text/plain" id="program">${packed(program)}</script>
+${language === undefined ? '' : packedTexts(program, language)}<script type="text/plain" id="program">${packed(program)}</script>
 <script>${STARTER}</script>
 </body>
 </html>

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import type { Catalogue } from '../../src/language/catalogue';
 import { begin, end, pseudo, pseudoCatalogue } from '../language/pseudo';
 import { beyondTheSides } from './access';
@@ -122,6 +122,26 @@ test.describe('a browser in Spanish', () => {
     await expect(page.getByRole('textbox', { name: /^Salario por hora/ }).first()).toHaveValue('16');
     await page.reload();
     await expect(page.getByRole('heading', { name: 'Numbers', exact: true })).toBeVisible();
+  });
+
+  test('saves a case as a live page in Spanish, which opens by itself', async ({ page }, info) => {
+    await page.goto('/');
+    await page.getByRole('button', { name: inSpanish('The case'), exact: true }).click();
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: inSpanish('Save as a live page') }).click();
+    const path = info.outputPath('caso.html');
+    await (await saving).saveAs(path);
+    expect(statSync(path).size).toBeLessThanOrEqual(600_000);
+    await page.context().setOffline(true);
+    await page.goto(`file://${path}`);
+    await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('¿Conviene contratar');
+    await expect(page.locator('.verdict')).toContainText('de 100 simulaciones', { timeout: 30_000 });
+    await page.waitForLoadState('load');
+    const said = (await page.locator('body').innerText()).split(/[\n\t]/).map((line) => line.trim());
+    // A text that the page has only in English would stand there as its key.
+    const english = Object.entries(texts).filter(([key, text]) => key !== text && /^\p{Lu}.*\p{L}{2}/u.test(key));
+    expect(english.filter(([key]) => said.includes(key))).toEqual([]);
   });
 
   test('writes a model whose names, units and formulas are those of the English one', async ({ page }) => {

@@ -70,6 +70,25 @@ describe('the built program', { timeout: 120_000 }, () => {
     expect(runBuilt(['--help']).stdout).toMatch(/^usage: raftmargin COMMAND FILE/);
   });
 
+  it('speaks the language of its environment, and English to programs', () => {
+    const spanish = { LC_ALL: 'es_MX.UTF-8' };
+    const model = join(root, 'models/transplant-hire.csv');
+    expect(runBuilt(['guess'], spanish).stderr).toMatch(/^comando desconocido: guess\./);
+    expect(runBuilt(['check', model], spanish).stdout).toMatch(/^115 datos, 2 planes, 0 errores\n/);
+    expect(runBuilt(['check', model, '--json'], spanish).stdout).toBe(runBuilt(['check', model, '--json']).stdout);
+    expect(runBuilt(['guess', '--json'], spanish).stdout).toBe(runBuilt(['guess', '--json']).stdout);
+  });
+
+  it('writes a case in Spanish, with its page', () => {
+    const model = join(root, 'models/transplant-hire.csv');
+    const made = runBuilt(['report', model, '--out', 'caso.html'], { LC_ALL: 'es_ES.UTF-8' });
+    expect(made).toMatchObject({ status: 0, stderr: '' });
+    const html = readFileSync(join(elsewhere, 'caso.html'), 'utf8');
+    expect(html).toMatch(/^<!doctype html>\n<html lang="es">\n/);
+    expect(html).toContain('Presupuesto parcial');
+    expect(html.length).toBeLessThanOrEqual(600_000);
+  });
+
   it('writes the case of a model into the folder in which it is started', () => {
     const model = join(root, 'models/transplant-hire.csv');
     expect(runBuilt(['report', model, '--out', 'case.html'])).toMatchObject({ status: 0, stderr: '' });
