@@ -31,9 +31,12 @@ export function pageTexts(): PageLanguage | undefined {
   return texts;
 }
 
-/** The locale by which the page writes numbers and days: the browser's own of the page's language, if it has one. */
+/**
+ * The locale by which the page writes numbers and days: the browser's own of the page's language, if it has one. A page
+ * in English may stand in for a language that the program lacks: it writes them as the browser's first language does.
+ */
 export function pageLocale(): string {
-  const tag = spokenLanguage()?.tag ?? 'en';
-  const own = navigator.languages.find((locale) => languageOfLocale(locale) === tag);
-  return own ?? (spokenLanguage() === undefined ? navigator.language : tag);
+  const tag = spokenLanguage()?.tag;
+  if (tag === undefined) return navigator.language;
+  return navigator.languages.find((locale) => languageOfLocale(locale) === tag) ?? tag;
 }
