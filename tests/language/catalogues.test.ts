@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { IntlMessageFormat } from 'intl-messageformat';
 import { describe, expect, test } from 'vitest';
 import type { Catalogue } from '../../src/language/catalogue';
-import { textsOfModels, textsOfUnits } from './dataTexts';
+import { textsOfMethods, textsOfModels, textsOfUnits } from './dataTexts';
 import { textsOfProgram } from './sources';
 
 const folder = join(import.meta.dirname, '../../src/language/catalogues');
@@ -11,7 +11,7 @@ const catalogues = readdirSync(folder).map(
   (name) => [name.replace(/\.json$/, ''), JSON.parse(readFileSync(join(folder, name), 'utf8')) as Catalogue] as const,
 );
 const program = textsOfProgram();
-const programKeys = [...new Set(program.map(({ key }) => key)), ...textsOfUnits];
+const programKeys = [...new Set(program.map(({ key }) => key)), ...textsOfUnits, ...textsOfMethods];
 const partsOf = new Map(program.map(({ key, parts }) => [key, parts.length]));
 
 /** The places of a text, read as ICU MessageFormat: {0}, {1} …, those inside plurals too. */
@@ -35,7 +35,7 @@ test('there is a language beside English', () => expect(catalogues.map(([tag]) =
 describe.each(catalogues)('the texts of %s', (tag, { texts, models, endings }) => {
   test('no text of the program is without one, and there is none that the program does not say', () => {
     const at = new Map(program.map(({ key, at: place }) => [key, place]));
-    const missing = programKeys.filter((key) => !(key in texts)).map((key) => `${at.get(key) ?? 'units'}: ${key}`);
+    const missing = programKeys.filter((key) => !(key in texts)).map((key) => `${at.get(key) ?? 'data'}: ${key}`);
     expect({ missing, unused: Object.keys(texts).filter((key) => !programKeys.includes(key)) }).toEqual({
       missing: [],
       unused: [],

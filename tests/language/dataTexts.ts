@@ -4,6 +4,8 @@ import unitTable from '../../shared/units.json' with { type: 'json' };
 import { parseRecords } from '../../src/files/csv';
 import { textColumns } from '../../src/files/translatedFile';
 import { textKey } from '../../src/language/language';
+import { chapters } from '../../src/present/method/chapters';
+import { entryContext } from '../../src/present/method/linkTexts';
 import { unitContext } from '../../src/present/text/printedUnit';
 
 const models = join(import.meta.dirname, '../../models');
@@ -57,3 +59,8 @@ export const textsOfUnits: readonly string[] = [
   ),
   ...new Set([...nouns, ...usual]),
 ].map((text) => textKey([text], unitContext));
+
+/** The entries of the methods by their ids, as links to them are heard. */
+export const textsOfMethods: readonly string[] = chapters
+  .flatMap(({ entries }) => entries.map(({ id }) => id))
+  .map((id) => textKey([id], entryContext));

@@ -20,6 +20,8 @@ const values: readonly string[] = [
   'Seconds',
   'Lost',
   'and or not mod xor to in true false null undefined end',
+  // What is meant by a text of data, in the keys of catalogues.
+  'entry of the methods',
 ];
 
 /** Texts inside others that stand by themselves in any language: a name of a column, an amount, an item of a list. */

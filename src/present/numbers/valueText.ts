@@ -2,7 +2,7 @@ import type { Cell } from '../../model/cell';
 import type { CellError } from '../../model/values';
 import { wordsOf } from '../../model/choices';
 import type { Format } from '../text/numberFormat';
-import { truthWord } from '../text/truthWord';
+import { truthWord, yesOrNo } from '../text/truthWord';
 import { entryTexts } from './entryTexts';
 import { isHiddenError, type ShownValue } from './shownValue';
 
@@ -14,7 +14,11 @@ export function withoutValue(error: CellError | undefined): string {
 /** A value without its unit: a number, the words of a choice, yes or no, or a sign that there is none. */
 export function valueText({ number, error, content }: ShownValue, cell: Cell, full: boolean, format: Format): string {
   if (error !== undefined) return withoutValue(error);
-  if (content?.kind === 'calculated' && content.gives === 'truth') return truthWord(cell, !number.isZero());
+  if (content?.kind === 'calculated' && content.gives === 'truth') {
+    const holds = !number.isZero();
+    // Behind the formula of a check the word answers that, and not the check's label.
+    return full ? yesOrNo(holds) : truthWord(cell, holds);
+  }
   const words = wordsOf(cell, number);
   if (words !== undefined) return words;
   return full || content?.kind === 'input' ? format.full(number) : format.value(number, cell.unit);
