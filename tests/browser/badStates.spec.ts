@@ -1,37 +1,9 @@
-import type { Page } from '@playwright/test';
-import { badStates } from './badStates';
+import { everyScreen } from './everyScreen';
+import { badNumbers, badStates, shippedTexts, withInputs } from './badStates';
 import { chooseFile, csvFile, openApp } from './page';
+import { own } from './ownAnswers';
 import { expect, test } from './quietPage';
-
-/** Words that come of a number or text that is not there, and two full stops in a row that are no three dots. */
-const slips = /\bNaN\b|Infinity|∞|\bundefined\b|\bnull\b|\[object|(?<![.…])\.\.(?!\.)|\be[+-]?\d{2,}\b/;
-
-/** What people see or hear of the page, once it has not changed for a moment. */
-async function settledText(page: Page): Promise<string> {
-  return page.evaluate(async () => {
-    const text = (): string => {
-      const named = [...document.querySelectorAll('[aria-label], [title]')].map((element) =>
-        [element.getAttribute('aria-label'), element.getAttribute('title')].join('\n'),
-      );
-      return [document.body.innerText, ...named].join('\n');
-    };
-    const begun = performance.now();
-    let last = text();
-    let since = begun;
-    while (performance.now() - since < 120 && performance.now() - begun < 1500) {
-      await new Promise((resolve) => setTimeout(resolve, 30));
-      const now = text();
-      if (now === last) continue;
-      last = now;
-      since = performance.now();
-    }
-    return last;
-  });
-}
-
-function slipsIn(text: string): string[] {
-  return text.split('\n').filter((line) => slips.test(line));
-}
+import { settledText, slipsIn } from './slips';
 
 test('every screen in bad states says no NaN, no undefined and no error', async ({ page }) => {
   test.setTimeout(400_000);
@@ -51,4 +23,75 @@ test('every screen in bad states says no NaN, no undefined and no error', async 
     }
   }
   expect([...new Set(found)]).toEqual([]);
+});
+
+/** How to come to a screen that is no question, from any question. */
+const opened = (name: string) => everyScreen.find((screen) => screen.name === name)!.open;
+
+test('how entries hang together in bad states says no NaN, no undefined and no error', async ({ page }) => {
+  test.setTimeout(300_000);
+  await openApp(page);
+  const found: string[] = [];
+  for (const { name, text } of badStates()) {
+    await chooseFile(page, csvFile(`${name}.csv`, text));
+    await expect(page.getByRole('heading', { level: 1 })).toContainText(name);
+    const asked = page.locator('.numbers-head').getByRole('button', { name: 'See how it hangs together' });
+    if ((await asked.count()) > 0) await asked.click();
+    found.push(...slipsIn(await settledText(page)).map((line) => `${name}: ${line.slice(0, 200)}`));
+    if (await page.locator('.together').isVisible()) await page.getByRole('button', { name: /^Back/ }).first().click();
+  }
+  expect([...new Set(found)]).toEqual([]);
+});
+
+test('a lesson before a class with bad numbers says no NaN, no undefined and no error', async ({ page }) => {
+  test.setTimeout(200_000);
+  await openApp(page);
+  const [, lesson] = shippedTexts().find(([name]) => name === 'density-lesson')!;
+  const found: string[] = [];
+  for (const number of badNumbers) {
+    await chooseFile(page, csvFile('density-lesson.csv', withInputs(lesson, number)));
+    const begin = page.getByRole('button', { name: 'Teach it step by step' });
+    if (!(await begin.isVisible())) continue;
+    await begin.click();
+    await expect(page.locator('.teach')).toBeVisible();
+    const next = page.getByRole('button', { name: 'Next', exact: true });
+    for (let isLast = false; !isLast;) {
+      const answer = page.getByRole('button', { name: 'Show the answer' });
+      if (await answer.isVisible()) await answer.click();
+      found.push(...slipsIn(await settledText(page)).map((line) => `${number}: ${line.slice(0, 200)}`));
+      isLast = await next.isDisabled();
+      if (!isLast) await next.click();
+    }
+    await page.getByRole('button', { name: 'Back to the numbers' }).click();
+  }
+  expect([...new Set(found)]).toEqual([]);
+});
+
+test('the set-up with bad answers says no NaN, no undefined and no error', async ({ page }) => {
+  test.setTimeout(200_000);
+  await openApp(page);
+  await opened('the set-up')(page);
+  const found: string[] = [];
+  const numbers = own.filter(([, text]) => /^\d+$/.test(text)).map(([label]) => label);
+  for (const bad of [...badNumbers, 'twelve', '1,234', '']) {
+    for (const label of numbers) await page.getByLabel(label, { exact: true }).fill(bad);
+    found.push(...slipsIn(await settledText(page)).map((line) => `${bad}: ${line.slice(0, 200)}`));
+    // And each alone, among answers that are sound.
+    for (const [label, text] of own) await page.getByLabel(label, { exact: true }).fill(text);
+    for (const label of numbers) {
+      const field = page.getByLabel(label, { exact: true });
+      const sound = await field.inputValue();
+      await field.fill(bad);
+      found.push(...slipsIn(await settledText(page)).map((line) => `${label} ${bad}: ${line.slice(0, 200)}`));
+      await field.fill(sound);
+    }
+  }
+  expect([...new Set(found)]).toEqual([]);
+});
+
+test('the page of methods says no NaN, no undefined and no error', async ({ page }) => {
+  await openApp(page);
+  await page.locator('.foot').getByRole('button', { name: 'How everything is worked out' }).click();
+  await expect(page.locator('.method')).toBeVisible();
+  expect(slipsIn(await settledText(page))).toEqual([]);
 });
