@@ -36,9 +36,8 @@ test('how entries hang together in bad states says no NaN, no undefined and no e
     await chooseFile(page, csvFile(`${name}.csv`, text));
     await expect(page.getByRole('heading', { level: 1 })).toContainText(name);
     const asked = page.locator('.numbers-head').getByRole('button', { name: 'See how it hangs together' });
-    if ((await asked.count()) > 0) await asked.click();
+    if (!(await page.locator('.together').isVisible()) && (await asked.isVisible())) await asked.click();
     found.push(...slipsIn(await settledText(page)).map((line) => `${name}: ${line.slice(0, 200)}`));
-    if (await page.locator('.together').isVisible()) await page.getByRole('button', { name: /^Back/ }).first().click();
   }
   expect([...new Set(found)]).toEqual([]);
 });

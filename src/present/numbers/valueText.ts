@@ -13,7 +13,8 @@ export function withoutValue(error: CellError | undefined): string {
 
 /** A value without its unit: a number, the words of a choice, yes or no, or a sign that there is none. */
 export function valueText({ number, error, content }: ShownValue, cell: Cell, full: boolean, format: Format): string {
-  if (error !== undefined) return withoutValue(error);
+  // A part of the page may still show a plan that the model has no longer: it knows neither number nor error.
+  if (error !== undefined || number.isNaN()) return withoutValue(error);
   if (content?.kind === 'calculated' && content.gives === 'truth') {
     const holds = !number.isZero();
     // Behind the formula of a check the word answers that, and not the check's label.

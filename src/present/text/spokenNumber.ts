@@ -28,6 +28,11 @@ function saidOfSeveral(name: string): string {
   return isWord(name) ? plural(unitWord(name)) : printedUnit(name);
 }
 
+/** A unit as it is printed behind a number that stands by itself: a lone noun after several in its plural, `15 days`. */
+export function unitAfter(number: string, unitText: string): string {
+  return number === '1' || /[^a-z_]/.test(unitText) ? printedUnit(unitText) : saidOfSeveral(unitText);
+}
+
 /** `a year`, `per plant`; undefined for what is better written as a sign. */
 function saidUnder(name: string): string | undefined {
   const under = units.get(name)?.under;

@@ -4,7 +4,7 @@ import type { Unit } from '../../core/unit';
 import type { Cell } from '../../model/cell';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { endText } from '../text/rangeEnds';
-import { spoken, spokenWithUnit } from '../text/spokenNumber';
+import { spoken, spokenWithUnit, unitAfter } from '../text/spokenNumber';
 import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
 import { commonTexts } from '../text/commonTexts';
 import type { Format } from '../text/numberFormat';
@@ -86,7 +86,7 @@ export function rangeText({ cell, inRange }: TurningInput, format: Format): stri
 
 /** The range and the unit below a label, where there is no room for them in columns. */
 export function besideLabel(hinge: TurningInput, format: Format): string {
-  const [range, unit] = [rangeText(hinge, format), printedUnit(hinge.cell.unitText)];
+  const [range, unit] = [rangeText(hinge, format), unitAfter('', hinge.cell.unitText)];
   return hinge.inRange === undefined ? [unit, range].filter(Boolean).join(', ') : `${range} ${unit}`.trim();
 }
 

@@ -6,7 +6,9 @@ import { plainly } from '../text/phrase';
 export const caseTexts = {
   /** @param letters of the plans in which a check does not hold */
   failing: (letters: string, check: string): LinkedPhrase =>
-    sayLinked`${plainly(wording`Plan ${letters}:`)} ${link(check)}`,
+    letters.length === 1
+      ? sayLinked`${plainly(wording`Plan ${letters}:`)} ${link(check)}`
+      : sayLinked`${plainly(wording`Plans ${letters}:`)} ${link(check)}`,
   hangsOn: wording`What it hangs on`,
   overYears: wording`What does the outlay bring over the years?`,
   asks: wording`What it asks of people and space`,

@@ -16,7 +16,8 @@ export interface BoxValue {
 export function valueInBox(shown: ShownValue, cell: Cell, format: Format): BoxValue {
   const { content, error } = shown;
   if (error === undefined) {
-    return { value: valueText(shown, cell, false, format), unit: printedUnit(cell.unitText) };
+    const unit = shown.number.isNaN() ? '' : printedUnit(cell.unitText);
+    return { value: valueText(shown, cell, false, format), unit };
   }
   if (content?.kind !== 'void' || content.cause !== cell.id) return { value: togetherTexts.noValue, unit: '' };
   return { value: content.fault.code === 'cycle' ? togetherTexts.inCircle : togetherTexts.faulty, unit: '' };

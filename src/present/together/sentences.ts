@@ -97,6 +97,11 @@ function alone(loose: number, format: Format): Phrase {
   return loose === 1 ? say`${entries} stands alone.` : say`${entries} stand alone.`;
 }
 
+/** A label at the end of a sentence; that of a check is a sentence of its own. */
+function withoutStop(label: string): string {
+  return label.replace(/\.$/, '');
+}
+
 /** What is said above the picture of the whole model. */
 export function wholeSaid(
   model: Model,
@@ -116,6 +121,6 @@ export function wholeSaid(
   const main =
     far === undefined
       ? say`The model has ${all}, ${inputs} of them inputs.`
-      : say`The model has ${all}, ${inputs} of them inputs; the longest way has ${counted(far.steps, stepNoun, format)} and leads to ${model.cells[far.id]?.label ?? ''}.`;
+      : say`The model has ${all}, ${inputs} of them inputs; the longest way has ${counted(far.steps, stepNoun, format)} and leads to ${withoutStop(model.cells[far.id]?.label ?? '')}.`;
   return { main, more: sentences(tooMany, alone(loose, format), circles(model, plans)) };
 }

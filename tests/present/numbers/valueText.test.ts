@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { decimal } from '../../../src/core/number';
 import { evaluatePlan } from '../../../src/model/values';
 import type { ShownValue } from '../../../src/present/numbers/shownValue';
 import { differenceText, valueText } from '../../../src/present/numbers/valueText';
@@ -54,4 +55,9 @@ describe('the difference of two plans', () => {
   ])('%s', (_claim, name, said) =>
     expect(differenceText(shownOf(name, 0), shownOf(name, 1), cellOf(name), english)).toBe(said),
   );
+});
+
+test('a plan that the model has no longer has no value', () => {
+  const gone: ShownValue = { number: decimal(NaN), error: undefined, content: undefined };
+  expect(valueText(gone, cellOf('gap'), false, english)).toBe('no value');
 });

@@ -55,7 +55,7 @@ describe('the closest turning points', () => {
     expect(found.map(({ inRange }) => inRange)).toEqual([true, false, undefined, undefined]);
     expect(found.slice(1, 3).map((hinge) => besideLabel(hinge, format))).toEqual([
       'outside 9 to 13 s/plant',
-      'board, no range',
+      'boards, no range',
     ]);
     expect(found.map((hinge) => rangeText(hinge, format))).toEqual([
       'within 9 to 16',

@@ -1,7 +1,7 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import { localFormat } from '../../app/preferences/localFormat';
-import { printedUnit } from '../../../present/text/printedUnit';
+import { unitAfter } from '../../../present/text/spokenNumber';
 import type { ScreenProps } from '../../app/screenProps';
 import { WaitingOr } from '../../kit/sections/WaitingOr';
 import { Link } from '../../kit/Link';
@@ -67,7 +67,7 @@ function Guesses(props: GuessesProps): JSX.Element {
                 <Link onPress={() => props.goTo(cell.id)}>{props.nameOf(cell)}</Link>
                 <span class="leader" aria-hidden="true" />
                 <span class="guess">
-                  {value} <span class="unit">{printedUnit(cell.unitText)}</span>
+                  {value} <span class="unit">{unitAfter(value, cell.unitText)}</span>
                 </span>
               </span>
               <span class="from">{assumedTexts.rangeFrom(range, from)}</span>
