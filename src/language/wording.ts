@@ -1,7 +1,7 @@
 import { messageFor } from './language';
 
 /** A number of things as a locale writes it, beside its value, on which the form of the text around it depends. */
-export interface Count {
+interface Count {
   readonly count: number;
   readonly text: string;
 }

@@ -5,7 +5,7 @@ import { pressPrint } from './printing';
 import { expect } from './quietPage';
 
 /** A text of the program in the language of the page, by its English one. */
-export type Say = (english: string) => string;
+type Say = (english: string) => string;
 
 const inEnglish: Say = (text) => text;
 

@@ -36,7 +36,7 @@ const months = Array.from({ length: 12 }, (_, month) =>
 const shortened = Array.from({ length: 12 }, (_, month) =>
   new Intl.DateTimeFormat('es', { month: 'short', weekday: 'short' }).format(new Date(2031, month, 1 + month)),
 );
-/** What stays as it is: the words of files that are opened, the program's name, languages by their own, kinds of file. */
+/** What stays as it is: words of files that are opened, the program's name, languages by their own, kinds of file. */
 const files = ['models/trials/transplant-trials.csv', 'models/density-lesson.csv'].map((path) =>
   readFileSync(path, 'utf8'),
 );
@@ -68,7 +68,7 @@ async function untranslated(page: Page, within: string): Promise<string[]> {
 /** What of a line stands in no text of the catalogue. */
 function outsideMarks(line: string): string {
   let depth = 0;
-  const outside = [...line].map((character) => {
+  const outside = Array.from(line, (character) => {
     if (character === begin) depth += 1;
     else if (character === end) depth -= 1;
     else if (depth === 0) return character;

@@ -71,7 +71,7 @@ export function gluedTexts(path: string, code: string): Found[] {
     if (ts.isBinaryExpression(node) && node.operatorToken.kind === ts.SyntaxKind.PlusToken)
       return isTagged(node.left) || isTagged(node.right) ? [{ at, text: node.getText() }] : [];
     if (!isTagged(node) || holder(node) === undefined) return [];
-    const text = wordsOf(node.template as Text);
+    const text = wordsOf(node.template);
     return /^[\p{Lu}¿«“]/u.test(text) ? [] : [{ at, text }];
   });
 }

@@ -26,7 +26,7 @@ function contextOf(tag: ts.Expression): string | null | undefined {
 }
 
 /** All texts in a file of code. @param path from the root of the repository */
-export function textsIn(path: string, code: string): TextSource[] {
+function textsIn(path: string, code: string): TextSource[] {
   const file = ts.createSourceFile(path, code, ts.ScriptTarget.Latest, true);
   const found: TextSource[] = [];
   const visit = (node: ts.Node): void => {

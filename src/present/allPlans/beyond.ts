@@ -4,7 +4,7 @@ import type { Way } from '../../study/best';
 import { bestAmongNumbers } from '../../study/envelope';
 import { commonTexts } from '../text/commonTexts';
 import type { Format } from '../text/numberFormat';
-import { plainly, say, sentences, type Phrase } from '../text/phrase';
+import { listedPhrases, plainly, say, sentences, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import { bestBeyond, bestOfResult, type NamedPlan } from './plans';
 
@@ -34,7 +34,7 @@ export function beyondSentence(matter: BeyondContext, format: Format): Phrase {
   const value = spoken(numbers[best]!, result.unit, format);
   const most = bestOfResult(way, result.label);
   if (alike.length === 0) return say`Plan ${lettered(plans[best]!)}, has ${most} of all: ${value}.`;
-  const names = alike.reduce((before, p): Phrase => say`${before} and ${lettered(plans[p]!)}`, lettered(plans[best]!));
+  const names = listedPhrases([best, ...alike].map((p) => lettered(plans[p]!)));
   return say`Plans ${names}, have ${most} of all: ${value}.`;
 }
 

@@ -4,7 +4,7 @@ import { namesAmong, namesById } from '../text/entryNames';
 import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
 import { commonTexts } from '../text/commonTexts';
 import type { Format } from '../text/numberFormat';
-import { plainly, say, sentences, type Phrase } from '../text/phrase';
+import { listedPhrases, plainly, say, sentences, type Phrase } from '../text/phrase';
 import type { Indices } from './drawsFound';
 import { driversTexts } from './driversTexts';
 import { errorText, percentText } from './rounding';
@@ -57,22 +57,13 @@ export function driversSentence(drivers: readonly Driver[], format: Format): Phr
 /** At most this many correlated pairs are named; of more, the number. */
 const mostTied = 3;
 
-function joined(pairs: readonly Phrase[]): Phrase {
-  return pairs.flatMap((pair, i) => (i === 0 ? pair : [...plainly(', '), ...pair]));
-}
-
-function listedPairs(pairs: readonly Phrase[]): Phrase {
-  const last = pairs.slice(1).at(-1);
-  return last === undefined ? joined(pairs) : say`${joined(pairs.slice(0, -1))} and ${last}`;
-}
-
 /** Which entries the file correlates, and what that means for the shares of the spread; blank where there are none. */
 export function tiedSentence({ tied }: Indices, cells: readonly Cell[], apart: boolean): Phrase {
   if (tied.length === 0) return [];
   const name = namesById(cells);
   const shown = tied.slice(0, mostTied).map(([a, b]) => say`${name(a)} with ${name(b)}`);
   const rest = tied.length - shown.length;
-  const pairs = rest > 0 ? say`${joined(shown)} and ${plainly(String(rest))} more` : listedPairs(shown);
+  const pairs = listedPhrases(rest > 0 ? [...shown, plainly(wording`${rest} more`)] : shown);
   return apart
     ? say`The file ties ${pairs}; these shares treat them as apart.`
     : say`The spread cannot be shared out among the entries: the file ties ${pairs}, so what one of two explains the other explains too.`;

@@ -18,10 +18,3 @@ export function listParts(items: readonly string[]): ListPart[] {
     .formatToParts(items)
     .map(({ type, value }) => ({ text: value, item: type === 'element' ? item++ : undefined }));
 }
-
-/** A list in words: `a`, `a and b`, `a, b and c`. */
-export function listText(items: readonly string[]): string {
-  return listParts(items)
-    .map(({ text }) => text)
-    .join('');
-}

@@ -28,7 +28,7 @@ function saidOfSeveral(name: string): string {
   return isWord(name) ? plural(unitWord(name)) : printedUnit(name);
 }
 
-/** A unit as it is printed behind a number that stands by itself: a lone noun after several in its plural, `15 days`. */
+/** A unit as it is printed behind a number: a lone noun in its plural after several, `15 days`. */
 export function unitAfter(number: string, unitText: string): string {
   return number === '1' || /[^a-z_]/.test(unitText) ? printedUnit(unitText) : saidOfSeveral(unitText);
 }
