@@ -61,7 +61,7 @@ interface Parts {
 }
 
 function createParts(beginning: Beginning): Parts {
-  const store = createModelStore(beginning.model, beginning.origin);
+  const store = createModelStore(beginning.model, beginning.origin, beginning.values);
   const drafts = createDrafts(store);
   const compared = createComparedPlans(store);
   const choice = createChoice(store, compared);

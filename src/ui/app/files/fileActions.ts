@@ -7,7 +7,7 @@ import type { Sheet } from '../../../model/sheet';
 import { reasonText } from '../reasonText';
 import type { Drafts } from '../store/drafts';
 import type { ModelStore } from '../store/modelStore';
-import { snapshotOf, type Snapshot } from '../store/snapshot';
+import type { Snapshot } from '../store/snapshot';
 import { createNotices, type Notices, type CurrentNotice } from './notices';
 import { openFile, openShipped, type Opened } from './opening';
 import { changesOf, layoutOf } from '../shelf/changes';
@@ -79,8 +79,7 @@ function createOpening(news: Notices, database: ShelfDatabase) {
 
   const shipped = async (model: ShippedModel, put: Put): Promise<void> => {
     try {
-      const opened = await openShipped(model);
-      put(snapshotOf(opened.model, opened.origin));
+      put(await openShipped(model));
     } catch (reason) {
       refuseUnread(news, model.key, reason);
     }

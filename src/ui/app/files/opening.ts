@@ -1,10 +1,9 @@
 import type { Problem } from '../../../core/problem';
 import { within, type Steps } from '../../../core/steps';
 import { sizeProblem } from '../../../files/decodeText';
-import { readModel, readModelInSteps } from '../../../files/readModel';
+import { readModelInSteps } from '../../../files/readModel';
 import type { SharedFile } from '../../../files/sharedFile';
-import type { Model } from '../../../model/model';
-import { snapshotInSteps, type Snapshot, type Origin } from '../store/snapshot';
+import { snapshotInSteps, type Snapshot } from '../store/snapshot';
 import type { ShippedModel } from './shippedModels';
 
 /** A file read into a model with its values, or why it cannot be. */
@@ -15,15 +14,15 @@ const slice = 12;
 
 const nextTurn = (): Promise<void> => new Promise((go) => setTimeout(go));
 
-async function doneWithPauses<T>(steps: Steps<T>, onShare: (share: number) => void, stop: AbortSignal): Promise<T> {
+async function doneWithPauses<T>(steps: Steps<T>, onShare?: (share: number) => void, stop?: AbortSignal): Promise<T> {
   let since = performance.now();
   for (;;) {
     const step = steps.next();
     if (step.done === true) return step.value;
     if (performance.now() - since < slice) continue;
-    onShare(step.value);
+    onShare?.(step.value);
     await nextTurn();
-    stop.throwIfAborted();
+    stop?.throwIfAborted();
     since = performance.now();
   }
 }
@@ -34,11 +33,11 @@ const reading = 0.8;
 /** The sign with which a page begins, and no table. */
 const lessThan = 0x3c;
 
-function* openInSteps({ name, bytes }: SharedFile): Steps<Opened> {
+function* openInSteps({ name, bytes }: SharedFile, shipped = ''): Steps<Opened> {
   const { model, file, refused } = yield* within(0, reading, readModelInSteps(bytes));
   const [refusal] = model.faults;
   if (refused && refusal !== undefined) return { name, refusal };
-  const origin = { name, shipped: '', opened: Date.now(), bytes, file };
+  const origin = { name, shipped, opened: Date.now(), bytes, file };
   return yield* within(reading, 1, snapshotInSteps(model, origin));
 }
 
@@ -59,8 +58,9 @@ export async function openFile(file: File, onShare: (share: number) => void, sto
 }
 
 /** A shipped model, unchanged. */
-export async function openShipped({ key, load }: ShippedModel): Promise<{ model: Model; origin: Origin }> {
+export async function openShipped({ key, load }: ShippedModel): Promise<Snapshot> {
   const bytes = new TextEncoder().encode(await load());
-  const { model, file } = readModel(bytes);
-  return { model, origin: { name: `${key}.csv`, shipped: key, opened: Date.now(), bytes, file } };
+  const opened = await doneWithPauses(openInSteps({ name: `${key}.csv`, bytes }, key));
+  if ('refusal' in opened) throw new Error(opened.refusal.message);
+  return opened;
 }

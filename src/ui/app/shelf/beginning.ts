@@ -2,6 +2,7 @@ import type { Model } from '../../../model/model';
 import { openShipped } from '../files/opening';
 import { shelfTexts } from '../../../present/page/shelfTexts';
 import { shippedModels } from '../files/shippedModels';
+import type { Values } from '../../../model/values';
 import type { Origin } from '../store/snapshot';
 import { reopen } from './changes';
 import type { ShelfDatabase } from './database';
@@ -15,6 +16,8 @@ import { reasonText } from '../reasonText';
 export interface Beginning {
   readonly model: Model;
   readonly origin: Origin;
+  /** The values of its plans, where they have been computed already. */
+  readonly values?: readonly Values[];
   /** The kept work, if there is any. */
   readonly work: ShelfWork | undefined;
   /** The lock of the model, where the model is kept on the shelf. */

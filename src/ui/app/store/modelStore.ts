@@ -116,9 +116,10 @@ function numberBefore({ model, values }: Snapshot, now: Model, plan: number, cel
   return values[p]?.numbers[id] ?? unknownNumber;
 }
 
-/** Brings a model to life. */
-export function createModelStore(initial: Model, first: Origin): ModelStore {
-  const history = createHistory(snapshotOf(initial, first));
+/** Brings a model to life. @param values of its plans, where they have been computed already */
+export function createModelStore(initial: Model, first: Origin, values?: readonly Values[]): ModelStore {
+  const computed = values && { model: initial, origin: first, values };
+  const history = createHistory(computed ?? snapshotOf(initial, first));
   const { show: showModel, ...read } = createSignals(history.snapshot());
   const [signals, setSignals] = createSignal(new CellSignals(history.snapshot()));
 

@@ -7,6 +7,7 @@ import { usePage } from '../../app/pageContext';
 import { questionSetting } from '../../app/preferences/settings/page';
 import { cautionTopics } from '../../../present/page/cautionTopics';
 import { GroupOfRows, type FaultsByRow } from './GroupOfRows';
+import { createGroupsInTurn } from './groupsInTurn';
 import { MarkedSentence } from './MarkedSentence';
 import { entryTexts } from '../../../present/numbers/entryTexts';
 import { listTexts } from '../../../present/numbers/listTexts';
@@ -75,9 +76,7 @@ export function Numbers(): JSX.Element {
       <Show when={lines().some((line) => line.kind !== 'text')} fallback={<NoEntries />}>
         <Show when={shown().length > 0} fallback={<NothingFound />}>
           <Show when={store.origin()} keyed>
-            <For each={shown().map(({ name }) => name)}>
-              {(name) => <NamedGroup name={name} among={shown()} varied={varied()} faults={faults} lazy={isLong()} />}
-            </For>
+            <Groups among={shown()} varied={varied()} faults={faults} lazy={isLong()} />
           </Show>
         </Show>
       </Show>
@@ -108,16 +107,24 @@ function Whose(): JSX.Element {
   );
 }
 
-interface NamedGroupProps {
-  readonly name: string;
+interface GroupsProps {
   readonly among: readonly OutlineGroup[];
   readonly varied: ReadonlySet<number>;
   readonly faults: FaultsByRow;
   readonly lazy: boolean;
 }
 
+/** All groups of one opened model. */
+function Groups(props: GroupsProps): JSX.Element {
+  const { navigation, printing } = usePage();
+  const wanted = (): boolean => navigation.wanted() !== undefined || navigation.words() !== '' || printing();
+  const count = createGroupsInTurn(() => props.among.length, wanted);
+  const names = createMemo(() => props.among.slice(0, count()).map(({ name }) => name));
+  return <For each={names()}>{(name) => <NamedGroup name={name} {...props} />}</For>;
+}
+
 /** A group by its heading: it stays on the page while entries come to it, leave it or change places. */
-function NamedGroup(props: NamedGroupProps): JSX.Element {
+function NamedGroup(props: GroupsProps & { readonly name: string }): JSX.Element {
   const group = createMemo<OutlineGroup>((before) => props.among.find(({ name }) => name === props.name) ?? before, {
     name: '',
     lines: [],
