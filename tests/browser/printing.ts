@@ -17,7 +17,8 @@ const printsOf = async (page: Page): Promise<number> =>
 /** Presses a word that prints and waits until the page does: it is then laid out as it is printed. */
 export async function pressPrint(page: Page, word: Locator): Promise<void> {
   const before = await printsOf(page);
-  await word.click();
+  // By keyboard: what loads meanwhile may move the word away from under a pointer.
+  await word.press('Enter');
   await expect.poll(() => printsOf(page), { timeout: 30_000 }).toBe(before + 1);
 }
 

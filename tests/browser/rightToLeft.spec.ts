@@ -31,6 +31,10 @@ test('labels written from right to left stand apart from the text around them', 
     const bidi = await text.first().evaluate((element) => getComputedStyle(element).unicodeBidi);
     expect(bidi).toMatch(/isolate|plaintext/);
   }
+  await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: 'Plans', exact: true }).click();
+  const rowHead = page.locator('.plans th[scope=row]', { hasText: label }).first();
+  await expect(rowHead).toHaveCSS('unicode-bidi', 'plaintext');
+  await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: 'What matters' }).click();
   await page.getByRole('button', { name: label }).first().click();
   await expect(page.locator('.asked-words p', { hasText: note })).toHaveAttribute('dir', 'auto');
   // The number and its unit behind the name keep to its right, as in any English sentence.

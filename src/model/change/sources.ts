@@ -28,9 +28,26 @@ const marks: readonly (readonly [RegExp, Standing])[] = [
   [/./s, 'other'],
 ];
 
+/** What stands before the first digit of a source. */
+function beginningOf(source: string): string {
+  return source.split(/\d/, 1)[0] ?? '';
+}
+
+const someDay = new Date(2031, 2, 9);
+
+/** How sources begin in the language that is spoken, which need not be one of those above. */
+const spoken: ReadonlyMap<string, Standing> = new Map([
+  [beginningOf(ownSources.entered(someDay)), 'entered'],
+  [beginningOf(ownSources.timed(5, someDay)), 'timed'],
+  [beginningOf(ownSources.confirmed(someDay)), 'confirmed'],
+  [beginningOf(ownSources.guess(someDay)), 'guess'],
+]);
+
 /** Where a figure comes from, by its source's text. */
 export function standingOf(source: string): Standing {
-  return marks.find(([mark]) => mark.test(source.trim()))?.[1] ?? 'none';
+  const text = source.trim();
+  const own = /\d/.test(text) ? spoken.get(beginningOf(text)) : undefined;
+  return own ?? marks.find(([mark]) => mark.test(text))?.[1] ?? 'none';
 }
 
 /** Whether the person whose model it is has given the figure, or said that it is theirs or a guess of theirs. */

@@ -43,6 +43,14 @@ function twoWays(typed: string, mark: string, { marks }: Format): Problem {
   return problem('number-two-ways', message, { text: typed });
 }
 
+/** A number for a field that does not know later what stood in it: `1,234.5`, and 1234 or 1.2340 where in doubt. */
+export function writtenToEdit(text: string, format: Format): string {
+  const written = format.written(text);
+  const mark = doubtfulMark(written.replace(minusSigns, '-'));
+  if (mark === undefined) return written;
+  return mark === format.marks.decimal ? `${written}0` : written.replace(mark, '');
+}
+
 function noNumber(typed: string, format: Format): Problem {
   const { decimal } = format.marks;
   const other = decimal === ',' ? '.' : ',';

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { isOwn, ownSources, standingOf } from '../../../src/model/change/sources';
 
 const day = new Date(2031, 2, 9, 12);
@@ -26,6 +26,26 @@ describe('a source that was written in Spanish is known in any language', () => 
     ['guess', 'estimación propia, 9 de marzo de 2031'],
     ['invented', 'dato inventado para este ejemplo'],
   ])('%s: %s', (standing, source) => expect(standingOf(source)).toBe(standing));
+});
+
+describe('a source in a language that has no more than its catalogue', () => {
+  it('is known while that is spoken', async () => {
+    vi.resetModules();
+    const [{ speak }, { languageOf }] = await Promise.all([
+      import('../../../src/language/language'),
+      import('../../../src/language/catalogue'),
+    ]);
+    const texts = { 'entered {0}': 'saisi le {0}', 'own guess, {0}': 'estimation personnelle, {0}' };
+    speak(languageOf('fr', { endings: [], texts, models: {} }));
+    const french = await import('../../../src/model/change/sources');
+    const written = french.ownSources.entered(day);
+    expect(written).toBe('saisi le 9 mars 2031');
+    expect([written, french.ownSources.guess(day), 'saisi par le vendeur'].map(french.standingOf)).toEqual([
+      'entered',
+      'guess',
+      'other',
+    ]);
+  });
 });
 
 describe('words of someone else', () => {

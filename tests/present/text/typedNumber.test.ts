@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createFormat } from '../../../src/present/text/numberFormat';
-import { typedNumber } from '../../../src/present/text/typedNumber';
+import { typedNumber, writtenToEdit } from '../../../src/present/text/typedNumber';
 
 function read(locale: string, typed: string, standing = ''): string {
   const understood = typedNumber(typed, createFormat(locale), standing);
@@ -56,6 +56,22 @@ describe('what another locale would read as another number is asked about', () =
 
   test('over a number without that mark', () =>
     expect(read('en-GB', '1,250', '21')).toMatch(/^read two ways: 1,250\./));
+});
+
+describe('what a form puts into a field for a person', () => {
+  test.each([
+    ['en-GB', '1234', '1234'],
+    ['en-GB', '1.125', '1.1250'],
+    ['en-GB', '-1.125', '−1.1250'],
+    ['en-GB', '1234.5', '1,234.5'],
+    ['en-GB', '0.125', '0.125'],
+    ['es-ES', '12345', '12345'],
+    ['es-ES', '1.125', '1,1250'],
+  ])('%s %s is %s, and reads in one way only', (locale, text, written) => {
+    const format = createFormat(locale);
+    expect(writtenToEdit(text, format)).toBe(written);
+    expect(Number(read(locale, written))).toBe(Number(text));
+  });
 });
 
 describe('what could mean two things is refused, with what to write', () => {

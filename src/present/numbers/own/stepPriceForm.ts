@@ -8,7 +8,7 @@ import type { Values } from '../../../model/values';
 import type { Format } from '../../text/numberFormat';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';
-import { typedNumber } from '../../text/typedNumber';
+import { typedNumber, writtenToEdit } from '../../text/typedNumber';
 
 /** Words of the form for a price by quantity. */
 export const stepPriceTexts = {
@@ -52,15 +52,19 @@ export function stepsOf(model: Model, price: Cell | undefined, format: Format): 
   if (row === undefined) return blank;
   const textOf = (name: string): string => {
     const entry = model.sheet.rows.find((one) => field(one, 'name') === name);
-    return entry === undefined ? '' : format.written(field(entry, 'formula'));
+    return entry === undefined ? '' : field(entry, 'formula');
   };
+  const priceOf = (name: string): string => writtenToEdit(textOf(name), format);
   const known = readStepFormula(field(row, 'formula'));
   if (known !== undefined) {
-    const steps = known.steps.map(({ from, price: each }) => ({ from: textOf(from), price: textOf(each) }));
-    return { first: textOf(known.first), steps, quantity: known.quantity };
+    const steps = known.steps.map(({ from, price: each }) => ({
+      from: format.written(textOf(from)),
+      price: priceOf(each),
+    }));
+    return { first: priceOf(known.first), steps, quantity: known.quantity };
   }
   const read = model.plans[0]?.contents[price?.id ?? -1];
-  return read?.kind === 'input' ? { ...blank, first: format.written(read.text) } : blank;
+  return read?.kind === 'input' ? { ...blank, first: writtenToEdit(read.text, format) } : blank;
 }
 
 /** What is wrong with the numbers of a form, by its fields; undefined for nothing. */
@@ -88,7 +92,8 @@ export function readSteps(
   const first = typedNumber(typed.first, format);
   let before: Decimal | undefined;
   const steps = typed.steps.map((step) => {
-    const [from, price] = [typedNumber(step.from, format), typedNumber(step.price, format)];
+    // Quantities are bought in whole numbers, in which a mark of thousands has one meaning.
+    const [from, price] = [typedNumber(step.from, format, '1000'), typedNumber(step.price, format)];
     const fault = 'code' in from ? from.message : riseFault(decimal(from.text), before, format);
     if (!('code' in from)) before = decimal(from.text);
     const read = { from: 'text' in from ? from.text : '', price: 'text' in price ? price.text : '' };

@@ -20,10 +20,18 @@ export function createGroupsInTurn(count: Accessor<number>, wanted: Accessor<boo
     setThere(there() + 1);
     timer = setTimeout(next);
   };
+  // Before the browser lays out its paper, which may be in the middle of it.
+  const all = (): void => {
+    setThere(Infinity);
+  };
   onMount(() => {
     timer = setTimeout(next);
+    addEventListener('beforeprint', all);
   });
-  onCleanup(() => clearTimeout(timer));
+  onCleanup(() => {
+    clearTimeout(timer);
+    removeEventListener('beforeprint', all);
+  });
   const shown = createMemo(() => (wanted() ? count() : Math.min(there(), count())));
   return shown;
 }

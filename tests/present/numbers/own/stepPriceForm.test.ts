@@ -47,7 +47,7 @@ describe('what a form begins with', () => {
 
 describe('what is typed', () => {
   it('becomes numbers as files write them', () =>
-    expect(readSteps({ first: '0.03', steps: [{ from: '100000', price: '0.025' }] }, createFormat('en-GB'))).toEqual({
+    expect(readSteps({ first: '0.03', steps: [{ from: '100,000', price: '0.025' }] }, createFormat('en-GB'))).toEqual({
       first: '0.03',
       steps: [{ from: '100000', price: '0.025' }],
     }));

@@ -30,6 +30,12 @@ test('all are there while they are wanted', () => {
   expect(there()).toBe(9);
 });
 
+test('all are there for the browser’s own printing', () => {
+  const { there } = begin(9);
+  dispatchEvent(new Event('beforeprint'));
+  expect(there()).toBe(9);
+});
+
 test('a group that comes later is there at once', () => {
   const { there, setCount } = begin(3);
   vi.runAllTimers();

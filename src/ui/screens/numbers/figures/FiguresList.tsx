@@ -91,7 +91,7 @@ function FigureItem(props: { figure: Figure; onAnswer: () => void }): JSX.Elemen
       <span class="leader" aria-hidden="true" />
       <FigureValue figure={props.figure} />
       <div class="figure-below">
-        <span class="quiet">{props.figure.source || figuresTexts.noSource}</span>
+        <span class="quiet figure-source">{props.figure.source || figuresTexts.noSource}</span>
         <span class="figure-deeds" role="group" aria-label={label()}>
           <button
             type="button"
