@@ -123,6 +123,7 @@ const SHOWN = [
 const LANGUAGE = [
   /src[\\/]language[\\/](?!catalogue)\w+\.ts$/,
   /src[\\/]ui[\\/]app[\\/]language[\\/]\w+\.ts$/,
+  /src[\\/]ui[\\/]app[\\/]preferences[\\/]textStorage\.ts$/,
   /vite[\\/]preload-helper/,
 ];
 

@@ -5,7 +5,7 @@ import { gzipSync } from 'node:zlib';
 import { build, type InlineConfig, type Plugin, type Rolldown } from 'vite';
 import solid from 'vite-plugin-solid';
 import { livePageName } from './src/files/live/livePageName.ts';
-import type { Catalogue } from './src/language/catalogue.ts';
+import type { Catalogue, LanguageTexts } from './src/language/catalogue.ts';
 
 /** The texts of each language other than English, by its tag. */
 function catalogues(): Map<string, Catalogue> {
@@ -52,12 +52,6 @@ function packed(text: string, form: 'base64' | 'base64url' = 'base64'): string {
   return gzipSync(text, { level: 9 }).toString(form);
 }
 
-/** The language of a page, and its texts. */
-interface Language {
-  readonly tag: string;
-  readonly catalogue: Catalogue;
-}
-
 /** Escaped characters of a script as themselves. */
 function unescaped(script: string): string {
   return script
@@ -79,13 +73,13 @@ function textsIn(program: string, texts: Catalogue['texts']): Catalogue['texts']
 }
 
 /** The texts of the program in the page; those of the shipped models are in the case, where it is of one. */
-function packedTexts(program: string, { catalogue }: Language): string {
+function packedTexts(program: string, { catalogue }: LanguageTexts): string {
   const texts = { ...catalogue, texts: textsIn(program, catalogue.texts), models: {} };
   return `<script type="text/plain" id="texts">${packed(JSON.stringify(texts), 'base64url')}</script>\n`;
 }
 
 /** The page without a case, which `src/files/live/liveFile.ts` puts into its three places. */
-function pageOf({ program, style }: Built, language: Language | undefined): string {
+function pageOf({ program, style }: Built, language: LanguageTexts | undefined): string {
   return `<!doctype html>
 <html lang="${language?.tag ?? 'en'}">
 <head>

@@ -5,6 +5,7 @@ import { spokenLanguage } from '../language/language';
 import { wording } from '../language/wording';
 import { dayOf } from '../present/text/dates';
 import type { Machine } from './machine';
+import { programFile } from './programFile';
 import { runCommand } from './run';
 
 /** Exit status where a result was there but could not be written. */
@@ -24,11 +25,10 @@ function placeOf(path: string): string {
   return existsSync(standing) ? standing : path;
 }
 
-/** What the build puts beside the program; the sources find it where it is built. */
-function builtFile(name: string): string | undefined {
-  const places = [`./${name}`, `../../command/${name}`].map((path) => new URL(path, import.meta.url));
-  const place = places.find((one) => existsSync(one));
-  return place && readFileSync(place, 'utf8');
+/** The page of a live case in the language of the command, where it has been built. */
+function livePage(): string | undefined {
+  const name = livePageName(spokenLanguage()?.tag);
+  return programFile(`./${name}`, `../../command/${name}`);
 }
 
 const machine: Machine = {
@@ -36,7 +36,7 @@ const machine: Machine = {
   readFile: (path) => readFileSync(placeOf(path)),
   isThere: (path) => existsSync(fromThere(path)),
   writeFile: (path, text) => writeFileSync(fromThere(path), text),
-  livePage: () => builtFile(livePageName(spokenLanguage()?.tag)),
+  livePage,
   today: () => dayOf(new Date()),
 };
 

@@ -1,4 +1,4 @@
-import type { Catalogue } from '../language/catalogue';
+import type { LanguageTexts } from '../language/catalogue';
 import type { Sheet, SheetRow } from '../model/sheet';
 import type { Report } from './job';
 import type { JobName } from './jobs';
@@ -9,8 +9,8 @@ export type SheetText = { readonly whole: Sheet } | { readonly like: number; rea
 /** The first message to a worker: the language of what it says. */
 export interface WorkerLanguage {
   readonly kind: 'language';
-  /** A tag (BCP 47) and its texts; undefined for English. */
-  readonly texts: { readonly tag: string; readonly catalogue: Catalogue } | undefined;
+  /** Undefined for English. */
+  readonly texts: LanguageTexts | undefined;
 }
 
 /** Messages from the page to the worker. Each job and each sheet has a number that is used only once. */

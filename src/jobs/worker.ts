@@ -1,3 +1,4 @@
+import { speak } from '../language/language';
 import type { ToWorker, WorkerLanguage } from './protocol';
 
 const waiting: ToWorker[] = [];
@@ -8,10 +9,7 @@ let hear = (message: ToWorker): void => {
 /** Starts the work once texts can be made, as many are made where their file is loaded. */
 async function start({ texts }: WorkerLanguage): Promise<void> {
   if (texts !== undefined) {
-    const [{ speak }, { languageOf }] = await Promise.all([
-      import('../language/language'),
-      import('../language/catalogue'),
-    ]);
+    const { languageOf } = await import('../language/catalogue');
     speak(languageOf(texts.tag, texts.catalogue));
   }
   hear = (await import('./workerServer')).openWorkerServer();

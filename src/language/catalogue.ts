@@ -15,6 +15,13 @@ export interface Catalogue {
   readonly models: Readonly<Record<string, string>>;
 }
 
+/** A language and its texts, as one part of the program hands them to another. */
+export interface LanguageTexts {
+  /** BCP 47. */
+  readonly tag: string;
+  readonly catalogue: Catalogue;
+}
+
 /** Something that is put into a text: as a number it is what plurals depend on. */
 class Place {
   constructor(

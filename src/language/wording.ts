@@ -42,11 +42,11 @@ export function placed<T>(texts: TemplateStringsArray, parts: readonly T[], cont
 }
 
 function written(texts: TemplateStringsArray, parts: readonly Value[], context?: string): string {
-  const message = messageFor(texts, context);
   // Most texts are English, and many of them are made anew with each keystroke.
-  if (message === undefined) return texts.reduce((text, words, i) => text + valueText(parts[i - 1]!) + words);
-  return message(parts.map(countOf))
-    .map((piece) => (typeof piece === 'string' ? piece : valueText(parts[piece]!)))
+  if (messageFor(texts, context) === undefined)
+    return texts.reduce((text, words, i) => text + valueText(parts[i - 1]!) + words);
+  return placed(texts, parts, context)
+    .map((piece) => ('words' in piece ? piece.words : valueText(piece.part)))
     .join('');
 }
 

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { IntlMessageFormat } from 'intl-messageformat';
 import { describe, expect, test } from 'vitest';
 import type { Catalogue } from '../../src/language/catalogue';
-import { textsOfMethods, textsOfModels, textsOfUnits } from './dataTexts';
+import { textsOfMethods, textsOfModels, textsOfStages, textsOfUnits } from './dataTexts';
 import { textsOfProgram } from './sources';
 
 const folder = join(import.meta.dirname, '../../src/language/catalogues');
@@ -11,7 +11,7 @@ const catalogues = readdirSync(folder).map(
   (name) => [name.replace(/\.json$/, ''), JSON.parse(readFileSync(join(folder, name), 'utf8')) as Catalogue] as const,
 );
 const program = textsOfProgram();
-const programKeys = [...new Set(program.map(({ key }) => key)), ...textsOfUnits, ...textsOfMethods];
+const programKeys = [...new Set(program.map(({ key }) => key)), ...textsOfUnits, ...textsOfMethods, ...textsOfStages];
 const partsOf = new Map(program.map(({ key, parts }) => [key, parts.length]));
 
 /** The places of a text, read as ICU MessageFormat: {0}, {1} …, those inside plurals too. */

@@ -4,6 +4,7 @@ import unitTable from '../../shared/units.json' with { type: 'json' };
 import { parseRecords } from '../../src/files/csv';
 import { textColumns } from '../../src/files/translatedFile';
 import { textKey } from '../../src/language/language';
+import { stageContexts, tradeStages } from '../../src/present/beds/knownStages';
 import { chapters } from '../../src/present/method/chapters';
 import { entryContext } from '../../src/present/method/linkTexts';
 import { unitContext } from '../../src/present/text/printedUnit';
@@ -64,3 +65,8 @@ export const textsOfUnits: readonly string[] = [
 export const textsOfMethods: readonly string[] = chapters
   .flatMap(({ entries }) => entries.map(({ id }) => id))
   .map((id) => textKey([id], entryContext));
+
+/** The trade's names of stages, by themselves, beside the word for boards and as labels have them. */
+export const textsOfStages: readonly string[] = tradeStages.flatMap((word) =>
+  Object.values(stageContexts).map((context) => textKey([word], context)),
+);

@@ -22,6 +22,10 @@ const values: readonly string[] = [
   'and or not mod xor to in true false null undefined end',
   // What is meant by a text of data, in the keys of catalogues.
   'entry of the methods',
+  'a stage by itself',
+  'beside the word for its boards',
+  'one board of a stage, as in a label',
+  'boards of a stage, as in a label',
 ];
 
 /** Texts inside others that stand by themselves in any language: a name of a column, an amount, an item of a list. */

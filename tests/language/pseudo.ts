@@ -1,5 +1,5 @@
 import type { Catalogue } from '../../src/language/catalogue';
-import { textsOfMethods, textsOfModels, textsOfUnits } from './dataTexts';
+import { textsOfMethods, textsOfModels, textsOfStages, textsOfUnits } from './dataTexts';
 import { textsOfProgram } from './sources';
 
 /** Marks of a text that went through the catalogue, at its begin and end. */
@@ -39,7 +39,7 @@ function message(key: string, places: number): string {
 /** All texts of the program and of the shipped models in a language that nobody speaks, to see where one is missing. */
 export function pseudoCatalogue(): Catalogue {
   const program = textsOfProgram().map(({ key, parts }) => [key, message(key, parts.length)] as const);
-  const data = [...textsOfUnits, ...textsOfMethods].map((key) => [key, message(key, 0)] as const);
+  const data = [...textsOfUnits, ...textsOfMethods, ...textsOfStages].map((key) => [key, message(key, 0)] as const);
   const models = textsOfModels.map((text) => [text, withSpaceOutside(text, pseudo)] as const);
   return {
     endings: [['$', 's']],

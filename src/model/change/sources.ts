@@ -33,15 +33,20 @@ function beginningOf(source: string): string {
   return source.split(/\d/, 1)[0] ?? '';
 }
 
-const someDay = new Date(2031, 2, 9);
+/** How sources begin in a language; none in English, whose beginnings stand above. */
+function beginnings(): ReadonlyMap<string, Standing> {
+  if (spokenLanguage() === undefined) return new Map();
+  const someDay = new Date(2031, 2, 9);
+  return new Map([
+    [beginningOf(ownSources.entered(someDay)), 'entered'],
+    [beginningOf(ownSources.timed(5, someDay)), 'timed'],
+    [beginningOf(ownSources.confirmed(someDay)), 'confirmed'],
+    [beginningOf(ownSources.guess(someDay)), 'guess'],
+  ]);
+}
 
-/** How sources begin in the language that is spoken, which need not be one of those above. */
-const spoken: ReadonlyMap<string, Standing> = new Map([
-  [beginningOf(ownSources.entered(someDay)), 'entered'],
-  [beginningOf(ownSources.timed(5, someDay)), 'timed'],
-  [beginningOf(ownSources.confirmed(someDay)), 'confirmed'],
-  [beginningOf(ownSources.guess(someDay)), 'guess'],
-]);
+/** Those of the language that is spoken, which need not be one of those above. */
+const spoken = beginnings();
 
 /** Where a figure comes from, by its source's text. */
 export function standingOf(source: string): Standing {

@@ -1,3 +1,4 @@
+import { translated } from '../../language/translated';
 import { wordingOf } from '../../language/wording';
 import type { Noun } from '../text/noun';
 
@@ -17,57 +18,24 @@ interface KnownStage {
   readonly beside: Noun;
 }
 
+/** The stages that the trade has words for. */
+export const tradeStages = ['nursery', 'finishing', 'middle', 'tight', 'wide', 'crowded'] as const;
+
+/** What is meant by such a word in a catalogue. */
+export const stageContexts = {
+  alone: 'a stage by itself',
+  beside: 'beside the word for its boards',
+  one: 'one board of a stage, as in a label',
+  many: 'boards of a stage, as in a label',
+} as const;
+
 /** By the English word. */
-const trade: Readonly<Record<string, TradeStage>> = {
-  nursery: {
-    alone: wordingOf('a stage by itself')`nursery`,
-    beside: wordingOf('beside the word for its boards')`nursery`,
-    labelled: {
-      one: wordingOf('one board of a stage, as in a label')`nursery`,
-      many: wordingOf('boards of a stage, as in a label')`nursery`,
-    },
-  },
-  finishing: {
-    alone: wordingOf('a stage by itself')`finishing`,
-    beside: wordingOf('beside the word for its boards')`finishing`,
-    labelled: {
-      one: wordingOf('one board of a stage, as in a label')`finishing`,
-      many: wordingOf('boards of a stage, as in a label')`finishing`,
-    },
-  },
-  middle: {
-    alone: wordingOf('a stage by itself')`middle`,
-    beside: wordingOf('beside the word for its boards')`middle`,
-    labelled: {
-      one: wordingOf('one board of a stage, as in a label')`middle`,
-      many: wordingOf('boards of a stage, as in a label')`middle`,
-    },
-  },
-  tight: {
-    alone: wordingOf('a stage by itself')`tight`,
-    beside: wordingOf('beside the word for its boards')`tight`,
-    labelled: {
-      one: wordingOf('one board of a stage, as in a label')`tight`,
-      many: wordingOf('boards of a stage, as in a label')`tight`,
-    },
-  },
-  wide: {
-    alone: wordingOf('a stage by itself')`wide`,
-    beside: wordingOf('beside the word for its boards')`wide`,
-    labelled: {
-      one: wordingOf('one board of a stage, as in a label')`wide`,
-      many: wordingOf('boards of a stage, as in a label')`wide`,
-    },
-  },
-  crowded: {
-    alone: wordingOf('a stage by itself')`crowded`,
-    beside: wordingOf('beside the word for its boards')`crowded`,
-    labelled: {
-      one: wordingOf('one board of a stage, as in a label')`crowded`,
-      many: wordingOf('boards of a stage, as in a label')`crowded`,
-    },
-  },
-};
+const trade = new Map(
+  tradeStages.map((word): [string, TradeStage] => {
+    const said = (meant: keyof typeof stageContexts): string => translated(word, stageContexts[meant]);
+    return [word, { alone: said('alone'), beside: said('beside'), labelled: { one: said('one'), many: said('many') } }];
+  }),
+);
 
 /** One of several stages in the middle. */
 function middleStage(number: string): KnownStage {
@@ -79,8 +47,8 @@ function middleStage(number: string): KnownStage {
 export function knownStage(name: string): KnownStage | undefined {
   const [, number] = /^middle (\d+)$/.exec(name) ?? [];
   if (number !== undefined) return middleStage(number);
-  const own = Object.hasOwn(trade, name) ? trade[name] : undefined;
+  const own = trade.get(name);
   if (own !== undefined) return { alone: own.alone, beside: { one: own.beside, many: own.beside } };
-  const found = Object.values(trade).find(({ labelled }) => labelled.many === name);
+  const found = [...trade.values()].find(({ labelled }) => labelled.many === name);
   return found && { alone: found.alone, beside: found.labelled };
 }

@@ -88,3 +88,11 @@ export function typedNumber(typed: string, format: Format, standing = ''): { rea
   const read = readNumber(text);
   return isNumber(read) ? { text } : read;
 }
+
+/** A number that shows the mark of thousands in every locale that has one. */
+const grouped = '1000000';
+
+/** The same where only whole numbers can stand, in which that mark has one meaning. The caller refuses what is not. */
+export function typedCount(typed: string, format: Format): ReturnType<typeof typedNumber> {
+  return typedNumber(typed, format, grouped);
+}

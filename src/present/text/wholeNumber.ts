@@ -1,6 +1,6 @@
 import { wording } from '../../language/wording';
 import type { Format } from './numberFormat';
-import { typedNumber } from './typedNumber';
+import { typedCount } from './typedNumber';
 
 /** Limits of a whole number that a person enters. */
 export interface WholeLimits {
@@ -18,8 +18,7 @@ export function typedWhole(
   { least, most }: WholeLimits,
   format: Format,
 ): { readonly number: number } | { readonly fault: string } {
-  // Where only whole numbers can stand, the mark of thousands has one meaning.
-  const read = typedNumber(typed, format, String(drawLimits.most));
+  const read = typedCount(typed, format);
   if (!('text' in read)) return { fault: read.message };
   const number = Number(read.text);
   if (Number.isInteger(number) && number >= least && number <= most) return { number };

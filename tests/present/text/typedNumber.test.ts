@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createFormat } from '../../../src/present/text/numberFormat';
-import { typedNumber, writtenToEdit } from '../../../src/present/text/typedNumber';
+import { typedCount, typedNumber, writtenToEdit } from '../../../src/present/text/typedNumber';
 
 function read(locale: string, typed: string, standing = ''): string {
   const understood = typedNumber(typed, createFormat(locale), standing);
@@ -56,6 +56,16 @@ describe('what another locale would read as another number is asked about', () =
 
   test('over a number without that mark', () =>
     expect(read('en-GB', '1,250', '21')).toMatch(/^read two ways: 1,250\./));
+});
+
+describe('where only whole numbers can stand the mark of thousands has one meaning', () => {
+  test.each([
+    ['en-GB', '1,250', '1250'],
+    ['es-MX', '1,250', '1250'],
+    // Which writes 1250 without a mark, and 12.500 with one.
+    ['es-ES', '1.250', '1250'],
+    ['de-DE', '1.250', '1250'],
+  ])('%s %s', (locale, typed, text) => expect(typedCount(typed, createFormat(locale))).toEqual({ text }));
 });
 
 describe('what a form puts into a field for a person', () => {

@@ -8,7 +8,7 @@ import type { Values } from '../../../model/values';
 import type { Format } from '../../text/numberFormat';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';
-import { typedNumber, writtenToEdit } from '../../text/typedNumber';
+import { typedCount, typedNumber, writtenToEdit } from '../../text/typedNumber';
 
 /** Words of the form for a price by quantity. */
 export const stepPriceTexts = {
@@ -92,8 +92,8 @@ export function readSteps(
   const first = typedNumber(typed.first, format);
   let before: Decimal | undefined;
   const steps = typed.steps.map((step) => {
-    // Quantities are bought in whole numbers, in which a mark of thousands has one meaning.
-    const [from, price] = [typedNumber(step.from, format, '1000'), typedNumber(step.price, format)];
+    // Quantities are bought in whole numbers.
+    const [from, price] = [typedCount(step.from, format), typedNumber(step.price, format)];
     const fault = 'code' in from ? from.message : riseFault(decimal(from.text), before, format);
     if (!('code' in from)) before = decimal(from.text);
     const read = { from: 'text' in from ? from.text : '', price: 'text' in price ? price.text : '' };

@@ -1,14 +1,7 @@
-import type { Catalogue } from '../../../language/catalogue';
+import type { LanguageTexts } from '../../../language/catalogue';
 import { speak, spokenLanguage } from '../../../language/language';
 
-/** A language and its texts. */
-export interface PageLanguage {
-  /** BCP 47. */
-  readonly tag: string;
-  readonly catalogue: Catalogue;
-}
-
-let texts: PageLanguage | undefined;
+let texts: LanguageTexts | undefined;
 
 /** The language of a locale: `es` for `es-MX`. */
 export function languageOfLocale(locale: string): string {
@@ -19,7 +12,7 @@ export function languageOfLocale(locale: string): string {
  * Says all texts of the page in a language. Whatever makes texts is to be loaded after that.
  * @returns once texts can be made
  */
-export async function speakOnPage(language: PageLanguage): Promise<void> {
+export async function speakOnPage(language: LanguageTexts): Promise<void> {
   const { languageOf } = await import('../../../language/catalogue');
   speak(languageOf(language.tag, language.catalogue));
   document.documentElement.lang = language.tag;
@@ -27,7 +20,7 @@ export async function speakOnPage(language: PageLanguage): Promise<void> {
 }
 
 /** The texts of the page, for what is made beside it, such as a worker; undefined in English. */
-export function pageTexts(): PageLanguage | undefined {
+export function pageTexts(): LanguageTexts | undefined {
   return texts;
 }
 

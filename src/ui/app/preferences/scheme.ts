@@ -1,28 +1,15 @@
 import { createEffect, createSignal, onCleanup, type Accessor } from 'solid-js';
+import { readText, writeText } from './textStorage';
 
 export const schemes = ['system', 'light', 'dark'] as const;
 export type Scheme = (typeof schemes)[number];
 
 const key = 'raftmargin scheme';
 
-/** The kept scheme; `system` where the browser refuses storage. */
+/** The kept scheme; `system` where there is none, or the browser refuses storage. */
 function remembered(): Scheme {
-  try {
-    const text = localStorage.getItem(key);
-    return schemes.find((scheme) => scheme === text) ?? 'system';
-  } catch {
-    return 'system';
-  }
-}
-
-/** Keeps the scheme; false where the browser refuses storage. */
-function remember(scheme: Scheme): boolean {
-  try {
-    localStorage.setItem(key, scheme);
-    return true;
-  } catch {
-    return false;
-  }
+  const kept = readText('localStorage', key);
+  return schemes.find((scheme) => scheme === kept) ?? 'system';
 }
 
 /** The light or dark choice, put on the page's root; `system` follows the system while the page is open. */
@@ -43,7 +30,7 @@ export function createScheme(): { scheme: Accessor<Scheme>; choose: (scheme: Sch
     scheme,
     choose: (chosen) => {
       setScheme(chosen);
-      remember(chosen);
+      writeText('localStorage', key, chosen);
     },
   };
 }
