@@ -1,6 +1,7 @@
 import '@fontsource-variable/source-sans-3/wght.css';
 import '@fontsource-variable/source-serif-4/wght.css';
 import { startLanguage } from './ui/app/language/startLanguage';
+import { nextTurn } from './ui/app/turns/slice';
 import './ui/style/tokens.css';
 import './ui/style/page.css';
 import './ui/style/head.css';
@@ -13,6 +14,11 @@ import './ui/style/layout.css';
 import './ui/style/print.css';
 
 await startLanguage();
-// Only now, as many texts are made where their file is loaded.
+// Only now, as many texts are made where their file is loaded; and in turns, so that the page answers in between: what
+// computes, then the browser's first number format, then what draws the page.
+await import('./files/readModel');
+await nextTurn();
+await import('./ui/app/preferences/localFormat');
+await nextTurn();
 const { start } = await import('./ui/frame/start');
 start();

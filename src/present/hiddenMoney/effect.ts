@@ -1,9 +1,9 @@
 import type { Decimal } from '../../core/number';
 import { currencyOf } from '../../model/budgetFaults';
 import type { Cell } from '../../model/cell';
-import { edit, type Edit } from '../../model/edit';
-import type { Model } from '../../model/model';
-import { evaluatePlan, type Values } from '../../model/values';
+import { edit, type Edit, type Edited } from '../../model/edit';
+import type { Model, Plan } from '../../model/model';
+import { affected, evaluateAffected, evaluatePlan, type Values } from '../../model/values';
 import { betterWay, isGain } from '../../trade/betterWay';
 
 /** The plans that a warning speaks of: the one looked at, and the one it is compared with where there are several. */
@@ -39,6 +39,17 @@ function resultIn(
   return other === undefined ? own : own?.minus(other);
 }
 
+function editedFurther(before: Edited, one: Edit): Edited {
+  const { model, changed } = edit(before.model, one);
+  return { model, changed: changed && before.changed && [...before.changed, ...changed] };
+}
+
+/** Computes no more again than the edits touch, where that is known. */
+function valuesAfter(plan: Plan, { changed }: Edited, before: Values | undefined): Values {
+  if (changed === undefined || before === undefined) return evaluatePlan(plan);
+  return evaluateAffected(plan, before, affected(plan, changed));
+}
+
 /** What edits would make of a result; undefined where it cannot be computed, or where they change nothing of it. */
 export function effectOf(
   model: Model,
@@ -47,9 +58,9 @@ export function effectOf(
   result: Cell,
   edits: readonly Edit[],
 ): Effect | undefined {
-  const changed = edits.reduce((given, one) => edit(given, one).model, model);
+  const edited = edits.reduce<Edited>(editedFurther, { model, changed: [] });
   const wanted = new Set([compared.plan, compared.against]);
-  const after = changed.plans.map((plan, p) => (wanted.has(p) ? evaluatePlan(plan) : undefined));
+  const after = edited.model.plans.map((plan, p) => (wanted.has(p) ? valuesAfter(plan, edited, values[p]) : undefined));
   const [now, then] = [resultIn(values, result, compared), resultIn(after, result, compared)];
   if (now === undefined || then === undefined || !now.isFinite() || !then.isFinite()) return undefined;
   const isSame = then.minus(now).abs().lte(now.abs().times(1e-9));

@@ -37,6 +37,7 @@ import { QuestionPane } from './QuestionPane';
 import { Questions } from './Questions';
 import { Shelf } from './Shelf';
 import { listenForSteps } from '../app/store/undoKeys';
+import { createInTurn, oneATurn } from '../app/turns/inTurn';
 import { usePage, PageContext, type PageState } from '../app/pageContext';
 
 /** Restores what was kept besides the model: drafts and choices. */
@@ -147,6 +148,9 @@ function createKeeping(
   return { fileActions, keeper };
 }
 
+/** What comes onto the page in this order, so that nothing that stands moves. */
+const parts = ['bar', 'title', 'hidden money', 'headlines', 'halves', 'rest'] as const;
+
 /** The page of a model: title, headlines, numbers and the question beside them. */
 export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element {
   // A page begins once.
@@ -165,40 +169,54 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   listenForSteps(page.store);
   leaveAlone(page, question, setQuestion);
   followTitle(page);
+  const there = createInTurn(() => parts.length, page.printing, oneATurn);
+  const has = (part: (typeof parts)[number]): boolean => there() > parts.indexOf(part);
   return (
     <PageContext.Provider value={page}>
       <Skips lead={!standsAlone(question())} />
-      <TopBar
-        kept={keeper.state()}
-        shelf={<Shelf database={props.shelf.database} keeper={keeper} say={fileActions.say} open={shelfOpen} />}
-        isShelfOpen={isShelfOpen()}
-        scheme={scheme()}
-        onScheme={choose}
-        onSetUp={() => setQuestion('set up')}
-        onFiles={fileActions.open}
-        onShipped={fileActions.openShipped}
-        onSave={fileActions.save}
-        onLink={fileActions.copyLink}
-        onStartOver={fileActions.startOver}
-      />
-      <NoticeBar fileActions={fileActions} keeper={keeper} onUndo={() => page.store.undo()} />
+      <Show when={has('bar')}>
+        <TopBar
+          kept={keeper.state()}
+          shelf={<Shelf database={props.shelf.database} keeper={keeper} say={fileActions.say} open={shelfOpen} />}
+          isShelfOpen={isShelfOpen()}
+          scheme={scheme()}
+          onScheme={choose}
+          onSetUp={() => setQuestion('set up')}
+          onFiles={fileActions.open}
+          onShipped={fileActions.openShipped}
+          onSave={fileActions.save}
+          onLink={fileActions.copyLink}
+          onStartOver={fileActions.startOver}
+        />
+        <NoticeBar fileActions={fileActions} keeper={keeper} onUndo={() => page.store.undo()} />
+      </Show>
       <main>
         <Show
           when={!standsAlone(question())}
           fallback={<AlonePane question={question()} onFile={(file) => fileActions.open([file])} />}>
-          <Title />
-          <Show when={!page.lesson.isHiding()}>
+          <Show when={has('title')}>
+            <Title />
+          </Show>
+          <Show when={has('hidden money') && !page.lesson.isHiding()}>
             <HiddenMoneyBar />
           </Show>
-          <Headlines />
-          <Halves wide={wide()} question={question()} side={side[0]()} among={asked()} onChoose={setQuestion} />
+          <Show when={has('headlines')}>
+            <Headlines />
+          </Show>
+          <Show when={has('halves')}>
+            <Halves wide={wide()} question={question()} side={side[0]()} among={asked()} onChoose={setQuestion} />
+          </Show>
         </Show>
-        <Foot choice={page.choice} />
+        <Show when={has('rest')}>
+          <Foot choice={page.choice} />
+        </Show>
       </main>
-      <Show when={!wide() && question() !== 'teach'}>
-        <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
+      <Show when={has('rest')}>
+        <Show when={!wide() && question() !== 'teach'}>
+          <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
+        </Show>
+        <Places keeper={keeper} kept={props.shelf} beginning={props.beginning} side={side} shelf={shelfOpen} />
       </Show>
-      <Places keeper={keeper} kept={props.shelf} beginning={props.beginning} side={side} shelf={shelfOpen} />
       <Show when={hovering()}>
         <div class="drop-here" aria-hidden="true">
           <p>{fileTexts.dropHere}</p>

@@ -3,27 +3,23 @@ import { within, type Steps } from '../../../core/steps';
 import { sizeProblem } from '../../../files/decodeText';
 import { readModelInSteps } from '../../../files/readModel';
 import type { SharedFile } from '../../../files/sharedFile';
+import { beginSlice, nextTurn } from '../turns/slice';
 import { snapshotInSteps, type Snapshot } from '../store/snapshot';
 import type { ShippedModel } from './shippedModels';
 
 /** A file read into a model with its values, or why it cannot be. */
 export type Opened = Snapshot | { readonly name: string; readonly refusal: Problem };
 
-/** Milliseconds of work after which the page gets a turn. */
-const slice = 12;
-
-const nextTurn = (): Promise<void> => new Promise((go) => setTimeout(go));
-
 async function doneWithPauses<T>(steps: Steps<T>, onShare?: (share: number) => void, stop?: AbortSignal): Promise<T> {
-  let since = performance.now();
+  let isOver = beginSlice();
   for (;;) {
     const step = steps.next();
     if (step.done === true) return step.value;
-    if (performance.now() - since < slice) continue;
+    if (!isOver()) continue;
     onShare?.(step.value);
     await nextTurn();
     stop?.throwIfAborted();
-    since = performance.now();
+    isOver = beginSlice();
   }
 }
 

@@ -16,6 +16,8 @@ export type FaultsByRow = (row: number) => readonly Problem[] | undefined;
 
 interface GroupProps {
   readonly group: OutlineGroup;
+  /** Number of its rows that are on the page. */
+  readonly there: number;
   /** Entries in which the plans shown can differ. */
   readonly varied: ReadonlySet<number>;
   readonly faults: FaultsByRow;
@@ -37,6 +39,7 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
   const inSight = createSight(() => group);
   const forced = (): boolean => navigation.words() !== '' || printing();
   const entries = (): number => props.group.lines.filter((line) => line.kind !== 'text').length;
+  const there = createMemo(() => Math.min(props.there, props.group.lines.length));
   const byRow = createMemo(() => new Map(props.group.lines.map((line) => [line.row, line])));
   // A row stays on the page while its entry does, wherever that stands: what is open in it or in hand stays so.
   const rows = (lines: Accessor<readonly Line[]>): JSX.Element => (
@@ -53,7 +56,7 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
   );
   const list = (
     <ul class="entries">
-      <Show when={props.lazy} fallback={rows(() => props.group.lines)}>
+      <Show when={props.lazy} fallback={rows(() => props.group.lines.slice(0, there()))}>
         <Index each={pieces(props.group.lines)}>
           {(lines) => (
             <LazyRows first={lines()[0]?.row ?? 0} last={lines().at(-1)?.row ?? 0} count={lines().length}>
@@ -81,7 +84,9 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
           <span class="count">{listTexts.entries(entries())}</span>
         </summary>
         {list}
-        <OwnWork kinds={['entry']} group={props.group.name} />
+        <Show when={there() === props.group.lines.length}>
+          <OwnWork kinds={['entry']} group={props.group.name} />
+        </Show>
       </details>
     </Show>
   );

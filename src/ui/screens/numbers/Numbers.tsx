@@ -4,10 +4,10 @@ import { Cautions } from '../../kit/sections/Cautions';
 import { Link } from '../../kit/Link';
 import { openTogether } from '../../kit/together/openTogether';
 import { usePage } from '../../app/pageContext';
+import { createInTurn } from '../../app/turns/inTurn';
 import { questionSetting } from '../../app/preferences/settings/page';
 import { cautionTopics } from '../../../present/page/cautionTopics';
 import { GroupOfRows, type FaultsByRow } from './GroupOfRows';
-import { createGroupsInTurn } from './groupsInTurn';
 import { MarkedSentence } from './MarkedSentence';
 import { entryTexts } from '../../../present/numbers/entryTexts';
 import { listTexts } from '../../../present/numbers/listTexts';
@@ -114,22 +114,51 @@ interface GroupsProps {
   readonly lazy: boolean;
 }
 
-/** All groups of one opened model. */
+/** All groups of one opened model, whose rows come onto the page in turn. */
 function Groups(props: GroupsProps): JSX.Element {
   const { navigation, printing } = usePage();
   const wanted = (): boolean => navigation.wanted() !== undefined || navigation.words() !== '' || printing();
-  const count = createGroupsInTurn(() => props.among.length, wanted);
-  const names = createMemo(() => props.among.slice(0, count()).map(({ name }) => name));
-  return <For each={names()}>{(name) => <NamedGroup name={name} {...props} />}</For>;
+  // Of a long model only what is near is on the page: its groups come whole.
+  const rowsOf = ({ lines }: OutlineGroup): number => (props.lazy ? 1 : Math.max(1, lines.length));
+  const rowsBefore = createMemo(() => {
+    const before = new Map<string, number>();
+    let rows = 0;
+    for (const group of props.among) {
+      before.set(group.name, rows);
+      rows += rowsOf(group);
+    }
+    return { before, all: rows };
+  });
+  const there = createInTurn(() => rowsBefore().all, wanted);
+  const thereOf = (name: string): number => there() - (rowsBefore().before.get(name) ?? 0);
+  const names = createMemo(() => props.among.map(({ name }) => name).filter((name) => thereOf(name) > 0));
+  return (
+    <>
+      <For each={names()}>
+        {(name) => <NamedGroup name={name} there={props.lazy ? Infinity : thereOf(name)} {...props} />}
+      </For>
+      <Show when={there() < rowsBefore().all}>
+        <div class="rows-to-come" />
+      </Show>
+    </>
+  );
+}
+
+interface NamedProps extends GroupsProps {
+  readonly name: string;
+  /** Number of its rows that are on the page. */
+  readonly there: number;
 }
 
 /** A group by its heading: it stays on the page while entries come to it, leave it or change places. */
-function NamedGroup(props: GroupsProps & { readonly name: string }): JSX.Element {
+function NamedGroup(props: NamedProps): JSX.Element {
   const group = createMemo<OutlineGroup>((before) => props.among.find(({ name }) => name === props.name) ?? before, {
     name: '',
     lines: [],
   });
-  return <GroupOfRows group={group()} varied={props.varied} faults={props.faults} lazy={props.lazy} />;
+  return (
+    <GroupOfRows group={group()} there={props.there} varied={props.varied} faults={props.faults} lazy={props.lazy} />
+  );
 }
 
 function Sieves(): JSX.Element {
