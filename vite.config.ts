@@ -127,9 +127,6 @@ const LANGUAGE = [
   /vite[\\/]preload-helper/,
 ];
 
-/** What writes numbers: the browser takes some time for its first. */
-const NUMBERS = /src[\\/]ui[\\/]app[\\/]preferences[\\/]localFormat\.ts$/;
-
 /** What draws the page, and the question that stands beside the numbers at first: each with all that it needs. */
 const START = /src[\\/]ui[\\/]frame[\\/]start\.tsx$/;
 const FIRST = /src[\\/]ui[\\/]screens[\\/]whatMatters[\\/](?:WhatMatters|tornado[\\/]\w+)\.tsx$/;
@@ -207,7 +204,6 @@ export default defineConfig({
             { name: 'language', test: (id) => LANGUAGE.some((part) => part.test(id)) },
             { name: 'engine', test: (id) => ENGINE.some((part) => part.test(id)) },
             { name: 'shown', test: (id) => SHOWN.some((part) => part.test(id)) },
-            { name: 'numbers', test: NUMBERS, includeDependenciesRecursively: true },
             { name: 'start', test: START, includeDependenciesRecursively: true },
             { name: 'first', test: FIRST, includeDependenciesRecursively: true },
           ],

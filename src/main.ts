@@ -14,11 +14,11 @@ import './ui/style/layout.css';
 import './ui/style/print.css';
 
 await startLanguage();
-// Only now, as many texts are made where their file is loaded; and in turns, so that the page answers in between: what
-// computes, then the browser's first number format, then what draws the page.
+// Only now, as many texts are made where their file is loaded; and in turns, so that the page answers in between.
 await import('./files/readModel');
 await nextTurn();
-await import('./ui/app/preferences/localFormat');
+// The browser takes some 20 ms for its first number format.
+Intl.NumberFormat();
 await nextTurn();
 const { start } = await import('./ui/frame/start');
 start();

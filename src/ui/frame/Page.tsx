@@ -11,10 +11,7 @@ import { createFileActions, type FileActions } from '../app/files/fileActions';
 import { createDrafts, type Drafts } from '../app/store/drafts';
 import { listenForDrop } from '../app/files/fileDrop';
 import { AlonePane } from './AlonePane';
-import { Headlines } from './Headlines';
-import { HiddenMoneyBar } from './HiddenMoneyBar';
 import { NoticeBar } from './NoticeBar';
-import { Title } from '../kit/sections/Title';
 import { TopBar } from './TopBar';
 import { createHiding } from '../app/store/hiding';
 import { createLessonState } from '../app/store/lessonState';
@@ -24,7 +21,6 @@ import { questionSetting, sideSetting } from '../app/preferences/settings/page';
 import { createFootLine } from '../kit/paper/footLine';
 import { PrintWord } from '../kit/paper/PrintWord';
 import { MethodLink } from '../kit/method/MethodLink';
-import { Numbers } from '../screens/numbers/Numbers';
 import { createEntryNavigation } from '../app/store/entryNavigation';
 import { fileTexts } from '../../present/page/fileTexts';
 import { commonTexts } from '../../present/text/commonTexts';
@@ -32,13 +28,13 @@ import { frameTexts } from '../../present/page/frameTexts';
 import { questionsFor, standsAlone, usualSide, type ScreenQuestion } from '../../present/page/questions';
 import { createScheme } from '../app/preferences/scheme';
 import { listenForLessonLinks } from '../app/files/lessonLink';
+import { OfModel } from './OfModel';
+import { createPageParts } from './pageParts';
 import { Places } from './Places';
-import { QuestionPane } from './QuestionPane';
 import { Questions } from './Questions';
 import { Shelf } from './Shelf';
 import { listenForSteps } from '../app/store/undoKeys';
-import { createInTurn, oneATurn } from '../app/turns/inTurn';
-import { usePage, PageContext, type PageState } from '../app/pageContext';
+import { PageContext, type PageState } from '../app/pageContext';
 
 /** Restores what was kept besides the model: drafts and choices. */
 function restore({ work }: Beginning, drafts: Drafts, choice: KeptChoice): void {
@@ -148,10 +144,7 @@ function createKeeping(
   return { fileActions, keeper };
 }
 
-/** What comes onto the page in this order, so that nothing that stands moves. */
-const parts = ['bar', 'title', 'hidden money', 'headlines', 'halves', 'rest'] as const;
-
-/** The page of a model: title, headlines, numbers and the question beside them. */
+/** The page of a model. */
 export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element {
   // A page begins once.
   // eslint-disable-next-line solid/reactivity
@@ -160,7 +153,6 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   const { fileActions, keeper } = createKeeping(page, props.beginning, props.shelf);
   const { scheme, choose } = createScheme();
   const wide = createScreenMedia(roomForBoth);
-  const hovering = listenForDrop(fileActions.open);
   listenForLessonLinks(page, fileActions.openLink);
   const side = createSide(page, question);
   const [isShelfOpen, setShelfOpen] = createSignal(false);
@@ -169,8 +161,7 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
   listenForSteps(page.store);
   leaveAlone(page, question, setQuestion);
   followTitle(page);
-  const there = createInTurn(() => parts.length, page.printing, oneATurn);
-  const has = (part: (typeof parts)[number]): boolean => there() > parts.indexOf(part);
+  const has = createPageParts(page);
   return (
     <PageContext.Provider value={page}>
       <Skips lead={!standsAlone(question())} />
@@ -194,35 +185,39 @@ export function Page(props: { beginning: Beginning; shelf: Kept }): JSX.Element 
         <Show
           when={!standsAlone(question())}
           fallback={<AlonePane question={question()} onFile={(file) => fileActions.open([file])} />}>
-          <Show when={has('title')}>
-            <Title />
-          </Show>
-          <Show when={has('hidden money') && !page.lesson.isHiding()}>
-            <HiddenMoneyBar />
-          </Show>
-          <Show when={has('headlines')}>
-            <Headlines />
-          </Show>
-          <Show when={has('halves')}>
-            <Halves wide={wide()} question={question()} side={side[0]()} among={asked()} onChoose={setQuestion} />
-          </Show>
+          <OfModel
+            has={has}
+            wide={wide()}
+            question={question()}
+            side={side[0]()}
+            among={asked()}
+            onChoose={setQuestion}
+          />
         </Show>
         <Show when={has('rest')}>
           <Foot choice={page.choice} />
         </Show>
       </main>
-      <Show when={has('rest')}>
-        <Show when={!wide() && question() !== 'teach'}>
-          <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
-        </Show>
-        <Places keeper={keeper} kept={props.shelf} beginning={props.beginning} side={side} shelf={shelfOpen} />
+      <Show when={has('rest') && !wide() && question() !== 'teach'}>
+        <Questions chosen={question()} among={asked()} onChoose={setQuestion} />
       </Show>
-      <Show when={hovering()}>
-        <div class="drop-here" aria-hidden="true">
-          <p>{fileTexts.dropHere}</p>
-        </div>
-      </Show>
+      <Places keeper={keeper} kept={props.shelf} beginning={props.beginning} side={side} shelf={shelfOpen} />
+      <DropHere open={fileActions.open} />
     </PageContext.Provider>
+  );
+}
+
+/** Files can be dropped anywhere on the page; what is said while one hovers over it. */
+function DropHere(props: Pick<FileActions, 'open'>): JSX.Element {
+  // They come in an event.
+  // eslint-disable-next-line solid/reactivity
+  const hovering = listenForDrop((files) => props.open(files));
+  return (
+    <Show when={hovering()}>
+      <div class="drop-here" aria-hidden="true">
+        <p>{fileTexts.dropHere}</p>
+      </div>
+    </Show>
   );
 }
 
@@ -249,35 +244,5 @@ function Skips(props: { lead: boolean }): JSX.Element {
         {frameTexts.toQuestions}
       </a>
     </Show>
-  );
-}
-
-interface HalvesProps {
-  /** Whether both halves fit side by side. */
-  readonly wide: boolean;
-  readonly question: ScreenQuestion;
-  readonly side: ScreenQuestion;
-  readonly among: readonly ScreenQuestion[];
-  readonly onChoose: (question: ScreenQuestion) => void;
-}
-
-/** The numbers and the question beside them, or one of the two. */
-function Halves(props: HalvesProps): JSX.Element {
-  const { stickyHeight } = usePage();
-  const beside = (): readonly ScreenQuestion[] => props.among.filter((key) => key !== 'numbers');
-  return (
-    <div class="halves">
-      <div class="numbers-half" classList={{ off: !props.wide && props.question !== 'numbers' }}>
-        <Numbers />
-      </div>
-      <Show when={props.wide || props.question !== 'numbers'}>
-        <div class="side-half" style={{ '--covered': `${stickyHeight.height()}px` }}>
-          <Show when={props.wide}>
-            <Questions chosen={props.side} among={beside()} onChoose={props.onChoose} />
-          </Show>
-          <QuestionPane question={props.wide ? props.side : props.question} />
-        </div>
-      </Show>
-    </div>
   );
 }

@@ -1,4 +1,4 @@
-/** Milliseconds of work after which the page gets a turn: a third of a frame, so that the rest draws what came of it. */
+/** Milliseconds of work after which the page gets a turn: a third of a frame, the rest draws what came of it. */
 const length = 5;
 
 /** Lets the browser draw and answer before the work goes on. */
