@@ -119,11 +119,15 @@ const SHOWN = [
   /src[\\/]present[\\/]table[\\/]takeOutName\.ts$/,
 ];
 
-/** What chooses the language, which stands before any file in which texts are made is loaded. */
+/**
+ * What chooses the language, which stands before any file in which texts are made is loaded: all that `src/main.ts`
+ * itself asks for.
+ */
 const LANGUAGE = [
   /src[\\/]language[\\/](?!catalogue)\w+\.ts$/,
   /src[\\/]ui[\\/]app[\\/]language[\\/]\w+\.ts$/,
   /src[\\/]ui[\\/]app[\\/]preferences[\\/]textStorage\.ts$/,
+  /src[\\/]ui[\\/]app[\\/]turns[\\/]slice\.ts$/,
   /vite[\\/]preload-helper/,
 ];
 
