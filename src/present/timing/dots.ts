@@ -23,8 +23,9 @@ export function dotRows(study: readonly StepFound[]): DotRow[] {
   return study.flatMap(({ step, batches, time }) => {
     if (time === undefined) return [];
     const most = Math.max(...batches.map(({ plants }) => plants.toNumber()));
+    const mean = time.secondsPerPlant.toNumber();
     const dots = batches.map((batch) => ({
-      off: ownSeconds(batch).dividedBy(time.secondsPerPlant).minus(1).times(100).toNumber(),
+      off: (ownSeconds(batch).toNumber() / mean - 1) * 100,
       size: batch.plants.toNumber() / most,
     }));
     return [{ step, dots, half: time.spread && halfShare(time, time.spread).times(100).toNumber() }];

@@ -29,20 +29,19 @@ interface DotsProps {
  */
 export function DotsPart(props: DotsProps): JSX.Element {
   const timed = createMemo(() => props.study.filter(({ time }) => time !== undefined));
-  const draw = (ink: ChartInk, width: number): RowsPicture => {
-    const rows = dotRows(props.study);
-    return dotsPicture(
+  const rows = createMemo(() => dotRows(props.study));
+  const draw = (ink: ChartInk, width: number): RowsPicture =>
+    dotsPicture(
       {
-        rows,
+        rows: rows(),
         texts: timed().map(({ step, time }) => [stepName(step), intervalText(time!, localFormat)] as const),
-        chosen: rows.findIndex(({ step }) => step === props.chosen),
+        chosen: rows().findIndex(({ step }) => step === props.chosen),
         within: props.timing.terms.within.toNumber(),
       },
       ink,
       width,
       localFormat,
     );
-  };
   const key = (): string[] => [
     dotsTexts.dot,
     dotsTexts.diamond,

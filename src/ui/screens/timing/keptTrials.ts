@@ -1,4 +1,4 @@
-import { createMemo, createSignal, type Accessor } from 'solid-js';
+import { batch, createMemo, createSignal, type Accessor } from 'solid-js';
 import { decodeText } from '../../../files/decodeText';
 import { mergeTrials } from '../../../files/mergeTrials';
 import { readTrialsText } from '../../../files/readTrials';
@@ -89,17 +89,20 @@ export function createTrials(choice: Accessor<Choice>): KeptTrials {
   const [last, setLast] = createSignal<WayBack>();
   const standing = (): WayBack | undefined => (last()?.after === text() ? last() : undefined);
 
-  const set = (after: string): boolean => {
+  const fits = (after: string): boolean => {
     setRefusal(after.length > textLimit ? tooLarge(after.length) : '');
-    if (after.length > textLimit) return false;
-    choice().set(trialsSetting, after);
-    return true;
+    return after.length <= textLimit;
   };
+  // At once, as thousands of batches take a while to work out.
+  const setAll = (after: string, name: string, way: WayBack | undefined): void =>
+    batch(() => {
+      choice().set(trialsSetting, after);
+      choice().set(trialsNameSetting, name);
+      setLast(way);
+    });
   const withWayBack = (after: string, name: string, sentence: string): void => {
     const before = { text: text(), name: choice().get(trialsNameSetting) };
-    if (!set(after)) return;
-    choice().set(trialsNameSetting, name);
-    setLast({ sentence, before, after });
+    if (fits(after)) setAll(after, name, { sentence, before, after });
   };
   const replace = (after: string, name: string, sentence: string): void => {
     const read = readOnce(after);
@@ -123,7 +126,8 @@ export function createTrials(choice: Accessor<Choice>): KeptTrials {
     any: () => trials().sheet.rows.length > 0,
     refusal,
     put: (sheet) => {
-      set(writeTrials(text(), sheet));
+      const after = writeTrials(text(), sheet);
+      if (fits(after)) choice().set(trialsSetting, after);
     },
     putWithWayBack: (sheet, sentence) =>
       withWayBack(writeTrials(text(), sheet), choice().get(trialsNameSetting), sentence),
@@ -133,10 +137,7 @@ export function createTrials(choice: Accessor<Choice>): KeptTrials {
     wayBack: () => standing()?.sentence ?? '',
     takeBack: () => {
       const change = standing();
-      if (change === undefined) return;
-      choice().set(trialsSetting, change.before.text);
-      choice().set(trialsNameSetting, change.before.name);
-      setLast(undefined);
+      if (change !== undefined) setAll(change.before.text, change.before.name, undefined);
     },
   };
 }
