@@ -3,7 +3,7 @@ import { openShipped } from '../files/opening';
 import { shelfTexts } from '../../../present/page/shelfTexts';
 import { shippedModels } from '../files/shippedModels';
 import type { Values } from '../../../model/values';
-import type { Origin } from '../store/snapshot';
+import type { Origin, Snapshot } from '../store/snapshot';
 import { reopen } from './changes';
 import type { ShelfDatabase } from './database';
 import { carriedOn } from './lastMoment';
@@ -41,7 +41,20 @@ const patience = 3000;
 
 async function sample(failure: string, key?: string, work?: ShelfWork): Promise<Beginning> {
   const shipped = shippedModels.find((one) => one.key === key) ?? shippedModels[0];
-  return { ...(await openShipped(shipped)), work, lock: undefined, isFollowing: false, failure };
+  return ofSample(await openShipped(shipped), failure, work);
+}
+
+function ofSample(snapshot: Snapshot, failure: string, work?: ShelfWork): Beginning {
+  return { ...snapshot, work, lock: undefined, isFollowing: false, failure };
+}
+
+/** What a browser that was never here will open most likely, asked for while its storage is read. */
+function sampleAhead({ memory }: Kept): Promise<Snapshot> | undefined {
+  if (memory.isMoved()) return undefined;
+  const opening = openShipped(shippedModels[0]);
+  // Told by whoever opens it.
+  opening.catch(() => undefined);
+  return opening;
 }
 
 /** The newest work that this version can read. */
@@ -50,11 +63,13 @@ function newest(all: ReadonlyMap<string, unknown>): ShelfWork | undefined {
   return works.sort((a, b) => b.at - a.at)[0];
 }
 
-async function opened({ database, memory, moveOldWork }: Kept): Promise<Beginning> {
-  await moveOldWork();
+async function opened(kept: Kept): Promise<Beginning> {
+  const { database, memory } = kept;
+  const ahead = sampleAhead(kept);
+  await kept.moveOldWork();
   const own = memory.model();
   const id = own ?? newest(await database.list())?.id;
-  if (id === undefined) return sample('');
+  if (id === undefined) return ahead === undefined ? sample('') : ofSample(await ahead, '');
   const { file, work } = await database.read(id);
   if (!isShelfWork(work)) return sample('');
   const done = carriedOn(work, memory.lastMoment(id));

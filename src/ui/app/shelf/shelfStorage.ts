@@ -1,5 +1,6 @@
 import type { Kept } from './beginning';
 import { openShelfDatabase } from './database';
+import { moveOldWork } from './moveOldWork';
 import { pageMemory } from './pageMemory';
 
 const database = openShelfDatabase();
@@ -10,7 +11,7 @@ export const shelfStorage: Kept = {
   memory: pageMemory,
   moveOldWork: async () => {
     if (pageMemory.isMoved()) return;
-    await (await import('./moveOldWork')).moveOldWork(database);
+    await moveOldWork(database);
     pageMemory.setMoved();
   },
 };

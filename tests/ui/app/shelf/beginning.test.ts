@@ -1,0 +1,69 @@
+import { readFileSync } from 'node:fs';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { begin, type Kept } from '../../../../src/ui/app/shelf/beginning';
+import type { PageMemory } from '../../../../src/ui/app/shelf/pageMemory';
+import { database, fileOf, workOf } from './given';
+
+const hire = readFileSync('models/transplant-hire.csv', 'utf8');
+const fetched = vi.fn(() => Promise.resolve(new Response(hire)));
+
+beforeEach(() => {
+  vi.stubGlobal('fetch', fetched);
+  // A browser without Web Locks.
+  vi.stubGlobal('navigator', {});
+});
+afterEach(() => {
+  vi.unstubAllGlobals();
+  fetched.mockClear();
+});
+
+/** The short texts of a browser that was here, or was not. */
+function memory(wasHere: boolean): PageMemory {
+  const none = (): undefined => undefined;
+  return {
+    model: none,
+    setModel: none,
+    isMoved: () => wasHere,
+    setMoved: none,
+    lastMoment: none,
+    setLastMoment: () => true,
+  };
+}
+
+function kept(more: Partial<Kept> = {}): Kept {
+  return { database: database(), memory: memory(false), moveOldWork: () => Promise.resolve(), ...more };
+}
+
+test('a browser that was never here asks for the sample while its storage is read, and opens it, once', async () => {
+  let read = (): void => undefined;
+  const reading = new Promise<void>((done) => (read = done));
+  const beginning = begin(kept({ moveOldWork: () => reading }));
+  expect(fetched).toHaveBeenCalledTimes(1);
+  read();
+  expect(await beginning).toMatchObject({ origin: { shipped: 'transplant-hire' }, work: undefined, failure: '' });
+  expect(fetched).toHaveBeenCalledTimes(1);
+});
+
+test('work that an earlier version kept is opened, whatever was asked for meanwhile', async () => {
+  const shelf = database();
+  const moving = async (): Promise<void> => {
+    await shelf.write(workOf([[3, 'formula', '15']]), fileOf());
+  };
+  const { work, origin } = await begin(kept({ database: shelf, moveOldWork: moving }));
+  expect([work?.id, origin.shipped]).toEqual(['one', '']);
+});
+
+test('a browser that was here opens its work and asks for no sample', async () => {
+  const shelf = database();
+  await shelf.write(workOf(), fileOf());
+  expect(await begin(kept({ database: shelf, memory: memory(true) }))).toMatchObject({
+    work: { id: 'one' },
+    failure: '',
+  });
+  expect(fetched).not.toHaveBeenCalled();
+});
+
+test('a sample that cannot be had is told, not thrown past its reader', async () => {
+  fetched.mockImplementation(() => Promise.resolve(new Response('', { status: 404, statusText: 'Not Found' })));
+  await expect(begin(kept())).rejects.toThrow('404 Not Found');
+});
