@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import type { HtmlTagDescriptor, Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import solid from 'vite-plugin-solid';
@@ -135,6 +136,19 @@ const LANGUAGE = [
 const START = /src[\\/]ui[\\/]frame[\\/]start\.tsx$/;
 const FIRST = /src[\\/]ui[\\/]screens[\\/]whatMatters[\\/](?:WhatMatters|tornado[\\/]\w+)\.tsx$/;
 
+/** A language's own name: `English`, `Español`. */
+function languageName(tag: string): string {
+  const name = new Intl.DisplayNames([tag], { type: 'language' }).of(tag) ?? tag;
+  return name.slice(0, 1).toLocaleUpperCase(tag) + name.slice(1);
+}
+
+/** The program's languages by their own names, English and those with a catalogue: a browser takes its time for them. */
+function languageNames(): Record<string, string> {
+  const catalogues = readdirSync(new URL('src/language/catalogues', import.meta.url));
+  const tags = ['en', ...catalogues.map((file) => file.replace(/\.json$/, '')).sort()];
+  return Object.fromEntries(tags.map((tag) => [tag, languageName(tag)]));
+}
+
 /** Everything that the build writes; addresses of other hosts are not in it, as the page asks for none. */
 const WHOLE_SITE = '**/*.{js,css,html,woff2,csv,svg,png}';
 
@@ -189,6 +203,7 @@ export default defineConfig({
   // Relative addresses: the built site works from any folder of any server.
   base: './',
   publicDir: 'src/ui/site',
+  define: { LANGUAGE_NAMES: JSON.stringify(languageNames()) },
   plugins: [solid(), earlyStart(), contentSecurityPolicy(), earlyFonts(), livePage(), offline()],
   // In parts, as the page's scripts are: the texts of another language load only where they are wanted.
   worker: { format: 'es' },

@@ -2,7 +2,7 @@ import { createSignal, For, Show, type JSX } from 'solid-js';
 import { spokenLanguage } from '../../language/language';
 import { commandTexts } from '../../present/page/commandTexts';
 import { rememberLanguage } from '../app/language/chosenLanguage';
-import { languageName, languages, writtenIn } from '../app/language/languages';
+import { languageNames, languages, writtenIn } from '../app/language/languages';
 
 /** The choice of the page's language. The page loads anew in it, with the work as it stands. */
 export function LanguageChoice(): JSX.Element {
@@ -24,7 +24,7 @@ export function LanguageChoice(): JSX.Element {
           <For each={languages}>
             {(tag) => (
               <option value={tag} lang={tag} selected={tag === spoken}>
-                {languageName(tag)}
+                {languageNames[tag]}
               </option>
             )}
           </For>

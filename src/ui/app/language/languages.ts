@@ -9,14 +9,14 @@ const catalogues = new Map(
   Object.entries(files).map(([path, load]) => [/([\w-]+)\.json$/.exec(path)?.[1] ?? '', load] as const),
 );
 
-/** The languages of the program, as BCP 47 tags. */
-export const languages: readonly string[] = [writtenIn, ...catalogues.keys()];
+/** Each language's own name by its BCP 47 tag; `vite.config.ts` writes them, English and those with a catalogue. */
+declare const LANGUAGE_NAMES: Readonly<Record<string, string>>;
 
-/** A language's own name: `English`, `Español`. */
-export function languageName(tag: string): string {
-  const name = new Intl.DisplayNames([tag], { type: 'language' }).of(tag) ?? tag;
-  return name.slice(0, 1).toLocaleUpperCase(tag) + name.slice(1);
-}
+/** The languages of the program by their tags, each with its own name. */
+export const languageNames = LANGUAGE_NAMES;
+
+/** The tags of the languages of the program. */
+export const languages: readonly string[] = Object.keys(languageNames);
 
 /** The texts of a language; undefined for the one in which the program is written. */
 export async function loadCatalogue(tag: string): Promise<Catalogue | undefined> {
