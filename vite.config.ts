@@ -142,7 +142,7 @@ function languageName(tag: string): string {
   return name.slice(0, 1).toLocaleUpperCase(tag) + name.slice(1);
 }
 
-/** The program's languages by their own names, English and those with a catalogue: a browser takes its time for them. */
+/** The program's languages by their own names, English and those with a catalogue: a browser would take its time. */
 function languageNames(): Record<string, string> {
   const catalogues = readdirSync(new URL('src/language/catalogues', import.meta.url));
   const tags = ['en', ...catalogues.map((file) => file.replace(/\.json$/, '')).sort()];
