@@ -55,7 +55,7 @@ try {
   console.log(`\nLarge files, Chromium ${browser.version()}`);
   for (const file of largeModels) {
     const page = await openedPage(browser, address);
-    await timeOpening(page, file, 'Open a file', 'h1:text("large.csv")');
+    await timeOpening(page, file, 'Open a file', 'h1:has-text("large.csv")');
     await page.close();
   }
   const page = await openedPage(browser, address);

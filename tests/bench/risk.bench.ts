@@ -10,7 +10,7 @@ import { blockModel, riskModel } from '../../src/study/riskModel';
 import { sobolIndices } from '../../src/study/sobolIndices';
 import { designFor } from '../../src/study/sobolSampling';
 import { libraries, libraryEvaluation } from './asLibrary';
-import { readInputs, transplantHire } from './handWritten';
+import { computed, readInputs, transplantHire } from './handWritten';
 import { measureTogether, printTable, type Timing } from './measure';
 import { against, cellOf, model, plan } from './shipped';
 
@@ -84,6 +84,8 @@ const lowerPrice = sampleOf('lower_price');
 const packingPrice = sampleOf('packing_price');
 const houseCost = sampleOf('house_cost');
 
+const marginAt = computed.indexOf('margin');
+
 function runByHand(): void {
   for (let i = 0; i < draws; i += 1) {
     given.nurseryTime = nurseryTime[i]!;
@@ -119,7 +121,7 @@ function runByHand(): void {
     given.packingPrice = packingPrice[i]!;
     given.houseCost = houseCost[i]!;
     transplantHire(given, cells);
-    byHand[i] = cells[47]!;
+    byHand[i] = cells[marginAt]!;
   }
 }
 
