@@ -128,7 +128,7 @@ const LANGUAGE = [
   /src[\\/]language[\\/](?!catalogue)\w+\.ts$/,
   /src[\\/]ui[\\/]app[\\/]language[\\/]\w+\.ts$/,
   /src[\\/]ui[\\/]app[\\/]preferences[\\/]textStorage\.ts$/,
-  /src[\\/]ui[\\/]app[\\/]turns[\\/]slice\.ts$/,
+  /src[\\/]ui[\\/]app[\\/]turns[\\/](?:slice|loadEngine)\.ts$/,
   /vite[\\/]preload-helper/,
 ];
 

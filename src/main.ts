@@ -1,7 +1,7 @@
 import '@fontsource-variable/source-sans-3/wght.css';
 import '@fontsource-variable/source-serif-4/wght.css';
 import { startLanguage } from './ui/app/language/startLanguage';
-import { nextTurn } from './ui/app/turns/slice';
+import { loadEngine } from './ui/app/turns/loadEngine';
 import './ui/style/tokens.css';
 import './ui/style/page.css';
 import './ui/style/head.css';
@@ -15,10 +15,6 @@ import './ui/style/print.css';
 
 await startLanguage();
 // Only now, as many texts are made where their file is loaded; and in turns, so that the page answers in between.
-await import('./files/readModel');
-await nextTurn();
-// The browser takes some 20 ms for its first number format.
-Intl.NumberFormat();
-await nextTurn();
+await loadEngine();
 const { start } = await import('./ui/frame/start');
 start();
