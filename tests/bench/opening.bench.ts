@@ -42,7 +42,7 @@ async function timeOpening(page: Page, { name, text }: LargeFile, button: string
   const took = Math.round(performance.now() - since);
   await page.waitForTimeout(2000);
   const tasks = (await longTasks(page)).map(Math.round);
-  const said = tasks.length === 0 ? 'no long task' : `${tasks.length} long tasks, ${Math.max(...tasks)} ms at most`;
+  const said = tasks.length === 0 ? 'no long task' : `long tasks: ${tasks.length}, at most ${Math.max(...tasks)} ms`;
   console.log(`${name}: ${took} ms, ${said}`);
 }
 
