@@ -1,11 +1,11 @@
-/** Milliseconds of work after which the page gets a turn: a third of a frame, the rest draws what came of it. */
-const length = 5;
+/** Milliseconds of work that is drawn, after which the page gets a turn: a third of a frame, the rest draws it. */
+const drawn = 5;
 
 /** Lets the browser draw and answer before the work goes on. */
 export const nextTurn = (): Promise<void> => new Promise((go) => setTimeout(go));
 
-/** Says whether work that begins now has taken its turn's time. */
-export function beginSlice(): () => boolean {
+/** Says whether work that begins now has taken its turn's time, in milliseconds. */
+export function beginSlice(time = drawn): () => boolean {
   const since = performance.now();
-  return () => performance.now() - since >= length;
+  return () => performance.now() - since >= time;
 }
