@@ -32,11 +32,14 @@ export function createSight(
   near: Accessor<boolean> = always,
 ): Accessor<boolean> {
   const [inSight, setInSight] = createSignal(false);
+  // Elements are made after the code that asks for them, which may be while they are wanted on paper already.
+  const [made, setMade] = createSignal<Element>();
   createEffect(() => {
     const watched = element();
+    setMade(watched);
     if (watched === undefined || !near()) setInSight(false);
     else onCleanup(watch(watched, setInSight));
   });
-  const wanted = createMemo(() => inSight() || isWantedOnPaper(element()));
+  const wanted = createMemo(() => inSight() || isWantedOnPaper(made()));
   return wanted;
 }
