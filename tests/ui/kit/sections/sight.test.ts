@@ -29,9 +29,9 @@ const section = (): Element => document.querySelector('section')!;
 /** Asks as a component does: its element is there only once its code has run. */
 function ask() {
   return createRoot((dispose) => {
-    let element: Element | undefined;
-    const inSight = createSight(() => element);
-    element = section();
+    const made: Element[] = [];
+    const inSight = createSight(() => made[0]);
+    made.push(section());
     return { inSight, dispose };
   });
 }
