@@ -2,6 +2,7 @@ import '@fontsource-variable/source-sans-3/wght.css';
 import '@fontsource-variable/source-serif-4/wght.css';
 import { startLanguage } from './ui/app/language/startLanguage';
 import { loadEngine } from './ui/app/turns/loadEngine';
+import { nextFrame } from './ui/app/turns/slice';
 import './ui/style/tokens.css';
 import './ui/style/page.css';
 import './ui/style/head.css';
@@ -13,6 +14,8 @@ import './ui/style/asked.css';
 import './ui/style/layout.css';
 import './ui/style/print.css';
 
+// What the page is about can be read while the rest comes.
+await nextFrame();
 await startLanguage();
 // Only now, as many texts are made where their file is loaded; and in turns, so that the page answers in between.
 await loadEngine();

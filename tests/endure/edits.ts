@@ -14,7 +14,7 @@ const questions = ['What matters', 'Breakeven', 'How sure', 'Beds', 'Plans', 'Th
 /** Edits between two changes of the question. */
 const perQuestion = 20;
 /** Edits after which another model is opened, which loads the page again as the shelf does. */
-const perModel = 2000;
+export const perModel = 2000;
 
 /** Counts what the page holds, after garbage was collected twice: what finalisers let go falls in the second. */
 async function heldNow(session: CDPSession, edits: number): Promise<Held> {

@@ -4,12 +4,13 @@ import { parseArgs } from 'node:util';
 import { chromium } from '@playwright/test';
 import { preview } from 'vite';
 import { findBrowser } from '../browser/findBrowser';
-import { endure, type Held } from './edits';
+import { endure, perModel, type Held } from './edits';
 import { slope } from './slope';
 
 const { values } = parseArgs({ options: { edits: { type: 'string', default: '50000' } } });
 const edits = Number(values.edits);
-const every = Math.max(10, Math.round(edits / 400) * 10);
+// In a long run always as many edits after a page began, as a page holds more with each that can be undone.
+const every = edits >= 10 * perModel ? perModel : Math.max(10, Math.round(edits / 400) * 10);
 const server = await preview({ preview: { host: '127.0.0.1', port: 0 }, logLevel: 'error' });
 const executablePath = findBrowser();
 const browser = await chromium.launch({ ...(executablePath !== undefined && { executablePath }) });

@@ -4,6 +4,8 @@ import { commonTexts } from '../text/commonTexts';
 /** What the page says around its screens: its name, what leads from one part to another, and that it is at work. */
 export const frameTexts = {
   program: wording`Raftmargin`,
+  /** Also written in index.html, where it stands before any script is there. */
+  about: wording`What a plant costs, what the beds can carry, and where the answer flips, for growers of leafy greens on floating rafts.`,
   windowTitle: (model: string) => (model === '' ? wording`Raftmargin` : wording`${model} – Raftmargin`),
   toNumbers: wording`To the numbers`,
   toQuestions: wording`To the questions`,

@@ -9,18 +9,27 @@ import { Page } from './Page';
 export function App(props: { shelf: Kept }): JSX.Element {
   const [beginning] = createResource(() => begin(props.shelf));
   return (
-    <Show
-      when={beginning()}
-      fallback={
-        <p class="busy" role="status">
-          {frameTexts.opening}
-        </p>
-      }>
+    <Show when={beginning()} fallback={<Opening />}>
       {(ready) => (
         <JobRunnerContext.Provider value={laterRunner}>
           <Page beginning={ready()} shelf={props.shelf} />
         </JobRunnerContext.Provider>
       )}
     </Show>
+  );
+}
+
+/** What stands until the model is there: it goes on from what index.html holds. */
+function Opening(): JSX.Element {
+  return (
+    <>
+      <header class="top-bar">
+        <p class="wordmark">{frameTexts.program}</p>
+      </header>
+      <p class="about-page">{frameTexts.about}</p>
+      <p class="busy" role="status">
+        {frameTexts.opening}
+      </p>
+    </>
   );
 }

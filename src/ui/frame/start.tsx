@@ -6,7 +6,7 @@ import { App } from './App';
 export function start(): void {
   const page = document.getElementById('app');
   if (page === null) throw new Error('The page has no element "app" to draw in.');
-  // The name stands in the page until there is something to draw.
+  // The name and what the page is about stand in it until there is something to draw.
   page.textContent = '';
   render(() => <App shelf={shelfStorage} />, page);
 }

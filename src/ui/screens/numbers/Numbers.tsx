@@ -4,6 +4,7 @@ import { Cautions } from '../../kit/sections/Cautions';
 import { Link } from '../../kit/Link';
 import { openTogether } from '../../kit/together/openTogether';
 import { usePage } from '../../app/pageContext';
+import { createFresh } from '../../app/turns/fresh';
 import { createInTurn } from '../../app/turns/inTurn';
 import { questionSetting } from '../../app/preferences/settings/page';
 import { cautionTopics } from '../../../present/page/cautionTopics';
@@ -130,14 +131,23 @@ function Groups(props: GroupsProps): JSX.Element {
     return { before, all: rows };
   });
   const there = createInTurn(() => rowsBefore().all, wanted);
+  const isWhole = createMemo(() => there() >= rowsBefore().all);
+  const fresh = createFresh(() => isWhole());
   const thereOf = (name: string): number => there() - (rowsBefore().before.get(name) ?? 0);
   const names = createMemo(() => props.among.map(({ name }) => name).filter((name) => thereOf(name) > 0));
   return (
     <>
       <For each={names()}>
-        {(name) => <NamedGroup name={name} there={props.lazy ? Infinity : thereOf(name)} {...props} />}
+        {(name) => (
+          <NamedGroup
+            name={name}
+            there={props.lazy ? Infinity : thereOf(name)}
+            isFresh={fresh() && !props.lazy}
+            {...props}
+          />
+        )}
       </For>
-      <Show when={there() < rowsBefore().all}>
+      <Show when={!isWhole()}>
         <div class="rows-to-come" />
       </Show>
     </>
@@ -148,6 +158,7 @@ interface NamedProps extends GroupsProps {
   readonly name: string;
   /** Number of its rows that are on the page. */
   readonly there: number;
+  readonly isFresh: boolean;
 }
 
 /** A group by its heading: it stays on the page while entries come to it, leave it or change places. */
@@ -157,7 +168,14 @@ function NamedGroup(props: NamedProps): JSX.Element {
     lines: [],
   });
   return (
-    <GroupOfRows group={group()} there={props.there} varied={props.varied} faults={props.faults} lazy={props.lazy} />
+    <GroupOfRows
+      group={group()}
+      there={props.there}
+      isFresh={props.isFresh}
+      varied={props.varied}
+      faults={props.faults}
+      lazy={props.lazy}
+    />
   );
 }
 
