@@ -14,9 +14,8 @@ import './ui/style/asked.css';
 import './ui/style/layout.css';
 import './ui/style/print.css';
 
-// What the page is about can be read while the rest comes.
-await nextFrame();
-await startLanguage();
+// What the page is about is drawn while the language loads.
+await Promise.all([nextFrame(), startLanguage()]);
 // Only now, as many texts are made where their file is loaded; and in turns, so that the page answers in between.
 await loadEngine();
 const { start } = await import('./ui/frame/start');
