@@ -39,59 +39,54 @@ function contentSecurityPolicy(): Plugin {
   };
 }
 
-function link(
-  attrs: Record<string, string | boolean>,
-  injectTo: HtmlTagDescriptor['injectTo'] = 'head',
-): HtmlTagDescriptor {
-  return { tag: 'link', attrs, injectTo };
+/** A file of the site that is asked for ahead. */
+function link(attrs: Record<string, string>): HtmlTagDescriptor {
+  return { tag: 'link', attrs: { ...attrs, crossorigin: true } };
 }
 
 /** The two fonts of the first page, in Latin letters. */
 const FIRST_FONTS = /source-(?:sans-3|serif-4)-latin-wght-normal.*\.woff2$/;
 
-/**
- * Asks for the fonts of the first page together with its scripts: a page that is laid out before they are there moves
- * under the finger when they come.
- */
-function earlyFonts(): Plugin {
-  return {
-    name: 'early-fonts',
-    transformIndexHtml: (_html, { bundle = {} }) =>
-      Object.keys(bundle)
-        .filter((file) => FIRST_FONTS.test(file))
-        .map((file) => link({ rel: 'preload', as: 'font', type: 'font/woff2', crossorigin: true, href: `./${file}` })),
-  };
-}
+/** What `src/main.ts` loads, one after the other. */
+const BEGUN = [
+  /src[\\/]formula[\\/]mathParser\.ts$/,
+  /src[\\/]files[\\/]readModel\.ts$/,
+  /src[\\/]ui[\\/]frame[\\/]start\.tsx$/,
+];
 
 /**
- * Asks for what draws the page together with the script that begins it: that one waits for the texts of the page's
- * language, and would ask for the rest only then.
+ * Lists in the page, in a template, what draws it: scripts, styles and fonts. `src/ui/app/turns/askForRest.ts` asks for
+ * all of them at once as soon as the first frame is drawn. The script that begins the page would ask for them one after
+ * the other, and were they in the page itself, the first frame would wait for what shares the line with its style.
  */
-function earlyStart(): Plugin {
+function restOfStart(): Plugin {
   return {
-    name: 'early-start',
+    name: 'rest-of-start',
     transformIndexHtml: (_html, { bundle = {} }) => {
       const chunks = new Map(
         Object.values(bundle).flatMap((file) => (file.type === 'chunk' ? [[file.fileName, file]] : [])),
       );
       const begun = [...chunks.values()].find(({ isEntry }) => isEntry);
-      const start = [...chunks.values()].find(({ facadeModuleId }) => facadeModuleId?.endsWith('/ui/frame/start.tsx'));
-      if (begun === undefined || start === undefined) return [];
+      if (begun === undefined) return [];
       const needed = new Set<string>();
       const need = (name: string): void => {
         if (needed.has(name)) return;
         needed.add(name);
         chunks.get(name)?.imports.forEach(need);
       };
-      need(start.fileName);
+      for (const { fileName, facadeModuleId } of chunks.values()) {
+        if (BEGUN.some((part) => part.test(facadeModuleId ?? ''))) need(fileName);
+      }
       const there = new Set([begun.fileName, ...begun.imports]);
       const scripts = [...needed].filter((name) => !there.has(name));
       const styles = [...needed].flatMap((name) => [...(chunks.get(name)?.viteMetadata?.importedCss ?? [])]);
-      return [
-        // The styles of all pages come after those of the parts.
-        ...scripts.map((name) => link({ rel: 'modulepreload', crossorigin: true, href: `./${name}` })),
-        ...styles.map((name) => link({ rel: 'stylesheet', crossorigin: true, href: `./${name}` }, 'head-prepend')),
+      const fonts = Object.keys(bundle).filter((file) => FIRST_FONTS.test(file));
+      const children = [
+        ...styles.map((file) => link({ rel: 'preload', as: 'style', href: `./${file}` })),
+        ...scripts.map((file) => link({ rel: 'modulepreload', href: `./${file}` })),
+        ...fonts.map((file) => link({ rel: 'preload', as: 'font', type: 'font/woff2', href: `./${file}` })),
       ];
+      return [{ tag: 'template', attrs: { id: 'rest' }, children, injectTo: 'head' }];
     },
   };
 }
@@ -104,8 +99,11 @@ const ENGINE = [
   /src[\\/](?:core|formula)[\\/](?!mended|given|checksum)/,
   /src[\\/]model[\\/]\w+\.ts$/,
   /src[\\/]files[\\/](?:csv|table|read(?!Trials)|decode)\w*\.ts$/,
-  /node_modules[\\/](?:mathjs|decimal\.js|papaparse|solid-js)[\\/]/,
+  /node_modules[\\/](?:decimal\.js|papaparse|solid-js)[\\/]/,
 ];
+
+/** What reads formulas: it takes a turn to begin, as the rest of the engine does. */
+const PARSER = [/src[\\/]formula[\\/]mathParser\.ts$/, /node_modules[\\/]mathjs[\\/]/];
 
 /**
  * Small parts that the first question shows, as every question with a picture does, in one script for the same reason:
@@ -127,8 +125,9 @@ const SHOWN = [
 const LANGUAGE = [
   /src[\\/]language[\\/](?!catalogue)\w+\.ts$/,
   /src[\\/]ui[\\/]app[\\/]language[\\/]\w+\.ts$/,
-  /src[\\/]ui[\\/]app[\\/]preferences[\\/]textStorage\.ts$/,
-  /src[\\/]ui[\\/]app[\\/]turns[\\/](?:slice|loadEngine)\.ts$/,
+  /src[\\/]ui[\\/]app[\\/]preferences[\\/](?:textStorage|shownScheme)\.ts$/,
+  /src[\\/]ui[\\/]app[\\/]turns[\\/](?:slice|askForRest|loadEngine)\.ts$/,
+  /src[\\/]ui[\\/]app[\\/](?:files[\\/]shippedModels|shelf[\\/]pageMemory)\.ts$/,
   /vite[\\/]preload-helper/,
 ];
 
@@ -204,7 +203,7 @@ export default defineConfig({
   base: './',
   publicDir: 'src/ui/site',
   define: { LANGUAGE_NAMES: JSON.stringify(languageNames()) },
-  plugins: [solid(), earlyStart(), contentSecurityPolicy(), earlyFonts(), livePage(), offline()],
+  plugins: [solid(), contentSecurityPolicy(), restOfStart(), livePage(), offline()],
   // In parts, as the page's scripts are: the texts of another language load only where they are wanted.
   worker: { format: 'es' },
   build: {
@@ -221,6 +220,7 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: 'language', test: (id) => LANGUAGE.some((part) => part.test(id)) },
+            { name: 'parser', test: (id) => PARSER.some((part) => part.test(id)) },
             { name: 'engine', test: (id) => ENGINE.some((part) => part.test(id)) },
             { name: 'shown', test: (id) => SHOWN.some((part) => part.test(id)) },
             { name: 'start', test: START, includeDependenciesRecursively: true },

@@ -153,6 +153,8 @@ test('a plan’s own number is a field of its own, a shared one is one for both'
   await expect(rowOf(page, 'Wage').getByRole('textbox')).toHaveCount(1);
   await bought.last().fill('60');
   await expect(page.getByText('Warning, plan B:')).toBeVisible();
+  // It comes a moment later, above the warning, which would move under the pointer.
+  await expect(page.locator('.hidden-money')).toBeVisible();
   await page.getByRole('button', { name: 'The nursery needs more boards.' }).first().click();
   await expect(labelOf(page, 'The nursery needs more boards.')).toBeFocused();
 });

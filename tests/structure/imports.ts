@@ -20,7 +20,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'ui/app': [...ENGINE, 'present', 'jobs', 'shared', 'models'],
   'ui/kit': [...ENGINE, 'present', 'jobs', 'ui/app', 'shared'],
   'ui/screens': [...ENGINE, 'present', 'jobs', 'ui/app', 'ui/kit', 'shared', 'models'],
-  'ui/frame': [...ENGINE, 'present', 'jobs', 'ui/app', 'ui/kit', 'ui/screens', 'shared'],
+  'ui/frame': [...ENGINE, 'present', 'jobs', 'ui/app', 'ui/kit', 'ui/screens', 'ui/style', 'shared'],
   'ui/live': [...ENGINE, 'present', 'jobs', 'ui/app', 'ui/kit', 'ui/screens', 'ui/style'],
   'ui/style': [],
   main: ['ui/frame', 'ui/app', 'ui/style'],
@@ -36,7 +36,7 @@ const DOORS: Readonly<Record<string, string>> = {
   '@dagrejs/dagre': 'src/present/together/layout.ts',
   idb: 'src/ui/app/shelf/database.ts',
   'solid-js': 'src/ui/ and src/main.ts',
-  '@fontsource-variable': 'src/main.ts',
+  '@fontsource-variable': 'src/ui/frame/start.tsx',
 };
 
 const escaped = (text: string) => text.replaceAll('.', '\\.');

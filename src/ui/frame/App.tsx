@@ -3,11 +3,16 @@ import { frameTexts } from '../../present/page/frameTexts';
 import { JobRunnerContext } from '../app/jobs/jobRunner';
 import { laterRunner } from '../app/jobs/laterRunner';
 import { begin, type Kept } from '../app/shelf/beginning';
+import { nextTurn } from '../app/turns/slice';
 import { Page } from './Page';
 
 /** The whole page. */
 export function App(props: { shelf: Kept }): JSX.Element {
-  const [beginning] = createResource(() => begin(props.shelf));
+  const [beginning] = createResource(async () => {
+    const ready = await begin(props.shelf);
+    await nextTurn();
+    return ready;
+  });
   return (
     <Show when={beginning()} fallback={<Opening />}>
       {(ready) => (

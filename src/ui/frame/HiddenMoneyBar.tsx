@@ -3,7 +3,7 @@ import { usePage } from '../app/pageContext';
 import { HiddenMoneyList } from '../kit/hiddenMoney/HiddenMoneyList';
 
 /** What may hide behind the answer of the plans that stand side by side, above the headlines. */
-export function HiddenMoneyBar(): JSX.Element {
+export function HiddenMoneyBar(props: { isShown: boolean }): JSX.Element {
   const { store, compared, navigation, settled } = usePage();
   return (
     <HiddenMoneyList
@@ -13,6 +13,7 @@ export function HiddenMoneyBar(): JSX.Element {
       goTo={navigation.goTo}
       settled={settled}
       open={false}
+      isShown={props.isShown}
     />
   );
 }

@@ -26,8 +26,8 @@ export function OfModel(props: HalvesProps & { has: HasPart }): JSX.Element {
       <Show when={props.has('title')}>
         <Title />
       </Show>
-      <Show when={props.has('hidden money') && !lesson.isHiding()}>
-        <HiddenMoneyBar />
+      <Show when={props.has('what hides') && !lesson.isHiding()}>
+        <HiddenMoneyBar isShown={props.has('hidden money')} />
       </Show>
       <Show when={props.has('headlines')}>
         <Headlines />

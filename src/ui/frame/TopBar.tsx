@@ -4,7 +4,7 @@ import { frameTexts } from '../../present/page/frameTexts';
 import { saveStateText, type SaveState } from '../../present/page/saveState';
 import { shippedModelTexts } from '../../present/page/shippedModelTexts';
 import { FilePicker } from '../kit/fields/FilePicker';
-import { schemes, type Scheme } from '../app/preferences/scheme';
+import { schemes, type Scheme } from '../app/preferences/shownScheme';
 import { shippedModels, type ShippedModel } from '../app/files/shippedModels';
 import { usePage } from '../app/pageContext';
 import { pageLocale } from '../app/language/pageLanguage';

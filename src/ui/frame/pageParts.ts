@@ -2,7 +2,7 @@ import type { PageState } from '../app/pageContext';
 import { createInTurn, oneATurn } from '../app/turns/inTurn';
 
 /** The parts of the page in the order in which they come onto it: nothing that stands moves. */
-const parts = ['bar', 'title', 'hidden money', 'headlines', 'halves', 'rest'] as const;
+const parts = ['bar', 'title', 'what hides', 'hidden money', 'headlines', 'halves', 'rest'] as const;
 
 /** Says whether a part is on the page. They come in turns, all at once for print and for a jump to an entry. */
 export type HasPart = (part: (typeof parts)[number]) => boolean;

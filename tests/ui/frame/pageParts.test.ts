@@ -22,7 +22,7 @@ test('the bar comes first, then what stands above the rest, one part a turn', ()
   expect(there()).toEqual([]);
   vi.advanceTimersToNextTimer();
   expect(there()).toEqual(['bar']);
-  for (let turn = 0; turn < 3; turn += 1) vi.advanceTimersToNextTimer();
+  for (let turn = 0; turn < 4; turn += 1) vi.advanceTimersToNextTimer();
   expect(there()).toEqual(['headlines', 'title', 'bar']);
   vi.runAllTimers();
   expect(there()).toEqual(['rest', 'halves', 'headlines', 'title', 'bar']);

@@ -10,11 +10,8 @@ import type { ShippedModel } from './shippedModels';
 /** A file read into a model with its values, or why it cannot be. */
 export type Opened = Snapshot | { readonly name: string; readonly refusal: Problem };
 
-/**
- * Milliseconds of work after which the page gets a turn: more than where it is drawn, as browsers let 4 ms pass before
- * a turn that follows others.
- */
-const slice = 12;
+/** Milliseconds of work after which the page gets a turn: more than where it is drawn, as each turn takes time. */
+const slice = 10;
 
 async function doneWithPauses<T>(steps: Steps<T>, onShare?: (share: number) => void, stop?: AbortSignal): Promise<T> {
   let isOver = beginSlice(slice);

@@ -10,6 +10,8 @@ import type { ShippedKey } from '../../../present/page/shippedModelTexts';
 export interface ShippedModel {
   /** Its file's name without the ending. */
   readonly key: ShippedKey;
+  /** Asks for its file before it is loaded, once. */
+  readonly askAhead: () => void;
   /** The text of its file, in the language of the page. */
   readonly load: () => Promise<string>;
 }
@@ -25,28 +27,30 @@ export async function inPageLanguage(text: string): Promise<string> {
 async function textAt(address: string): Promise<string> {
   const answer = await fetch(address);
   if (!answer.ok) throw new Error(`${answer.status} ${answer.statusText}`);
-  return inPageLanguage(await answer.text());
+  return answer.text();
+}
+
+function shipped(key: ShippedKey, address: string): ShippedModel {
+  let ahead: Promise<string> | undefined;
+  return {
+    key,
+    askAhead: () => {
+      ahead = textAt(address);
+      // Told by whoever loads it.
+      ahead.catch(() => undefined);
+    },
+    load: async () => {
+      const text = ahead ?? textAt(address);
+      ahead = undefined;
+      return inPageLanguage(await text);
+    },
+  };
 }
 
 export const shippedModels: readonly [ShippedModel, ...ShippedModel[]] = [
-  {
-    key: 'transplant-hire',
-    load: () => textAt(transplantHire),
-  },
-  {
-    key: 'density-lesson',
-    load: () => textAt(densityLesson),
-  },
-  {
-    key: 'plug-media',
-    load: () => textAt(plugMedia),
-  },
-  {
-    key: 'three-stage',
-    load: () => textAt(threeStage),
-  },
-  {
-    key: 'channel-or-bench',
-    load: () => textAt(channelOrBench),
-  },
+  shipped('transplant-hire', transplantHire),
+  shipped('density-lesson', densityLesson),
+  shipped('plug-media', plugMedia),
+  shipped('three-stage', threeStage),
+  shipped('channel-or-bench', channelOrBench),
 ];

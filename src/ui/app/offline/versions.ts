@@ -12,9 +12,13 @@ export interface Versions {
 /** Built next to the page by `vite.config.ts`; the development server has none. */
 const script = './offline.js';
 
+/** Milliseconds in which a page draws itself: bringing the whole site onto the machine at once would slow that down. */
+const drawn = 3000;
+
 /** Asks for the page's worker once the page has come; undefined where the browser allows none. */
 async function registered(): Promise<ServiceWorkerRegistration | undefined> {
   if (document.readyState !== 'complete') await new Promise((go) => addEventListener('load', go, { once: true }));
+  await new Promise((go) => setTimeout(go, drawn));
   return navigator.serviceWorker.register(script).catch(() => undefined);
 }
 

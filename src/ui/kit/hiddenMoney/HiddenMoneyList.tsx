@@ -13,6 +13,8 @@ interface HiddenMoneyProps extends Pick<ScreenProps, 'store' | 'plan' | 'against
   readonly settled: Accessor<number>;
   /** Whether all stands open; otherwise more than one are folded under their count. */
   readonly open: boolean;
+  /** Whether it is on the page; before, it is only computed. */
+  readonly isShown: boolean;
 }
 
 /** Follows neither the model nor its values: whoever calls it says when. */
@@ -37,7 +39,7 @@ export function HiddenMoneyList(props: HiddenMoneyProps): JSX.Element {
     props.store.shape();
     return found(props.store, props.plan, props.against);
   });
-  const list = (
+  const list = (): JSX.Element => (
     <ul class="hidden-money-list">
       <Index each={warnings()}>
         {(warning) => (
@@ -56,17 +58,17 @@ export function HiddenMoneyList(props: HiddenMoneyProps): JSX.Element {
     </ul>
   );
   return (
-    <Show when={warnings().length > 0}>
+    <Show when={props.isShown && warnings().length > 0}>
       <Show
         when={!props.open && warnings().length > 1}
         fallback={
           <section class="hidden-money" aria-label={hiddenMoneyTexts.heading}>
-            {list}
+            {list()}
           </section>
         }>
         <details class="hidden-money">
           <summary>{hiddenMoneyTexts.count(warnings().length)}</summary>
-          {list}
+          {list()}
         </details>
       </Show>
     </Show>

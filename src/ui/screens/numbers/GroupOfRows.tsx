@@ -18,8 +18,8 @@ interface GroupProps {
   readonly group: OutlineGroup;
   /** Number of its rows that are on the page. */
   readonly there: number;
-  /** Whether its fields are new to the browser. */
-  readonly isFresh: boolean;
+  /** Whether it is not drawn yet. */
+  readonly isToCome: boolean;
   /** Entries in which the plans shown can differ. */
   readonly varied: ReadonlySet<number>;
   readonly faults: FaultsByRow;
@@ -39,8 +39,6 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
   const { navigation, printing } = usePage();
   let group: HTMLDetailsElement | undefined;
   const inSight = createSight(() => group);
-  // What is in sight would blink if it began to be skipped now; it is once it has been out of sight.
-  const isLaid = createMemo((before: boolean) => before && (props.isFresh || inSight()), true);
   const forced = (): boolean => navigation.words() !== '' || printing();
   const entries = (): number => props.group.lines.filter((line) => line.kind !== 'text').length;
   const there = createMemo(() => Math.min(props.there, props.group.lines.length));
@@ -75,7 +73,7 @@ export function GroupOfRows(props: GroupProps): JSX.Element {
     <Show when={props.group.name} fallback={list}>
       <details
         class="group"
-        classList={{ laid: isLaid() }}
+        hidden={props.isToCome}
         ref={group}
         style={{ '--rows': entries() }}
         open={navigation.isOpen(props.group.name) || forced()}

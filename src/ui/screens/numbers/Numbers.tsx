@@ -4,7 +4,6 @@ import { Cautions } from '../../kit/sections/Cautions';
 import { Link } from '../../kit/Link';
 import { openTogether } from '../../kit/together/openTogether';
 import { usePage } from '../../app/pageContext';
-import { createFresh } from '../../app/turns/fresh';
 import { createInTurn } from '../../app/turns/inTurn';
 import { questionSetting } from '../../app/preferences/settings/page';
 import { cautionTopics } from '../../../present/page/cautionTopics';
@@ -25,6 +24,9 @@ const FiguresList = lazy(async () => ({ default: (await import('./figures/Figure
 
 /** From this number of rows on, only those near the screen are put on the page. */
 const manyRows = 400;
+
+/** Number of rows that are drawn as they come: about as many as a screen shows. */
+const firstRows = 12;
 
 function byRow(faults: readonly Problem[]): ReadonlyMap<number, readonly Problem[]> {
   const rows = new Map<number, Problem[]>();
@@ -132,8 +134,8 @@ function Groups(props: GroupsProps): JSX.Element {
   });
   const there = createInTurn(() => rowsBefore().all, wanted);
   const isWhole = createMemo(() => there() >= rowsBefore().all);
-  const fresh = createFresh(() => isWhole());
-  const thereOf = (name: string): number => there() - (rowsBefore().before.get(name) ?? 0);
+  const before = (name: string): number => rowsBefore().before.get(name) ?? 0;
+  const thereOf = (name: string): number => there() - before(name);
   const names = createMemo(() => props.among.map(({ name }) => name).filter((name) => thereOf(name) > 0));
   return (
     <>
@@ -142,7 +144,7 @@ function Groups(props: GroupsProps): JSX.Element {
           <NamedGroup
             name={name}
             there={props.lazy ? Infinity : thereOf(name)}
-            isFresh={fresh() && !props.lazy}
+            isToCome={!isWhole() && before(name) > firstRows}
             {...props}
           />
         )}
@@ -158,7 +160,8 @@ interface NamedProps extends GroupsProps {
   readonly name: string;
   /** Number of its rows that are on the page. */
   readonly there: number;
-  readonly isFresh: boolean;
+  /** Whether it waits until the rows of all groups are there: a browser need not draw the page anew for each. */
+  readonly isToCome: boolean;
 }
 
 /** A group by its heading: it stays on the page while entries come to it, leave it or change places. */
@@ -171,7 +174,7 @@ function NamedGroup(props: NamedProps): JSX.Element {
     <GroupOfRows
       group={group()}
       there={props.there}
-      isFresh={props.isFresh}
+      isToCome={props.isToCome}
       varied={props.varied}
       faults={props.faults}
       lazy={props.lazy}

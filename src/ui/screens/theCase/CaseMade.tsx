@@ -87,7 +87,7 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
         />
       </div>
       <Limits invented={invented()} topics={topicsOf(props, asks())}>
-        <HiddenMoneyList {...props} against={props.from} settled={settled} open />
+        <HiddenMoneyList {...props} against={props.from} settled={settled} open isShown />
       </Limits>
       <Show when={!isSent}>
         <SaveLive {...props} />

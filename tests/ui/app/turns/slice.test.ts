@@ -24,6 +24,21 @@ test('what waits for the page has its turn before the work goes on', async () =>
   expect(order).toEqual(['the page', 'the work']);
 });
 
+test('a browser that gives turns itself is asked for one', async () => {
+  const given = vi.fn<() => Promise<void>>(() => Promise.resolve());
+  vi.stubGlobal('scheduler', { yield: given });
+  await nextTurn();
+  expect(given).toHaveBeenCalledOnce();
+});
+
+test('a browser whose scheduler gives none is waited for with a timer', async () => {
+  vi.stubGlobal('scheduler', {});
+  const order: string[] = [];
+  setTimeout(() => order.push('the page'));
+  await nextTurn();
+  expect(order).toEqual(['the page']);
+});
+
 test('a frame is drawn before the work goes on', async () => {
   const order: string[] = [];
   vi.stubGlobal('requestAnimationFrame', (drawn: () => void) => {
