@@ -6,7 +6,7 @@ import type { Values } from '../../../model/values';
 import type { Origin, Snapshot } from '../store/snapshot';
 import { reopen } from './changes';
 import type { ShelfDatabase } from './database';
-import { carriedOn } from './lastMoment';
+import { carriedOn, leftWhole } from './lastMoment';
 import { lockModel, type ModelLock } from './modelLock';
 import type { PageMemory } from './pageMemory';
 import { isSampleId, isShelfFile, isShelfWork, type ShelfWork } from './record';
@@ -24,6 +24,8 @@ export interface Beginning {
   readonly lock: ModelLock | undefined;
   /** Whether another page writes this model, so that this page follows it. */
   readonly isFollowing: boolean;
+  /** Whether the database lacks the model, which stood in the page's memory. */
+  readonly isUnwritten?: boolean;
   /** Why the storage cannot be used; blank where it can. */
   readonly failure: string;
 }
@@ -70,14 +72,16 @@ async function opened(kept: Kept): Promise<Beginning> {
   const own = memory.model();
   const id = own ?? newest(await database.list())?.id;
   if (id === undefined) return ahead === undefined ? sample('') : ofSample(await ahead, '');
-  const { file, work } = await database.read(id);
+  const stored = await database.read(id);
+  const left = isShelfWork(stored.work) ? undefined : leftWhole(id, memory.lastMoment(id));
+  const { file, work } = left ?? stored;
   if (!isShelfWork(work)) return sample('');
   const done = carriedOn(work, memory.lastMoment(id));
   if (isSampleId(id)) return sample('', done.shipped, done);
   if (!isShelfFile(file)) return sample('');
   const lock = lockModel(id);
   const isFollowing = !(await lock.held);
-  return { ...reopen(file, done), work: done, lock, isFollowing, failure: '' };
+  return { ...reopen(file, done), work: done, lock, isFollowing, isUnwritten: left !== undefined, failure: '' };
 }
 
 /**

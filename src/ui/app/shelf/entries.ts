@@ -10,8 +10,10 @@ interface Entry {
   /** Whether it is a copy, made by a change while another page wrote the model. */
   readonly isCopy: boolean;
   lock: ModelLock | undefined;
-  /** Whether its file is in the database. */
+  /** Whether its file is in the database, or on its way there. */
   isOnShelf: boolean;
+  /** Whether the database has confirmed its file. */
+  isConfirmed: boolean;
 }
 
 /**
@@ -30,12 +32,12 @@ export interface Entries {
 }
 
 function newEntry(isCopy: boolean): Entry {
-  return { id: crypto.randomUUID(), isCopy, lock: undefined, isOnShelf: false };
+  return { id: crypto.randomUUID(), isCopy, lock: undefined, isOnShelf: false, isConfirmed: false };
 }
 
-function entryOf({ work, lock }: Beginning): Entry {
+function entryOf({ work, lock, isUnwritten = false }: Beginning): Entry {
   if (work === undefined || isSampleId(work.id)) return newEntry(false);
-  return { id: work.id, isCopy: work.isCopy, lock, isOnShelf: true };
+  return { id: work.id, isCopy: work.isCopy, lock, isOnShelf: !isUnwritten, isConfirmed: !isUnwritten };
 }
 
 export function createEntries(store: ModelStore, beginning: Beginning): Entries {
@@ -60,7 +62,7 @@ export function createEntries(store: ModelStore, beginning: Beginning): Entries 
     },
     forget: (id) => {
       const entry = byId.get(id);
-      if (entry !== undefined) entry.isOnShelf = false;
+      if (entry !== undefined) entry.isOnShelf = entry.isConfirmed = false;
     },
   };
 }

@@ -26,12 +26,18 @@ export function workNow({ store, drafts, choice }: KeptParts, entries: Entries):
   return { ...head, size: bytes.length, isCopy, ...kept, at: Date.now() };
 }
 
-/** The file of the model now open where the database lacks it; it is then marked as stored. */
-export function newFile({ store }: KeptParts, entries: Entries, id: string): ShelfFile | undefined {
+/** The file of the model now open, where the database has not confirmed that it has it. */
+export function unconfirmedFile({ store }: KeptParts, entries: Entries, id: string): ShelfFile | undefined {
+  if (isSampleId(id) || entries.now().isConfirmed) return undefined;
+  const { name, shipped, opened, bytes } = store.origin();
+  return { version: 2, id, name, shipped, opened, bytes };
+}
+
+/** The file of the model now open where the database lacks it; it is then marked as on its way there. */
+export function newFile(parts: KeptParts, entries: Entries, id: string): ShelfFile | undefined {
   const entry = entries.now();
   if (isSampleId(id) || entry.isOnShelf) return undefined;
   entry.lock ??= lockModel(id);
   entry.isOnShelf = true;
-  const { name, shipped, opened, bytes } = store.origin();
-  return { version: 2, id, name, shipped, opened, bytes };
+  return unconfirmedFile(parts, entries, id);
 }

@@ -4,11 +4,11 @@ import { createDelay } from './delay';
 import type { Entries } from './entries';
 import { createLastMoments } from './lastMoment';
 import type { PageMemory } from './pageMemory';
-import { isSampleId, type ShelfWork } from './record';
+import { isSampleId, type ShelfFile, type ShelfWork } from './record';
 import { createSaveTally } from './saveTally';
 import type { KeptSteps } from './steps/keptSteps';
 import type { StepsWriting } from './steps/stepRecord';
-import { newFile, workNow, type KeptParts } from './workNow';
+import { newFile, unconfirmedFile, workNow, type KeptParts } from './workNow';
 import type { SaveState } from '../../../present/page/saveState';
 import { storageFault } from './storageFault';
 
@@ -56,6 +56,12 @@ function workWithSteps(
   return [{ ...work, steps: writing?.mark }, writing];
 }
 
+/** The work of a page that is left, with its file where that is not confirmed. */
+function workLeft(parts: KeptParts, options: WriterOptions): [ShelfWork, ShelfFile | undefined] {
+  const [work] = workWithSteps(parts, options, true);
+  return [work, unconfirmedFile(parts, options.entries, work.id)];
+}
+
 export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
   const { database, memory, entries } = options;
   const tally = createSaveTally(options.first);
@@ -78,8 +84,8 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
     memory.setModel(work.id);
     database.write(work, file, steps).then(
       (hasFile) => {
+        entry.isOnShelf = entry.isConfirmed = hasFile;
         if (hasFile || isSampleId(work.id)) return confirm(work, until);
-        entry.isOnShelf = false;
         options.steps?.failed();
         change();
       },
@@ -112,7 +118,7 @@ export function createWriter(parts: KeptParts, options: WriterOptions): Writer {
     },
     flush: writing.hurry,
     leave: () => {
-      if (tally.isBehind() && !isLeft) lastMoments.put(workWithSteps(parts, options, true)[0]);
+      if (tally.isBehind() && !isLeft) lastMoments.put(...workLeft(parts, options));
       writing.hurry();
     },
   };

@@ -1,4 +1,4 @@
-import { createMemo, createUniqueId, lazy, Show, Suspense, type JSX } from 'solid-js';
+import { createMemo, createUniqueId, Show, type JSX } from 'solid-js';
 import { numberToText, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
 import { isLimit } from '../../../model/limits';
@@ -11,9 +11,8 @@ import { entryTexts } from '../../../present/numbers/entryTexts';
 import { fieldName } from '../../../present/numbers/spokenField';
 import { typedNumber } from '../../../present/text/typedNumber';
 import { usePage } from '../../app/pageContext';
+import { LimitMark } from './own/LimitMark';
 import { RangeMark } from './RangeMark';
-
-const LimitMark = lazy(async () => ({ default: (await import('./own/LimitMark')).LimitMark }));
 
 export interface InputValueProps {
   readonly cell: Cell;
@@ -96,9 +95,7 @@ function Limit(props: { cell: Cell; isLifted: boolean; target: Edit }): JSX.Elem
   const { store } = usePage();
   return (
     <Show when={isLimit(store.shape(), props.cell.name)}>
-      <Suspense>
-        <LimitMark {...props} />
-      </Suspense>
+      <LimitMark {...props} />
     </Show>
   );
 }

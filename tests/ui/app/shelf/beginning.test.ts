@@ -63,6 +63,24 @@ test('a browser that was here opens its work and asks for no sample', async () =
   expect(fetched).not.toHaveBeenCalled();
 });
 
+test('a model that the database lacks is opened as its page left it, and is known to be unwritten', async () => {
+  const left = { ...workOf([[3, 'formula', '15']]), file: { ...fileOf(), bytes: [...fileOf().bytes] } };
+  const remembered = { ...memory(true), model: () => 'one', lastMoment: () => JSON.stringify(left) };
+  const beginning = await begin(kept({ memory: remembered }));
+  expect(beginning).toMatchObject({ work: { id: 'one' }, isUnwritten: true, failure: '' });
+  expect(beginning.origin.bytes).toEqual(fileOf().bytes);
+  expect(fetched).not.toHaveBeenCalled();
+});
+
+test('one that the database has is opened from there, whatever file the memory holds', async () => {
+  const shelf = database();
+  await shelf.write(workOf([], { at: 9 }), fileOf());
+  const left = { ...workOf(), file: { ...fileOf(), name: 'other.csv', bytes: [1] } };
+  const remembered = { ...memory(true), model: () => 'one', lastMoment: () => JSON.stringify(left) };
+  const beginning = await begin(kept({ database: shelf, memory: remembered }));
+  expect(beginning).toMatchObject({ work: { at: 9 }, isUnwritten: false, origin: { name: fileOf().name } });
+});
+
 test('a sample that cannot be had is told, not thrown past its reader', async () => {
   fetched.mockImplementation(() => Promise.resolve(new Response('', { status: 404, statusText: 'Not Found' })));
   await expect(begin(kept())).rejects.toThrow('404 Not Found');
