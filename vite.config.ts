@@ -44,9 +44,6 @@ function link(attrs: Record<string, string>): HtmlTagDescriptor {
   return { tag: 'link', attrs: { ...attrs, crossorigin: true } };
 }
 
-/** The two fonts of the first page, in Latin letters. */
-const FIRST_FONTS = /source-(?:sans-3|serif-4)-latin-wght-normal.*\.woff2$/;
-
 /** What `src/main.ts` loads, one after the other. */
 const BEGUN = [
   /src[\\/]formula[\\/]mathParser\.ts$/,
@@ -55,7 +52,7 @@ const BEGUN = [
 ];
 
 /**
- * Lists in the page, in a template, what draws it: scripts, styles and fonts. `src/ui/app/turns/askForRest.ts` asks for
+ * Lists in the page, in a template, what draws it: scripts and styles. `src/ui/app/turns/askForRest.ts` asks for
  * all of them at once as soon as the first frame is drawn. The script that begins the page would ask for them one after
  * the other, and were they in the page itself, the first frame would wait for what shares the line with its style.
  */
@@ -80,11 +77,9 @@ function restOfStart(): Plugin {
       const there = new Set([begun.fileName, ...begun.imports]);
       const scripts = [...needed].filter((name) => !there.has(name));
       const styles = [...needed].flatMap((name) => [...(chunks.get(name)?.viteMetadata?.importedCss ?? [])]);
-      const fonts = Object.keys(bundle).filter((file) => FIRST_FONTS.test(file));
       const children = [
-        ...styles.map((file) => link({ rel: 'preload', as: 'style', href: `./${file}` })),
+        ...styles.map((file) => link({ rel: 'stylesheet', href: `./${file}` })),
         ...scripts.map((file) => link({ rel: 'modulepreload', href: `./${file}` })),
-        ...fonts.map((file) => link({ rel: 'preload', as: 'font', type: 'font/woff2', href: `./${file}` })),
       ];
       return [{ tag: 'template', attrs: { id: 'rest' }, children, injectTo: 'head' }];
     },

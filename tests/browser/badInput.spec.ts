@@ -65,6 +65,14 @@ const hopeless = [
   '',
 ].join('\n');
 
+/** Brings the years into sight, also where what stands above them comes a moment later and moves them out of it. */
+async function showYears(years: Locator): Promise<void> {
+  await expect(async () => {
+    await years.scrollIntoViewIfNeeded();
+    await expect(years.getByLabel('Outlay, paid once')).toBeVisible({ timeout: 1_000 });
+  }).toPass();
+}
+
 test('an answer that cannot be computed has its sentence, and nothing is drawn of it', async ({ page }) => {
   await openApp(page);
   await chooseFile(page, csvFile('hopeless.csv', hopeless));
@@ -77,7 +85,7 @@ test('an answer that cannot be computed has its sentence, and nothing is drawn o
   await expect(one).not.toContainText(/NaN|Infinity/);
   await ask(page, 'The case');
   const years = region(page, 'What does the outlay bring over the years?');
-  await years.scrollIntoViewIfNeeded();
+  await showYears(years);
   await years.getByLabel('Outlay, paid once').fill('500');
   await expect(years).toContainText('What the change brings a year cannot be computed today');
   await expect(years.getByRole('img')).toHaveCount(0);
@@ -89,7 +97,7 @@ test('a range of the outlay that cannot be one is said, and kept', async ({ page
   await chooseFile(page, csvFile('farm.csv', hopeless.replace('sales / none', '60')));
   await ask(page, 'The case');
   const years = region(page, 'What does the outlay bring over the years?');
-  await years.scrollIntoViewIfNeeded();
+  await showYears(years);
   await years.getByLabel('Outlay, paid once').fill('200');
   await years.getByLabel('at least').fill('100');
   await expect(years).toContainText('half a range of the outlay: give both, at least and at most.');
