@@ -72,6 +72,18 @@ test.describe('before anything else has come', () => {
     expect(await paper(page)).toBe(before);
   });
 
+  test('the page asks for its two fonts, so that the rows are laid out once', async ({ page }) => {
+    const go = await openHeld(page);
+    const fonts = (): Promise<number> =>
+      page.evaluate(
+        () => performance.getEntriesByType('resource').filter(({ name }) => name.endsWith('.woff2')).length,
+      );
+    await expect.poll(fonts).toBe(2);
+    go();
+    await expect(page.locator('.entry').first()).toBeVisible();
+    expect(await fonts()).toBe(2);
+  });
+
   test('or as light as the person chose', async ({ page }) => {
     await page.addInitScript(() => localStorage.setItem('raftmargin scheme', 'light'));
     const go = await openHeld(page);
