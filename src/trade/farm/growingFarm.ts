@@ -7,7 +7,7 @@ import { field, planOfColumn, type Sheet } from '../../model/sheet';
 import type { FarmAnswers } from './answers';
 import { cropTimes, type CropTime, type CropTimes } from './cropTimes';
 import { rangeOf } from './rangeRule';
-import { numberIn, withEntryFields, withFigure, withoutEntries } from './sheetEdits';
+import { numberIn, withEntryAfter, withEntryFields, withFigure, withoutEntries } from './sheetEdits';
 import { openSources } from './wording';
 
 const daysPerWeek = 7;
@@ -60,6 +60,20 @@ function withBoardsNeeded(sheet: Sheet): Sheet {
     [nurseryColumn(sheet)]: 'nursery_boards_needed',
     note: wording`As many as the nursery needs on its fullest day. Put a number in its place once you have counted them.`,
     source: openSources.boards,
+  });
+}
+
+/**
+ * Says so where the plan without a nursery needs hours that the present staff do not have: they do all of today's work,
+ * and have the hours that it took when the farm was set up.
+ */
+function withStaffWatched(sheet: Sheet): Sheet {
+  return withEntryAfter(sheet, 'nursery_boards_enough', {
+    name: 'staff_do_todays_work',
+    label: wording`Today’s work takes more hours than the present staff have: enter more of theirs.`,
+    formula: 'stage1_time > 0 or hours_beyond_staff == 0',
+    role: 'check',
+    note: wording`The present staff do all of today’s work. Where a task takes longer than was entered, they have more hours for it too.`,
   });
 }
 
@@ -136,7 +150,7 @@ export function withoutHire(sheet: Sheet): Sheet {
 
 /** A template of two ways to grow without what only its own farm has. */
 export function growingFarm(template: Sheet): Sheet {
-  return withBoardsNeeded(withNothingAssumed(withBoards(template)));
+  return withStaffWatched(withBoardsNeeded(withNothingAssumed(withBoards(template))));
 }
 
 function inDays({ figures, timeUnit }: FarmAnswers, key: 'timeToday' | 'nurseryTime' | 'finishingTime') {

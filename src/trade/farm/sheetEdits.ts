@@ -1,7 +1,7 @@
 import { isNumberText, numberToText, type Decimal } from '../../core/number';
 import { usesOf } from '../../model/change/entries';
 import type { RangeTexts } from '../../model/change/ranges';
-import { withFields, withoutRows } from '../../model/change/rows';
+import { newRow, nextRow, withFields, withoutRows, withRowsAfter } from '../../model/change/rows';
 import { isNumber, readNumber } from '../../model/readNumber';
 import { field, type Sheet, type SheetRow } from '../../model/sheet';
 
@@ -13,6 +13,12 @@ function rowNamed({ rows }: Sheet, name: string): SheetRow | undefined {
 export function withEntryFields(sheet: Sheet, name: string, texts: Readonly<Record<string, string>>): Sheet {
   const row = rowNamed(sheet, name);
   return row === undefined ? sheet : withFields(sheet, row.row, texts);
+}
+
+/** A sheet with a new entry behind another one; the same where it has no such other one. */
+export function withEntryAfter(sheet: Sheet, name: string, fields: Readonly<Record<string, string>>): Sheet {
+  const row = rowNamed(sheet, name);
+  return row === undefined ? sheet : withRowsAfter(sheet, row.row, [newRow(nextRow(sheet), fields)]);
 }
 
 /** A sheet without some entries, and without text rows of some labels. */

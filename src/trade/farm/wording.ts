@@ -31,7 +31,7 @@ export function farmAbout(question: FarmQuestion): string {
 /** Sources of numbers that a farm starts with though nobody gave them. */
 export const openSources = {
   total: wording`worked out: as many days from set-out to harvest in both plans`,
-  noFreeHours: wording`worked out: the hours of today’s work, and none free beside them`,
+  noFreeHours: wording`worked out: the hours of today’s work as it then stood, and none free beside them`,
   noPromise: wording`left open: no hours are guaranteed`,
   noHouse: wording`left open: the house is not counted`,
   noLimit: wording`left open: no limit`,
@@ -40,5 +40,5 @@ export const openSources = {
 
 /** The source of the hours of the present staff, of which some are free. */
 export function freeHoursSource(entered: string, free: string): string {
-  return wording`${entered}: ${free} h a week free beside today’s work`;
+  return wording`${entered}: the hours of today’s work as it then stood, and ${free} h a week free beside them`;
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { standingOf } from '../../../src/model/change/sources';
+import { edit } from '../../../src/model/edit';
 import { field, sourceOf } from '../../../src/model/sheet';
 import { evaluatePlan } from '../../../src/model/values';
 import { farmQuestions, type FigureKey } from '../../../src/trade/farm/answers';
@@ -90,6 +91,20 @@ describe('a farm with its own figures', () => {
     expect(paid(40)).toEqual(['0.0', '0.0']);
   });
 
+  it('says so where a task that takes longer would put a hire into today’s plan', () => {
+    const model = farmModel(answersOf({ ...own, freeHours: 1 }));
+    const checked = ({ seconds }: { seconds: string }): string[] => {
+      const row = model.cells[model.ids.get('harvest_time')!]!.row;
+      const changed = edit(model, { row, column: 'formula', text: seconds }).model;
+      return [0, 1].map((plan) => valueIn(changed, plan, 'staff_do_todays_work'));
+    };
+    // 1,152 heads a week: one second more a head are 0.36 h with the allowance, of 1 h free.
+    const seconds = Number(rowOf(model, 'harvest_time')('formula'));
+    expect(checked({ seconds: String(seconds) })).toEqual(['1', '1']);
+    expect(checked({ seconds: String(seconds + 2) })).toEqual(['1', '1']);
+    expect(checked({ seconds: String(seconds + 3) })).toEqual(['0', '1']);
+  });
+
   it('carries the name, the currency and no other', () => {
     const model = farmModel(answersOf(own, { name: 'Willow Reach', currency: 'USD' }));
     expect(model.title).toBe('Does it pay to hire a transplanter? Willow Reach');
@@ -127,7 +142,7 @@ describe('a farm with its own figures', () => {
   it('says whose the figures are that nobody gave', () => {
     const model = farmModel(answersOf(own));
     expect(rowOf(model, 'staff_hours')('source')).toBe(
-      'worked out: the hours of today’s work, and none free beside them',
+      'worked out: the hours of today’s work as it then stood, and none free beside them',
     );
     expect(standingOf(rowOf(model, 'staff_hours')('source'))).toBe('other');
     expect(standingOf(rowOf(model, 'transplant_time')('source'))).toBe('invented');

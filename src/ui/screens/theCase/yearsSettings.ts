@@ -1,6 +1,7 @@
 import { batch } from 'solid-js';
-import { decimal } from '../../../core/number';
-import type { OutlaySource, YearsTerms } from '../../../present/theCase/years/terms';
+import { decimal, type Decimal } from '../../../core/number';
+import { ownInterest } from '../../../present/theCase/years/ownInterest';
+import { usualPercent, type OutlaySource, type YearsTerms } from '../../../present/theCase/years/terms';
 import {
   caseLeftSetting,
   caseRateSetting,
@@ -29,7 +30,10 @@ export interface YearsSettings {
   readonly leaveOut: () => void;
 }
 
-export function createYearsSettings({ choice, store }: Pick<ScreenProps, 'choice' | 'store'>): YearsSettings {
+export function createYearsSettings(props: Pick<ScreenProps, 'choice' | 'store' | 'plan'>): YearsSettings {
+  const { choice, store } = props;
+  // Until a person says otherwise, money is worth what the model itself says that it is.
+  const usual = (): Decimal => ownInterest(store.model(), store.values(), props.plan) ?? usualPercent;
   const title = (): string => store.shape().title;
   const terms = (): YearsTerms => ({
     source: choice.get(outlaySourceSetting(title())),
@@ -38,7 +42,7 @@ export function createYearsSettings({ choice, store }: Pick<ScreenProps, 'choice
     low: choice.get(outlayEndSetting('low', title())),
     high: choice.get(outlayEndSetting('high', title())),
     years: choice.get(caseYearsSetting(title())),
-    percent: choice.get(caseRateSetting(title())),
+    percent: choice.get(caseRateSetting(title())) ?? usual(),
     left: choice.get(caseLeftSetting(title())),
   });
   const isGiven = (): boolean => {

@@ -4,14 +4,15 @@ import { decimal } from '../../../../src/core/number';
 import { createChoice } from '../../../../src/ui/app/preferences/choice';
 import { createModelStore } from '../../../../src/ui/app/store/modelStore';
 import { createYearsSettings, type YearsSettings } from '../../../../src/ui/screens/theCase/yearsSettings';
+import { modelOf } from '../../../model/table';
 import { nursery } from '../../../present/nursery';
 
-function settings(): { years: YearsSettings; end: () => void } {
+function settings(text?: string): { years: YearsSettings; end: () => void } {
   return createRoot((end) => {
     const { model, origin } = nursery();
-    const store = createModelStore(model, origin);
+    const store = createModelStore(text === undefined ? model : modelOf(text), origin);
     const choice = createChoice(store, { plan: () => 0, against: () => undefined } as never);
-    return { years: createYearsSettings({ choice, store }), end };
+    return { years: createYearsSettings({ choice, store, plan: 0 }), end };
   });
 }
 
@@ -44,4 +45,19 @@ it('the terms are as set, and the outlay can be left out again', () => {
   years.leaveOut();
   expect([years.isGiven(), years.terms().typed]).toEqual([false, undefined]);
   end();
+});
+
+it('the interest is the one that the model repays prices with, until one is typed', () => {
+  const { years, end } = settings(`
+    interest [%/year]: 6.5
+    lasting [year]: 8
+    boards [EUR/year]: 900 EUR * capital_recovery(interest, lasting)
+  `);
+  expect(years.terms().percent).toEqual(decimal('6.5'));
+  years.setRate('5');
+  expect(years.terms().percent).toEqual(decimal(5));
+  end();
+  const plain = settings();
+  expect(plain.years.terms().percent).toEqual(decimal(5));
+  plain.end();
 });

@@ -2,7 +2,6 @@ import { decimal, type Decimal } from '../../../../core/number';
 import {
   canBeRate,
   outlaySources,
-  usualPercent,
   usualYears,
   yearLimits,
   type OutlaySource,
@@ -38,9 +37,9 @@ export function caseYearsSetting(title: string): Setting<number> {
   return wholeNumber(`case years ${title}`, yearLimits, usualYears);
 }
 
-/** Interest in % a year. */
-export function caseRateSetting(title: string): Setting<Decimal> {
-  return exactNumber(`case rate ${title}`, usualPercent, canBeRate);
+/** Interest in % a year; undefined until someone types one. */
+export function caseRateSetting(title: string): Setting<Decimal | undefined> {
+  return exactNumber(`case rate ${title}`, undefined, canBeRate);
 }
 
 /** What the bought things are still worth at the end, in money. */

@@ -133,7 +133,7 @@ const cases: Case[] = [
   ],
   ['countedSetting', plans.countedSetting('staying', 'A farm'), 'budget lines staying A farm', 'seed', ['seed'], []],
   ['caseYearsSetting', theCase.caseYearsSetting('A farm'), 'case years A farm', '7', 7, 10],
-  ['caseRateSetting', theCase.caseRateSetting('A farm'), 'case rate A farm', '-0.5', decimal('-0.5'), decimal(5)],
+  ['caseRateSetting', theCase.caseRateSetting('A farm'), 'case rate A farm', '-0.5', decimal('-0.5'), undefined],
   ['caseLeftSetting', theCase.caseLeftSetting('A farm'), 'case left A farm', '2000', decimal(2000), decimal(0)],
 
   ['farmNameSetting', setUp.farmNameSetting, 'set up name', 'Willow Reach', 'Willow Reach', ''],
