@@ -90,6 +90,22 @@ test('nonsense is kept, marked and left out, and nothing else of the file is tou
   await expect(finding(page)).toContainText('Transplanting takes 12.0 s a plant');
 });
 
+test('a number that could be read in two ways is asked about, and not counted until it is clear', async ({ page }) => {
+  await openTiming(page);
+  await openTrials(page);
+  const seconds = part(page, 'Batches of transplanting').getByRole('textbox', { name: 'seconds, batch 1' });
+  await seconds.pressSequentially('1,234', { delay: 20 });
+  await seconds.fill('1,234');
+  const asked = screen(page).getByText('In seconds, read two ways: 1,234. Write 1234 if the mark parts thousands');
+  await expect(asked).toBeVisible();
+  await seconds.press('Tab');
+  await expect(seconds).toHaveValue('1,234');
+  await expect(finding(page)).toContainText('takes 12.0 s a plant');
+  await seconds.fill('1234');
+  await expect(asked).toHaveCount(0);
+  await expect(finding(page)).not.toContainText('takes 12.0 s a plant');
+});
+
 test('a finding that typing a batch changes is busy until it stands', async ({ page }) => {
   await openTiming(page);
   await openTrials(page);

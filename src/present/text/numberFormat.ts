@@ -1,7 +1,7 @@
 import { decimal, type Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { decimalsFor, needsPower, roundedText } from './digits';
-import { printedUnit } from './printedUnit';
+import { unitAfter } from './saidUnits';
 
 /** The decimal and thousands marks of a locale. */
 interface Marks {
@@ -14,9 +14,9 @@ const minus = '\u2212';
 /** A space that does not break a line. */
 export const space = '\u00a0';
 
-/** A number's text followed by its unit as it is printed: `16 day`, `14.20 EUR/m²`; the number alone without one. */
+/** A number's text followed by its unit as it is printed: `16 days`, `14.20 EUR/m²`; the number alone without one. */
 export function numberWithUnit(number: string, unitText: string): string {
-  return [number, printedUnit(unitText)].filter(Boolean).join(space);
+  return [number, unitAfter(number, unitText)].filter(Boolean).join(space);
 }
 
 /** Writes numbers for a locale. Rounding is half away from zero and only for showing. */

@@ -6,14 +6,16 @@ import { atStart } from './sentences';
 export interface Column {
   readonly name: string;
   readonly kind: 'number' | 'text';
+  /** Whether only whole numbers can stand in it. */
+  readonly isWhole?: boolean;
 }
 
 /** Every such column, those needed for most batches first. */
 export const fieldColumns: readonly Column[] = [
-  { name: 'plants', kind: 'number' },
+  { name: 'plants', kind: 'number', isWhole: true },
   { name: 'seconds', kind: 'number' },
   { name: 'rating', kind: 'number' },
-  { name: 'lost', kind: 'number' },
+  { name: 'lost', kind: 'number', isWhole: true },
   { name: 'way', kind: 'text' },
   { name: 'worker', kind: 'text' },
   { name: 'date', kind: 'text' },

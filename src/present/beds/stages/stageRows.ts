@@ -3,10 +3,12 @@ import { decimal, type Decimal } from '../../../core/number';
 import { isRunning, type Stage } from '../../../trade/schedule';
 import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import type { Format } from '../../text/numberFormat';
+import type { Noun } from '../../text/noun';
 import { alignedNumber, none, percent, shown, whole } from '../../text/quantities';
+import { unitAfter } from '../../text/saidUnits';
 import { stageName } from '../stageNames';
 import type { ScheduleView } from './schedules';
-import { plantsABoard, plantsAWeek } from '../names';
+import { plantsABoard } from '../names';
 import { stageTableTexts } from './stageTableTexts';
 
 /** A line of the table of stages: one quantity, in every stage. */
@@ -89,18 +91,19 @@ export function stageLines({ planSchedule, balanced, whole: onBoards }: Schedule
   const { schedule, names } = planSchedule;
   const { plant, board } = names;
   const used = onBoards.batch.isNaN() ? onBoards.batch : decimal(onBoards.boardsUsed);
-  const line = (label: string, value: Decimal | number, unit: string): StageLine => ({
-    label,
-    value: whole(value, format),
-    unit,
-  });
+  const line = (label: string, value: Decimal | number, of: Noun, said = (noun: string): string => noun): StageLine => {
+    const text = whole(value, format);
+    return { label, value: text, unit: said(text === '1' ? of.one : of.many) };
+  };
+  const aWeek = (plants: string): string => wording`${plants} a week`;
+  const interval = shown(schedule.interval, 2, format);
   return [
-    line(wording`Finished on whole ${board.many}`, onBoards.finishedPerWeek, plantsAWeek(names)),
-    line(wording`Finished in balanced flow`, balanced.finishedPerWeek, plantsAWeek(names)),
-    line(wording`Sown each time`, onBoards.batch, plant.many),
-    { label: wording`From one sowing to the next`, value: shown(schedule.interval, 2, format), unit: wording`days` },
-    line(wording`There are in all`, schedule.boards, board.many),
-    line(wording`In use on the fullest day`, used, board.many),
-    line(wording`Free even then`, schedule.boards.minus(used), board.many),
+    line(wording`Finished on whole ${board.many}`, onBoards.finishedPerWeek, plant, aWeek),
+    line(wording`Finished in balanced flow`, balanced.finishedPerWeek, plant, aWeek),
+    line(wording`Sown each time`, onBoards.batch, plant),
+    { label: wording`From one sowing to the next`, value: interval, unit: unitAfter(interval, 'day') },
+    line(wording`There are in all`, schedule.boards, board),
+    line(wording`In use on the fullest day`, used, board),
+    line(wording`Free even then`, schedule.boards.minus(used), board),
   ];
 }

@@ -1,7 +1,7 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
 import { localFormat } from '../../app/preferences/localFormat';
-import { unitAfter } from '../../../present/text/spokenNumber';
+import { unitAfter } from '../../../present/text/saidUnits';
 import type { ScreenProps } from '../../app/screenProps';
 import { WaitingOr } from '../../kit/sections/WaitingOr';
 import { Link } from '../../kit/Link';

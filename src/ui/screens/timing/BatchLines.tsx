@@ -1,4 +1,4 @@
-import { createMemo, createUniqueId, For, Show, type Accessor, type JSX } from 'solid-js';
+import { createMemo, createSignal, createUniqueId, For, Show, untrack, type Accessor, type JSX } from 'solid-js';
 import { field, type SheetRow } from '../../../model/sheet';
 import type { Batch } from '../../../model/trials';
 import type { OddBatch } from '../../../trade/oddBatches';
@@ -42,6 +42,46 @@ function anyFault({ wrong, blank }: BatchFaults): boolean {
   return wrong.length > 0 || blank.length > 0;
 }
 
+function hasFault({ wrong }: BatchFaults, column: string): boolean {
+  return wrong.some(({ where }) => where.column === column);
+}
+
+function putText(
+  { kept, row, choose }: Pick<LinesProps, 'kept' | 'row' | 'choose'>,
+  column: string,
+  text: string,
+): void {
+  const after = withText(kept.trials().sheet, row().row, column, text);
+  if (column !== 'step') return kept.put(after);
+  kept.putWithWayBack(after, batchesTexts.nowOf(stepName(text.trim())));
+  choose(text.trim());
+}
+
+function takeOut(kept: KeptTrials, row: SheetRow): void {
+  kept.putWithWayBack(withoutBatch(kept.trials().sheet, row.row), takenOutText(field(row, 'plants')));
+}
+
+/** How what is typed into the fields of a batch could be read in two ways. */
+interface Doubts {
+  readonly has: (column: string) => boolean;
+  /** Blank where there is none. */
+  readonly all: () => string;
+  /** @param message blank for none */
+  readonly set: (column: string, message: string) => void;
+}
+
+function createDoubts(): Doubts {
+  const [doubts, setDoubts] = createSignal<ReadonlyMap<string, string>>(new Map());
+  const of = (column: string): string => doubts().get(column) ?? '';
+  return {
+    has: (column) => of(column) !== '',
+    all: () => [...doubts().values()].filter(Boolean).join(' '),
+    set: (column, message) => {
+      if (untrack(() => of(column)) !== message) setDoubts(new Map(untrack(doubts)).set(column, message));
+    },
+  };
+}
+
 /** A batch as a row, with its faults and the folded fields below it. */
 export function BatchLines(props: LinesProps): JSX.Element {
   const id = createUniqueId();
@@ -50,26 +90,20 @@ export function BatchLines(props: LinesProps): JSX.Element {
   const batch = createMemo((): Batch | undefined => props.byRow.counted.get(props.row().row));
   const aside = createMemo((): Batch | undefined => props.byRow.aside.get(props.row().row));
   const odd = (): OddBatch | undefined => props.found.odd.find(isOfRow);
-  const isBelow = (): boolean => anyFault(faults()) || props.below.length > 0 || !!odd() || !!aside();
-  const setText = (column: string, text: string): void => {
-    const after = withText(props.kept.trials().sheet, props.row().row, column, text);
-    if (column !== 'step') return props.kept.put(after);
-    props.kept.putWithWayBack(after, batchesTexts.nowOf(stepName(text.trim())));
-    props.choose(text.trim());
-  };
-  const takeOut = (): void => {
-    const sentence = takenOutText(field(props.row(), 'plants'));
-    props.kept.putWithWayBack(withoutBatch(props.kept.trials().sheet, props.row().row), sentence);
-  };
+  const doubts = createDoubts();
+  const isBelow = (): boolean =>
+    doubts.all() !== '' || anyFault(faults()) || props.below.length > 0 || !!odd() || !!aside();
+  const isWrong = (column: string): boolean => doubts.has(column) || hasFault(faults(), column);
   const input = (column: Column): JSX.Element => (
     <BatchField
       label={batchesTexts.fieldOf(columnHead(column), props.at + 1)}
-      kind={column.kind}
+      column={column}
       late={takenLate.has(column.name)}
       wait={props.isLong ? longWait : undefined}
       text={props.row().fields.get(column.name) ?? ''}
-      faultId={faults().wrong.some(({ where }) => where.column === column.name) ? id : ''}
-      onText={(text) => setText(column.name, text)}
+      faultId={isWrong(column.name) ? id : ''}
+      onText={(text) => putText(props, column.name, text)}
+      onDoubt={(message) => doubts.set(column.name, message)}
     />
   );
   return (
@@ -85,7 +119,11 @@ export function BatchLines(props: LinesProps): JSX.Element {
         </For>
         <td class="of-number own">{ownCell(batch() ?? aside(), localFormat).text || none}</td>
         <td>
-          <button type="button" class="link" aria-label={batchesTexts.takeOutBatch(props.at + 1)} onClick={takeOut}>
+          <button
+            type="button"
+            class="link"
+            aria-label={batchesTexts.takeOutBatch(props.at + 1)}
+            onClick={() => takeOut(props.kept, props.row())}>
             {batchesTexts.takeOut}
           </button>
         </td>
@@ -94,7 +132,7 @@ export function BatchLines(props: LinesProps): JSX.Element {
         <tr class="batch-below">
           <td colspan={props.beside.length + 3}>
             <RareFields columns={props.below} input={input} />
-            <FaultLines id={id} faults={faults()} />
+            <FaultLines id={id} doubt={doubts.all()} faults={faults()} />
             <OddLines kept={props.kept} row={props.row().row} odd={odd()} aside={aside()} />
           </td>
         </tr>
@@ -158,9 +196,10 @@ function OddLines(props: OddLinesProps): JSX.Element {
   );
 }
 
-function FaultLines(props: { id: string; faults: BatchFaults }): JSX.Element {
+function FaultLines(props: { id: string; doubt: string; faults: BatchFaults }): JSX.Element {
   return (
     <div id={props.id}>
+      <Show when={props.doubt}>{(sentences) => <p class="message fault">{sentences()}</p>}</Show>
       <For each={props.faults.wrong}>{(fault) => <p class="message fault">{faultText(fault, localFormat)}</p>}</For>
       <Show when={blankText(props.faults.blank)}>{(sentence) => <p class="quiet">{sentence()}</p>}</Show>
     </div>

@@ -48,13 +48,13 @@ it('what has a fault is no number', () => {
 
 it('the beds as a whole', () => {
   const shown = stageLines(lookOn('41 boards every 2 d: 4 d at 20'), english);
-  expect(shown.map(({ label, value }) => `${label} ${value}`)).toEqual([
-    'Finished on whole boards 1,400',
-    'Finished in balanced flow 1,435',
-    'Sown each time 400',
-    'From one sowing to the next 2',
-    'There are in all 41',
-    'In use on the fullest day 40',
-    'Free even then 1',
+  expect(shown.map(({ label, value, unit }) => `${label} ${value} ${unit}`)).toEqual([
+    'Finished on whole boards 1,400 plants a week',
+    'Finished in balanced flow 1,435 plants a week',
+    'Sown each time 400 plants',
+    'From one sowing to the next 2 days',
+    'There are in all 41 boards',
+    'In use on the fullest day 40 boards',
+    'Free even then 1 board',
   ]);
 });

@@ -78,4 +78,6 @@ it.each([
   [1, '1 year'],
   [4.8177, '4.8 years'],
   [12, '12 years'],
+  [0.04, 'less than a month'],
+  [0.06, '0.1 years'],
 ])('%d is said as %s', (years, text) => expect(plain(yearsText(years, format))).toBe(text));

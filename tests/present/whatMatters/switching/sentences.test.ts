@@ -39,7 +39,7 @@ describe('switching values', () => {
     const lines = switchLines(search(stand), bare, english);
     expect(lines.map(({ flips, change }) => `${flips.text} ${change.text}`.replaceAll('\u00a0', ' ').trim())).toEqual([
       '1.5 EUR/plant \u221225 %',
-      '75 plant \u221225 %',
+      '75 plants \u221225 %',
       '200 EUR +33 %',
       'cannot flip it',
     ]);

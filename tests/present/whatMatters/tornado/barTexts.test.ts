@@ -29,7 +29,7 @@ const read = ({ left, right }: SideTexts): string =>
 
 describe('the texts beside a bar', () => {
   it.each([
-    ['stand at its ends', 'a [day]: 5 | range: 3 9\nr: a * 1 / one\none [day]: 1', '3: 3 at 3 day | 9: 9 at 9 day'],
+    ['stand at its ends', 'a [day]: 5 | range: 3 9\nr: a * 1 / one\none [day]: 1', '3: 3 at 3 days | 9: 9 at 9 days'],
     ['change sides where the low end gives more', 'a: 5 | range: 3 9\nr: -a', '-9: −9 at 9 | -3: −3 at 3'],
     ['stand on either side where both ends give more', 'a: 5 | range: 3 8\nr: abs(a - 5)', '0: 2 at 3 | 3: 3 at 8'],
     ['stand on either side where both ends give less', 'a: 5 | range: 3 8\nr: -abs(a - 5)', '-3: −3 at 8 | 0: −2 at 3'],

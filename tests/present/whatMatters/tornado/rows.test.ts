@@ -47,7 +47,7 @@ describe('a bar is shown', () => {
 describe('an end that cannot be computed', () => {
   const [only] = rows('a [bed]: 2 | range: 0 4\nr [1/bed]: 1 / a');
   it('has no result, and the bar no swing', () => {
-    expect(only?.low).toEqual({ input: '0\u00a0bed', result: undefined });
+    expect(only?.low).toEqual({ input: '0\u00a0beds', result: undefined });
     expect(only?.high.result).toBe('0.25');
     expect(only?.swing).toBeUndefined();
   });
