@@ -62,6 +62,15 @@ function rowOf(model: Model, values: readonly Values[], name: string, format: Fo
   ];
 }
 
+/** Plans whose beds cannot hold a batch at each sowing, so that nothing is grown. */
+function emptySentences(model: Model, values: readonly Values[]): string[] {
+  return model.plans.flatMap(({ name }, plan) =>
+    valueOf(model, values, plan, 'whole_batch_plants')?.isZero() === true
+      ? wording`Nothing grows in “${name}”: even a batch of one plant at each sowing needs more places for boards than there are. Look at the places, the times and the days between two sowings.`
+      : [],
+  );
+}
+
 /** What the second plan brings a year. */
 function gainSentence(model: Model, values: readonly Values[], format: Format): string[] {
   const cell = cellNamed(model, 'margin');
@@ -121,7 +130,11 @@ export function farmResults(
   const findings =
     question === 'plug'
       ? cheapestSentence(model, values, format)
-      : [...gainSentence(model, values, format), ...crowdingSentence(model, values, format)];
+      : [
+          ...emptySentences(model, values),
+          ...gainSentence(model, values, format),
+          ...crowdingSentence(model, values, format),
+        ];
   return {
     plans: model.plans.map(({ name }) => name),
     rows: shownEntries[question].flatMap((name) => rowOf(model, values, name, format)),

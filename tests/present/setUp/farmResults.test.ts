@@ -43,6 +43,17 @@ describe('what follows from the answers', () => {
     expect(sentences[2]).toMatch(/^\d+ of the \d+ figures that this rests on are not yours yet/);
   });
 
+  it('says so where the places hold no batch', () => {
+    const said = (boards: number): string[] =>
+      resultsOf(answersOf({ ...own, boards, interval: 1 })).sentences.filter((text) =>
+        text.startsWith('Nothing grows'),
+      );
+    // A batch of one plant a day, 42 days on boards of its own, needs 42 places; with a nursery, 14 and 28.
+    expect(said(42)).toEqual([]);
+    expect(said(41)).toHaveLength(2);
+    expect(said(41)[1]).toMatch(/^Nothing grows in “Nursery first”: even a batch of one plant/);
+  });
+
   it('names the plug that costs least', () => {
     const { sentences, rows } = resultsOf(answersOf({}, { question: 'plug' }));
     expect(sentences[0]).toBe(
