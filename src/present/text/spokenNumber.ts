@@ -1,29 +1,12 @@
-import { wording } from '../../language/wording';
-import table from '../../../shared/units.json';
 import type { Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { space, type Format } from './numberFormat';
 import { plural } from '../../language/plural';
-import { printedUnit, unitWord } from './printedUnit';
-
-/** How a unit of the table is said; where its record does not tell, it is written as the sign that its name is. */
-interface Said {
-  /** After several: `days`. */
-  readonly many?: string | undefined;
-  /** Under the stroke: `a day`. */
-  readonly under?: string | undefined;
-}
-
-const units = new Map(table.units.map(({ name, said = {} }): [string, Said] => [name, said]));
-
-/** Whether a name is a noun that is counted, and no abbreviation. */
-function isWord(name: string): boolean {
-  return /^[a-z]{3,}(?:_[a-z]+)*$/.test(name) && !units.has(name);
-}
+import { isWord, printedUnit, saidUnder, unitsSaid, unitWord } from './printedUnit';
 
 /** `plants`, `days`; what is no word stays as it is. */
 function saidOfSeveral(name: string): string {
-  const many = units.get(name)?.many;
+  const many = unitsSaid.get(name)?.many;
   if (many !== undefined) return unitWord(many);
   return isWord(name) ? plural(unitWord(name)) : printedUnit(name);
 }
@@ -31,13 +14,6 @@ function saidOfSeveral(name: string): string {
 /** A unit as it is printed behind a number: a lone noun in its plural after several, `15 days`. */
 export function unitAfter(number: string, unitText: string): string {
   return number === '1' || /[^a-z_]/.test(unitText) ? printedUnit(unitText) : saidOfSeveral(unitText);
-}
-
-/** `a year`, `per plant`; undefined for what is better written as a sign. */
-function saidUnder(name: string): string | undefined {
-  const under = units.get(name)?.under;
-  if (under !== undefined) return unitWord(under);
-  return isWord(name) ? wording`per ${unitWord(name)}` : undefined;
 }
 
 /**
