@@ -77,8 +77,8 @@ export function paidHours(needed: number, { spare, guaranteed, person, beyond }:
 }
 
 /**
- * Harvest and hours of a calendar by week. Days after its last whole week are left out: a week's work may fall on one of
- * them, the staff's hours never do.
+ * Harvest and hours of a calendar by week. Days after its last whole week are left out: a week's work may fall on one
+ * of them, the staff's hours never do.
  */
 export function calendarWeeks(calendar: Calendar, steps: readonly WorkStep[], staff: Staff): CalendarWeek[] {
   const count = Math.floor(calendar.days / daysPerWeek);
