@@ -18,7 +18,7 @@ export interface CalendarQuestion {
   readonly season?: Season;
   /** The day number of its first day; see `readIsoDate`. */
   readonly start: number;
-  /** Its length, a year where it is left out. */
+  /** Its length, a year's whole weeks where it is left out. */
   readonly days?: number;
   /** Plants sown each time, the largest batch on whole boards where it is left out. */
   readonly batch?: Decimal | undefined;
@@ -45,7 +45,10 @@ export interface Calendar {
   readonly notices: readonly Problem[];
 }
 
-const wholeYear = 365;
+/** Whole weeks of a year: a day more would be a week of work for a seventh of a week's staff. */
+export const wholeWeeks = 52;
+const daysPerWeek = 7;
+
 /**
  * The schedule with the time of a month in each stage that is skipped in other months, so that no stage is left out.
  */
@@ -133,7 +136,7 @@ function simulate(schedule: Schedule, season: Season, batch: number, start: numb
  * computed is: a schedule with a fault in it gives no batches, one with a faulty season goes on without that part.
  */
 export function calendar(question: CalendarQuestion): Calendar {
-  const { schedule, season = evenSeason, start, days = wholeYear, parts } = question;
+  const { schedule, season = evenSeason, start, days = wholeWeeks * daysPerWeek, parts } = question;
   const full = withAllStages(schedule, season);
   const asked = [...lengthFaults(schedule, days), ...batchFaults(question.batch)];
   const faults = [...scheduleFaults(full, parts), ...seasonFaults(season, parts), ...asked];

@@ -39,10 +39,9 @@ export interface PaidHours {
   readonly hires: number;
 }
 
-/** A week of the calendar: seven days from its first day on, the last one perhaps fewer. */
+/** A week of the calendar: seven days from its first day on. */
 export interface CalendarWeek {
   readonly firstDay: number;
-  readonly days: number;
   /** Plants kept at harvest, not rounded. */
   readonly finished: number;
   /** Hours by task, and their sum. */
@@ -52,7 +51,7 @@ export interface CalendarWeek {
 }
 
 const secondsPerHour = 3600;
-const daysPerWeek = 7;
+export const daysPerWeek = 7;
 
 /** Hours that one event takes. Seconds are paid for every plant that enters a step, also for those lost later. */
 export function hoursOf(event: CalendarEvent, steps: readonly WorkStep[]): number {
@@ -77,27 +76,23 @@ export function paidHours(needed: number, { spare, guaranteed, person, beyond }:
   return { beyondStaff, paid, overtime, idle: paid - beyondStaff, hires: paid > 0 ? wanted : 0 };
 }
 
-/** The staff's hours for a part of a week. */
-function inPart(staff: Staff, part: number): Staff {
-  const { spare, guaranteed, person } = staff;
-  return { ...staff, spare: spare * part, guaranteed: guaranteed * part, person: person * part };
-}
-
-/** Harvest and hours of a calendar by week. In a last week of fewer days, the staff's hours count in proportion. */
+/**
+ * Harvest and hours of a calendar by week. Days after its last whole week are left out: a week's work may fall on one
+ * of them, the staff's hours never do.
+ */
 export function calendarWeeks(calendar: Calendar, steps: readonly WorkStep[], staff: Staff): CalendarWeek[] {
-  const count = Math.ceil(calendar.days / daysPerWeek);
+  const count = Math.floor(calendar.days / daysPerWeek);
   const hours = Array.from({ length: count }, () => ({ harvest: 0, wash: 0, move: 0, sow: 0 }));
   const finished = Array.from({ length: count }, () => 0);
   for (const event of calendar.events) {
     const week = Math.floor(event.day / daysPerWeek);
+    if (week >= count) break;
     hours[week]![event.task] += hoursOf(event, steps);
     if (event.task === 'harvest') finished[week]! += calendar.batches[event.batch - 1]?.finished ?? 0;
   }
   return hours.map((own, week) => {
-    const firstDay = week * daysPerWeek;
-    const days = Math.min(daysPerWeek, calendar.days - firstDay);
     const needed = tasks.reduce((sum, task) => sum + own[task], 0);
-    const paid = paidHours(needed, inPart(staff, days / daysPerWeek));
-    return { firstDay, days, finished: finished[week]!, hours: own, needed, paid };
+    const firstDay = week * daysPerWeek;
+    return { firstDay, finished: finished[week]!, hours: own, needed, paid: paidHours(needed, staff) };
   });
 }

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { chooseFile, csvFile, fieldOf, openApp } from './page';
 import { expect, test } from './quietPage';
@@ -32,6 +33,36 @@ for (const [width, height] of [
     await chooseFile(page, csvFile('many.csv', many));
     await expect(page.locator('.headline')).toHaveCount(40);
     expect(await coveredShare(page)).toBeLessThanOrEqual(0.2);
+  });
+}
+
+/** The shipped model with a check that fails. */
+const failing = readFileSync(new URL('../../models/transplant-hire.csv', import.meta.url), 'utf8').replace(
+  ',hours_beyond_staff <= person_hours,',
+  ',1 > 2,',
+);
+
+for (const [width, height] of [
+  [1440, 900],
+  [1280, 720],
+  [390, 844],
+] as const) {
+  test(`below a warning no headline is cut through its digits in a window of ${width} by ${height}`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await openApp(page);
+    await chooseFile(page, csvFile('failing.csv', failing));
+    await expect(page.locator('.failing')).toContainText('One hire cannot do the hours without overtime.');
+    expect(await coveredShare(page)).toBeLessThanOrEqual(0.2);
+    const cut = await page.locator('.headline-list').evaluate((list) => {
+      const end = list.getBoundingClientRect().bottom;
+      return [...list.querySelectorAll('.headline-value .number')].filter((number) => {
+        const { top, bottom } = number.getBoundingClientRect();
+        return top < end - 0.5 && bottom > end + 0.5;
+      }).length;
+    });
+    expect(cut).toBe(0);
   });
 }
 

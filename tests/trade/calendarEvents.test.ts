@@ -42,7 +42,7 @@ describe('events', () => {
   });
 
   it('move on the plants of the stage before: what enters a stage left the other', () => {
-    const year = run(text, { batch: decimal(20) });
+    const year = run(text, { days: 365, batch: decimal(20) });
     const count = (task: string) => year.events.filter((event) => event.task === task).length;
     expect(tasks.map(count)).toEqual([89, 180, 91, 92]);
     const batches = year.batches.flatMap(({ stays, harvested }) => [

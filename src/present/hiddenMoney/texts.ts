@@ -4,8 +4,8 @@ import type { Cell } from '../../model/cell';
 import { link, sayLinked, type LinkedPhrase } from '../text/linkedPhrase';
 import type { Format } from '../text/numberFormat';
 import { plainly, say, type Phrase } from '../text/phrase';
-import { days } from '../text/quantities';
-import { spoken } from '../text/spokenNumber';
+import { days, shown } from '../text/quantities';
+import { spoken, spokenWithUnit } from '../text/spokenNumber';
 import type { Effect } from './effect';
 
 /** What is said of what may flatter an answer. */
@@ -31,6 +31,14 @@ export function effectPhrase(
     : say`${were}, ${label} would be ${then} instead of ${now}.`;
 }
 
+const daysPerWeek = 7;
+
+/** A crop's time in days, or in weeks where the entry of its last stage is in weeks. */
+function cropDays(time: Decimal, last: Cell | undefined, format: Format): Phrase {
+  if (last?.unitText !== 'week') return plainly(days(time, format));
+  return plainly(spokenWithUnit(shown(time.dividedBy(daysPerWeek), 2, format), last.unitText));
+}
+
 /** Two plans whose crops take a different time. */
 export function timesDifferPhrase(
   names: readonly [plan: string, against: string],
@@ -38,7 +46,7 @@ export function timesDifferPhrase(
   last: Cell | undefined,
   format: Format,
 ): LinkedPhrase {
-  const [own, other] = times.map((time) => plainly(days(time, format))) as [Phrase, Phrase];
+  const [own, other] = times.map((time) => cropDays(time, last, format)) as [Phrase, Phrase];
   const head = say`From set-out to harvest the crop takes ${other} in ${names[1]} and ${own} in ${names[0]}`;
   if (last === undefined) return [...head, ...plainly('.')];
   return sayLinked`${head}: see ${link(last.label)}.`;
@@ -52,7 +60,7 @@ export function timeChangedPhrase(
   last: Cell | undefined,
   format: Format,
 ): LinkedPhrase {
-  const [by, from, to] = [now.minus(before).abs(), before, now].map((time) => plainly(days(time, format))) as [
+  const [by, from, to] = [now.minus(before).abs(), before, now].map((time) => cropDays(time, last, format)) as [
     Phrase,
     Phrase,
     Phrase,
@@ -79,8 +87,10 @@ export function unlessPhrase(check: Cell, cell: Cell): LinkedPhrase {
 }
 
 export const were = {
-  asLong: (time: Decimal, format: Format): Phrase => say`With ${plainly(days(time, format))} in both`,
-  asBefore: (time: Decimal, format: Format): Phrase => say`Were it ${plainly(days(time, format))} again`,
+  asLong: (time: Decimal, last: Cell | undefined, format: Format): Phrase =>
+    say`With ${cropDays(time, last, format)} in both`,
+  asBefore: (time: Decimal, last: Cell | undefined, format: Format): Phrase =>
+    say`Were it ${cropDays(time, last, format)} again`,
   atHigh: ({ range, unit }: Cell, format: Format): Phrase =>
     say`At ${plainly(spoken(range?.high ?? decimal(0), unit, format))}`,
   atNothing: ({ label }: Cell): Phrase => say`Were ${plainly(label)} 0`,

@@ -54,7 +54,7 @@ function timesDiffer(watched: Watched): HiddenMoney[] {
   if (own === undefined || other === undefined || own.days.eq(other.days)) return [];
   const names = [compared.plan, compared.against ?? 0].map((plan) => model.plans[plan]?.name ?? '');
   const phrase = timesDifferPhrase(names as [string, string], [own.days, other.days], own.last, format);
-  const hidden = hiddenBy(watched, lastSetTo(watched, own, other.days), were.asLong(other.days, format));
+  const hidden = hiddenBy(watched, lastSetTo(watched, own, other.days), were.asLong(other.days, own.last, format));
   return [{ phrase, cell: own.last, hidden }];
 }
 
@@ -64,7 +64,7 @@ function timeChanged(watched: Watched): HiddenMoney[] {
   const before = watched.daysBefore(compared.plan);
   if (own === undefined || before === undefined || own.days.eq(before)) return [];
   const phrase = timeChangedPhrase(model.plans[compared.plan]?.name ?? '', before, own.days, own.last, format);
-  const hidden = hiddenBy(watched, lastSetTo(watched, own, before), were.asBefore(before, format));
+  const hidden = hiddenBy(watched, lastSetTo(watched, own, before), were.asBefore(before, own.last, format));
   return [{ phrase, cell: own.last, hidden }];
 }
 

@@ -4,6 +4,7 @@ import type { Cell } from '../../model/cell';
 import { wordsOf } from '../../model/choices';
 import type { Format } from './numberFormat';
 import { plainly, type Phrase } from './phrase';
+import { spokenWithUnit } from './spokenNumber';
 
 /** An end of a range with up to this many digits is shown as it was typed. */
 const typedDigits = 7;
@@ -17,9 +18,10 @@ function typedText(value: Decimal, { unit }: Cell, format: Format): string {
   return value.sd() <= typedDigits ? format.full(value) : format.value(value, unit);
 }
 
-/** `, outside its range of 8 to 12`; nothing where a number lies inside or the entry has none. */
+/** `, outside its range of 8 to 12 weeks`; nothing where a number lies inside or the entry has none. */
 export function beyondRange(value: Decimal, cell: Cell, format: Format): Phrase {
   if (cell.range === undefined || (value.gte(cell.range.low) && value.lte(cell.range.high))) return [];
-  const [low, high] = [endText(cell.range.low, cell, format), endText(cell.range.high, cell, format)];
+  const [low, end] = [endText(cell.range.low, cell, format), endText(cell.range.high, cell, format)];
+  const high = spokenWithUnit(end, cell.unitText, false);
   return plainly(wording`, outside its range of ${low} to ${high}`);
 }

@@ -1,16 +1,8 @@
-import { wording } from '../../language/wording';
 import type { Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import { space, type Format } from './numberFormat';
-import { printedUnit, unitWord } from './printedUnit';
-import { isWord, saidOfSeveral, unitsSaid } from './saidUnits';
-
-/** `a year`, `per plant`; undefined for what is better written as a sign. */
-function saidUnder(name: string): string | undefined {
-  const under = unitsSaid.get(name)?.under;
-  if (under !== undefined) return unitWord(under);
-  return isWord(name) ? wording`per ${unitWord(name)}` : undefined;
-}
+import { printedUnit, saidUnder } from './printedUnit';
+import { saidOfSeveral } from './saidUnits';
 
 /**
  * A unit as a sentence says it after a number: `EUR/year` as EUR a year, `s/plant` as s per plant, `day` as days. A

@@ -34,7 +34,7 @@ export function LivePage(props: { live: LiveCase }): JSX.Element {
       <PageContext.Provider value={page}>
         <header class="top-bar">
           <p class="wordmark">{frameTexts.program}</p>
-          <a class="to-numbers" href="#numbers-heading">
+          <a class="link to-numbers" href="#numbers-heading">
             {liveTexts.move}
           </a>
         </header>

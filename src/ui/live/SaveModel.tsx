@@ -48,7 +48,7 @@ function OpenApp(props: SaveModelProps): JSX.Element {
   return (
     <Show when={packed()}>
       {(model) => (
-        <a href={`${props.address}${linkStart}${model()}`} rel="noreferrer">
+        <a class="link" href={`${props.address}${linkStart}${model()}`} rel="noreferrer">
           {liveTexts.openApp}
         </a>
       )}

@@ -34,7 +34,7 @@ describe('a number is said with its unit', () => {
     ['12', '', '12'],
     ['0.5', 'EUR/board/week', '0.500 EUR/board/week'],
     ['3', 'EUR/m^2', '3.00 EUR/m²'],
-    ['2', '1/year', '2 1/year'],
+    ['2', '1/year', '2 a year'],
     ['2', 'min', '2 min'],
     ['3', 'acre', '3 acres'],
     ['3', 'acre/day', '3 acres a day'],

@@ -94,7 +94,7 @@ describe('what is put into a model', () => {
       'Cut, trim and pack a head: 12 s per plant instead of 30 s per plant, range 10.7 to 13.3, in every plan.',
     );
     expect(read(textOf(putSentence(offer(hire, 'harvest_time'), false, english)))).toContain(
-      '30 s per plant, outside its range of 24 to 36, in every plan.',
+      '30 s per plant, outside its range of 24 to 36 s per plant, in every plan.',
     );
   });
 

@@ -73,7 +73,7 @@ export function movesFor(model: Model, plan: Plan, parts: CropParts, change: Cha
 export interface SuggestionOffer extends Suggestion {
   /** Undefined where no input's own number brings the change about. */
   readonly moves: readonly Move[] | undefined;
-  /** `, outside its range of 8 to 12` where a new number is outside its input's range. */
+  /** `, outside its range of 8 to 12 weeks` where a new number is outside its input's range. */
   readonly beyond: Phrase;
 }
 

@@ -1,4 +1,5 @@
 import { wording, wordingOf } from '../../../language/wording';
+import { wholeWeeks } from '../../../trade/calendar';
 
 /** Words round a week's work. */
 export const weekTexts = {
@@ -7,7 +8,7 @@ export const weekTexts = {
   print: wording`Print the week`,
   saveCalendar: wording`Save as a calendar file`,
   /** @param start the first day of the year, written out */
-  outside: (start: string) => wording`That week does not lie in the year that begins on ${start}.`,
+  outside: (start: string) => wording`That week does not lie in the ${wholeWeeks} weeks that begin on ${start}.`,
   table: wording`Table of the week’s work`,
   day: wording`day`,
   what: wording`what`,

@@ -14,7 +14,6 @@ export interface HoursOfYear {
 
 /** Fewer hours than this are shown as none. */
 const shownTenths = 0.05;
-const daysPerWeek = 7;
 
 export function hoursOfYear(weeks: readonly CalendarWeek[]): HoursOfYear {
   const sum = (of: (week: CalendarWeek) => number): number => weeks.reduce((total, week) => total + of(week), 0);
@@ -34,15 +33,19 @@ function guaranteeSentence(
 ): Phrase {
   if (guaranteed === 0) return [];
   const promised = shown(decimal(guaranteed), 1, format);
-  const whole = weeks.filter(({ days }) => days === daysPerWeek);
-  const slack = whole.filter(({ paid }) => paid.idle >= shownTenths).length;
+  const slack = weeks.filter(({ paid }) => paid.idle >= shownTenths).length;
   if (slack === 0) return say`The ${promised} guaranteed hours are used up in every week.`;
-  const all = plainly(String(whole.length));
-  return say`In ${String(slack)} of ${all} weeks the ${promised} guaranteed hours are not all used: ${hours(idle, format)} idle in the year.`;
+  const all = plainly(String(weeks.length));
+  return say`In ${String(slack)} of ${all} weeks the ${promised} guaranteed hours are not all used: ${hours(idle, format)} idle in all.`;
 }
 
-function workSentence({ spare }: Staff, { needed, paid, overtime }: HoursOfYear, format: Format): Phrase {
-  const all = say`The work takes ${hours(needed, format)} in the year`;
+function workSentence(
+  weeks: number,
+  { spare }: Staff,
+  { needed, paid, overtime }: HoursOfYear,
+  format: Format,
+): Phrase {
+  const all = say`The work of ${plainly(String(weeks))} weeks takes ${hours(needed, format)}`;
   const staff = say`the present staff give up to ${shown(decimal(spare), 1, format)} a week`;
   if (paid < shownTenths) return say`${all}; ${staff}, which is enough in every week.`;
   const hire = say`a hire is paid ${hours(paid, format)}`;
@@ -53,5 +56,5 @@ function workSentence({ spare }: Staff, { needed, paid, overtime }: HoursOfYear,
 /** How the year's hours are paid: first what of the guarantee is not used, then who does the hours. */
 export function paidHoursSentence(weeks: readonly CalendarWeek[], staff: Staff, format: Format): Phrase {
   const year = hoursOfYear(weeks);
-  return sentences(guaranteeSentence(weeks, staff, year.idle, format), workSentence(staff, year, format));
+  return sentences(guaranteeSentence(weeks, staff, year.idle, format), workSentence(weeks.length, staff, year, format));
 }

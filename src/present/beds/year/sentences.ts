@@ -1,9 +1,11 @@
+import { decimal } from '../../../core/number';
 import { wording } from '../../../language/wording';
 import type { Calendar } from '../../../trade/calendar';
+import { daysPerWeek } from '../../../trade/labour';
 import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
-import { counted, whole } from '../../text/quantities';
+import { counted, shown, whole } from '../../text/quantities';
 import type { Dates } from '../../text/dates';
 
 const day = { one: wording`day`, many: wording`days` };
@@ -47,11 +49,12 @@ export function yearSentence(year: Calendar, boards: number, names: CropNames, f
   const finished = harvests.reduce((sum, batch) => sum + batch.finished, 0);
   const first = harvests[0]?.harvested;
   const most = year.pictures.reduce((highest, { inUse }) => Math.max(highest, inUse), 0);
+  const weeks = shown(decimal(year.days / daysPerWeek), 1, format);
   const [begins, batch] = [dates.long(year.start), counted(year.batch, names.plant, format)];
   const harvest =
     first === undefined
-      ? say`Into an empty bed on ${begins}, ${batch} at a time: nothing is harvested within the year.`
-      : say`Into an empty bed on ${begins}, ${batch} at a time: the first harvest is on ${dates.long(year.start + Math.floor(first))}, and ${counted(finished, names.plant, format)} finish within the year.`;
+      ? say`Into an empty bed on ${begins}, ${batch} at a time: nothing is harvested within ${weeks} weeks.`
+      : say`Into an empty bed on ${begins}, ${batch} at a time: the first harvest is on ${dates.long(year.start + Math.floor(first))}, and ${counted(finished, names.plant, format)} finish within ${weeks} weeks.`;
   const full = say`The fullest day holds ${whole(most, format)} of ${counted(boards, names.board, format)}.`;
   return sentences(harvest, full, overfullSentence(year, names, format, dates), skippedSentence(year, format));
 }

@@ -20,5 +20,5 @@ export const yearTexts = {
   paid: wording`paid to a hire`,
   idle: wording`of these idle`,
   overtime: wording`of these overtime`,
-  year: wording`year`,
+  weeks: (count: number) => wording`${count} weeks`,
 } as const;

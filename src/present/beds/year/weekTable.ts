@@ -1,6 +1,6 @@
 import type { Calendar } from '../../../trade/calendar';
 import { isoDate } from '../../../trade/civilDate';
-import type { CalendarWeek } from '../../../trade/labour';
+import { daysPerWeek, type CalendarWeek } from '../../../trade/labour';
 import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import type { Format } from '../../text/numberFormat';
 import { alignedNumber, whole } from '../../text/quantities';
@@ -24,10 +24,10 @@ export function weekTable({ year, weeks, names, paid }: WeeksOfYear, format: For
   const days = (value: number): DataCell => figure(value === 0 ? '' : count(value).text, value);
   const staff = (of: Pick<CalendarWeek['paid'], 'idle' | 'overtime' | 'paid'>): DataCell[] =>
     paid ? [of.paid, of.idle, of.overtime].map(hours) : [];
-  const peak = ({ firstDay, days: long }: CalendarWeek): number =>
-    Math.max(...year.pictures.slice(firstDay, firstDay + long).map(({ inUse }) => inUse));
-  const over = ({ firstDay, days: long }: CalendarWeek): number =>
-    year.overFull.filter((day) => day >= firstDay && day < firstDay + long).length;
+  const peak = ({ firstDay }: CalendarWeek): number =>
+    Math.max(...year.pictures.slice(firstDay, firstDay + daysPerWeek).map(({ inUse }) => inUse));
+  const over = ({ firstDay }: CalendarWeek): number =>
+    year.overFull.filter((day) => day >= firstDay && day < firstDay + daysPerWeek).length;
   const all = hoursOfYear(weeks);
   const finished = weeks.reduce((sum, week) => sum + week.finished, 0);
   const heads = [
@@ -50,7 +50,14 @@ export function weekTable({ year, weeks, names, paid }: WeeksOfYear, format: For
       ...staff(week.paid),
     ]),
     foot: [
-      [words(yearTexts.year), count(finished), words(''), days(year.overFull.length), hours(all.needed), ...staff(all)],
+      [
+        words(yearTexts.weeks(weeks.length)),
+        count(finished),
+        words(''),
+        days(year.overFull.length),
+        hours(all.needed),
+        ...staff(all),
+      ],
     ],
   };
 }

@@ -73,7 +73,7 @@ it('what was put where is said', () => {
     'Between sowings: 2.5 days instead of 2 days, in Crowded only.',
   );
   expect(say({ kind: 'shift', stage: 2, to: decimal(18.5), from: 1, left: decimal(10.5) })).toBe(
-    'Days wide: 18.5 days instead of 15 days, outside its range of 14 to 17, in every plan. ' +
+    'Days wide: 18.5 days instead of 15 days, outside its range of 14 to 17 days, in every plan. ' +
       'Weeks crowded: 1.5 weeks instead of 2 weeks.',
   );
 });
@@ -127,6 +127,6 @@ it('what asks for more than is held possible is said so, and comes last', () => 
   expect(sentence).toEqual([
     [14, 1, ''],
     [20, undefined, ''],
-    [11.5, 1, ', outside its range of 14 to 17'],
+    [11.5, 1, ', outside its range of 14 to 17 days'],
   ]);
 });

@@ -9,11 +9,11 @@ function said(year: Calendar, boards: number): string {
   return read(yearSentence(year, boards, names, english, englishDates));
 }
 
-// Sown on days 0, 5 … 95; those of days 0 to 85 are harvested within 96 days: 18 × 50.
+// Sown on days 0, 5 … 90; those of days 0 to 80 are harvested within 91 days: 17 × 50.
 it('a year says when the first harvest is, what finishes and how full it gets', () => {
-  expect(said(run('11 boards every 5 d: 10 d at 10', { days: 96 }), 11)).toBe(
+  expect(said(run('11 boards every 5 d: 10 d at 10', { days: 91 }), 11)).toBe(
     'Into an empty bed on 1 January 2031, 50 plants at a time: the first harvest is on 11 January 2031, ' +
-      'and 900 plants finish within the year. The fullest day holds 10 of 11 boards. No day is over-full.',
+      'and 850 plants finish within 13 weeks. The fullest day holds 10 of 11 boards. No day is over-full.',
   );
 });
 
@@ -34,7 +34,7 @@ it('sowings left out in closed times are counted', () => {
 });
 
 it('a year too short for a harvest says so', () => {
-  expect(said(run('11 boards every 5 d: 10 d at 10', { days: 8 }), 11)).toContain(
-    'nothing is harvested within the year.',
+  expect(said(run('11 boards every 5 d: 20 d at 10', { days: 14 }), 11)).toContain(
+    'nothing is harvested within 2 weeks.',
   );
 });

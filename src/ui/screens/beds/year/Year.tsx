@@ -1,11 +1,12 @@
 import { createMemo, Show, type JSX } from 'solid-js';
 import type { Problem } from '../../../../core/problem';
 import type { Cell } from '../../../../model/cell';
+import type { Values } from '../../../../model/values';
 import type { Calendar } from '../../../../trade/calendar';
 import { calendarWeeks, type Staff, type WorkStep } from '../../../../trade/labour';
 import type { CropNames } from '../../../../present/beds/stageNames';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
-import { textOf } from '../../../../present/text/phrase';
+import { sentences, textOf } from '../../../../present/text/phrase';
 import { Sentence } from '../../../kit/sections/Sentence';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { Cautions } from '../../../kit/sections/Cautions';
@@ -15,6 +16,7 @@ import { FaultLinks } from '../FaultLinks';
 import { paidHoursSentence } from '../../../../present/beds/year/paidHours';
 import { WeekTable } from './WeekTable';
 import { YearPicture } from './YearPicture';
+import { weeksWorkedSentence } from '../../../../present/beds/year/weeksWorked';
 import { yearSentence } from '../../../../present/beds/year/sentences';
 import { yearTexts } from '../../../../present/beds/year/texts';
 
@@ -27,6 +29,8 @@ interface YearProps {
   readonly boards: number;
   readonly names: CropNames;
   readonly cells: readonly Cell[];
+  /** The plan's numbers. */
+  readonly values: Values | undefined;
   /** Faults that are shown elsewhere already. */
   readonly known: readonly Problem[];
   readonly steps: readonly WorkStep[];
@@ -55,7 +59,7 @@ export function Year(props: YearProps): JSX.Element {
       <FaultLinks faults={seasonal()} cells={props.cells} quiet={false} goTo={props.goTo} />
       <Show when={props.year.batches.length > 0}>
         <p>
-          <Sentence phrase={sentence()} />
+          <Sentence phrase={sentences(sentence(), weeksWorkedSentence(props.cells, props.values, localFormat))} />
         </p>
         <FaultLinks faults={props.year.notices} cells={props.cells} quiet={true} goTo={props.goTo} />
         <YearPicture year={props.year} boards={props.boards} names={props.names} label={textOf(sentence())} />

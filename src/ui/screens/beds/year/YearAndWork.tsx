@@ -46,6 +46,7 @@ export function YearAndWork(props: YearAndWorkProps): JSX.Element {
           year={props.worked.year}
           boards={props.worked.planSchedule.schedule.boards.toNumber()}
           cells={props.planSchedule.cells}
+          values={props.store.values()[props.plan]}
           names={props.planSchedule.names}
           known={props.known}
           steps={times.steps()}
