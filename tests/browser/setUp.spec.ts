@@ -173,7 +173,9 @@ test('what is worked out until somebody counts is changed for its own plan', asy
   await expect(rowOf(page, 'Nursery boards bought').getByRole('textbox').last()).toBeFocused();
 });
 
-test('a range that came with the model is moved to one’s own number with one press, from the keys', async ({ page }) => {
+test('a range that came with the model is moved to one’s own number with one press, from the keys', async ({
+  page,
+}) => {
   await openApp(page);
   await openSetUp(page);
   await page.getByRole('button', { name: 'Make this my model' }).click();
