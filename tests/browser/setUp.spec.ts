@@ -144,12 +144,50 @@ test('a farm of which nothing is said opens too, and each figure is called oneâ€
   await list.locator('summary').click();
   const seed = list.getByRole('group', { name: 'Seed for one plug' });
   await seed.getByRole('button', { name: 'Mine' }).click();
+  await expect(list).toContainText('1 yours (1 with a range taken over), 0 guesses');
+  await list.getByRole('button', { name: 'Mine too' }).click();
   await expect(list).toContainText('1 yours, 0 guesses');
+  await expect(seed.getByRole('button', { name: 'Change' })).toBeFocused();
   await seed.getByRole('button', { name: 'Still a guess' }).click();
   await expect(list).toContainText('0 yours, 1 guess');
   await seed.getByRole('button', { name: 'Change' }).click();
   await expect(fieldOf(page, 'Seed for one plug')).toBeFocused();
   await expect(rowOf(page, 'Seed for one plug')).toBeVisible();
+});
+
+test('what is worked out until somebody counts is changed for its own plan', async ({ page }) => {
+  await openApp(page);
+  await openSetUp(page);
+  await page.getByRole('button', { name: 'Make this my model' }).click();
+  const list = page.locator('.figures-list');
+  await list.locator('summary').click();
+  const boards = list.locator('li').filter({ hasText: 'Nursery boards bought' });
+  await expect(boards.locator('.figure-value')).toContainText('board in Nursery first');
+  await boards.getByRole('button', { name: 'Change' }).click();
+  await expect(boards.getByRole('textbox')).toBeFocused();
+  await page.keyboard.type('150');
+  await page.keyboard.press('Enter');
+  await expect(boards.locator('.figure-value')).toContainText('150');
+  await expect(boards.getByRole('button', { name: 'Change' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(rowOf(page, 'Nursery boards bought').getByRole('textbox').last()).toBeFocused();
+});
+
+test('a range that came with the model is moved to oneâ€™s own number with one press, from the keys', async ({
+  page,
+}) => {
+  await openApp(page);
+  await openSetUp(page);
+  await page.getByRole('button', { name: 'Make this my model' }).click();
+  const list = page.locator('.figures-list');
+  await list.locator('summary').click();
+  await list.getByRole('group', { name: 'Interest' }).getByRole('button', { name: 'Change' }).click();
+  await fieldOf(page, 'Interest').fill('6.5');
+  const row = rowOf(page, 'Interest');
+  await expect(row).toContainText('Its range of 3 to 8 is still taken over.');
+  await row.getByRole('button', { name: 'Make it 3.5 to 9.5' }).press('Enter');
+  await expect(row.getByRole('slider')).toBeFocused();
+  await expect(row).not.toContainText('taken over');
 });
 
 for (const [width, colorScheme] of [

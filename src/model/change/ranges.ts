@@ -2,8 +2,9 @@ import { decimal, numberToText, type Decimal } from '../../core/number';
 import type { Cell } from '../cell';
 import type { Model } from '../model';
 import { isNumber, readNumber } from '../readNumber';
-import { field, type Sheet } from '../sheet';
+import { field, sourceOf, type Sheet } from '../sheet';
 import { indexOfRow, withFields } from './rows';
+import { sourceParts } from './sources';
 
 /** Low and high of a range, as texts of the file. */
 export interface RangeTexts {
@@ -75,11 +76,22 @@ export function outsideRange({ cells, findings, sheet }: Model): Cell[] {
   return cells.filter((cell) => rows.has(cell.row) && numberOutside({ sheet }, cell) !== undefined);
 }
 
+/** The field of a figure's source that calls its range the person's own; none where it says nothing else. */
+function ownRangeFields(sheet: Sheet, row: number): Readonly<Record<string, string>> {
+  const [own, from] = sourceParts(sourceOf(sheet, row));
+  return own && from ? { source: own } : {};
+}
+
+/** A sheet in which the range of an entry is its person's own, as it stands or with other ends. */
+export function withOwnRange(sheet: Sheet, row: number, ends?: RangeTexts): Sheet {
+  return withFields(sheet, row, { ...ends, ...ownRangeFields(sheet, row) });
+}
+
 /** A sheet in which the ranges of some entries are moved to their numbers. */
 export function withRangesFitted(model: Model, cells: readonly Cell[]): Sheet {
   return cells.reduce((sheet, cell) => {
     const value = numberOutside(model, cell);
     const fitted = value === undefined ? undefined : fittedRange(cell, value);
-    return fitted === undefined ? sheet : withFields(sheet, cell.row, { ...fitted });
+    return fitted === undefined ? sheet : withOwnRange(sheet, cell.row, fitted);
   }, model.sheet);
 }

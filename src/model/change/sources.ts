@@ -18,6 +18,9 @@ export const ownSources = {
   guess: (day: Date): string => wording`own guess, ${dayText.format(day)}`,
 };
 
+/** @param from where the range comes from, which stayed as it was when the figure became one's own */
+const besideRange = (own: string, from: string): string => wording`${own}; range: ${from}`;
+
 /** A file may have been written in any of the languages: how the sources of each begin. */
 const marks: readonly (readonly [RegExp, Standing])[] = [
   [/^(?:entered|introducido el) \d/, 'entered'],
@@ -58,4 +61,20 @@ export function standingOf(source: string): Standing {
 /** Whether the person whose model it is has given the figure, or said that it is theirs or a guess of theirs. */
 export function isOwn(standing: Standing): boolean {
   return ['entered', 'timed', 'confirmed', 'guess'].includes(standing);
+}
+
+/** What stands between an own figure's source and its range's, in each language. */
+const rangeMarks = ['; range: ', '; rango: ', besideRange('', '')];
+
+/** In two: what a source says of a figure that is its person's own, and where a range comes from that is not. */
+export function sourceParts(source: string): readonly string[] {
+  if (!isOwn(standingOf(source))) return ['', source];
+  const mark = rangeMarks.find((one) => source.includes(one));
+  return mark === undefined ? [source, ''] : source.split(mark);
+}
+
+/** The source of a figure that becomes one's own beside a range that stays as it was. */
+export function withRangeSource(own: string, before: string): string {
+  const from = sourceParts(before)[1];
+  return from ? besideRange(own, from) : own;
 }

@@ -10,6 +10,10 @@ export const figuresTexts = {
   mine: wording`Mine`,
   guess: wording`Still a guess`,
   change: wording`Change`,
+  /** Of a figure that is worked out until somebody gives a number. */
+  inPlace: (label: string) => wording`${label}: your number`,
+  putIn: wording`Put it in`,
+  noNumber: wording`Enter a number.`,
   noSource: wording`No source says where it comes from.`,
   none: wording`None is left: every figure here is yours, or a guess of yours.`,
 } as const;
@@ -19,10 +23,18 @@ export const figureScopeOptions: readonly Option<FigureScope>[] = [
   { value: 'all', label: wordingOf('figures')`all` },
 ];
 
-/** `12 yours, 3 guesses, 41 taken over`. */
-export function tallyText({ yours, guesses, takenOver, unsourced }: FigureTally): string {
+function yoursText({ yours, ranges }: FigureTally): string {
+  if (ranges === 0) return wording`${yours} yours`;
+  return ranges === 1
+    ? wording`${yours} yours (1 with a range taken over)`
+    : wording`${yours} yours (${ranges} with ranges taken over)`;
+}
+
+/** `12 yours (2 with ranges taken over), 3 guesses, 41 taken over`. */
+export function tallyText(tally: FigureTally): string {
+  const { guesses, takenOver, unsourced } = tally;
   const parts = [
-    wording`${yours} yours`,
+    yoursText(tally),
     guesses === 1 ? wording`1 guess` : wording`${guesses} guesses`,
     ...(takenOver > 0 || unsourced === 0 ? [wording`${takenOver} taken over`] : []),
     ...(unsourced > 0 ? [wording`${unsourced} without a source`] : []),

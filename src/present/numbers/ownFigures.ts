@@ -2,16 +2,22 @@ import { isNumberText } from '../../core/number';
 import { isOwn } from '../../model/change/sources';
 import type { Model, Plan } from '../../model/model';
 import { field } from '../../model/sheet';
-import { figuresOf, figuresThatMatter, type Figure } from './standings';
+import { figurePlaces, type FigurePlace } from './figurePlaces';
+import { figuresOf, figuresThatMatter, isYours, isYoursInPart, type Figure } from './standings';
 
 /** Which figures are looked at: those that the headlines are made from, or all. */
 export type FigureScope = 'headlines' | 'all';
+
+/** A figure with the places where it stands for something. */
+export interface PlacedFigure extends Figure {
+  readonly places: readonly FigurePlace[];
+}
 
 /**
  * The figures of which somebody can say whose they are: numbers that all plans share, and a plan's own where the file
  * names a source. A number that only says what a plan is, as the 0 days of a stage that it does not have, is none.
  */
-export function figuresToOwn(model: Model, plans: readonly Plan[], scope: FigureScope): Figure[] {
+export function figuresToOwn(model: Model, plans: readonly Plan[], scope: FigureScope): PlacedFigure[] {
   const shared = new Set(model.sheet.rows.filter((row) => isNumberText(field(row, 'formula'))).map(({ row }) => row));
   const isInput = (id: number): boolean => plans.some(({ contents }) => contents[id]?.kind === 'input');
   const figures =
@@ -21,12 +27,17 @@ export function figuresToOwn(model: Model, plans: readonly Plan[], scope: Figure
           model,
           model.cells.filter(({ id }) => isInput(id)),
         );
-  return figures.filter(({ cell, source }) => source !== '' || shared.has(cell.row));
+  return figures
+    .filter(({ cell, source }) => source !== '' || shared.has(cell.row))
+    .map((figure) => ({ ...figure, places: figurePlaces(model, plans, figure.cell) }))
+    .filter(({ places }) => places.length > 0);
 }
 
 /** Figures by whose they are. */
 export interface FigureTally {
   readonly yours: number;
+  /** Of these, those whose range came with the model. */
+  readonly ranges: number;
   readonly guesses: number;
   /** Neither, with a source. */
   readonly takenOver: number;
@@ -38,7 +49,8 @@ export interface FigureTally {
 export function figureTally(figures: readonly Figure[]): FigureTally {
   const count = (is: (figure: Figure) => boolean): number => figures.filter(is).length;
   return {
-    yours: count(({ standing }) => isOwn(standing) && standing !== 'guess'),
+    yours: count(isYours),
+    ranges: count(isYoursInPart),
     guesses: count(({ standing }) => standing === 'guess'),
     takenOver: count(({ standing, source }) => !isOwn(standing) && source !== ''),
     unsourced: count(({ source }) => source === ''),

@@ -1,13 +1,18 @@
 import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
-import { fittedRange, widthOf } from '../../model/change/ranges';
+import { fittedRange, widthOf, type RangeTexts } from '../../model/change/ranges';
+import { hasForeignRange } from './standings';
+import { isOutside } from './rangeSteps';
 import type { Format } from '../text/numberFormat';
 import { endText } from '../text/rangeEnds';
 
 /** What is said of numbers outside their range, which is moved by one press. */
 export const rangeTexts = {
   outside: (low: string, high: string) => wording`Outside its range of ${low} to ${high}.`,
+  /** Of a range that came with a figure which has become somebody's own. */
+  takenOver: (low: string, high: string) => wording`Its range of ${low} to ${high} is still taken over.`,
+  keep: wording`Mine too`,
   fit: (low: string, high: string) => wording`Make it ${low} to ${high}`,
   /** Behind that, how wide the range stays. */
   asWide: (percent: number | undefined) =>
@@ -19,23 +24,34 @@ export const rangeTexts = {
   fitAll: (count: number) => (count === 1 ? wording`Move its range to it` : wording`Move all ranges to their numbers`),
 } as const;
 
-/** The sentence below a number outside its range, and what one press would make of the range. */
+/** The sentence below a number whose range does not belong to it, and what one press would make of the range. */
 export interface RangeOffer {
-  readonly outside: string;
+  readonly said: string;
+  /** Whether the range may be kept as it stands. */
+  readonly canStay: boolean;
+  /** Blank where the range lies around its number already. */
   readonly fit: string;
   readonly asWide: string;
+  /** The ends that the press would give it. */
+  readonly ends: RangeTexts;
 }
 
-/** Undefined where the number lies in its range or there is none that could follow. */
-export function rangeOffer(cell: Cell, value: Decimal, format: Format): RangeOffer | undefined {
+/** Undefined where the number lies in its range and that is no one else's, or where there is none that could follow. */
+export function rangeOffer(cell: Cell, value: Decimal, source: string, format: Format): RangeOffer | undefined {
   const { range, choices } = cell;
-  if (range === undefined || choices.length > 0 || (value.gte(range.low) && value.lte(range.high))) return undefined;
-  const fitted = fittedRange(cell, value);
-  if (fitted === undefined) return undefined;
+  if (range === undefined || choices.length > 0) return undefined;
+  const isOff = isOutside(range, value);
+  if (!isOff && !hasForeignRange(source)) return undefined;
+  const ends = fittedRange(cell, value);
+  if (ends === undefined) return undefined;
   const said = (end: Decimal): string => endText(end, cell, format);
+  const [low, high] = [said(decimal(ends.low)), said(decimal(ends.high))];
+  const [lowNow, highNow] = [said(range.low), said(range.high)];
   return {
-    outside: rangeTexts.outside(said(range.low), said(range.high)),
-    fit: rangeTexts.fit(said(decimal(fitted.low)), said(decimal(fitted.high))),
+    said: isOff ? rangeTexts.outside(lowNow, highNow) : rangeTexts.takenOver(lowNow, highNow),
+    canStay: !isOff,
+    fit: low === lowNow && high === highNow ? '' : rangeTexts.fit(low, high),
     asWide: rangeTexts.asWide(widthOf(cell)),
+    ends,
   };
 }

@@ -1,4 +1,4 @@
-import { standingOf, isOwn, type Standing } from '../../model/change/sources';
+import { isOwn, sourceParts, standingOf, type Standing } from '../../model/change/sources';
 import type { Cell } from '../../model/cell';
 import type { Model, Plan } from '../../model/model';
 import { field } from '../../model/sheet';
@@ -30,7 +30,23 @@ export function figuresThatMatter(model: Model, plans: readonly Plan[]): Figure[
   );
 }
 
-/** Figures that nobody has said to be their own, apart from those that somebody has called a guess. */
+/** Whether a figure is somebody's own by its source, and its range is not. */
+export function hasForeignRange(source: string): boolean {
+  const [own, from] = sourceParts(source);
+  return own !== '' && from !== '';
+}
+
+/** Whether a figure is its person's own, more than a guess. */
+export function isYours({ standing }: Pick<Figure, 'standing'>): boolean {
+  return isOwn(standing) && standing !== 'guess';
+}
+
+/** Whether a figure is its person's own beside a range that came with the model. */
+export function isYoursInPart(figure: Figure): boolean {
+  return isYours(figure) && hasForeignRange(figure.source);
+}
+
+/** Figures that nobody has said to be their own or a guess of theirs, and those whose range nobody has. */
 export function takenOver(figures: readonly Figure[]): Figure[] {
-  return figures.filter(({ standing }) => !isOwn(standing));
+  return figures.filter((figure) => !isOwn(figure.standing) || isYoursInPart(figure));
 }

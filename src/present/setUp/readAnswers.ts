@@ -51,7 +51,7 @@ export function readAnswers(typed: TypedAnswers, format: Format): ReadFarm {
     else if ('text' in read) figures.set(key, decimal(read.text));
   }
   const [today, nursery] = [figures.get('timeToday'), figures.get('nurseryTime')];
-  const tooLong = today && nursery && nurseryTooLong(nursery, today, format);
+  const tooLong = today && nursery && nurseryTooLong(nursery, today, typed.timeUnit, format);
   if (tooLong !== undefined) {
     faults.set('nurseryTime', tooLong);
     figures.delete('nurseryTime');

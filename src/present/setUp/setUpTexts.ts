@@ -9,7 +9,10 @@ import type { Option } from '../text/option';
 export const setUpTexts = {
   heading: wording`Set up my farm`,
   about: wording`Answer what you know and skip the rest: a field left blank takes the figure in grey, and the finished model says of each number whose it is.`,
-  rule: wording`A range is put around each number you give, for the questions that ask how sure the answer is: money, seconds and what you sell ${inPerCent(String(reachOf.measured))} to each side, times on the water ${inPerCent(String(reachOf.time))}, losses from half to one and a half times. What you decide (boards, holes, hours, the day of the move, the rhythm) gets none.`,
+  rule: (question: FarmQuestion) =>
+    question === 'plug'
+      ? wording`A range is put around each number you give, for the questions that ask how sure the answer is: money, seconds and what you sell ${inPerCent(String(reachOf.measured))} to each side, losses from half to one and a half times. The hours that you set aside get none.`
+      : wording`A range is put around each number you give, for the questions that ask how sure the answer is: money, seconds and what you sell ${inPerCent(String(reachOf.measured))} to each side, times on the water ${inPerCent(String(reachOf.time))}, losses from half to one and a half times. What you decide (boards, holes, hours, the day of the move, the rhythm) gets none.`,
   farm: {
     heading: wording`Whose farm is it?`,
     reason: wording`The name stands on everything that is shown and printed.`,

@@ -1,8 +1,9 @@
 import { wording } from '../../language/wording';
 import { numberToText, type Decimal } from '../../core/number';
-import type { FarmAnswers, TimeUnit } from '../../trade/farm/answers';
+import type { FarmAnswers } from '../../trade/farm/answers';
 import { shown } from '../text/quantities';
 import type { Format } from '../text/numberFormat';
+import { lasting } from './lasting';
 
 /** A time that would make the total the same in both plans. */
 interface TimeOffered {
@@ -18,12 +19,6 @@ interface TimeSum {
   /** Whether the two totals differ. */
   readonly differs: boolean;
   readonly offers: readonly TimeOffered[];
-}
-
-function lasting(time: Decimal, unit: TimeUnit, format: Format): string {
-  const number = shown(time, 2, format);
-  if (unit === 'week') return number === '1' ? wording`1 week` : wording`${number} weeks`;
-  return number === '1' ? wording`1 day` : wording`${number} days`;
 }
 
 const offerTexts = {

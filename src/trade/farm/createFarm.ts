@@ -12,17 +12,23 @@ import { askedFigures, type AskedFigure } from './askedFigures';
 import { farmMeasures } from './farmMeasures';
 import { growingFarm, withBoardsCounted, withoutHire, withTimes } from './growingFarm';
 import { keptOf, rangeOf } from './rangeRule';
-import { withFigure, withoutEntries } from './sheetEdits';
+import { withEntryFields, withFigure, withoutEntries } from './sheetEdits';
 import { farmAbout, farmTitle, freeHoursSource, openSources } from './wording';
+
+/** A sheet that says of numbers which stand for “automatic” or “as usual” that they are left open. */
+function withDefaultsSaid(sheet: Sheet): Sheet {
+  const single = withEntryFields(sheet, 'plugs_per_plant', { source: openSources.onePlug });
+  return withEntryFields(single, 'batch_by_hand', { source: openSources.largestBatch });
+}
 
 /** The template of plugs without the sample's own limit to what a plug may cost. */
 function plugFarm(template: Sheet): Sheet {
-  return withoutEntries(template, ['most_per_plant', 'cost_allowed']);
+  return withDefaultsSaid(withoutEntries(template, ['most_per_plant', 'cost_allowed']));
 }
 
 function farmWith(template: Sheet, { question }: FarmAnswers): Sheet {
   if (question === 'plug') return plugFarm(template);
-  const farm = growingFarm(template);
+  const farm = withDefaultsSaid(growingFarm(template));
   return question === 'hire' ? farm : withoutHire(farm);
 }
 

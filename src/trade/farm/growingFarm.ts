@@ -58,7 +58,7 @@ function nurseryColumn({ columns }: Sheet): string {
 function withBoardsNeeded(sheet: Sheet): Sheet {
   return withEntryFields(sheet, 'nursery_boards_bought', {
     [nurseryColumn(sheet)]: 'nursery_boards_needed',
-    note: wording`As many as the nursery needs on its fullest day. Put a number in its place once you have counted them.`,
+    note: wording`A decision: those that are there or will be bought. As long as no number stands here, as many as the nursery needs on its fullest day.`,
     source: openSources.boards,
   });
 }

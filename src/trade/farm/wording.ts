@@ -35,6 +35,8 @@ export const openSources = {
   noPromise: wording`left open: no hours are guaranteed`,
   noHouse: wording`left open: the house is not counted`,
   noLimit: wording`left open: no limit`,
+  largestBatch: wording`left open: the largest batch that fits`,
+  onePlug: wording`left open: one plug for each place`,
   boards: wording`worked out: as many as the nursery needs on its fullest day`,
 } as const;
 

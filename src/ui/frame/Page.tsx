@@ -17,6 +17,7 @@ import { createHiding } from '../app/store/hiding';
 import { createLessonState } from '../app/store/lessonState';
 import { createModelStore, type ModelStore } from '../app/store/modelStore';
 import { createMedia, createScreenMedia, roomForBoth } from '../app/preferences/media';
+import type { Model } from '../../model/model';
 import { questionSetting, sideSetting } from '../app/preferences/settings/page';
 import { createFootLine } from '../kit/paper/footLine';
 import { PrintWord } from '../kit/paper/PrintWord';
@@ -96,8 +97,13 @@ function isBeside(question: ScreenQuestion): boolean {
   return question !== 'numbers' && !standsAlone(question);
 }
 
-/** The question beside the numbers where there is room: the last one other than the numbers. */
-function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): Signal<ScreenQuestion> {
+/** Only beds are not in every model. */
+function isFor(model: Model, question: ScreenQuestion): boolean {
+  return question !== 'beds' || questionsFor(model).includes(question);
+}
+
+/** The question beside the numbers where there is room: the last one other than the numbers that the model has. */
+function createSide({ choice, store }: PageState, question: Accessor<ScreenQuestion>): Signal<ScreenQuestion> {
   const [side, setSide] = createSignal<ScreenQuestion>(isBeside(question()) ? question() : usualSide);
   createEffect(() => {
     const shown = question();
@@ -105,7 +111,8 @@ function createSide({ choice }: PageState, question: Accessor<ScreenQuestion>): 
     setSide(shown);
     if (shown !== 'method') choice.set(sideSetting, shown);
   });
-  return [side, setSide];
+  const shown = createMemo(() => (isFor(store.shape(), side()) ? side() : usualSide));
+  return [shown, setSide];
 }
 
 /** What is opened while a page stands alone takes its place: a new farm above all. */

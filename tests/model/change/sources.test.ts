@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
-import { isOwn, ownSources, standingOf } from '../../../src/model/change/sources';
+import { isOwn, ownSources, sourceParts, standingOf, withRangeSource } from '../../../src/model/change/sources';
 
 const day = new Date(2031, 2, 9, 12);
 
@@ -54,4 +54,28 @@ describe('words of someone else', () => {
     ['other', 'introducido por el vendedor'],
     ['none', ' '],
   ])('are %s: %s', (standing, source) => expect(standingOf(source)).toBe(standing));
+});
+
+describe('a figure that becomes one’s own beside a range that stays', () => {
+  const invented = 'invented for the sample farm';
+  const beside = `entered 9 March 2031; range: ${invented}`;
+  it.each([
+    ['names where the range comes from', invented, beside],
+    ['names it no second time', beside, beside],
+    ['names none where the range was one’s own', 'entered 3 May 2030', 'entered 9 March 2031'],
+    ['names none where nothing was said of it', '', 'entered 9 March 2031'],
+  ])('%s', (_claim, before, source) => {
+    const after = withRangeSource(ownSources.entered(day), before);
+    expect(after).toBe(source);
+    expect(standingOf(after)).toBe('entered');
+  });
+
+  it('is read in two parts, in Spanish too', () => {
+    expect(sourceParts(beside)).toEqual(['entered 9 March 2031', invented]);
+    expect(sourceParts('introducido el 9 de marzo de 2031; rango: dato inventado')).toEqual([
+      'introducido el 9 de marzo de 2031',
+      'dato inventado',
+    ]);
+    expect(sourceParts(invented)).toEqual(['', invented]);
+  });
 });

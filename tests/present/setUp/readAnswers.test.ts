@@ -19,9 +19,9 @@ describe('what is typed on the page', () => {
   });
 
   it.each<[key: FigureKey, text: string, fault: string]>([
-    ['boards', '0', 'no number of boards: 0. Enter a whole number from 1 up.'],
-    ['boards', '12.5', 'no number of boards: 12.5. Enter a whole number from 1 up.'],
-    ['nurseryHoles', '0', 'no number of holes: 0. Enter a whole number from 1 up.'],
+    ['boards', '0', 'no number of boards: 0. Enter a whole number from 1 to 1,000,000.'],
+    ['boards', '12.5', 'no number of boards: 12.5. Enter a whole number from 1 to 1,000,000.'],
+    ['nurseryHoles', '0', 'no number of holes: 0. Enter a whole number from 1 to 1,000,000.'],
     ['timeToday', '0', 'no time: 0. Enter more than 0.'],
     ['lostAfter', '100', 'no share that can be lost: 100. Enter 0 or more, and less than 100.'],
     ['wage', '-1', 'below 0: −1. Enter 0 or more.'],
@@ -43,7 +43,7 @@ describe('what is typed on the page', () => {
   it('has no nursery that takes as long as all of today’s time', () => {
     const { answers, faults } = typedFarm({ timeToday: '6', nurseryTime: '7' });
     expect(faults.get('nurseryTime')).toBe(
-      'as long in the nursery as now in all, or longer: 7 of 6. Make it shorter, or correct today’s time.',
+      'as long in the nursery as now in all, or longer: 7 of 6 weeks. Make it shorter, or correct today’s time.',
     );
     expect([...answers.figures.keys()]).toEqual(['timeToday']);
   });

@@ -10,7 +10,7 @@ it.each([
 ])('the file of %s is %s', (name, file) => expect(farmFileName(name)).toBe(file));
 
 it('the rule of ranges is said as the model has it', () => {
-  expect(setUpTexts.rule.replaceAll('\u00a0', ' ')).toContain(
+  expect(setUpTexts.rule('hire').replaceAll('\u00a0', ' ')).toContain(
     '20 % to each side, times on the water 10 %, losses from half to one and a half',
   );
 });

@@ -22,6 +22,7 @@ export const addFormTexts = {
   add: wording`Add it`,
   close: wording`Leave it`,
   noLabel: wording`Say in a word or two what it is.`,
+  noAmount: wording`Enter how much.`,
   noPlan: wording`Tick at least one plan.`,
   noTotal: (side: 'cost' | 'return') =>
     side === 'cost'

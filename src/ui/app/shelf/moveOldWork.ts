@@ -1,5 +1,5 @@
 import { readModel } from '../../../files/readModel';
-import { readForeignStore, type ShelfDatabase } from './database';
+import type { ShelfDatabase } from './database';
 import { isFieldTexts, isTexts, type FieldText, type ShelfFile, type ShelfWork } from './record';
 
 /** A tab's work as the version before this one kept it: the file as it was opened, and the changes since. */
@@ -43,9 +43,9 @@ function entryOf({ name, shipped, bytes, opened, changes, drafts, choice, at }: 
   ];
 }
 
-/** Copies the work that the version before this one kept onto the shelf; the old database stays unchanged. */
-export async function moveOldWork(shelf: ShelfDatabase): Promise<void> {
-  for (const [key, value] of await readForeignStore('raftmargin', 'kept')) {
+/** Copies the work that the version before this one kept, by its keys there, onto the shelf. */
+export async function moveOldWork(shelf: ShelfDatabase, kept: ReadonlyMap<string, unknown>): Promise<void> {
+  for (const [key, value] of kept) {
     if (isTabWork(value)) await shelf.write(...entryOf(value));
     else await shelf.setAside(`set aside ${key}`, value);
   }

@@ -1,6 +1,5 @@
 import type { Kept } from './beginning';
-import { openShelfDatabase } from './database';
-import { moveOldWork } from './moveOldWork';
+import { openShelfDatabase, readForeignStore } from './database';
 import { pageMemory } from './pageMemory';
 
 const database = openShelfDatabase();
@@ -11,7 +10,8 @@ export const shelfStorage: Kept = {
   memory: pageMemory,
   moveOldWork: async () => {
     if (pageMemory.isMoved()) return;
-    await moveOldWork(database);
+    const kept = await readForeignStore('raftmargin', 'kept');
+    if (kept.size > 0) await (await import('./moveOldWork')).moveOldWork(database, kept);
     pageMemory.setMoved();
   },
 };

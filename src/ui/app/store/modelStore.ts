@@ -153,7 +153,7 @@ export function createModelStore(initial: Model, first: Origin, values?: readonl
     },
     before: (plan, cell) => numberBefore(history.before(), history.snapshot().model, plan, cell),
     edit: (change) => put(edited(history.snapshot().model, change)),
-    enter: (change) => put(edited(history.snapshot().model, ownFigure(change))),
+    enter: (change) => put(edited(history.snapshot().model, ownFigure(change, history.snapshot().model.sheet))),
     replace: (sheet) => {
       const { model } = untrack(history.snapshot);
       if (sheet === model.sheet) return;

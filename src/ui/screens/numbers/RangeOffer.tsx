@@ -1,30 +1,58 @@
 import { createMemo, Show, type JSX } from 'solid-js';
 import type { Cell } from '../../../model/cell';
-import { rangeOffer } from '../../../present/numbers/rangeTexts';
+import { withOwnRange, type RangeTexts } from '../../../model/change/ranges';
+import { sourceOf } from '../../../model/sheet';
+import { rangeOffer, rangeTexts } from '../../../present/numbers/rangeTexts';
 import { usePage } from '../../app/pageContext';
 import { localFormat } from '../../app/preferences/localFormat';
-import { fitRanges } from '../../app/store/fitRanges';
+import { rowId } from '../../app/store/entryNavigation';
 import { Link } from '../../kit/Link';
 
-/** Below a number that stands outside its range: one press moves the range to it. */
-export function RangeOffer(props: { cell: Cell; plan: number }): JSX.Element {
+interface RangeOfferProps {
+  readonly cell: Cell;
+  readonly plan: number;
+  /** Takes the focus once the offer is gone; left out: the mark on the range of the entry's row. */
+  readonly onDone?: () => void;
+}
+
+/** The row is drawn anew with its range. */
+function focusMark(row: number): void {
+  requestAnimationFrame(() => {
+    document.getElementById(rowId(row))?.querySelector<HTMLElement>('.range-mark')?.focus({ preventScroll: true });
+  });
+}
+
+/** Below a number whose range is not its own, or does not reach it: one press moves the range to it, or keeps it. */
+export function RangeOffer(props: RangeOfferProps): JSX.Element {
   const { store } = usePage();
   const offer = createMemo(
     () => {
+      store.version();
       const { content } = store.shown(props.plan, props.cell.id);
-      return content?.kind === 'input' && !content.own
-        ? rangeOffer(props.cell, content.number, localFormat)
-        : undefined;
+      if (content?.kind !== 'input' || content.own) return undefined;
+      const source = sourceOf(store.model().sheet, props.cell.row);
+      return rangeOffer(props.cell, content.number, source, localFormat);
     },
     undefined,
-    { equals: (a, b) => a?.fit === b?.fit && a?.outside === b?.outside },
+    { equals: (a, b) => a?.fit === b?.fit && a?.said === b?.said },
   );
+  const take = (ends?: RangeTexts): void => {
+    const { row } = props.cell;
+    store.replace(withOwnRange(store.model().sheet, row, ends));
+    if (props.onDone === undefined) focusMark(row);
+    else props.onDone();
+  };
   return (
     <Show when={offer()}>
-      {(said) => (
+      {(one) => (
         <p class="remark range-offer">
-          {said().outside} <Link onPress={() => fitRanges(store, [props.cell])}>{said().fit}</Link>{' '}
-          <span class="quiet">({said().asWide})</span>
+          {one().said}{' '}
+          <Show when={one().canStay}>
+            <Link onPress={() => take()}>{rangeTexts.keep}</Link>{' '}
+          </Show>
+          <Show when={one().fit}>
+            <Link onPress={() => take(one().ends)}>{one().fit}</Link> <span class="quiet">({one().asWide})</span>
+          </Show>
         </p>
       )}
     </Show>

@@ -88,7 +88,7 @@ export function SetUp(props: SetUpProps): JSX.Element {
               <FarmNaming choice={props.choice} draft={draft} />
               <FarmAnswers choice={props.choice} draft={draft} />
             </ol>
-            <p class="quiet">{setUpTexts.rule}</p>
+            <p class="quiet">{setUpTexts.rule(draft.read().answers.question)}</p>
             <p>
               <Link onPress={() => clearAnswers(props.choice)}>{setUpTexts.clear}</Link>
             </p>

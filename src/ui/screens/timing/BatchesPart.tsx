@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, Index, Show, type JSX } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, Index, Show, type Accessor, type JSX } from 'solid-js';
 import { createChartArea } from '../../kit/charts/chartArea';
 import type { Choice } from '../../app/screenProps';
 import { MethodLink } from '../../kit/method/MethodLink';
@@ -21,6 +21,9 @@ interface BatchesProps {
   readonly kept: KeptTrials;
   readonly found: StepFound;
   readonly choose: (step: string) => void;
+  /** Whether a blank batch was put in that is still to be shown. */
+  readonly isBlank: boolean;
+  readonly onShown: () => void;
 }
 
 /** At most this many batches are shown at first; their fields are made without a noticeable delay. */
@@ -36,6 +39,23 @@ function createByRow(props: Pick<BatchesProps, 'found'>) {
   return byRow;
 }
 
+/** The columns for which there is room in the rows, and the others. */
+function createColumns(width: Accessor<number>) {
+  const count = createMemo(() => columnsBeside(width()));
+  const beside = createMemo((): readonly Column[] => fieldColumns.slice(0, count()));
+  const folded = createMemo((): readonly Column[] => fieldColumns.slice(count()));
+  return { beside, folded };
+}
+
+/** A blank batch from elsewhere is shown once. */
+function showBlank(props: BatchesProps, show: () => void): void {
+  createEffect(() => {
+    if (!props.isBlank) return;
+    show();
+    props.onShown();
+  });
+}
+
 /** The batches of one step, with a field for every text. */
 export function BatchesPart(props: BatchesProps): JSX.Element {
   const chartArea = createChartArea();
@@ -45,18 +65,20 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
   const rows = createMemo(() => props.found.rows.slice(0, props.found.rows.length - hidden()));
   const isLong = (): boolean => props.kept.trials().sheet.rows.length > many;
   const byRow = createByRow(props);
-  const count = createMemo(() => columnsBeside(chartArea.width()));
-  const beside = createMemo((): readonly Column[] => fieldColumns.slice(0, count()));
-  const folded = createMemo((): readonly Column[] => fieldColumns.slice(count()));
-  /** For batches without a step, the field for the step is unfolded at once. */
+  const { beside, folded } = createColumns(() => chartArea.width());
+  // For batches without a step, the field for the step is unfolded at once.
   const isNameless = (): boolean => props.found.step === '';
   const below = (): readonly Column[] => (unfolded() || isNameless() ? folded() : []);
-  let body: HTMLTableSectionElement | undefined;
+  let body: HTMLElement | undefined;
   const add = (): void => {
     setAll(true);
     props.kept.put(withBatch(props.kept.trials().sheet, { step: props.found.step, date: localDay(new Date()) }));
     lastPlants(body)?.focus();
   };
+  showBlank(props, () => {
+    setAll(true);
+    queueMicrotask(() => lastPlants(body)?.focus());
+  });
   return (
     <section class="timing-batches" aria-labelledby="timing-batches">
       <h3 id="timing-batches">{batchesTexts.heading(stepName(props.found.step))}</h3>
@@ -66,10 +88,7 @@ export function BatchesPart(props: BatchesProps): JSX.Element {
           caption={batchesTexts.heading(stepName(props.found.step))}
           table={() => batchesTable(props.found, localFormat)}>
           <BatchesHead beside={beside()} />
-          <tbody
-            ref={(element) => {
-              body = element;
-            }}>
+          <tbody ref={(element) => (body = element)}>
             <Index each={rows()}>
               {(row, at) => (
                 <BatchLines

@@ -1,4 +1,4 @@
-import { createMemo, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, Show, type JSX } from 'solid-js';
 import { sentences, textOf } from '../../../present/text/phrase';
 import { AnswerText } from '../../kit/sections/AnswerText';
 import { Cautions } from '../../kit/sections/Cautions';
@@ -40,6 +40,7 @@ export function Timing(props: ScreenProps): JSX.Element {
   const chosen = (): StepFound | undefined =>
     study().find(({ step }) => step === props.choice.get(stepSetting)) ?? study()[0];
   const choose = (step: string): void => props.choice.set(stepSetting, step);
+  const [isBlank, setBlank] = createSignal(false);
   const names = createMemo(() => {
     const labels = targetsOf(props.store.shape(), props.plan).map(({ cell }) => cell.label);
     return [
@@ -58,9 +59,27 @@ export function Timing(props: ScreenProps): JSX.Element {
         {(found) => <Finding {...props} found={found()} timing={timing()} />}
       </Show>
       <UndoTrials kept={kept} />
-      <WatchPart choice={props.choice} kept={kept} step={chosen()?.step ?? ''} names={names()} choose={choose} />
+      <WatchPart
+        choice={props.choice}
+        kept={kept}
+        step={chosen()?.step ?? ''}
+        names={names()}
+        choose={choose}
+        onBlank={() => setBlank(true)}
+      />
       <Show when={chosen()}>
-        {(found) => <Answer {...props} kept={kept} study={study()} timing={timing()} found={found()} choose={choose} />}
+        {(found) => (
+          <Answer
+            {...props}
+            kept={kept}
+            study={study()}
+            timing={timing()}
+            found={found()}
+            choose={choose}
+            isBlank={isBlank()}
+            onShown={() => setBlank(false)}
+          />
+        )}
       </Show>
       <Fairness />
     </QuestionScreen>
@@ -102,6 +121,9 @@ interface AnswerProps extends FoundProps {
   readonly kept: KeptTrials;
   readonly study: readonly StepFound[];
   readonly choose: (step: string) => void;
+  /** Whether a blank batch was put in that is still to be shown. */
+  readonly isBlank: boolean;
+  readonly onShown: () => void;
 }
 
 function Answer(props: AnswerProps): JSX.Element {
@@ -130,7 +152,14 @@ function Answer(props: AnswerProps): JSX.Element {
       <WaysPart {...props} />
       <LearningPart {...props} />
       <LossesPart {...props} />
-      <BatchesPart choice={props.choice} kept={props.kept} found={props.found} choose={props.choose} />
+      <BatchesPart
+        choice={props.choice}
+        kept={props.kept}
+        found={props.found}
+        choose={props.choose}
+        isBlank={props.isBlank}
+        onShown={props.onShown}
+      />
       <section class="timing-file" aria-labelledby="timing-file">
         <h3 id="timing-file">{timingTexts.trials}</h3>
         <TrialsButtons choice={props.choice} kept={props.kept} />

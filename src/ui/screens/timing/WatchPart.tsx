@@ -25,7 +25,7 @@ function clockText(at: number): string {
 }
 
 /** A watch for one batch, and fields to enter a batch that was timed otherwise. */
-export function WatchPart(props: WatchProps): JSX.Element {
+export function WatchPart(props: WatchProps & { onBlank: () => void }): JSX.Element {
   const watch = (): WatchState => props.choice.get(watchSetting);
   const step = (): string => props.choice.get(watchStepSetting) || props.step;
   const moved = (): void => queueMicrotask(() => section?.querySelector<HTMLElement>('[data-next]')?.focus());
@@ -52,6 +52,7 @@ export function WatchPart(props: WatchProps): JSX.Element {
     props.kept.put(withBatch(props.kept.trials().sheet, { step: name, date: localDay(new Date()), ...texts }));
     props.choice.set(watchStepSetting, '');
     props.choose(name);
+    if (!('plants' in texts)) props.onBlank();
   };
   return (
     <section class="timing-watch" aria-labelledby="timing-watch" ref={section}>

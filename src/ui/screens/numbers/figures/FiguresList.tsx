@@ -1,13 +1,11 @@
 import { createMemo, createSignal, For, Show, untrack, type JSX } from 'solid-js';
-import { ownSources } from '../../../../model/change/sources';
-import { wordsOf } from '../../../../model/choices';
 import { figureScopeOptions, figuresTexts, tallyText } from '../../../../present/numbers/figuresTexts';
-import { figuresToOwn, figureTally, type FigureScope } from '../../../../present/numbers/ownFigures';
-import { takenOver, type Figure } from '../../../../present/numbers/standings';
-import { numberWithUnit } from '../../../../present/text/numberFormat';
+import { figuresToOwn, figureTally, type FigureScope, type PlacedFigure } from '../../../../present/numbers/ownFigures';
+import { takenOver } from '../../../../present/numbers/standings';
+import { namesAmong } from '../../../../present/text/entryNames';
 import { usePage } from '../../../app/pageContext';
-import { localFormat } from '../../../app/preferences/localFormat';
 import { RadioRow } from '../../../kit/choosers/RadioRow';
+import { FigureItem } from './FigureItem';
 import './figures.css';
 
 /** Whose the figures of the model are; unfolded, each that came with it can be called one's own with one press. */
@@ -42,7 +40,7 @@ export function FiguresList(): JSX.Element {
 }
 
 /** Those that are nobody's yet, and those that something was just said of, so that it can be said otherwise. */
-function Figures(props: { figures: readonly Figure[]; onAnswer: () => void }): JSX.Element {
+function Figures(props: { figures: readonly PlacedFigure[]; onAnswer: () => void }): JSX.Element {
   const [answered, setAnswered] = createSignal<ReadonlySet<number>>(new Set());
   const rows = createMemo(() => {
     const open = new Set(takenOver(props.figures).map(({ cell }) => cell.row));
@@ -51,6 +49,7 @@ function Figures(props: { figures: readonly Figure[]; onAnswer: () => void }): J
       .map(({ cell }) => cell.row);
   });
   const byRow = createMemo(() => new Map(props.figures.map((figure) => [figure.cell.row, figure])));
+  const nameOf = createMemo(() => namesAmong(props.figures.map(({ cell }) => cell)));
   const shownRows = createMemo(() => rows(), undefined, {
     equals: (a, b) => a.length === b.length && a.every((row, i) => row === b[i]),
   });
@@ -63,6 +62,7 @@ function Figures(props: { figures: readonly Figure[]; onAnswer: () => void }): J
               {(figure) => (
                 <FigureItem
                   figure={figure()}
+                  name={nameOf()(figure().cell)}
                   onAnswer={() => {
                     setAnswered((before) => new Set(before).add(row));
                     props.onAnswer();
@@ -75,56 +75,4 @@ function Figures(props: { figures: readonly Figure[]; onAnswer: () => void }): J
       </ul>
     </Show>
   );
-}
-
-function FigureItem(props: { figure: Figure; onAnswer: () => void }): JSX.Element {
-  const { store, navigation } = usePage();
-  const label = (): string => props.figure.cell.label;
-  const say = (text: string): void => {
-    store.edit({ row: props.figure.cell.row, column: 'source', text });
-    store.finish();
-    props.onAnswer();
-  };
-  return (
-    <li>
-      <span class="figure-name">{label()}</span>
-      <span class="leader" aria-hidden="true" />
-      <FigureValue figure={props.figure} />
-      <div class="figure-below">
-        <span class="quiet figure-source">{props.figure.source || figuresTexts.noSource}</span>
-        <span class="figure-deeds" role="group" aria-label={label()}>
-          <button
-            type="button"
-            class="word"
-            aria-pressed={props.figure.standing === 'confirmed'}
-            onClick={() => say(ownSources.confirmed(new Date()))}>
-            {figuresTexts.mine}
-          </button>
-          <button
-            type="button"
-            class="word"
-            aria-pressed={props.figure.standing === 'guess'}
-            onClick={() => say(ownSources.guess(new Date()))}>
-            {figuresTexts.guess}
-          </button>
-          <button type="button" class="word" onClick={() => navigation.goToRow(props.figure.cell.row)}>
-            {figuresTexts.change}
-          </button>
-        </span>
-      </div>
-    </li>
-  );
-}
-
-/** The number as its field has it: of the first plan that holds one. */
-function FigureValue(props: { figure: Figure }): JSX.Element {
-  const { store } = usePage();
-  const text = (): string => {
-    const { cell } = props.figure;
-    const contents = store.model().plans.map((plan) => plan.contents[cell.id]);
-    const content = contents.find((one) => one?.kind === 'input');
-    if (content?.kind !== 'input') return '';
-    return wordsOf(cell, content.number) ?? numberWithUnit(localFormat.written(content.text), cell.unitText);
-  };
-  return <span class="figure-value">{text()}</span>;
 }

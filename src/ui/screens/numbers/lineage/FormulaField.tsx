@@ -27,7 +27,8 @@ function createFormula(props: FormulaFieldProps, { store, drafts }: PageState): 
   const read = (typed: string): { text: string } | Problem => {
     const text = typed.trim();
     if (text === committed()) return { text };
-    const change = ownFigure({ row: props.cell.row, column: props.column, text });
+    const edit = { row: props.cell.row, column: props.column, text };
+    const change = ownFigure(edit, store.model().sheet);
     tried = { ...tryEdit(store.model(), props.cell.id, change), text };
     return tried.fault ?? { text };
   };

@@ -10,6 +10,7 @@ import { typedNumber } from '../../../../present/text/typedNumber';
 import { usePage } from '../../../app/pageContext';
 import type { ModelStore } from '../../../app/store/modelStore';
 import { localFormat } from '../../../app/preferences/localFormat';
+import { focusFault } from './focusFault';
 import { Buttons } from './formParts';
 import type { FormProps } from './formKinds';
 import { WordField } from './WordField';
@@ -65,11 +66,14 @@ export function AddEntry(props: FormProps): JSX.Element {
     setAsked((before) => ({ ...before, ...change }));
     setFaults({});
   };
-  const add = (event: SubmitEvent): void => {
+  const add = (event: SubmitEvent & { currentTarget: HTMLFormElement }): void => {
     event.preventDefault();
     const found = faultsOf(asked(), props.group, store);
     setFaults(found);
-    if (Object.keys(found).length > 0) return;
+    if (Object.keys(found).length > 0) {
+      focusFault(event.currentTarget);
+      return;
+    }
     const { sheet, row } = made(asked(), props.group, store);
     props.close();
     store.replace(sheet);

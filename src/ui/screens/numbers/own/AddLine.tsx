@@ -16,6 +16,7 @@ import { typedNumber } from '../../../../present/text/typedNumber';
 import { usePage, type PageState } from '../../../app/pageContext';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { RadioRow } from '../../../kit/choosers/RadioRow';
+import { focusFault } from './focusFault';
 import { Buttons, Chooser } from './formParts';
 import type { FormProps } from './formKinds';
 import { WordField } from './WordField';
@@ -47,7 +48,7 @@ function faultsOf({ label, amount }: Asked, plans: readonly string[]): Faults {
   const read = typedNumber(amount, localFormat);
   return {
     ...(label.trim() === '' && { label: texts.noLabel }),
-    ...('code' in read && { amount: read.message }),
+    ...('code' in read && { amount: amount.trim() === '' ? texts.noAmount : read.message }),
     ...(plans.length === 0 && { plans: texts.noPlan }),
   };
 }
@@ -92,11 +93,14 @@ export function AddLine(props: FormProps): JSX.Element {
   const plans = createMemo(() => model().plans.map(({ name }) => name));
   const chosen = (): string[] => plans().filter((name) => !asked().without.includes(name));
   const canAdd = createMemo(() => hasTotal(model().sheet, asked().side));
-  const add = (event: SubmitEvent): void => {
+  const add = (event: SubmitEvent & { currentTarget: HTMLFormElement }): void => {
     event.preventDefault();
     const found = faultsOf(asked(), chosen());
     setFaults(found);
-    if (Object.keys(found).length > 0) return;
+    if (Object.keys(found).length > 0) {
+      focusFault(event.currentTarget);
+      return;
+    }
     const bases = basesOf(model(), asked().rhythm);
     const basis = bases[asked().basis] ?? bases[0];
     props.close();
