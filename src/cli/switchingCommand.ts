@@ -27,7 +27,7 @@ function inputDocument({ lever, value, all, changePercent }: SwitchingValue): Re
 
 function inputLine({ lever, value, changePercent }: SwitchingValue): string[] {
   const change = changePercent === undefined ? '' : `${shortNumber(changePercent)} %`;
-  const flips = value === undefined ? wording`cannot flip it` : shortNumber(value);
+  const flips = value === undefined ? wording`cannot flip it` : inputNumber(lever.cell, value);
   return [lever.cell.name, inputNumber(lever.cell, lever.base), flips, change, lever.cell.unitText];
 }
 
