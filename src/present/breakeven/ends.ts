@@ -42,10 +42,10 @@ export function withEnds(sides: readonly Side[], claim: Claim, moved: Moved, val
   return say`${capital(told(true))}, ${claim.above}; ${told(false)}, ${claim.not}.`;
 }
 
-/** Where a line stands at the ends of its range that are parts by themselves: `at 0 weeks it is below 0`. */
+/** Where a line stands at the ends of its range that are parts by themselves: `right at 0 weeks it is below 0`. */
 export function atEnds(sides: readonly Side[], at: string | Phrase, values: InputValues): Phrase[] {
   return sides.filter(isPoint).map(({ from, above }) => {
     const end = values.one(from);
-    return above ? say`at ${end} itself it is at or above ${at}` : say`at ${end} itself it is below ${at}`;
+    return above ? say`right at ${end} it is at or above ${at}` : say`right at ${end} it is below ${at}`;
   });
 }

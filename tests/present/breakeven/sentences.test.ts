@@ -237,8 +237,8 @@ describe('an end of the range at which the line changes side is a part by itself
       'r: ceil(x / one) == 0 ? -1 : more + 10 - x / one',
     ].join('\n');
     expect(say(text).more).toContain(
-      'in A it crosses 0 at 10 weeks, but at 0 weeks itself it is below 0; ' +
-        'in B it crosses 0 at 11 weeks, but at 0 weeks itself it is below 0.',
+      'in A it crosses 0 at 10 weeks, but right at 0 weeks it is below 0; ' +
+        'in B it crosses 0 at 11 weeks, but right at 0 weeks it is below 0.',
     );
   });
 });
