@@ -2,6 +2,7 @@ import type { Searched } from '../present/breakeven/searched';
 import { decimal, numberToText, type Decimal } from '../core/number';
 import { within } from '../core/steps';
 import { breakevenInSteps, type BreakevenPoints } from '../study/breakeven';
+import { settledAtEnds } from '../study/settled';
 import { lineNames, movableResult, type LineName, type Subject } from '../present/results/resultLines';
 import { searchReports, type Prepared, type Report } from './job';
 
@@ -42,7 +43,8 @@ export function* exactBreakeven(
     const line = lines[name];
     if (line === undefined) continue;
     const steps = breakevenInSteps(line, range, decimal(targets[name]), [lines.lever.base]);
-    found[name] = textOf(yield* searchReports(within(i / lineNames.length, (i + 1) / lineNames.length, steps)));
+    const points = yield* searchReports(within(i / lineNames.length, (i + 1) / lineNames.length, steps));
+    found[name] = textOf(settledAtEnds(points));
   }
   return found;
 }

@@ -3,7 +3,8 @@ import { decimal, numberToText, type Decimal } from '../core/number';
 import type { Cell } from '../model/cell';
 import { question } from '../model/response';
 import { searchReports, type Prepared, type Report } from './job';
-import { switchingValuesInSteps, type SwitchingValue } from '../study/switching';
+import { possibleRange } from '../study/searchRange';
+import { switchingValuesInSteps, type SwitchingValue, type SwitchPlace } from '../study/switching';
 import type { Subject } from '../present/results/resultLines';
 
 /** A search for where every input flips the answer; the target is text with all its digits. */
@@ -18,20 +19,20 @@ interface SwitchText {
   readonly base: string;
   readonly all: readonly string[];
   readonly value: string | undefined;
-  readonly isBehind: boolean;
+  readonly kind: SwitchPlace['kind'];
   readonly change: string | undefined;
 }
 
 /** Where every input flips the answer, in order. */
 export type SwitchingFound = readonly SwitchText[];
 
-function written({ lever, value, isBehind, all, changePercent }: SwitchingValue): SwitchText {
+function written({ lever, place, all, changePercent }: SwitchingValue): SwitchText {
   return {
     cell: lever.cell.id,
     base: numberToText(lever.base),
     all: all.map(numberToText),
-    value: value && numberToText(value),
-    isBehind,
+    value: place && numberToText(place.at),
+    kind: place?.kind ?? 'level',
     change: changePercent && numberToText(changePercent),
   };
 }
@@ -47,16 +48,16 @@ export function* switchingSearch(
   const against = subject.against === undefined ? undefined : model.plans[subject.against];
   const view = { model, result: subject.result, plan, against };
   const asked = question(view, planValues, subject.against === undefined ? undefined : values[subject.against]);
-  const steps = switchingValuesInSteps(asked, decimal(target));
+  const steps = switchingValuesInSteps(asked, decimal(target), { rangeOf: possibleRange, triesChoices: true });
   return (yield* searchReports(steps)).map(written);
 }
 
 /** The switching values found, as exact numbers, in the same order. */
 export function readSwitches(found: SwitchingFound, cells: readonly Cell[]): Switch[] {
-  return found.flatMap(({ cell: id, base, value, isBehind, change, all }) => {
+  return found.flatMap(({ cell: id, base, value, kind, change, all }) => {
     const cell = cells[id];
     if (cell === undefined) return [];
     const read = (text: string | undefined): Decimal | undefined => (text === undefined ? undefined : decimal(text));
-    return [{ cell, base: decimal(base), value: read(value), isBehind, change: read(change), count: all.length }];
+    return [{ cell, base: decimal(base), value: read(value), kind, change: read(change), count: all.length }];
   });
 }

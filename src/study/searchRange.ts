@@ -1,4 +1,6 @@
 import { decimal, type Decimal } from '../core/number';
+import { isCurrency } from '../core/unit';
+import type { Cell } from '../model/cell';
 import type { Lever } from '../model/view';
 
 /** Where a search looks, in the input's unit; from is below to. */
@@ -11,6 +13,8 @@ const widening = 10;
 const withoutRange = 100;
 const zero = decimal(0);
 const mostOfShare = decimal(100);
+/** The kind of quantity that a difference of temperatures is. */
+const warmth = 'K';
 
 /** Whether nothing says where to search an input: its number is 0, and it has no range or one without width. */
 export function isGuess({ base, range }: Pick<Lever, 'base' | 'range'>): boolean {
@@ -43,6 +47,22 @@ export function defaultRange({ cell, base, range }: Lever): SearchRange {
   const staysPositive = range?.low.gte(0) === true && base.gte(0);
   const isShare = cell.unitText === '%' && larger(range?.high ?? base, base).lte(mostOfShare);
   return { from: staysPositive ? larger(from, zero) : from, to: isShare ? smaller(to, mostOfShare) : to };
+}
+
+/** Whether a unit measures an amount of something: things, time, room or mass. Money and plain numbers may be owed. */
+function isAmount({ unit }: Cell): boolean {
+  const kinds = [...(unit?.dimension.keys() ?? [])];
+  return kinds.length > 0 && !kinds.some((kind) => isCurrency(kind) || kind === warmth);
+}
+
+/**
+ * The default range without the numbers that an input cannot have: an amount that is 0 today, and whose own range does
+ * not reach below 0, is not searched there.
+ */
+export function possibleRange(lever: Lever): SearchRange {
+  const { from, to } = defaultRange(lever);
+  const isOwed = lever.base.isNegative() || lever.range?.low.isNegative() === true;
+  return { from: isAmount(lever.cell) && !isOwed ? larger(from, zero) : from, to };
 }
 
 function larger(a: Decimal, b: Decimal): Decimal {

@@ -57,3 +57,19 @@ test('a value that is none of the choices is shown, with what would fix it', asy
   await row.getByRole('combobox').first().selectOption('one-use plug');
   await expect(row).not.toContainText('value that is no choice');
 });
+
+test('breakeven compares choices by their words, and searches nothing between them', async ({ page }) => {
+  await openApp(page);
+  await page.getByRole('navigation', { name: 'Questions' }).getByRole('button', { name: 'Breakeven' }).click();
+  const screen = page.getByRole('region', { name: 'Breakeven', exact: true });
+  await screen.getByLabel('as this input moves').selectOption('Plug in use');
+  await expect(screen.locator('.finding')).toHaveText('Nursery first pays with one-use plug and with reusable plug.');
+  const table = screen.getByRole('region', { name: 'The result with each choice' });
+  await expect(table.getByRole('row')).toHaveText([
+    /^Plug in use/,
+    /one-use plug\s*today.*\+3,840/,
+    /reusable plug.*\+4,223/,
+  ]);
+  await expect(screen.locator('canvas')).toHaveCount(0);
+  await expect(screen.getByLabel('looked at from')).toHaveCount(0);
+});

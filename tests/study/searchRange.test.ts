@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { decimal } from '../../src/core/number';
 import { lever } from '../../src/model/view';
-import { defaultRange, isGuess } from '../../src/study/searchRange';
+import { defaultRange, isGuess, possibleRange } from '../../src/study/searchRange';
 import { asked, idOf, modelOf } from '../model/table';
 import { leverOf } from './leverOf';
 
@@ -97,4 +97,24 @@ describe('where to look is a guess', () => {
     ['but not of 0 with a range', 'a: 0 | range: 0 3', false],
     ['nor of another number', 'a: 2', false],
   ])('%s', (_claim, line, expected) => expect(guessed(line)).toBe(expected));
+});
+
+describe('the possible part of it', () => {
+  const possible = (line: string): string => {
+    const model = modelOf(line);
+    const { from, to } = possibleRange(lever(asked(model, 'a').view, idOf(model, 'a'))!);
+    return `${from.toString()} to ${to.toString()}`;
+  };
+  it.each([
+    ['of an amount of things begins at 0', 'a [plant]: 0', '0 to 1'],
+    ['of a rate of things too', 'a [plant/week]: 0', '0 to 1'],
+    ['of a time too', 'a [day]: 0', '0 to 1'],
+    ['of money does not, as it may be owed', 'a [EUR/h]: 0', '-1 to 1'],
+    ['nor of a plain number', 'a: 0', '-1 to 1'],
+    ['nor of a share', 'a [%]: 0', '-1 to 1'],
+    ['nor of a difference of temperatures', 'a [K]: 0', '-1 to 1'],
+    ['nor where its own range lies below 0', 'a [day]: 0 | range: -1 1', '-20 to 20'],
+    ['nor where it stands below 0', 'a [plant]: -2', '-200 to -0.02'],
+    ['is all of it elsewhere', 'a [plant]: 20', '0.2 to 2000'],
+  ])('%s', (_claim, line, expected) => expect(possible(line)).toBe(expected));
 });

@@ -47,6 +47,42 @@ describe('switching values', () => {
     expect(switches('x: 0 | range: 0 8\nr: x - 6')).toEqual(['x: 6 (6) no change']);
   });
 
+  describe('of an input with named choices', () => {
+    const choices = '1 one; 2 two; 3 three';
+    it('are the other choices that flip the result, without per cent', () => {
+      expect(switches(`x: 2 | choices: ${choices}\nr: (x - 2.5) * (x - 0.5)`)).toEqual(['x: 3 (3) no change']);
+      expect(switches(`x: 1 | choices: ${choices}\nr: x - 1.5`)).toEqual(['x: 2 (2 3) no change']);
+    });
+    it('are none between two choices', () => {
+      expect(switches(`x: 1 | choices: ${choices}\nr: (x - 1.5) * (x - 1.6)`)).toEqual(['x: none () no change']);
+    });
+    it('are none where it cannot be computed', () => {
+      expect(switches('x: 1 | choices: 1 one; 2 two\nr: 1 / (2 - x)')).toEqual(['x: none () no change']);
+    });
+  });
+
+  describe('at a jump stand as people write them', () => {
+    const place = (text: string): string => {
+      const model = modelOf(text);
+      const plan = model.plans[0]!;
+      const asked = question(
+        { model, result: idOf(model, 'r'), plan, against: undefined },
+        evaluatePlan(plan),
+        undefined,
+      );
+      const { place: found } = switchingValues(asked, decimal(0))[0]!;
+      return `${found?.at.toString() ?? 'none'} ${found?.kind ?? ''}`;
+    };
+    it.each([
+      ['done there, though the search ends beside it', 'x: 5 | range: 4 6\nr: x > 4.5 ? 1 : -1', '4.5 jumped'],
+      ['done behind it', 'x: 5 | range: 4 6\nr: x >= 4.5 ? 1 : -1', '4.5 behind'],
+      ['done there from the other side', 'x: 4 | range: 4 6\nr: x >= 4.5 ? 1 : -1', '4.5 jumped'],
+      ['done behind it from the other side', 'x: 4 | range: 4 6\nr: x > 4.5 ? 1 : -1', '4.5 behind'],
+      ['or come there without one', 'x: 5 | range: 4 6\nr: x - 4.5', '4.5 level'],
+      ['at 0 itself', 'x: 5 | range: 4 60\nr: ceil(x) == 0 ? -1 : 1', '0 jumped'],
+    ])('%s', (_claim, text, found) => expect(place(text)).toBe(found));
+  });
+
   it('leave out where the target is only touched', () => {
     expect(switches('x: 4 | range: 0 8\nr: (x - 3) * (x - 3)')).toEqual(['x: none () no change']);
   });

@@ -3,9 +3,10 @@ import type { Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
 import type { Way } from '../../study/best';
 import { bestAmongNumbers, type BestStretch } from '../../study/envelope';
-import { capital, distance, type Moved } from '../breakeven/answer';
+import { distance } from '../breakeven/answer';
+import type { Moved } from '../breakeven/moved';
 import type { Format } from '../text/numberFormat';
-import { listed, plainly, say, sentences, type Phrase } from '../text/phrase';
+import { capital, listed, plainly, say, sentences, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import { bestOfResult, type NamedPlan } from './plans';
 
@@ -23,8 +24,11 @@ export interface BestPlanContext {
   readonly stretches: readonly BestStretch[];
 }
 
+/** What sentences about plans are made from, whatever moves. */
+export type BestPlanNames = Pick<BestPlanContext, 'result' | 'way' | 'plans' | 'today'>;
+
 /** The sentences: the finding, and further remarks. */
-interface BestPlanSentences {
+export interface BestPlanSentences {
   readonly main: Phrase;
   readonly more: Phrase;
 }
@@ -39,13 +43,13 @@ function at(x: Decimal, { moved }: BestPlanContext, format: Format): string {
   return spoken(x.toSignificantDigits(10), moved.cell.unit, format);
 }
 
-function namesOf({ plans }: BestPlanContext, best: readonly number[]): Phrase {
+function namesOf({ plans }: BestPlanNames, best: readonly number[]): Phrase {
   const names = listed(best.map((plan) => plans[plan]?.name ?? ''));
   return best.length > 1 ? say`${names} alike` : names;
 }
 
 /** `Foam cube has the lowest Cost of a plant`. */
-function claim(matter: BestPlanContext, best: readonly number[]): Phrase {
+export function claim(matter: BestPlanNames, best: readonly number[]): Phrase {
   if (best.length === 0) return say`no plan has a ${matter.result.label} that can be computed`;
   const [names, most] = [
     listed(best.map((plan) => matter.plans[plan]?.name ?? '')),
@@ -54,7 +58,8 @@ function claim(matter: BestPlanContext, best: readonly number[]): Phrase {
   return best.length > 1 ? say`${names} alike have ${most}` : say`${names} has ${most}`;
 }
 
-function inShort(matter: BestPlanContext, best: readonly number[]): Phrase {
+/** The same in short, to follow it. */
+export function inShort(matter: BestPlanNames, best: readonly number[]): Phrase {
   return best.length === 0 ? plainly(wording`none that can be computed`) : namesOf(matter, best);
 }
 
@@ -63,7 +68,7 @@ function bare(x: Decimal, { moved }: BestPlanContext, format: Format): string {
 }
 
 /** What stretches of an input say, one behind another. */
-function inARow(stretches: readonly Phrase[]): Phrase {
+export function inARow(stretches: readonly Phrase[]): Phrase {
   return stretches.reduce((before, next) => say`${before}; ${next}`);
 }
 
@@ -102,7 +107,7 @@ function found(matter: BestPlanContext, format: Format): Phrase {
 }
 
 /** The results of all plans today, the best first. */
-function todayInOrder({ result, today, plans, way }: BestPlanContext, format: Format): Phrase {
+export function todayInOrder({ result, today, plans, way }: BestPlanNames, format: Format): Phrase {
   const known = plans.flatMap((plan, p) => (today[p]?.isFinite() === true ? [{ plan, number: today[p] }] : []));
   known.sort((a, b) => (way === 'highest' ? b.number.cmp(a.number) : a.number.cmp(b.number)));
   if (known.length === 0) return say`${result.label} cannot be computed in any plan today.`;

@@ -1,6 +1,6 @@
 import type { Decimal } from '../../core/number';
 import type { BestStretch } from '../../study/envelope';
-import type { Moved } from '../breakeven/answer';
+import type { Moved } from '../breakeven/moved';
 import type { Point } from '../breakeven/curve/sample';
 import { visibleHeights } from '../breakeven/curve/visibleRange';
 import { dashes, type LineLook, type LinesDrawing } from '../picture/labelledLines';

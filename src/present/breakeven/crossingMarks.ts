@@ -3,7 +3,7 @@ import type { Format } from '../text/numberFormat';
 import type { CrossingMark } from './picture';
 import type { ResultLine, ResultLines } from '../results/resultLines';
 import type { LineSelection, Targets } from './curve/quickStudy';
-import type { Moved } from './answer';
+import type { Moved } from './moved';
 
 /** At most this many marks are labelled, for lack of room. */
 const labelled = 6;

@@ -1,14 +1,17 @@
 import type { Searched } from './searched';
 import type { Decimal } from '../../core/number';
-import { plainly, say, sentences, type Phrase } from '../text/phrase';
+import type { BreakevenPoints } from '../../study/breakeven';
+import { capital, plainly, say, sentences, type Phrase } from '../text/phrase';
 import { spoken } from '../text/spokenNumber';
 import type { Format } from '../text/numberFormat';
-import { answer, besides, capital, distance, inShort, type Moved } from './answer';
+import { answer, besides, distance } from './answer';
+import type { Moved } from './moved';
 import { differenceClaim, ownClaim, type ClaimSubject, type Claim } from './claim';
 import type { ResultLine, LineName, ResultLines } from '../results/resultLines';
 import type { QuickStudy, Targets } from './curve/quickStudy';
 import type { LineView } from './view';
 import { differenceIn } from '../results/differenceIn';
+import { inShort } from './inShort';
 
 /** The sentences of a breakeven: the answer, and further remarks. */
 export interface BreakevenSentences {
@@ -46,20 +49,22 @@ export function subjectOf({
   return view === 'alone' ? say`${subject.result.label}` : differenceIn(subject.result);
 }
 
-function todayIs(matter: BreakevenContext, now: Decimal, format: Format): Phrase {
+/** What the result is today. */
+export function todayIs(matter: Pick<BreakevenContext, 'subject' | 'view'>, now: Decimal, format: Format): Phrase {
   return say`${capital(subjectOf(matter))} is ${spoken(now, matter.subject.result.unit, format)} today.`;
 }
 
 /** Where each plan by itself meets its target. */
-function eachPlan({ subject, moved, found, targets }: BreakevenContext, format: Format): Phrase {
+function eachPlan({ subject, moved, found, lines, targets }: BreakevenContext, format: Format): Phrase {
   const { plan, against } = found;
   if (plan === undefined || against === undefined || subject.against === undefined) return [];
   // It is not worth saying that a cost or a number of plants stays above 0.
   if (targets.plan.isZero() && [plan, against].every(({ holds }) => holds === 'everywhere')) return [];
-  const [first, second] = [
-    inShort(against, subject.against, subject.result, targets.against, moved, format),
-    inShort(plan, subject.plan, subject.result, targets.plan, moved, format),
-  ];
+  const told = (points: BreakevenPoints, name: 'plan' | 'against', its: string): Phrase => {
+    const isAboveToday = lines[name]?.base.gte(targets[name]) === true;
+    return inShort(points, { plan: its, result: subject.result, target: targets[name], isAboveToday }, moved, format);
+  };
+  const [first, second] = [told(against, 'against', subject.against), told(plan, 'plan', subject.plan)];
   return say`${subject.result.label} by itself: ${first}; ${second}.`;
 }
 
@@ -71,7 +76,12 @@ function standsStill({ points }: QuickStudy, line: ResultLine, leading: LineName
   return !line.depends || (points[leading] ?? []).every(({ y }) => Math.abs(y - base) <= noise);
 }
 
-function still(matter: BreakevenContext, base: Decimal, format: Format): BreakevenSentences {
+/** That the input does not move the result. */
+export function still(
+  matter: Pick<BreakevenContext, 'subject' | 'moved' | 'view' | 'lines'>,
+  base: Decimal,
+  format: Format,
+): BreakevenSentences {
   const { subject, moved, lines } = matter;
   const reaches = lines.plan.depends || lines.against?.depends === true;
   const { label } = moved.cell;

@@ -45,9 +45,15 @@ export function sidesOf(found: BreakevenPoints, today: { readonly input: Decimal
   return ends.slice(1).map((to, i) => ({ from: ends[i]!, to, above: start === (i % 2 === 0) }));
 }
 
+/** Whether a part is an end of the range by itself: the line changes side right beside it. */
+export function isPoint({ from, to }: Side): boolean {
+  return from.eq(to);
+}
+
 /** The part in which an input lies. */
 export function sideAt(sides: readonly Side[], input: Decimal): Side | undefined {
-  return sides.find(({ from, to }) => input.gte(from) && input.lte(to));
+  const holds = ({ from, to }: Side): boolean => input.gte(from) && input.lte(to);
+  return sides.find((side) => isPoint(side) && holds(side)) ?? sides.find(holds);
 }
 
 /** The change of side nearest to an input. */

@@ -6,7 +6,7 @@ import { spoken } from '../text/spokenNumber';
 import { figure, words, type DataCell, type DataTable } from '../table/dataTable';
 import type { Format } from '../text/numberFormat';
 import { withUnit } from '../text/withUnit';
-import { percentOf } from './answer';
+import { percentOf } from './inputValues';
 import type { LineName, ResultLines } from '../results/resultLines';
 import type { LineSelection, QuickStudy } from './curve/quickStudy';
 import type { BreakevenContext } from './sentences';

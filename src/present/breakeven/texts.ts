@@ -7,6 +7,9 @@ export const breakevenTexts = {
   moves: wording`as this input moves`,
   usualQuestions: wording`Usual questions`,
   draw: wording`Draw`,
+  /** Above what is said of choices, of which nothing is drawn. */
+  compare: wording`Compare`,
+  choices: wording`The result with each choice`,
   views: { both: wording`both plans`, difference: commonTexts.difference },
   /** Of a model with further plans. */
   furtherViews: { all: wording`all plans`, both: wording`A and B` },

@@ -112,7 +112,8 @@ function weight({ words }: Kind, { label, name, group }: Cell): number {
  * @param bearing how much an input matters for the result; of the inputs that fit, the first with the highest is taken
  */
 export function usualQuestions({ cells }: Model, plan: Plan, bearing: (input: Cell) => number): UsualQuestion[] {
-  const inputs = cells.filter(({ id }) => plan.contents[id]?.kind === 'input');
+  // The questions ask how far a number may go, which named choices do not.
+  const inputs = cells.filter(({ id, choices }) => plan.contents[id]?.kind === 'input' && choices.length === 0);
   return kinds.flatMap((kind) => {
     const fitting = inputs
       .filter(({ unit }) => unit !== undefined && kind.fits(unit.dimension))

@@ -29,7 +29,7 @@ export const oneAtATime: Chapter = {
     {
       id: 'switching',
       what: wording`How wrong a guess may be`,
-      how: wording`For each entry the number nearest to today’s at which the result crosses the target, everything else as it stands, and how far that is in per cent of today. The thinnest margin stands first; in The case those do that flip it within their own range. At a jump it flips right behind the number, which “just above” and “just below” say.`,
+      how: wording`For each entry the number nearest to today’s at which the result crosses the target, everything else as it stands, and how far that is in per cent of today. The thinnest margin stands first; in The case those do that flip it within their own range. At a jump it flips at the number, or right behind it, which “just above” and “just below” say. Of an entry with named choices each other choice is tried.`,
       formulas: [wording`change = (*x*_{crossing} − *x*_{today}) / *x*_{today} × 100 %`],
       design: wording`Searched to either side of today’s number by ten times as far as that number and the range lie apart, or from a hundredth to a hundred times the number where it has no range, as for breakeven.`,
       source: wording`Asian Development Bank, Financial Management and Analysis of Projects, 7.11, whose reciprocal rule holds for straight lines only: here the crossing is searched.`,
@@ -39,7 +39,7 @@ export const oneAtATime: Chapter = {
     {
       id: 'breakeven',
       what: wording`Breakeven`,
-      how: wording`Every number of an entry at which the result meets the target, or two plans meet, within a range. Each change of side is closed in on exactly; a line that only touches the target is looked for as well. A change of side across a pole, or across numbers that cannot be computed, is a break and no breakeven.`,
+      how: wording`Every number of an entry at which the result meets the target, or two plans meet, within a range. Each change of side is closed in on exactly; a line that only touches the target is looked for as well. A change of side across a pole, or across numbers that cannot be computed, is a break and no breakeven. An entry with named choices is worked out with each of them.`,
       formulas: [wording`*x* such that *f*(*x*) = target, or *f*_{B}(*x*) = *f*_{A}(*x*)`],
       design: wording`Looked at in float64 at 1,001 places evenly and some 400 by ratio towards 0; each bracket is drawn together to 26 digits, and the shortest number within 18 digits is told.`,
       source: wording`Chandrupatla, Advances in Engineering Software 28 (1997) 145–149. Touching: golden section.`,

@@ -25,6 +25,13 @@ export function plainly(text: string): Phrase {
   return [{ text, strong: false }];
 }
 
+/** A phrase with a capital at its start; a name is left as it is written. */
+export function capital(phrase: Phrase): Phrase {
+  const [first, ...rest] = phrase;
+  if (first === undefined || first.strong) return phrase;
+  return [{ ...first, text: first.text.charAt(0).toUpperCase() + first.text.slice(1) }, ...rest];
+}
+
 /** Joins sentences by spaces, leaving out blank ones. */
 export function sentences(...phrases: readonly Phrase[]): Phrase {
   return phrases

@@ -2,6 +2,7 @@ import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Unit } from '../../core/unit';
 import type { Cell } from '../../model/cell';
+import { wordsOf } from '../../model/choices';
 import { plainly, say, sentences, type Phrase } from '../text/phrase';
 import { endText } from '../text/rangeEnds';
 import { unitAfter } from '../text/saidUnits';
@@ -12,6 +13,7 @@ import type { Format } from '../text/numberFormat';
 import type { DrawsFound } from '../howSure/drawsFound';
 import { inSteps, ofHundred, spokenInSteps, stepFor } from '../howSure/rounding';
 import { placeText } from '../whatMatters/switching/sentences';
+import { turnOf, turnText } from './turn';
 import { percentile } from '../howSure/sentences';
 import { printedUnit } from '../text/printedUnit';
 import type { CaseBudget } from './caseOf';
@@ -31,22 +33,39 @@ const counts = [
   wording`Ten`,
 ];
 
-/** When the answer turns. @param rises whether the entry rises to the number at which it does */
-function turnSentence(netChange: Decimal, rises: boolean, name: string, at: string, today: string): Phrase {
-  if (netChange.isZero()) {
-    return rises
-      ? say`The answer turns when ${name} rises above ${at}; today it is ${today}.`
-      : say`The answer turns when ${name} falls below ${at}; today it is ${today}.`;
-  }
-  if (netChange.gt(0)) {
-    return rises
-      ? say`It stops paying when ${name} rises above ${at}; today it is ${today}.`
-      : say`It stops paying when ${name} falls below ${at}; today it is ${today}.`;
-  }
-  return rises
-    ? say`It starts to pay when ${name} rises above ${at}; today it is ${today}.`
-    : say`It starts to pay when ${name} falls below ${at}; today it is ${today}.`;
-}
+/** What happens as the answer turns, by the net change today. */
+const turns = {
+  stays: {
+    rises: (name: string, at: string, today: string) =>
+      say`The answer turns when ${name} rises above ${at}; today it is ${today}.`,
+    falls: (name: string, at: string, today: string) =>
+      say`The answer turns when ${name} falls below ${at}; today it is ${today}.`,
+    reaches: (name: string, at: string, today: string) =>
+      say`The answer turns when ${name} comes to ${at}; today it is ${today}.`,
+    becomes: (name: string, words: string, today: string) =>
+      say`The answer turns when ${name} is ${words}; today it is ${today}.`,
+  },
+  pays: {
+    rises: (name: string, at: string, today: string) =>
+      say`It stops paying when ${name} rises above ${at}; today it is ${today}.`,
+    falls: (name: string, at: string, today: string) =>
+      say`It stops paying when ${name} falls below ${at}; today it is ${today}.`,
+    reaches: (name: string, at: string, today: string) =>
+      say`It stops paying when ${name} comes to ${at}; today it is ${today}.`,
+    becomes: (name: string, words: string, today: string) =>
+      say`It stops paying when ${name} is ${words}; today it is ${today}.`,
+  },
+  costs: {
+    rises: (name: string, at: string, today: string) =>
+      say`It starts to pay when ${name} rises above ${at}; today it is ${today}.`,
+    falls: (name: string, at: string, today: string) =>
+      say`It starts to pay when ${name} falls below ${at}; today it is ${today}.`,
+    reaches: (name: string, at: string, today: string) =>
+      say`It starts to pay when ${name} comes to ${at}; today it is ${today}.`,
+    becomes: (name: string, words: string, today: string) =>
+      say`It starts to pay when ${name} is ${words}; today it is ${today}.`,
+  },
+} as const;
 
 function todayText({ cell, base }: TurningInput, format: Format): string {
   return spokenWithUnit(endText(base, cell, format), cell.unitText);
@@ -70,10 +89,9 @@ export function turningSentence(
   if (first === undefined) {
     return say`No entry by itself can turn the answer, however wrong it is within the range looked at.`;
   }
-  const rises = first.value.gte(first.base);
-  const at = spoken(first.value, first.cell.unit, format);
+  const told = turns[netChange.isZero() ? 'stays' : netChange.gt(0) ? 'pays' : 'costs'];
   return sentences(
-    turnSentence(netChange, rises, nameOf(first.cell), at, todayText(first, format)),
+    told[turnOf(first)](nameOf(first.cell), turnText(first, format), todayText(first, format)),
     inside === undefined ? [] : insideText(inside),
   );
 }
@@ -94,8 +112,8 @@ export function besideLabel(hinge: TurningInput, format: Format): string {
 /** Today's number and the one at which the answer changes, as columns show them. */
 export function turningTexts(hinge: TurningInput, format: Format): { today: string; turns: string; unit: string } {
   const { cell, base, value } = hinge;
-  const [today, turns] = [endText(base, cell, format), placeText(hinge, format.value(value, cell.unit))];
-  return { today, turns, unit: printedUnit(cell.unitText) };
+  const at = wordsOf(cell, value) ?? format.value(value, cell.unit);
+  return { today: endText(base, cell, format), turns: placeText(hinge, at), unit: unitAfter(at, cell.unitText) };
 }
 
 /** The turning points as a table; other programs have the ends of the range in columns of their own. */
@@ -115,9 +133,9 @@ export function turningTable(
       const end = (number: Decimal | undefined): DataCell =>
         number === undefined ? words('') : figure(endText(number, cell, format), number);
       return [
-        figure(nameOf(cell), undefined, texts.unit),
+        figure(nameOf(cell), undefined, printedUnit(cell.unitText)),
         figure(texts.today, base),
-        { ...figure(texts.turns, value), alone: format.value(value, cell.unit) },
+        { ...figure(texts.turns, value), alone: wordsOf(cell, value) ?? format.value(value, cell.unit) },
         words(rangeText(hinge, format)),
         end(cell.range?.low),
         end(cell.range?.high),

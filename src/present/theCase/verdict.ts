@@ -3,10 +3,10 @@ import type { Cell } from '../../model/cell';
 import { ofHundred } from '../howSure/rounding';
 import type { DrawsFound } from '../howSure/drawsFound';
 import { say, sentences, type Phrase } from '../text/phrase';
-import { spoken } from '../text/spokenNumber';
 import type { Format } from '../text/numberFormat';
 import type { CaseBudget } from './caseOf';
 import type { Closest } from './closest';
+import { turnOf, turnText } from './turn';
 
 /**
  * Shares of the draws in which it pays, up to which and from which an answer is given; between them nobody can tell.
@@ -39,24 +39,37 @@ function isOpen({ odds: { spread, certain } }: Studied): boolean {
   return !certain && above !== undefined && above > toldShares.no && above < toldShares.yes;
 }
 
+/** What an input makes of the answer once it comes to where it turns, by how it comes there. */
+type Told = Readonly<Record<ReturnType<typeof turnOf>, (name: string, at: string) => Phrase>>;
+
+const wouldChange: Told = {
+  rises: (name, at) => say`It would change with ${name} above ${at}.`,
+  falls: (name, at) => say`It would change with ${name} below ${at}.`,
+  reaches: (name, at) => say`It would change with ${name} at ${at}.`,
+  becomes: (name, words) => say`It would change if ${name} were ${words}.`,
+};
+
+const noLongerPays: Told = {
+  rises: (name, at) => say`Find out first: ${name}. With it above ${at}, it no longer pays.`,
+  falls: (name, at) => say`Find out first: ${name}. With it below ${at}, it no longer pays.`,
+  reaches: (name, at) => say`Find out first: ${name}. With it at ${at}, it no longer pays.`,
+  becomes: (name, words) => say`Find out first: ${name}. With ${words}, it no longer pays.`,
+};
+
+const wouldPay: Told = {
+  rises: (name, at) => say`Find out first: ${name}. With it above ${at}, it pays.`,
+  falls: (name, at) => say`Find out first: ${name}. With it below ${at}, it pays.`,
+  reaches: (name, at) => say`Find out first: ${name}. With it at ${at}, it pays.`,
+  becomes: (name, words) => say`Find out first: ${name}. With ${words}, it pays.`,
+};
+
 /** What would change the answer, or what to find out before there is one. */
 function changes(studied: Studied, { netChange }: CaseBudget, nameOf: (cell: Cell) => string, format: Format): Phrase {
   const [first] = studied.closest.hinges;
   if (first === undefined) return isOpen(studied) ? [] : say`No entry by itself would change that.`;
-  const at = spoken(first.value, first.cell.unit, format);
-  const name = nameOf(first.cell);
-  const isAbove = first.value.gte(first.base);
-  if (!isOpen(studied)) {
-    return isAbove ? say`It would change with ${name} above ${at}.` : say`It would change with ${name} below ${at}.`;
-  }
-  if (netChange.gt(0)) {
-    return isAbove
-      ? say`Find out first: ${name}. With it above ${at}, it no longer pays.`
-      : say`Find out first: ${name}. With it below ${at}, it no longer pays.`;
-  }
-  return isAbove
-    ? say`Find out first: ${name}. With it above ${at}, it pays.`
-    : say`Find out first: ${name}. With it below ${at}, it pays.`;
+  const [name, at, turn] = [nameOf(first.cell), turnText(first, format), turnOf(first)];
+  if (!isOpen(studied)) return wouldChange[turn](name, at);
+  return netChange.gt(0) ? noLongerPays[turn](name, at) : wouldPay[turn](name, at);
 }
 
 /** The answer in two sentences: whether it pays and how sure that is, and what would change it. */

@@ -2,7 +2,8 @@ import { decimal, type Decimal } from '../../../src/core/number';
 import { evaluatePlan } from '../../../src/model/values';
 import type { Model } from '../../../src/model/model';
 import { breakeven, type BreakevenPoints } from '../../../src/study/breakeven';
-import { defaultRange } from '../../../src/study/searchRange';
+import { possibleRange } from '../../../src/study/searchRange';
+import { settledAtEnds } from '../../../src/study/settled';
 import { lineNames, movableResult, type ResultLines } from '../../../src/present/results/resultLines';
 import { fullCount, quickStudy, type QuickStudy, type Targets } from '../../../src/present/breakeven/curve/quickStudy';
 import type { BreakevenContext } from '../../../src/present/breakeven/sentences';
@@ -38,7 +39,7 @@ export function ask(
   if (model.faults.length > 0) throw new Error(model.faults[0]!.message);
   const lines = linesIn(model);
   const selection = view ?? (lines.against === undefined ? 'alone' : 'both');
-  const usual = defaultRange(lines.lever);
+  const usual = possibleRange(lines.lever);
   const end = (own: string | undefined, other: Decimal): Decimal => (own === undefined ? other : decimal(own));
   const range = { from: end(from, usual.from), to: end(to, usual.to) };
   const at = decimal(target);
@@ -46,7 +47,9 @@ export function ask(
   const found = Object.fromEntries(
     lineNames.flatMap((name) => {
       const line = lines[name];
-      return line === undefined ? [] : [[name, breakeven(line, range, targets[name], [lines.lever.base])] as const];
+      return line === undefined
+        ? []
+        : [[name, settledAtEnds(breakeven(line, range, targets[name], [lines.lever.base]))] as const];
     }),
   );
   const quick = quickStudy(lines, range, targets, linesOfView(selection), undefined, fullCount);

@@ -185,3 +185,60 @@ describe('today’s value', () => {
     );
   });
 });
+
+describe('a change', () => {
+  it('is as fine as both numbers that it leads between', () => {
+    const text = ['x [week]: 3.5 | range: 3 5 | label: Time', 'one [week]: 1', 'r: (4 - x / one) * (x / one - 1)'];
+    expect(say(text.join('\n')).more).toContain(
+      'From today’s 3.5 weeks, the nearest, 4 weeks, is a rise of 0.5 weeks (14.3 %)',
+    );
+  });
+  it('of a share is one of points, and its per cent say of what', () => {
+    expect(say('x [%]: 97.5 | range: 90 99 | label: Kept\nr: x - 0.894').more).toContain(
+      'From today’s 97.5 %, that is a fall of 8.1 percentage points (8.3 % of today’s number), outside its range',
+    );
+  });
+  it('of a share by one is a single point', () => {
+    expect(say('x [%]: 95 | range: 90 99 | label: Kept\nr: x - 0.94').more).toContain('a fall of 1 percentage point (');
+  });
+});
+
+describe('an end of the range at which the line changes side is a part by itself', () => {
+  const limit = (today: string): string =>
+    `x [plant]: ${today} | range: 4 9 | label: Limit\none [plant]: 1\nr: x == 0 ? 1 : x / one - 6`;
+  it('beside a crossing', () => {
+    expect(say(limit('8')).main).toBe(
+      'At 0 and above 6 plants, r is 0 or more; between 0 and 6 plants, it is below 0.',
+    );
+  });
+  it('with nothing else', () => {
+    const text = 'x [plant]: 5 | range: 4 9 | label: Limit\nr: x == 0 ? 1 : -1';
+    expect(say(text).main).toBe('At 0 plants, r is 0 or more; above 0 plants, it is below 0.');
+  });
+  it('up to where it was looked at, where that is a guess', () => {
+    const { main, more } = say('x [plant]: 0 | label: By hand\nr: x == 0 ? 1 : -1');
+    expect(main).toBe('At 0 plants, r is 0 or more; between 0 and 1 plant, it is below 0.');
+    expect(more).toContain('Today’s 0 plants stands right there.');
+  });
+  it('at the upper end too', () => {
+    expect(say('x [%]: 95 | range: 90 100 | label: Kept\nr: x == 1 ? 1 : -1').main).toBe(
+      'At 100 %, r is 0 or more; below 100 %, it is below 0.',
+    );
+  });
+  it('however a comparison takes what is close to it', () => {
+    const text = 'x [week]: 5 | range: 4 60 | label: Time\none [week]: 1\nr: ceil(x / one) == 0 ? -1 : 10 - x / one';
+    expect(say(text).main).toBe('Between 0 and 10 weeks, r is 0 or more; at 0 and above 10 weeks, it is below 0.');
+  });
+  it('and is told of each plan', () => {
+    const text = [
+      'x [week]: 5 | range: 4 60 | label: Time',
+      'one [week]: 1',
+      'more: 0 | in A: 0 | in B: 1',
+      'r: ceil(x / one) == 0 ? -1 : more + 10 - x / one',
+    ].join('\n');
+    expect(say(text).more).toContain(
+      'in A it crosses 0 at 10 weeks, but right at 0 weeks it is below 0; ' +
+        'in B it crosses 0 at 11 weeks, but right at 0 weeks it is below 0.',
+    );
+  });
+});

@@ -21,13 +21,14 @@ const model = modelOf(`
   move [s/plant]: 12 | range: 9 13 | label: Move | in A: 12
   boards [board]: 7 | label: Boards
   loss [%]: 0 | range: 0 3 | label: Loss
+  plug: 1 | range: 1 2 | shape: either | choices: 1 one-use plug; 2 reusable plug | label: Plug in use
   own [board]: 7 | range: 1 20 | label: Own | in A: 7 | in B: 8
 `);
 
-function at(name: string, base: number, value: number | undefined, isBehind = false): Switch {
+function at(name: string, base: number, value: number | undefined, kind: Switch['kind'] = 'level'): Switch {
   const cell = model.cells.find((each) => each.name === name)!;
   const turned = value === undefined ? undefined : decimal(value);
-  return { cell, base: decimal(base), value: turned, isBehind, change: undefined, count: value === undefined ? 0 : 1 };
+  return { cell, base: decimal(base), value: turned, kind, change: undefined, count: value === undefined ? 0 : 1 };
 }
 
 const plain = (phrase: Phrase): string => textOf(phrase).replaceAll('\u00a0', ' ');
@@ -86,11 +87,39 @@ describe('what it hangs on', () => {
   });
 
   it('lies behind the value at a jump, where the value itself still pays', () => {
-    const texts = (isBehind: boolean, value: number) =>
-      turningTexts(hinges(at('move', 12, value, isBehind)).hinges[0]!, format);
-    expect(
-      [texts(true, 13).turns, texts(true, 11).turns, texts(false, 13).turns].map((text) => text.replace('\u00a0', ' ')),
-    ).toEqual(['just above 13', 'just below 11', '13']);
+    const turns = (kind: Switch['kind'], value: number): string =>
+      turningTexts(hinges(at('move', 12, value, kind)).hinges[0]!, format).turns.replace('\u00a0', ' ');
+    expect([turns('behind', 13), turns('behind', 11), turns('jumped', 11), turns('level', 13)]).toEqual([
+      'just above 13',
+      'just below 11',
+      '11',
+      '13',
+    ]);
+  });
+
+  it('is the value itself at a jump that is done there', () => {
+    expect(told(600, at('boards', 7, 4.5, 'jumped'))).toBe(
+      'It stops paying when Boards comes to 4.5 boards; today it is 7 boards.',
+    );
+  });
+
+  it('is another choice, by its words', () => {
+    const plug = at('plug', 1, 2, 'jumped');
+    expect(told(-600, plug)).toBe(
+      'It starts to pay when Plug in use is reusable plug; today it is one-use plug. One entry by itself turns it within its own range.',
+    );
+    expect(turningTexts(hinges(plug).hinges[0]!, format)).toEqual({
+      today: 'one-use plug',
+      turns: 'reusable plug',
+      unit: '',
+    });
+  });
+
+  it('has its unit as it is said after the number', () => {
+    expect(turningTexts(hinges(at('boards', 7, 4.5)).hinges[0]!, format)).toMatchObject({
+      turns: '4.5',
+      unit: 'boards',
+    });
   });
 
   it('may be nothing', () =>

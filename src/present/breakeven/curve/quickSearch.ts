@@ -2,6 +2,7 @@ import { decimal } from '../../../core/number';
 import type { BreakevenPoints, Crossing } from '../../../study/breakeven';
 import type { Curve } from '../../../study/curve';
 import type { SearchRange } from '../../../study/searchRange';
+import { settledAtEnds } from '../../../study/settled';
 import type { Point } from './sample';
 
 /** Heights this near to the target, as a share of the largest number met, count as at it: rounding of float64. */
@@ -113,7 +114,7 @@ export function quickSearch(
   const known = points.find(({ y }) => !Number.isNaN(y));
   const none = crossings.length + breaks.length === 0 && known !== undefined;
   const holds = none ? (search.isAbove(known.y) ? 'everywhere' : 'nowhere') : null;
-  return { range, crossings, breaks: breaks.map(shown), holds };
+  return settledAtEnds({ range, crossings, breaks: breaks.map(shown), holds });
 }
 
 function shown(x: number): Crossing['value'] {

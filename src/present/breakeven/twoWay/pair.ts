@@ -13,6 +13,11 @@ export interface MovingInput {
   readonly range: SearchRange;
 }
 
+/** Whether an input may take any number, so that it can be moved over a range. */
+export function isQuantity({ choices }: Pick<Cell, 'choices'>): boolean {
+  return choices.length === 0;
+}
+
 /** How much the result changes between the ends of an input's range; 0 for an input without one. */
 function swing(question: Question, moved: Lever): number {
   if (moved.range === undefined) return 0;
@@ -30,7 +35,7 @@ export function usualSecond(question: Question, first: Cell): Cell | undefined {
   const { view } = question;
   const plans = [view.plan, view.against];
   const moves = (cell: Cell): boolean => affectedBy(plans, cell.id).has(view.result);
-  const isOther = (cell: Cell): boolean => cell.id !== first.id && moves(cell);
+  const isOther = (cell: Cell): boolean => cell.id !== first.id && isQuantity(cell) && moves(cell);
   const subject = usualQuestions(view.model, view.plan, (cell) => Number(moves(cell)))
     .map(({ input }) => input)
     .filter(isOther);

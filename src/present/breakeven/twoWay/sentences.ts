@@ -1,10 +1,9 @@
 import { wording } from '../../../language/wording';
 import { decimal, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
-import { capital } from '../answer';
 import type { Claim } from '../claim';
 import { percent } from '../../text/quantities';
-import { plainly, say, sentences, textOf, type Phrase } from '../../text/phrase';
+import { capital, plainly, say, sentences, textOf, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';
 import type { Format } from '../../text/numberFormat';
 import type { PairSurfaces, SurfaceRow } from './surfaces';

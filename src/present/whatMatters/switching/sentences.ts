@@ -2,13 +2,16 @@ import { wording, wordingOf } from '../../../language/wording';
 import type { Switch } from './switchingInput';
 import { switchingTexts } from './texts';
 import { decimal, type Decimal } from '../../../core/number';
+import { wordsOf } from '../../../model/choices';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
+import { unitAfter } from '../../text/saidUnits';
 import { spoken } from '../../text/spokenNumber';
 import { endText } from '../../text/rangeEnds';
-import { numberWithUnit, type Format } from '../../text/numberFormat';
+import { space, type Format } from '../../text/numberFormat';
 import { printedUnit } from '../../text/printedUnit';
 import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import { inPerCent } from '../../text/inPerCent';
+import { isShare } from '../../text/share';
 
 /** The switching value of one input as cells of a table. */
 export interface SwitchLine {
@@ -30,9 +33,9 @@ export function changeText(change: Decimal, format: Format): string {
 
 type NameOf = (cell: Switch['cell']) => string;
 
-/** `just above 16 day` where the answer changes just behind a value; the value alone where it changes at it. */
-export function placeText({ base, value, isBehind }: Switch, text: string): string {
-  if (!isBehind || value === undefined) return text;
+/** `just above 16 days` where the answer changes just behind a value; the value alone where it changes at it. */
+export function placeText({ base, value, kind }: Switch, text: string): string {
+  if (kind !== 'behind' || value === undefined) return text;
   return value.gte(base) ? wording`just above\u00a0${text}` : wording`just below\u00a0${text}`;
 }
 
@@ -40,7 +43,7 @@ export function placeText({ base, value, isBehind }: Switch, text: string): stri
 export function switchLines(found: readonly Switch[], nameOf: NameOf, format: Format): SwitchLine[] {
   return found.map((one) => {
     const { cell, base, value, change, count } = one;
-    const shown = (number: Decimal): string => numberWithUnit(endText(number, cell, format), cell.unitText);
+    const shown = (number: Decimal): string => withUnitAfter(endText(number, cell, format), cell);
     const withOthers = (place: string): string => (count > 1 ? wording`${place} (${count - 1} more)` : place);
     const unit = printedUnit(cell.unitText);
     const flips = (at: Decimal): DataCell => ({
@@ -65,6 +68,26 @@ export function switchTable(lines: readonly SwitchLine[]): DataTable {
   };
 }
 
+/** `16 days`; the words of a choice alone. */
+function withUnitAfter(text: string, { unitText, choices }: Switch['cell']): string {
+  if (choices.length > 0) return text;
+  return [text, unitAfter(text, unitText)].filter(Boolean).join(space);
+}
+
+/** How far the first of the switching values is from today. */
+function thinnest(first: Switch & { readonly value: Decimal }, name: string, format: Format): Phrase {
+  const { cell, value, change, kind } = first;
+  const words = wordsOf(cell, value);
+  if (words !== undefined) return say`${name} flips the answer by itself: with ${words}.`;
+  const at = placeText(first, spoken(value, cell.unit, format));
+  const where = kind === 'behind' ? say`${at}` : say`at ${at}`;
+  if (change === undefined) return say`${name} has the thinnest margin: ${where}, the answer flips.`;
+  const far = changeText(change, format);
+  return isShare(cell)
+    ? say`${name} has the thinnest margin: ${where}, a change of ${far} of today’s number, the answer flips.`
+    : say`${name} has the thinnest margin: ${where}, ${far} from today, the answer flips.`;
+}
+
 /** Which guess has the thinnest margin before the answer changes. */
 export function switchSentence(found: readonly Switch[], nameOf: NameOf, format: Format): Phrase {
   const [first] = found;
@@ -72,13 +95,9 @@ export function switchSentence(found: readonly Switch[], nameOf: NameOf, format:
   if (first === undefined) return say`No entry can flip the answer: the plan has no input.`;
   if (first.value === undefined)
     return say`No entry by itself can flip the answer, however wrong it is within the range looked at.`;
-  const at = placeText(first, spoken(first.value, first.cell.unit, format));
-  const [name, where] = [nameOf(first.cell), first.isBehind ? say`${at}` : say`at ${at}`];
   const cannot = found.length - flipping;
   return sentences(
-    first.change === undefined
-      ? say`${name} has the thinnest margin: ${where}, the answer flips.`
-      : say`${name} has the thinnest margin: ${where}, ${changeText(first.change, format)} from today, the answer flips.`,
+    thinnest({ ...first, value: first.value }, nameOf(first.cell), format),
     cannot === 0 ? [] : plainly(wording`${cannot} of ${found.length} entries cannot flip it.`),
   );
 }

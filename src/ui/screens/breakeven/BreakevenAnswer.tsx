@@ -1,15 +1,22 @@
-import { createMemo, lazy, mergeProps, Show, Suspense, type JSX } from 'solid-js';
+import { createMemo, lazy, mergeProps, Show, Suspense, type Component, type JSX } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
 import type { Cell } from '../../../model/cell';
 import { Waiting } from '../../kit/sections/Waiting';
 import { hasFurther } from '../../../present/allPlans/plans';
 import type { ResultLines, Subject } from '../../../present/results/resultLines';
 import { commonTexts } from '../../../present/text/commonTexts';
 import type { ScreenProps } from '../../app/screenProps';
+import type { BreakevenAnswerProps } from './answerProps';
 import { PairAnswer } from './PairAnswer';
 import { createBreakevenSettings } from './settings';
 import { TwoWay } from './twoWay/TwoWay';
 
 const AllPlans = lazy(async () => ({ default: (await import('./allPlans/AllPlans')).AllPlans }));
+const AllPlansChoices = lazy(async () => ({ default: (await import('./choices/AllPlansChoices')).AllPlansChoices }));
+const ChoicesAnswer = lazy(async () => ({ default: (await import('./choices/ChoicesAnswer')).ChoicesAnswer }));
+
+/** What every part of the answer takes. */
+type PartProps = BreakevenAnswerProps & { readonly compared: readonly number[] };
 
 interface BreakevenAskedProps extends ScreenProps {
   readonly result: Cell;
@@ -27,19 +34,24 @@ export function BreakevenAnswer(props: BreakevenAskedProps): JSX.Element {
     },
   });
   const settings = createBreakevenSettings(asked);
+  const part = (): Component<PartProps> => {
+    const ofChoices = props.input.choices.length > 0;
+    if (settings.isAll()) return ofChoices ? AllPlansChoices : AllPlans;
+    return ofChoices ? ChoicesAnswer : PairAnswer;
+  };
   return (
     <>
-      <Show when={settings.isAll()} fallback={<PairAnswer {...props} settings={settings} />}>
-        <Suspense fallback={<Waiting class="quiet wait">{commonTexts.oneMoment}</Waiting>}>
-          <AllPlans {...props} settings={settings} compared={compared()} />
-        </Suspense>
+      <Suspense fallback={<Waiting class="quiet wait">{commonTexts.oneMoment}</Waiting>}>
+        <Dynamic component={part()} {...props} settings={settings} compared={compared()} />
+      </Suspense>
+      <Show when={props.input.choices.length === 0}>
+        <TwoWay
+          {...props}
+          view={settings.view()}
+          targets={settings.targets()}
+          range={settings.range().own ? settings.range().range : undefined}
+        />
       </Show>
-      <TwoWay
-        {...props}
-        view={settings.view()}
-        targets={settings.targets()}
-        range={settings.range().own ? settings.range().range : undefined}
-      />
     </>
   );
 }

@@ -54,7 +54,7 @@ export function PairAnswer(props: BreakevenAnswerProps): JSX.Element {
       <LiveText>
         <AnswerText main={words().main} more={words().more} />
       </LiveText>
-      <ViewChoice settings={props.settings} />
+      <ViewChoice settings={props.settings} legend={breakevenTexts.draw} />
       <BreakevenChart
         matter={matter()}
         quick={study.quick()}

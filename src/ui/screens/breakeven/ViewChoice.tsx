@@ -18,12 +18,12 @@ const ofMore: readonly Option<LineView | 'all'>[] = [
 ];
 
 /** The choice between both plans and their difference, and all plans where there are more; nothing for one plan. */
-export function ViewChoice(props: { settings: BreakevenSettings }): JSX.Element {
+export function ViewChoice(props: { settings: BreakevenSettings; legend: string }): JSX.Element {
   const options = createMemo(() => (props.settings.hasFurther() ? ofMore : ofTwo));
   return (
     <Show when={props.settings.view() !== 'alone'}>
       <RadioRow
-        legend={breakevenTexts.draw}
+        legend={props.legend}
         options={options()}
         chosen={props.settings.isAll() ? 'all' : props.settings.view()}
         choose={(view) => props.settings.setView(view)}

@@ -1,7 +1,7 @@
 import { batch, createMemo, type Accessor } from 'solid-js';
 import { decimal, type Decimal } from '../../../core/number';
 import type { Cell } from '../../../model/cell';
-import { defaultRange } from '../../../study/searchRange';
+import { possibleRange } from '../../../study/searchRange';
 import { localFormat } from '../../app/preferences/localFormat';
 import {
   differenceTargetSetting,
@@ -69,7 +69,7 @@ export function createBreakevenSettings(props: SettingsProps): BreakevenSettings
     return { plan: target(), against: target(), difference: view() === 'both' ? zero : target() };
   });
   const range = createMemo((): ShownRange => {
-    const usual = defaultRange(props.lines.lever);
+    const usual = possibleRange(props.lines.lever);
     return shownRange(usual, rangeEnd('from'), rangeEnd('to'), (value) => localFormat.full(value));
   });
   return {

@@ -25,6 +25,13 @@ describe('the second input is usually', () => {
   ])('%s', (_claim, result, first, found) => expect(second(result, first)).toBe(found));
 });
 
+describe('named choices', () => {
+  const model = modelOf('a: 2\nplug: 1 | choices: 1 foam; 2 peat\nrest: 3\nr: a * plug + rest');
+  it('are no second input', () => {
+    expect(usualSecond(asked(model, 'r'), model.cells[idOf(model, 'a')]!)?.name).toBe('rest');
+  });
+});
+
 describe('an input moves', () => {
   const model = modelOf('x: 5 | range: 2 9\nr: 2 * x');
   const question = asked(model, 'r');

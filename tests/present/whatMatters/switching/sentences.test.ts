@@ -55,6 +55,18 @@ describe('switching values', () => {
     expect(switchLines(found, nameOf, english).map(({ name }) => name)).toEqual(['Price (Foam)', 'Price (Peat)']);
     expect(plain(switchSentence(found, nameOf, english))).toMatch(/^Price \(Foam\) has the thinnest margin/);
   });
+  it('are choices by their words', () => {
+    const found = search('x: 1 | choices: 1 foam; 2 peat | label: Plug\nr: 1.5 - x');
+    expect(
+      switchLines(found, bare, english).map(({ today, flips, change }) => [today.text, flips.text, change.text]),
+    ).toEqual([['foam', 'peat', '']]);
+    expect(plain(switchSentence(found, bare, english))).toBe('Plug flips the answer by itself: with peat.');
+  });
+  it('of a share say of what their per cent are', () => {
+    expect(plain(switchSentence(search('x [%]: 80 | label: Kept\nr: x - 0.6'), bare, english))).toBe(
+      'Kept has the thinnest margin: at 60 %, a change of \u221225 % of today’s number, the answer flips.',
+    );
+  });
   it('may not exist', () => {
     expect(plain(switchSentence(search('a: 3\nr: a * a + 1'), bare, english))).toMatch(
       /^No entry by itself can flip the answer/,

@@ -1,13 +1,12 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import { decimal } from '../../../../core/number';
-import { capital } from '../../../../present/breakeven/answer';
 import { ChartCanvas } from '../../../kit/charts/ChartCanvas';
 import { openLines } from '../../../kit/charts/lines';
 import type { ChartInk } from '../../../../present/picture/ink';
 import { keyText } from '../../../../present/picture/keySigns';
 import type { LinesPicture } from '../../../../present/picture/linesPicture';
 import { NumbersBehind } from '../../../kit/sections/NumbersBehind';
-import { sentences, textOf } from '../../../../present/text/phrase';
+import { capital, sentences, textOf } from '../../../../present/text/phrase';
 import { Sentence } from '../../../kit/sections/Sentence';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { edgeText } from '../../../../present/heat/edgeText';

@@ -5,6 +5,7 @@ import { plansDrawing } from '../../../../present/allPlans/drawing';
 import { planLines, type PlanLines } from '../../../../present/allPlans/lines';
 import { bestWay, namedPlans } from '../../../../present/allPlans/plans';
 import { remarkOn } from '../../../../present/breakeven/range';
+import { breakevenTexts } from '../../../../present/breakeven/texts';
 import { sentences, textOf } from '../../../../present/text/phrase';
 import { commonTexts } from '../../../../present/text/commonTexts';
 import { printedUnit } from '../../../../present/text/printedUnit';
@@ -69,7 +70,7 @@ function Answer(props: AllPlansProps & { found: PlanLines }): JSX.Element {
       <LiveText>
         <AnswerText main={words().main} more={words().more} />
       </LiveText>
-      <ViewChoice settings={props.settings} />
+      <ViewChoice settings={props.settings} legend={breakevenTexts.draw} />
       <LinesChart
         drawing={drawing()}
         label={textOf(sentences(words().main, words().more))}

@@ -17,7 +17,7 @@ import { secondInputSetting } from '../../../app/preferences/settings/breakeven'
 import { MethodLink } from '../../../kit/method/MethodLink';
 import type { ScreenProps } from '../../../app/screenProps';
 import { searchPair, type Pair } from '../../../../present/breakeven/twoWay/surfaces';
-import { movingOf, usualSecond } from '../../../../present/breakeven/twoWay/pair';
+import { isQuantity, movingOf, usualSecond } from '../../../../present/breakeven/twoWay/pair';
 import type { TwoWayContext } from '../../../../present/breakeven/twoWay/sentences';
 import { TwoWayAnswer } from './TwoWayAnswer';
 import { twoWayTexts } from '../../../../present/breakeven/twoWay/texts';
@@ -95,7 +95,10 @@ function createSecond(props: TwoWayProps): Second {
   const groups = createMemo((): EntryGroup[] => {
     const all = plan();
     return (all === undefined ? [] : inputGroups(props.store.shape(), all))
-      .map(({ heading, cells }) => ({ heading, cells: cells.filter(({ id }) => id !== props.input.id) }))
+      .map(({ heading, cells }) => ({
+        heading,
+        cells: cells.filter((cell) => cell.id !== props.input.id && isQuantity(cell)),
+      }))
       .filter(({ cells }) => cells.length > 0);
   });
   const usual = createMemo(
