@@ -2,15 +2,16 @@ import { describe, expect, it } from 'vitest';
 import { decimal } from '../../src/core/number';
 import { question } from '../../src/model/response';
 import { evaluatePlan } from '../../src/model/values';
-import { switchingValues } from '../../src/study/switching';
+import { defaultRange } from '../../src/study/searchRange';
+import { switchingValues, type SwitchSearch } from '../../src/study/switching';
 import { idOf, modelOf } from '../model/table';
 
 /** `name: nearest (all) change` of every input for the result r, in order. */
-function switches(text: string, target = '0'): string[] {
+function switches(text: string, target = '0', search?: SwitchSearch): string[] {
   const model = modelOf(text);
   const plan = model.plans[0]!;
   const asked = question({ model, result: idOf(model, 'r'), plan, against: undefined }, evaluatePlan(plan), undefined);
-  return switchingValues(asked, decimal(target)).map(({ lever, value, all, changePercent }) => {
+  return switchingValues(asked, decimal(target), search).map(({ lever, value, all, changePercent }) => {
     const change = changePercent === undefined ? 'no change' : `${changePercent.toDecimalPlaces(4).toString()} %`;
     return `${lever.cell.name}: ${value?.toString() ?? 'none'} (${all.join(' ')}) ${change}`;
   });
@@ -49,15 +50,20 @@ describe('switching values', () => {
 
   describe('of an input with named choices', () => {
     const choices = '1 one; 2 two; 3 three';
+    const trying = { rangeOf: defaultRange, triesChoices: true };
+    const tried = (text: string): string[] => switches(text, '0', trying);
     it('are the other choices that flip the result, without per cent', () => {
-      expect(switches(`x: 2 | choices: ${choices}\nr: (x - 2.5) * (x - 0.5)`)).toEqual(['x: 3 (3) no change']);
-      expect(switches(`x: 1 | choices: ${choices}\nr: x - 1.5`)).toEqual(['x: 2 (2 3) no change']);
+      expect(tried(`x: 2 | choices: ${choices}\nr: (x - 2.5) * (x - 0.5)`)).toEqual(['x: 3 (3) no change']);
+      expect(tried(`x: 1 | choices: ${choices}\nr: x - 1.5`)).toEqual(['x: 2 (2 3) no change']);
     });
     it('are none between two choices', () => {
-      expect(switches(`x: 1 | choices: ${choices}\nr: (x - 1.5) * (x - 1.6)`)).toEqual(['x: none () no change']);
+      expect(tried(`x: 1 | choices: ${choices}\nr: (x - 1.5) * (x - 1.6)`)).toEqual(['x: none () no change']);
     });
     it('are none where it cannot be computed', () => {
-      expect(switches('x: 1 | choices: 1 one; 2 two\nr: 1 / (2 - x)')).toEqual(['x: none () no change']);
+      expect(tried('x: 1 | choices: 1 one; 2 two\nr: 1 / (2 - x)')).toEqual(['x: none () no change']);
+    });
+    it('are searched as numbers where nobody asks for the choices to be tried', () => {
+      expect(switches(`x: 1 | choices: ${choices}\nr: x - 1.5`)).toEqual(['x: 1.5 (1.5) 50 %']);
     });
   });
 

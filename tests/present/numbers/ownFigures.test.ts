@@ -75,11 +75,11 @@ total: needed + bought | role: headline`);
   };
 
   it.each([
-    ['what it is worked out as in the plan that has it', 'bought', ['132\u00a0board in Nursery']],
+    ['what it is worked out as in the plan that has it', 'bought', ['132\u00a0boards in Nursery']],
     ['the shared number where one plan has none', 'promised', ['20\u00a0h/week in Nursery']],
     ['nowhere where it is a formula wherever there is one', 'wicks', []],
-    ['the last plan where none has it', 'none', ['0\u00a0day in Nursery']],
-    ['every plan where all share it', 'needed', ['132\u00a0board']],
+    ['the last plan where none has it', 'none', ['0\u00a0days in Nursery']],
+    ['every plan where all share it', 'needed', ['132\u00a0boards']],
   ])('%s', (_claim, name, places) => {
     expect(text(name)).toEqual(places);
   });

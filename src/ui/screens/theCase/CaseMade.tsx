@@ -63,7 +63,7 @@ export function CaseMade(props: CaseMadeProps): JSX.Element {
     () => asked(),
     () => asked() !== undefined && inSight(),
   );
-  const years = createYearsSettings(props);
+  const years = createYearsSettings(props, () => props.plan);
   const invented = createMemo(() => inventedNotice(props.store.model(), plans()));
   const failing = createMemo(() => failingIn(props, plans()));
   return (

@@ -1,4 +1,4 @@
-import { batch } from 'solid-js';
+import { batch, type Accessor } from 'solid-js';
 import { decimal, type Decimal } from '../../../core/number';
 import { ownInterest } from '../../../present/theCase/years/ownInterest';
 import { usualPercent, type OutlaySource, type YearsTerms } from '../../../present/theCase/years/terms';
@@ -30,10 +30,13 @@ export interface YearsSettings {
   readonly leaveOut: () => void;
 }
 
-export function createYearsSettings(props: Pick<ScreenProps, 'choice' | 'store' | 'plan'>): YearsSettings {
-  const { choice, store } = props;
+/** @param plan the plan that is taken */
+export function createYearsSettings(
+  { choice, store }: Pick<ScreenProps, 'choice' | 'store'>,
+  plan: Accessor<number>,
+): YearsSettings {
   // Until a person says otherwise, money is worth what the model itself says that it is.
-  const usual = (): Decimal => ownInterest(store.model(), store.values(), props.plan) ?? usualPercent;
+  const usual = (): Decimal => ownInterest(store.model(), store.values(), plan()) ?? usualPercent;
   const title = (): string => store.shape().title;
   const terms = (): YearsTerms => ({
     source: choice.get(outlaySourceSetting(title())),

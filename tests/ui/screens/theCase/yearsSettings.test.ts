@@ -12,7 +12,7 @@ function settings(text?: string): { years: YearsSettings; end: () => void } {
     const { model, origin } = nursery();
     const store = createModelStore(text === undefined ? model : modelOf(text), origin);
     const choice = createChoice(store, { plan: () => 0, against: () => undefined } as never);
-    return { years: createYearsSettings({ choice, store, plan: 0 }), end };
+    return { years: createYearsSettings({ choice, store }, () => 0), end };
   });
 }
 
