@@ -3,7 +3,8 @@ import type { StaffPart } from '../../../../present/beds/work/staffHours';
 import { countedAtOf, type CountedAt } from '../../../../present/beds/work/stepTimes';
 import type { Pattern } from '../../../../trade/canopy';
 import type { Staff } from '../../../../trade/labour';
-import { day, exactNumber, oneOf, text, type Setting } from './setting';
+import { day } from './day';
+import { exactNumber, oneOf, text, type Setting } from './setting';
 
 /** Whether the beds are those of the plan or of the plan compared with. */
 export const bedsPlanSetting = oneOf('beds plan', ['plan', 'against'], 'plan');

@@ -1,7 +1,6 @@
 import { numberToText, type Decimal } from '../../../../core/number';
 import { isNumber, readNumber } from '../../../../model/readNumber';
 import type { WholeLimits } from '../../../../present/text/wholeNumber';
-import { isoDate, readIsoDate } from '../../../../trade/civilDate';
 
 /**
  * A setting, kept as a text under its key. Work kept on people's machines holds both, so neither the key nor the
@@ -56,11 +55,6 @@ export function exactNumber<U extends Decimal | undefined>(
     return isNumber(number) && fits(number) ? number : usual;
   };
   return { key, read, write: (value) => (value === undefined ? '' : numberToText(value)) };
-}
-
-/** A day by its number, kept as `2031-03-09`; undefined until set. */
-export function day(key: string): Setting<number | undefined> {
-  return { key, read: readIsoDate, write: (value) => (value === undefined ? '' : isoDate(value)) };
 }
 
 /** A yes or no; no until set. */

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../../../src/core/number';
+import { day } from '../../../../../src/ui/app/preferences/settings/day';
 import {
-  day,
   exactNumber,
   flag,
   names,
