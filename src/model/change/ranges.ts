@@ -20,43 +20,64 @@ function written(end: Decimal, value: Decimal): string {
   return numberToText(end.div(step).round().times(step));
 }
 
-/** A share stays one: a range that lay within 0 and 100 % stays there. */
-function bounded(end: Decimal, { unitText, range }: Pick<Cell, 'unitText' | 'range'>): Decimal {
-  const isShare = unitText === '%' && (range === undefined || (range.low.gte(0) && range.high.lte(100)));
-  if (!isShare) return end;
+/** A share stays one: a range that lay within 0 and 100 % stays there, as long as its number does. */
+function bounded(end: Decimal, { unitText, range }: Pick<Cell, 'unitText' | 'range'>, value: Decimal): Decimal {
+  const within = [value, range?.low, range?.high].every((one) => one === undefined || (one.gte(0) && one.lte(100)));
+  if (unitText !== '%' || !within) return end;
   return end.lt(0) ? decimal(0) : end.gt(100) ? decimal(100) : end;
+}
+
+function middleOf({ low, high }: NonNullable<Cell['range']>): Decimal {
+  return low.plus(high).div(2);
+}
+
+/** Whether a range keeps its width in per cent of its middle where it is moved to a value, and not in its unit. */
+function isScaled(range: NonNullable<Cell['range']>, value: Decimal): boolean {
+  const middle = middleOf(range);
+  return !middle.isZero() && value.div(middle).gt(0);
 }
 
 /**
  * The range moved to a value and as wide as before in per cent of its middle. Where the middle or the value is 0 or
- * of another sign, it keeps its width in its unit.
+ * of another sign, it keeps its width in its unit; but a range that did not reach below 0 does not do so around 0.
  */
 export function fittedRange(cell: Pick<Cell, 'unitText' | 'range'>, value: Decimal): RangeTexts | undefined {
   const { range } = cell;
   if (range === undefined) return undefined;
-  const middle = range.low.plus(range.high).div(2);
-  const isScaled = !middle.isZero() && value.div(middle).gt(0);
+  const middle = middleOf(range);
   const ends = [range.low, range.high].map((end) => {
-    const moved = isScaled ? value.times(end).div(middle) : value.plus(end.minus(middle));
-    return bounded(moved, cell);
+    const moved = isScaled(range, value) ? value.times(end).div(middle) : value.plus(end.minus(middle));
+    return value.isZero() && range.low.gte(0) && moved.lt(0) ? decimal(0) : bounded(moved, cell, value);
   });
   const [low, high] = ends.map((end) => (value.isZero() ? numberToText(end) : written(end, value)));
   return { low: low!, high: high! };
 }
 
-/** Half of a range's width in per cent of its middle, rounded to whole; undefined where it has none. */
-export function widthOf({ range }: Pick<Cell, 'range'>): number | undefined {
+/** How far the width of a moved range may be off by the rounding of its ends, as a share of it. */
+const offByRounding = 0.1;
+
+/** How wide a range stays that is moved to a value. */
+export interface KeptWidth {
+  /** Half of it in per cent of the middle, rounded to whole; undefined where it stays as wide in its unit. */
+  readonly percent: number | undefined;
+}
+
+/** Undefined where a range that is moved to a value becomes narrower, as at the ends of a share. */
+export function keptWidth({ range }: Pick<Cell, 'range'>, value: Decimal, ends: RangeTexts): KeptWidth | undefined {
   if (range === undefined) return undefined;
-  const middle = range.low.plus(range.high).div(2);
-  if (middle.isZero()) return undefined;
-  return range.high.minus(range.low).div(2).div(middle.abs()).times(100).round().toNumber();
+  const [middle, width] = [middleOf(range), range.high.minus(range.low)];
+  const scaled = isScaled(range, value);
+  const expected = scaled ? width.times(value).div(middle) : width;
+  const off = decimal(ends.high).minus(ends.low).minus(expected).abs();
+  if (off.gt(expected.abs().times(offByRounding))) return undefined;
+  return { percent: scaled ? width.div(2).div(middle.abs()).times(100).round().toNumber() : undefined };
 }
 
 /** A range around a value, so many per cent to each side; a share stays within 0 and 100 %. */
 export function rangeAround(value: Decimal, percent: number, unitText: string): RangeTexts {
   const reach = value.abs().times(percent).div(100);
   const cell = { unitText, range: undefined };
-  const [low, high] = [value.minus(reach), value.plus(reach)].map((end) => bounded(end, cell));
+  const [low, high] = [value.minus(reach), value.plus(reach)].map((end) => bounded(end, cell, value));
   if (value.isZero()) return { low: '0', high: '0' };
   return { low: written(low!, value), high: written(high!, value) };
 }

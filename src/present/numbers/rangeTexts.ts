@@ -1,7 +1,7 @@
 import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
 import type { Cell } from '../../model/cell';
-import { fittedRange, widthOf, type RangeTexts } from '../../model/change/ranges';
+import { fittedRange, keptWidth, type KeptWidth, type RangeTexts } from '../../model/change/ranges';
 import { hasForeignRange } from './standings';
 import { isOutside } from './rangeSteps';
 import type { Format } from '../text/numberFormat';
@@ -15,7 +15,7 @@ export const rangeTexts = {
   keep: wording`Mine too`,
   fit: (low: string, high: string) => wording`Make it ${low} to ${high}`,
   /** Behind that, how wide the range stays. */
-  asWide: (percent: number | undefined) =>
+  asWide: ({ percent }: KeptWidth) =>
     percent === undefined ? wording`as wide as before` : wording`as wide as before, ±${percent} %`,
   outsideList: (count: number) =>
     count === 1
@@ -31,6 +31,7 @@ export interface RangeOffer {
   readonly canStay: boolean;
   /** Blank where the range lies around its number already. */
   readonly fit: string;
+  /** Blank where the range becomes narrower. */
   readonly asWide: string;
   /** The ends that the press would give it. */
   readonly ends: RangeTexts;
@@ -44,6 +45,7 @@ export function rangeOffer(cell: Cell, value: Decimal, source: string, format: F
   if (!isOff && !hasForeignRange(source)) return undefined;
   const ends = fittedRange(cell, value);
   if (ends === undefined) return undefined;
+  const width = keptWidth(cell, value, ends);
   const said = (end: Decimal): string => endText(end, cell, format);
   const [low, high] = [said(decimal(ends.low)), said(decimal(ends.high))];
   const [lowNow, highNow] = [said(range.low), said(range.high)];
@@ -51,7 +53,7 @@ export function rangeOffer(cell: Cell, value: Decimal, source: string, format: F
     said: isOff ? rangeTexts.outside(lowNow, highNow) : rangeTexts.takenOver(lowNow, highNow),
     canStay: !isOff,
     fit: low === lowNow && high === highNow ? '' : rangeTexts.fit(low, high),
-    asWide: rangeTexts.asWide(widthOf(cell)),
+    asWide: width === undefined ? '' : rangeTexts.asWide(width),
     ends,
   };
 }

@@ -1,6 +1,6 @@
 import { translated } from '../../language/translated';
 import { wording } from '../../language/wording';
-import table from '../../../shared/units.json';
+import table from '../../../shared/units.json' with { type: 'json' };
 
 /** What is meant by a word in a catalogue that is a unit's. */
 export const unitContext = 'unit';

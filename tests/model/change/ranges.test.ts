@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { decimal } from '../../../src/core/number';
 import { buildModel } from '../../../src/model/buildModel';
-import { fittedRange, outsideRange, rangeAround, widthOf, withRangesFitted } from '../../../src/model/change/ranges';
+import { fittedRange, keptWidth, outsideRange, rangeAround, withRangesFitted } from '../../../src/model/change/ranges';
 import { cellNamed, type Model } from '../../../src/model/model';
 import { modelOf } from '../table';
 
@@ -16,7 +16,10 @@ describe('a range that follows its number', () => {
     ['lies to both sides of a number as it lay to both sides of its middle', 'x: 3 | range: 1 3', 8, '4', '12'],
     ['a narrow one keeps its digits', 'x: 10 | range: 9.999 10.001', 21.37, '21.3679', '21.3721'],
     ['a share stays within 100 %', 'x [%]: 95 | range: 93 97', 99, '96.9', '100'],
-    ['around 0 it keeps its width in its unit', 'x: 1 | range: 0 3', 0, '-1.5', '1.5'],
+    ['a share beyond 100 % is one no longer', 'x [%]: 30 | range: 24 36', 150, '120', '180'],
+    ['a share below 0 is one no longer', 'x [%]: 3 | range: 0 5', -1, '-3.5', '1.5'],
+    ['around 0 it does not reach below 0 where it did not before', 'x: 1 | range: 0 3', 0, '0', '1.5'],
+    ['around 0 it keeps its width in its unit', 'x: 1 | range: -1 2', 0, '-1.5', '1.5'],
     ['of another sign it keeps its width in its unit', 'x: 10 | range: 8 12', -4, '-6', '-2'],
     ['around 0 with a middle of 0', 'x: 0 | range: -2 2', 10, '8', '12'],
   ])('%s', (_claim, text, value, low, high) => {
@@ -25,9 +28,14 @@ describe('a range that follows its number', () => {
 
   it('is none where there was none', () => expect(fittedRange(cellOf('x: 1'), decimal(2))).toBeUndefined());
 
-  it('says how wide it is', () => {
-    expect(widthOf(cellOf('x: 10 | range: 8 12'))).toBe(20);
-    expect(widthOf(cellOf('x: 0 | range: -1 1'))).toBeUndefined();
+  it.each([
+    ['in per cent', 'x: 10 | range: 8 12', 20, { percent: 20 }],
+    ['in its unit', 'x: 0 | range: -1 1', 5, { percent: undefined }],
+    ['no longer, at the end of a share', 'x [%]: 95 | range: 93 97', 99, undefined],
+    ['no longer, at 0', 'x: 1 | range: 0 3', 0, undefined],
+  ])('is as wide as before %s', (_claim, text, value, width) => {
+    const cell = cellOf(text);
+    expect(keptWidth(cell, decimal(value), fittedRange(cell, decimal(value))!)).toEqual(width);
   });
 
   it('is moved for all entries whose number stands outside, and leaves no fault', () => {

@@ -51,7 +51,10 @@ export function RangeOffer(props: RangeOfferProps): JSX.Element {
             <Link onPress={() => take()}>{rangeTexts.keep}</Link>{' '}
           </Show>
           <Show when={one().fit}>
-            <Link onPress={() => take(one().ends)}>{one().fit}</Link> <span class="quiet">({one().asWide})</span>
+            <Link onPress={() => take(one().ends)}>{one().fit}</Link>{' '}
+            <Show when={one().asWide}>
+              <span class="quiet">({one().asWide})</span>
+            </Show>
           </Show>
         </p>
       )}
