@@ -162,7 +162,7 @@ test('what is worked out until somebody counts is changed for its own plan', asy
   const list = page.locator('.figures-list');
   await list.locator('summary').click();
   const boards = list.locator('li').filter({ hasText: 'Nursery boards bought' });
-  await expect(boards.locator('.figure-value')).toContainText('board in Nursery first');
+  await expect(boards.locator('.figure-value')).toContainText('boards in Nursery first');
   await boards.getByRole('button', { name: 'Change' }).click();
   await expect(boards.getByRole('textbox')).toBeFocused();
   await page.keyboard.type('150');
