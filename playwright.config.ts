@@ -24,6 +24,9 @@ export default defineConfig({
   outputDir: '.cache/browser',
   forbidOnly: true,
   workers: 2,
+  // Room for a slow machine: a test that says nothing of speed is not to fail by it.
+  timeout: 90_000,
+  expect: { timeout: 15_000 },
   projects: [
     { name: 'screens', testIgnore: [speed, kill] },
     // What is timed has the machine to itself.

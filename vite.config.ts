@@ -235,6 +235,8 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/browser/**', 'tests/bench/**'],
     allowOnly: false,
+    // Room for a slow machine: a test that says nothing of speed is not to fail by it.
+    testTimeout: 30_000,
     reporters: ['default', ['json', { outputFile: '.cache/reports/unit.json' }]],
   },
 });
