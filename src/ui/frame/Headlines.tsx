@@ -20,6 +20,9 @@ import { usePage } from '../app/pageContext';
 
 const BestBeyond = lazy(async () => ({ default: (await import('./BestBeyond')).BestBeyond }));
 
+/** Up to so many headlines stand in one row beside a warning. */
+const fewHeadlines = 4;
+
 /** The results shown large, always in sight, and the checks that do not hold. */
 export function Headlines(): JSX.Element {
   const { store, compared, choice, stickyHeight } = usePage();
@@ -29,6 +32,11 @@ export function Headlines(): JSX.Element {
     // Where only the first are in sight, the result that is asked about is among them.
     return isNarrow() ? all.sort((a, b) => +(b.name === choice.result()) - +(a.name === choice.result())) : all;
   });
+  const failing = createMemo<readonly Failing[]>(
+    () => failingChecks(store.shape().cells, compared.columns(), (plan, { id }) => store.shown(plan, id).number),
+    [],
+    { equals: sameFailing },
+  );
   let element: HTMLElement | undefined;
   onMount(() => {
     if (element !== undefined) stickyHeight.follow(element);
@@ -41,7 +49,12 @@ export function Headlines(): JSX.Element {
       }}
       style={{ '--changed-by': JSON.stringify(headlineTexts.changedBy) }}
       aria-label={headlineTexts.heading}
-      classList={{ 'two-plans': compared.columns().length > 1, bare: headlines().length === 0 }}>
+      classList={{
+        'two-plans': compared.columns().length > 1,
+        bare: headlines().length === 0,
+        many: headlines().length > fewHeadlines,
+        warned: failing().length > 0,
+      }}>
       <Show when={headlines().length > 0}>
         <ul class="headline-list">
           <For each={headlines()}>{(cell) => <Headline cell={cell} columns={compared.columns()} />}</For>
@@ -52,7 +65,7 @@ export function Headlines(): JSX.Element {
           <BestBeyond />
         </Suspense>
       </Show>
-      <FailingChecks />
+      <FailingChecks failing={failing()} />
     </section>
   );
 }
@@ -155,14 +168,10 @@ function sameFailing(a: readonly Failing[], b: readonly Failing[]): boolean {
 /** At most this many warnings are shown; of more, the first and how many follow. */
 const mostWarnings = 2;
 
-function FailingChecks(): JSX.Element {
-  const { store, compared, navigation, printing } = usePage();
+function FailingChecks(props: { failing: readonly Failing[] }): JSX.Element {
+  const { navigation, printing } = usePage();
   const [unfolded, setUnfolded] = createSignal(false);
-  const failing = createMemo<readonly Failing[]>(
-    () => failingChecks(store.shape().cells, compared.columns(), (plan, { id }) => store.shown(plan, id).number),
-    [],
-    { equals: sameFailing },
-  );
+  const failing = (): readonly Failing[] => props.failing;
   const isFolded = (): boolean => !printing() && failing().length > mostWarnings;
   const shown = (): readonly Failing[] => (isFolded() && !unfolded() ? failing().slice(0, 1) : failing());
   return (
