@@ -29,9 +29,10 @@ const soonest = decimal('0.05');
 
 /** `10 years`, `4.8 years`, `less than a month`. */
 export function yearsText(years: Decimal | number, format: Format): string {
+  const number = decimal(years.toString());
   // A tenth of a year is as fine as it is said; what rounds to none is less than 19 days.
-  if (decimal(years.toString()).gt(0) && decimal(years.toString()).lt(soonest)) return wording`less than a month`;
-  const text = shown(decimal(years.toString()), 1, format);
+  if (number.gt(0) && number.lt(soonest)) return wording`less than a month`;
+  const text = shown(number, 1, format);
   return text === '1' ? wording`1\u00a0year` : wording`${text}\u00a0years`;
 }
 

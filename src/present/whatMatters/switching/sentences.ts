@@ -4,10 +4,9 @@ import { switchingTexts } from './texts';
 import { decimal, type Decimal } from '../../../core/number';
 import { wordsOf } from '../../../model/choices';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
-import { unitAfter } from '../../text/saidUnits';
 import { spoken } from '../../text/spokenNumber';
 import { endText } from '../../text/rangeEnds';
-import { space, type Format } from '../../text/numberFormat';
+import { numberWithUnit, type Format } from '../../text/numberFormat';
 import { printedUnit } from '../../text/printedUnit';
 import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import { inPerCent } from '../../text/inPerCent';
@@ -70,8 +69,7 @@ export function switchTable(lines: readonly SwitchLine[]): DataTable {
 
 /** `16 days`; the words of a choice alone. */
 function withUnitAfter(text: string, { unitText, choices }: Switch['cell']): string {
-  if (choices.length > 0) return text;
-  return [text, unitAfter(text, unitText)].filter(Boolean).join(space);
+  return choices.length > 0 ? text : numberWithUnit(text, unitText);
 }
 
 /** How far the first of the switching values is from today. */

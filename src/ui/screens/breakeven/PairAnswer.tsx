@@ -1,5 +1,4 @@
 import { createMemo, type JSX } from 'solid-js';
-import { numberToText } from '../../../core/number';
 import { sentences, textOf } from '../../../present/text/phrase';
 import { AnswerText } from '../../kit/sections/AnswerText';
 import { LiveText } from '../../kit/sections/LiveText';
@@ -8,7 +7,7 @@ import { MethodLink } from '../../kit/method/MethodLink';
 import { printedUnit } from '../../../present/text/printedUnit';
 import { BreakevenChart } from './BreakevenChart';
 import { BreakevenTables } from './BreakevenTables';
-import { NumberField } from '../../kit/fields/NumberField';
+import { TargetField } from './TargetField';
 import { RangeFields } from './RangeFields';
 import { remarkOn } from '../../../present/breakeven/range';
 import { wholeRange } from '../../../present/breakeven/curve/visibleRange';
@@ -82,12 +81,7 @@ interface PairFieldsProps extends BreakevenAnswerProps {
 function PairFields(props: PairFieldsProps): JSX.Element {
   return (
     <div class="settings">
-      <NumberField
-        label={breakevenTexts.target}
-        unit={printedUnit(props.result.unitText)}
-        text={numberToText(props.settings.target())}
-        onNumber={(text) => props.settings.setTarget(text)}
-      />
+      <TargetField result={props.result} settings={props.settings} />
       <RangeFields
         selected={props.settings.range()}
         unit={printedUnit(props.input.unitText)}

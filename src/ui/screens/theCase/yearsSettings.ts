@@ -1,4 +1,4 @@
-import { batch, type Accessor } from 'solid-js';
+import { batch, createMemo, type Accessor } from 'solid-js';
 import { decimal, type Decimal } from '../../../core/number';
 import { ownInterest } from '../../../present/theCase/years/ownInterest';
 import { usualPercent, type OutlaySource, type YearsTerms } from '../../../present/theCase/years/terms';
@@ -36,7 +36,7 @@ export function createYearsSettings(
   plan: Accessor<number>,
 ): YearsSettings {
   // Until a person says otherwise, money is worth what the model itself says that it is.
-  const usual = (): Decimal => ownInterest(store.model(), store.values(), plan()) ?? usualPercent;
+  const usual = createMemo((): Decimal => ownInterest(store.model(), store.values(), plan()) ?? usualPercent);
   const title = (): string => store.shape().title;
   const terms = (): YearsTerms => ({
     source: choice.get(outlaySourceSetting(title())),

@@ -2,7 +2,7 @@ import { createMemo, Show, type JSX } from 'solid-js';
 import { bestAmongNumbers } from '../../../../study/envelope';
 import { bestPlanSentences, type BestPlanContext } from '../../../../present/allPlans/bestSentences';
 import { plansDrawing } from '../../../../present/allPlans/drawing';
-import { planLines, type PlanLines } from '../../../../present/allPlans/lines';
+import type { PlanLines } from '../../../../present/allPlans/lines';
 import { bestWay, namedPlans } from '../../../../present/allPlans/plans';
 import { remarkOn } from '../../../../present/breakeven/range';
 import { breakevenTexts } from '../../../../present/breakeven/texts';
@@ -20,6 +20,7 @@ import { LiveText } from '../../../kit/sections/LiveText';
 import type { BreakevenAnswerProps } from '../answerProps';
 import { RangeFields } from '../RangeFields';
 import { ViewChoice } from '../ViewChoice';
+import { createAllLines } from './allLines';
 import { AllPlansTables } from './AllPlansTables';
 import { createPlanStudy } from './shownPlanStudy';
 
@@ -30,13 +31,7 @@ interface AllPlansProps extends BreakevenAnswerProps {
 
 /** The result against the input in every plan, and which plan is the best where. */
 export function AllPlans(props: AllPlansProps): JSX.Element {
-  const found = createMemo(() =>
-    planLines(props.store.model(), props.store.values(), {
-      result: props.result.id,
-      input: props.input.id,
-      plan: props.plan,
-    }),
-  );
+  const found = createAllLines(props);
   return <Show when={found()}>{(lines) => <Answer {...props} found={lines()} />}</Show>;
 }
 

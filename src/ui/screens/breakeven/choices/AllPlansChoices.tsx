@@ -1,6 +1,6 @@
 import { createMemo, Show, type JSX } from 'solid-js';
 import { choiceBestSentences, type BestByChoice } from '../../../../present/allPlans/choiceSentences';
-import { planLines, type PlanLines } from '../../../../present/allPlans/lines';
+import type { PlanLines } from '../../../../present/allPlans/lines';
 import { bestWay, namedPlans, planHead } from '../../../../present/allPlans/plans';
 import type { ChoiceRow } from '../../../../present/breakeven/choices/rows';
 import { choiceTable } from '../../../../present/breakeven/choices/table';
@@ -8,13 +8,12 @@ import { breakevenTexts } from '../../../../present/breakeven/texts';
 import { commonTexts } from '../../../../present/text/commonTexts';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { MethodLink } from '../../../kit/method/MethodLink';
-import { AnswerText } from '../../../kit/sections/AnswerText';
-import { LiveText } from '../../../kit/sections/LiveText';
 import { Waiting } from '../../../kit/sections/Waiting';
-import { HeadedTable } from '../../../kit/tables/HeadedTable';
 import type { BreakevenAnswerProps } from '../answerProps';
 import { ViewChoice } from '../ViewChoice';
+import { createAllLines } from '../allPlans/allLines';
 import { createChoiceRows } from './ChoicesAnswer';
+import { ChoicesFound } from './ChoicesFound';
 
 interface AllPlansChoicesProps extends BreakevenAnswerProps {
   /** Indices of the two plans compared, A first. */
@@ -23,13 +22,7 @@ interface AllPlansChoicesProps extends BreakevenAnswerProps {
 
 /** The result in every plan with each choice of an input, and which plan is the best with which. */
 export function AllPlansChoices(props: AllPlansChoicesProps): JSX.Element {
-  const found = createMemo(() =>
-    planLines(props.store.model(), props.store.values(), {
-      result: props.result.id,
-      input: props.input.id,
-      plan: props.plan,
-    }),
-  );
+  const found = createAllLines(props);
   return <Show when={found()}>{(lines) => <Answer {...props} found={lines()} />}</Show>;
 }
 
@@ -70,12 +63,5 @@ function Found(props: { matter: BestByChoice }): JSX.Element {
     const columns = plans.map((plan, p) => ({ name: planHead(plan), of: ({ values }: ChoiceRow) => values[p]! }));
     return choiceTable(rows, input, result, columns, localFormat);
   });
-  return (
-    <>
-      <LiveText>
-        <AnswerText main={words().main} more={words().more} />
-      </LiveText>
-      <HeadedTable label={breakevenTexts.choices} table={table()} />
-    </>
-  );
+  return <ChoicesFound words={words()} table={table()} />;
 }

@@ -1,5 +1,4 @@
 import { createMemo, Show, type Accessor, type JSX } from 'solid-js';
-import { numberToText } from '../../../../core/number';
 import type { Lever } from '../../../../model/view';
 import { choiceRows, type ChoiceRow } from '../../../../present/breakeven/choices/rows';
 import { choiceSentences, leadingOf, type ChoicesContext } from '../../../../present/breakeven/choices/sentences';
@@ -7,18 +6,15 @@ import { choiceTable } from '../../../../present/breakeven/choices/table';
 import { lineHead } from '../../../../present/breakeven/lineTexts';
 import { breakevenTexts } from '../../../../present/breakeven/texts';
 import { commonTexts } from '../../../../present/text/commonTexts';
-import { printedUnit } from '../../../../present/text/printedUnit';
 import type { Curve } from '../../../../study/curve';
 import { localFormat } from '../../../app/preferences/localFormat';
 import { createProgressive } from '../../../kit/background/progressive';
-import { NumberField } from '../../../kit/fields/NumberField';
 import { MethodLink } from '../../../kit/method/MethodLink';
-import { AnswerText } from '../../../kit/sections/AnswerText';
-import { LiveText } from '../../../kit/sections/LiveText';
 import { Waiting } from '../../../kit/sections/Waiting';
-import { HeadedTable } from '../../../kit/tables/HeadedTable';
 import type { BreakevenAnswerProps } from '../answerProps';
+import { TargetField } from '../TargetField';
 import { ViewChoice } from '../ViewChoice';
+import { ChoicesFound } from './ChoicesFound';
 
 /** Results with each choice of an input: exact, worked out between frames. */
 export function createChoiceRows<Asked extends { lever: Lever; curves: readonly Pick<Curve, 'exact'>[] }>(
@@ -69,12 +65,7 @@ export function ChoicesAnswer(props: BreakevenAnswerProps): JSX.Element {
       </Show>
       <ViewChoice settings={props.settings} legend={breakevenTexts.compare} />
       <div class="settings">
-        <NumberField
-          label={breakevenTexts.target}
-          unit={printedUnit(props.result.unitText)}
-          text={numberToText(props.settings.target())}
-          onNumber={(text) => props.settings.setTarget(text)}
-        />
+        <TargetField result={props.result} settings={props.settings} />
       </div>
       <MethodLink choice={props.choice} entry="breakeven" />
     </>
@@ -96,12 +87,5 @@ function Found(props: { matter: ChoicesContext }): JSX.Element {
           ];
     return choiceTable(rows, moved.cell, subject.result, columns, localFormat);
   });
-  return (
-    <>
-      <LiveText>
-        <AnswerText main={words().main} more={words().more} />
-      </LiveText>
-      <HeadedTable label={breakevenTexts.choices} table={table()} />
-    </>
-  );
+  return <ChoicesFound words={words()} table={table()} />;
 }
