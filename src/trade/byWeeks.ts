@@ -1,6 +1,7 @@
 import { exact } from '../core/exact';
 import { decimal, sum, type Decimal } from '../core/number';
 import { balancedFlow, boardTime, finishing, handSetFlow, isRunning, type Schedule, type Stage } from './schedule';
+import { daysPerWeek } from './week';
 
 /** A way to share the boards, and what it gives. */
 export interface Split {
@@ -30,7 +31,6 @@ export interface ByWeeks {
 
 const zero = decimal(0);
 const unknown = decimal(NaN);
-const daysPerWeek = 7;
 
 /** A quotient; NaN where it is not finite. */
 function quotient(a: Decimal, b: Decimal): Decimal {

@@ -11,6 +11,7 @@ import { isRunning, wholeBoards, type Schedule } from './schedule';
 import { scheduleFaults, scheduleNotices, seasonFaults } from './scheduleFaults';
 import { evenSeason, isDayOfYear, type Season } from './season';
 import { isSound, loadsOf, mostBoards, together } from './steady';
+import { daysPerWeek, wholeWeeks } from './week';
 
 /** The settings of a calendar. */
 export interface CalendarQuestion {
@@ -44,10 +45,6 @@ export interface Calendar {
   readonly faults: readonly Problem[];
   readonly notices: readonly Problem[];
 }
-
-/** Whole weeks of a year: a day more would be a week of work for a seventh of a week's staff. */
-export const wholeWeeks = 52;
-const daysPerWeek = 7;
 
 /**
  * The schedule with the time of a month in each stage that is skipped in other months, so that no stage is left out.

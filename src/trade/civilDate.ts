@@ -1,3 +1,5 @@
+import { daysPerWeek } from './week';
+
 /** A day of the Gregorian calendar. */
 export interface CivilDate {
   readonly year: number;
@@ -11,7 +13,6 @@ const daysPerEra = 146_097;
 const yearsPerEra = 400;
 /** Days from 1 March of the year 0 to 1 January 1970. */
 const epoch = 719_468;
-const daysPerWeek = 7;
 
 /** Days before each month of a year without 29 February. */
 const daysBefore = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];

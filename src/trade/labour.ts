@@ -1,6 +1,7 @@
 import { ceilFloat } from '../core/float';
 import type { Calendar } from './calendar';
 import { tasks, type CalendarEvent, type Task } from './calendarEvents';
+import { daysPerWeek } from './week';
 
 /** The standard time of a step, allowance included. Several steps of one task add up. */
 export interface WorkStep {
@@ -51,7 +52,6 @@ export interface CalendarWeek {
 }
 
 const secondsPerHour = 3600;
-export const daysPerWeek = 7;
 
 /** Hours that one event takes. Seconds are paid for every plant that enters a step, also for those lost later. */
 export function hoursOf(event: CalendarEvent, steps: readonly WorkStep[]): number {

@@ -5,6 +5,7 @@ import { wholeBatch, type WholeBatch } from '../formula/wholeBatch';
 import type { Cell } from '../model/cell';
 import { cropParts, suitsItsPart, type CropParts } from '../model/cropParts';
 import type { Values } from '../model/values';
+import { daysPerWeek } from './week';
 
 /** One stage of a crop on the water, in base units. */
 export interface Stage {
@@ -33,7 +34,6 @@ export interface Schedule {
 const zero = decimal(0);
 const one = decimal(1);
 const unknown = decimal(NaN);
-const daysPerWeek = 7;
 
 /** The number of a cell in base units; a cell whose unit has a fault has none. */
 export function inBase(cell: Cell | undefined, values: Values, otherwise: Decimal): Decimal {

@@ -1,6 +1,7 @@
 import type { Calendar } from './calendar';
 import { tasks, type CalendarEvent, type Task } from './calendarEvents';
 import { hoursOf, type WorkStep } from './labour';
+import { daysPerWeek } from './week';
 
 /** One kind of work on one day, for all its batches together. */
 export interface WorkTask {
@@ -17,8 +18,6 @@ export interface WorkTask {
   readonly boards: number;
   readonly hours: number;
 }
-
-const daysPerWeek = 7;
 
 function isSameTask(task: WorkTask, event: CalendarEvent, day: number): boolean {
   return task.day === day && task.task === event.task && task.from === event.from && task.to === event.to;

@@ -7,6 +7,7 @@ import { plainly, say, type Phrase } from '../text/phrase';
 import { days, shown } from '../text/quantities';
 import { spoken, spokenWithUnit } from '../text/spokenNumber';
 import type { Effect } from './effect';
+import { daysPerWeek } from '../../trade/week';
 
 /** What is said of what may flatter an answer. */
 export const hiddenMoneyTexts = {
@@ -30,8 +31,6 @@ export function effectPhrase(
     ? say`${were}, the difference in ${label} would be ${then} instead of ${now}.`
     : say`${were}, ${label} would be ${then} instead of ${now}.`;
 }
-
-const daysPerWeek = 7;
 
 /** A crop's time in days, or in weeks where the entry of its last stage is in weeks. */
 function cropDays(time: Decimal, last: Cell | undefined, format: Format): Phrase {

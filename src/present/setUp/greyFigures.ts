@@ -6,8 +6,8 @@ import { askedFigures } from '../../trade/farm/askedFigures';
 import { keptOf } from '../../trade/farm/rangeRule';
 import { shown } from '../text/quantities';
 import type { Format } from '../text/numberFormat';
+import { daysPerWeek } from '../../trade/week';
 
-const daysPerWeek = 7;
 const decimals = 3;
 
 function inTimeUnit(value: Decimal, from: string, to: FarmAnswers['timeUnit']): Decimal {

@@ -9,8 +9,8 @@ import { cropTimes, type CropTime, type CropTimes } from './cropTimes';
 import { rangeOf } from './rangeRule';
 import { numberIn, withEntryAfter, withEntryFields, withFigure, withoutEntries } from './sheetEdits';
 import { openSources } from './wording';
+import { daysPerWeek } from '../week';
 
-const daysPerWeek = 7;
 const zero = decimal(0);
 
 /** The entries that hold the times of a crop. */

@@ -5,6 +5,7 @@ import type { Plan } from '../../../model/model';
 import type { Values } from '../../../model/values';
 import type { Staff } from '../../../trade/labour';
 import { inBase } from '../../../trade/schedule';
+import { daysPerWeek } from '../../../trade/week';
 
 /** What an entry in hours a week can mean. */
 export type StaffPart = 'spare' | 'guaranteed' | 'person';
@@ -28,7 +29,6 @@ export const staffParts: readonly { readonly part: StaffPart; readonly label: st
 export type StaffChoice = Readonly<Record<StaffPart, string>>;
 
 const secondsPerHour = 3600;
-const daysPerWeek = 7;
 
 /** Inputs of a plan in clock time a week. */
 export function hoursEntries(cells: readonly Cell[], { contents }: Plan): Cell[] {

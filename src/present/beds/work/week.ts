@@ -7,8 +7,7 @@ import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import { counted, hours } from '../../text/quantities';
 import type { Dates } from '../../text/dates';
-
-const daysPerWeek = 7;
+import { daysPerWeek } from '../../../trade/week';
 
 /** The first week, counted from the calendar's first day, in which all stages are filled; else the last whole week. */
 export function steadyWeek({ start, days, batches }: Calendar): number {

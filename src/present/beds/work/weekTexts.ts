@@ -1,5 +1,5 @@
 import { wording, wordingOf } from '../../../language/wording';
-import { wholeWeeks } from '../../../trade/calendar';
+import { wholeWeeks } from '../../../trade/week';
 
 /** Words round a week's work. */
 export const weekTexts = {

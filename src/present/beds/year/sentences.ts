@@ -1,7 +1,7 @@
 import { decimal } from '../../../core/number';
 import { wording } from '../../../language/wording';
 import type { Calendar } from '../../../trade/calendar';
-import { daysPerWeek } from '../../../trade/labour';
+import { daysPerWeek } from '../../../trade/week';
 import { boardsOf, type CropNames } from '../stageNames';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';

@@ -1,6 +1,7 @@
 import type { Calendar } from '../../../trade/calendar';
 import { isoDate } from '../../../trade/civilDate';
-import { daysPerWeek, type CalendarWeek } from '../../../trade/labour';
+import type { CalendarWeek } from '../../../trade/labour';
+import { daysPerWeek } from '../../../trade/week';
 import { figure, words, type DataCell, type DataTable } from '../../table/dataTable';
 import type { Format } from '../../text/numberFormat';
 import { alignedNumber, whole } from '../../text/quantities';

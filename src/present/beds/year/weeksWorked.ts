@@ -1,6 +1,6 @@
 import type { Cell } from '../../../model/cell';
 import type { Values } from '../../../model/values';
-import { wholeWeeks } from '../../../trade/calendar';
+import { wholeWeeks } from '../../../trade/week';
 import { say, type Phrase } from '../../text/phrase';
 import type { Format } from '../../text/numberFormat';
 import { shown } from '../../text/quantities';
