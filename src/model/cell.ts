@@ -54,3 +54,8 @@ export interface Cell {
   readonly choices: readonly NamedChoice[];
   readonly note: string;
 }
+
+/** Whether an input may take any number, so that it can be moved over a range; else it has named choices. */
+export function isQuantity({ choices }: Pick<Cell, 'choices'>): boolean {
+  return choices.length === 0;
+}

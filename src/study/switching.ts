@@ -1,5 +1,6 @@
 import { decimal, type Decimal } from '../core/number';
 import { finish, within, type Steps } from '../core/steps';
+import { isQuantity } from '../model/cell';
 import type { Question } from '../model/response';
 import { lever, type Lever } from '../model/view';
 import { shortestNear } from './bracket';
@@ -130,7 +131,7 @@ export function* switchingValuesInSteps(
   const found: SwitchingValue[] = [];
   for (const [i, moved] of inputs.entries()) {
     const share = [i / inputs.length, (i + 1) / inputs.length] as const;
-    if (triesChoices && moved.cell.choices.length > 0) {
+    if (triesChoices && !isQuantity(moved.cell)) {
       found.push(switchingChoice(question, moved, target));
       yield share[1];
     } else found.push(yield* within(...share, switchingValue(question, moved, target, rangeOf(moved))));

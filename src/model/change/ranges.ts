@@ -1,5 +1,5 @@
 import { decimal, numberToText, type Decimal } from '../../core/number';
-import type { Cell } from '../cell';
+import { isQuantity, type Cell } from '../cell';
 import type { Model } from '../model';
 import { isNumber, readNumber } from '../readNumber';
 import { field, sourceOf, type Sheet } from '../sheet';
@@ -86,8 +86,7 @@ export function rangeAround(value: Decimal, percent: number, unitText: string): 
 function numberOutside({ sheet }: Pick<Model, 'sheet'>, cell: Cell): Decimal | undefined {
   const row = sheet.rows[indexOfRow(sheet, cell.row)];
   const number = row === undefined ? undefined : readNumber(field(row, 'formula'));
-  if (cell.range === undefined || cell.choices.length > 0 || number === undefined || !isNumber(number))
-    return undefined;
+  if (cell.range === undefined || !isQuantity(cell) || number === undefined || !isNumber(number)) return undefined;
   return number.lt(cell.range.low) || number.gt(cell.range.high) ? number : undefined;
 }
 

@@ -1,7 +1,7 @@
 import { wording } from '../../language/wording';
 import type { Dimension } from '../../core/dimension';
 import { isCurrency } from '../../core/unit';
-import type { Cell } from '../../model/cell';
+import { isQuantity, type Cell } from '../../model/cell';
 import type { Model, Plan } from '../../model/model';
 
 /** A common question that one press of a button asks: how far an input may go. */
@@ -113,7 +113,7 @@ function weight({ words }: Kind, { label, name, group }: Cell): number {
  */
 export function usualQuestions({ cells }: Model, plan: Plan, bearing: (input: Cell) => number): UsualQuestion[] {
   // The questions ask how far a number may go, which named choices do not.
-  const inputs = cells.filter(({ id, choices }) => plan.contents[id]?.kind === 'input' && choices.length === 0);
+  const inputs = cells.filter((cell) => plan.contents[cell.id]?.kind === 'input' && isQuantity(cell));
   return kinds.flatMap((kind) => {
     const fitting = inputs
       .filter(({ unit }) => unit !== undefined && kind.fits(unit.dimension))

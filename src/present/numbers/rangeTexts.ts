@@ -1,6 +1,6 @@
 import { wording } from '../../language/wording';
 import { decimal, type Decimal } from '../../core/number';
-import type { Cell } from '../../model/cell';
+import { isQuantity, type Cell } from '../../model/cell';
 import { fittedRange, keptWidth, type KeptWidth, type RangeTexts } from '../../model/change/ranges';
 import { hasForeignRange } from './standings';
 import { isOutside } from './rangeSteps';
@@ -39,8 +39,8 @@ export interface RangeOffer {
 
 /** Undefined where the number lies in its range and that is no one else's, or where there is none that could follow. */
 export function rangeOffer(cell: Cell, value: Decimal, source: string, format: Format): RangeOffer | undefined {
-  const { range, choices } = cell;
-  if (range === undefined || choices.length > 0) return undefined;
+  const { range } = cell;
+  if (range === undefined || !isQuantity(cell)) return undefined;
   const isOff = isOutside(range, value);
   if (!isOff && !hasForeignRange(source)) return undefined;
   const ends = fittedRange(cell, value);

@@ -1,4 +1,4 @@
-import type { Cell } from '../../model/cell';
+import { isQuantity, type Cell } from '../../model/cell';
 import type { CellError } from '../../model/values';
 import { wordsOf } from '../../model/choices';
 import type { Format } from '../text/numberFormat';
@@ -30,5 +30,5 @@ export function differenceText(a: ShownValue, b: ShownValue, cell: Cell, format:
   const isTruth = a.content?.kind === 'calculated' && a.content.gives === 'truth';
   if (isTruth || a.number.isNaN() || b.number.isNaN()) return '';
   if (a.number.eq(b.number)) return entryTexts.same;
-  return cell.choices.length > 0 ? '' : format.difference(a.number, b.number, cell.unit);
+  return isQuantity(cell) ? format.difference(a.number, b.number, cell.unit) : '';
 }

@@ -1,6 +1,6 @@
 import { wordingOf } from '../../language/wording';
 import type { Decimal } from '../../core/number';
-import type { Cell } from '../../model/cell';
+import { isQuantity, type Cell } from '../../model/cell';
 import { wordsOf } from '../../model/choices';
 import { cellNamed, givesTruth, type Model } from '../../model/model';
 import type { Values } from '../../model/values';
@@ -63,7 +63,7 @@ const bestWords: Readonly<Record<Better, string>> = {
 
 function rowOf({ model, values, nameOf, format }: AllPlans, cell: Cell): ResultRow {
   const isTruth = model.plans.some((plan) => givesTruth(plan, cell.id));
-  const isWords = isTruth || cell.choices.length > 0;
+  const isWords = isTruth || !isQuantity(cell);
   const numbers = model.plans.map((_plan, p) => values[p]!.numbers[cell.id]!);
   const way = isWords ? undefined : betterWay(cell);
   const best = way === undefined ? new Set<number>() : bestAmong(numbers, way);

@@ -1,5 +1,5 @@
 import { wording } from '../../language/wording';
-import type { Cell } from '../../model/cell';
+import { isQuantity, type Cell } from '../../model/cell';
 import { reach } from '../../model/graph';
 import type { Model, Plan } from '../../model/model';
 import { headlineTexts } from '../page/headlineTexts';
@@ -36,6 +36,11 @@ export function resultGroups(model: Model, plans: readonly number[]): EntryGroup
 /** The inputs that can be moved: every input of a plan, decisions too. */
 export function inputGroups(model: Model, plan: Plan): EntryGroup[] {
   return grouped(model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input'));
+}
+
+/** The inputs of a plan that can be moved over a range. */
+export function quantityGroups(model: Model, plan: Plan): EntryGroup[] {
+  return grouped(model.cells.filter((cell) => plan.contents[cell.id]?.kind === 'input' && isQuantity(cell)));
 }
 
 /** What is an input in any plan. */

@@ -1,5 +1,5 @@
 import type { Decimal } from '../../core/number';
-import type { Cell } from '../../model/cell';
+import { isQuantity, type Cell } from '../../model/cell';
 import { wordsOf } from '../../model/choices';
 import type { Model } from '../../model/model';
 import type { Values } from '../../model/values';
@@ -30,7 +30,7 @@ export interface ComparedEntry {
 function numberIn({ model, values }: PlanPair, plan: number, cell: Cell): Decimal | undefined {
   const content = model.plans[plan]?.contents[cell.id];
   const isTruth = content?.kind === 'calculated' && content.gives === 'truth';
-  return isTruth || cell.choices.length > 0 ? undefined : values[plan]?.numbers[cell.id];
+  return isTruth || !isQuantity(cell) ? undefined : values[plan]?.numbers[cell.id];
 }
 
 function shownIn({ model, values, format }: PlanPair, plan: number, cell: Cell): string {

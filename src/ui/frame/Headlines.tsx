@@ -1,7 +1,7 @@
 import { letterOf } from '../../present/text/planLetter';
 import { createMemo, createRenderEffect, createSignal, For, lazy, onMount, Show, Suspense, type JSX } from 'solid-js';
 import type { Decimal } from '../../core/number';
-import type { Cell } from '../../model/cell';
+import { isQuantity, type Cell } from '../../model/cell';
 import { wordsOf } from '../../model/choices';
 import { unknownNumber } from '../app/store/cellSignals';
 import { decimalsFor } from '../../present/text/digits';
@@ -123,7 +123,7 @@ function HeadlineDifference(props: { cell: Cell; columns: readonly number[] }): 
   const decimals = createMemo(() => Math.max(...now().map((value) => decimalsFor(value, props.cell.unit))));
   const text = createMemo(() => {
     const [a, b] = now();
-    if (a === undefined || b === undefined || a.isNaN() || b.isNaN() || props.cell.choices.length > 0) return '';
+    if (a === undefined || b === undefined || a.isNaN() || b.isNaN() || !isQuantity(props.cell)) return '';
     return localFormat.difference(a, b, props.cell.unit, decimals());
   });
   return (
@@ -151,8 +151,7 @@ function Change(props: { from: Decimal; to: Decimal; cell: Cell; decimals?: numb
   const number = document.createTextNode('');
   const element = (<span class="change">{number}</span>) as HTMLElement;
   createRenderEffect<string>((before) => {
-    const isChanged =
-      props.cell.choices.length === 0 && !props.from.isNaN() && !props.to.isNaN() && !props.from.eq(props.to);
+    const isChanged = isQuantity(props.cell) && !props.from.isNaN() && !props.to.isNaN() && !props.from.eq(props.to);
     const way = !isChanged ? 'none' : props.to.gt(props.from) ? 'up' : 'down';
     if (way !== before) element.dataset.way = way;
     writeText(number, isChanged ? localFormat.difference(props.from, props.to, props.cell.unit, props.decimals) : '');

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { chosenEntry, inputGroups, resultGroups, type EntryGroup } from '../../../src/present/results/entryGroups';
+import {
+  chosenEntry,
+  inputGroups,
+  quantityGroups,
+  resultGroups,
+  type EntryGroup,
+} from '../../../src/present/results/entryGroups';
 import { modelOf, planOf } from '../../model/table';
 
 const model = modelOf(`
@@ -26,6 +32,11 @@ describe('what can be asked about', () => {
 describe('what can be moved', () => {
   it('is every input of the plan, decisions too', () => {
     expect(told(inputGroups(model, planOf(model, 'B')))).toEqual(['Selling: price,fee', 'Other: lone,twice']);
+  });
+  it('over a range is every input but those of named choices', () => {
+    const choices = modelOf('plug: 1 | choices: 1 one-use; 2 reusable\nwage: 20\ncost: plug * wage');
+    expect(told(inputGroups(choices, planOf(choices)))).toEqual(['Other: plug,wage']);
+    expect(told(quantityGroups(choices, planOf(choices)))).toEqual(['Other: wage']);
   });
 });
 

@@ -1,4 +1,4 @@
-import type { Cell } from '../../../model/cell';
+import { isQuantity, type Cell } from '../../../model/cell';
 import type { Model, Plan } from '../../../model/model';
 import type { Question } from '../../../model/response';
 import { lever, uncertain, type Lever } from '../../../model/view';
@@ -11,11 +11,6 @@ import { affectedBy } from '../../results/entryGroups';
 export interface MovingInput {
   readonly lever: Lever;
   readonly range: SearchRange;
-}
-
-/** Whether an input may take any number, so that it can be moved over a range. */
-export function isQuantity({ choices }: Pick<Cell, 'choices'>): boolean {
-  return choices.length === 0;
 }
 
 /** How much the result changes between the ends of an input's range; 0 for an input without one. */

@@ -1,3 +1,4 @@
+import { isQuantity } from '../../../model/cell';
 import type { Question } from '../../../model/response';
 import type { Lever } from '../../../model/view';
 import { spiderLine, type SpiderLine } from '../../../study/spider';
@@ -6,7 +7,7 @@ import type { ShownBar } from '../tornado/bars';
 /** At most this many lines can be told apart. */
 const most = 5;
 
-/** The inputs with the longest bars. Those in `atZero` are 0 today and have no line, as no change is a share of 0. */
+/** The quantities with the longest bars. Those in `atZero` are 0 today: no change is a share of 0, so none has a line. */
 export interface Tops {
   readonly levers: readonly Lever[];
   readonly atZero: readonly Lever[];
@@ -18,7 +19,7 @@ export function topsOf(bars: readonly ShownBar[]): Tops {
   const atZero: Lever[] = [];
   for (const { lever, swing } of bars) {
     if (levers.length === most) break;
-    if (swing.isZero() || swing.isNaN()) continue;
+    if (swing.isZero() || swing.isNaN() || !isQuantity(lever.cell)) continue;
     (lever.base.isZero() ? atZero : levers).push(lever);
   }
   return { levers, atZero };

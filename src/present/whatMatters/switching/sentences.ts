@@ -2,6 +2,7 @@ import { wording, wordingOf } from '../../../language/wording';
 import type { Switch } from './switchingInput';
 import { switchingTexts } from './texts';
 import { decimal, type Decimal } from '../../../core/number';
+import { isQuantity } from '../../../model/cell';
 import { wordsOf } from '../../../model/choices';
 import { plainly, say, sentences, type Phrase } from '../../text/phrase';
 import { spoken } from '../../text/spokenNumber';
@@ -68,8 +69,8 @@ export function switchTable(lines: readonly SwitchLine[]): DataTable {
 }
 
 /** `16 days`; the words of a choice alone. */
-function withUnitAfter(text: string, { unitText, choices }: Switch['cell']): string {
-  return choices.length > 0 ? text : numberWithUnit(text, unitText);
+function withUnitAfter(text: string, cell: Switch['cell']): string {
+  return isQuantity(cell) ? numberWithUnit(text, cell.unitText) : text;
 }
 
 /** How far the first of the switching values is from today. */

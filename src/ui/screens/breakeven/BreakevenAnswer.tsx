@@ -1,6 +1,6 @@
 import { createMemo, lazy, mergeProps, Show, Suspense, type Component, type JSX } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
-import type { Cell } from '../../../model/cell';
+import { isQuantity, type Cell } from '../../../model/cell';
 import { Waiting } from '../../kit/sections/Waiting';
 import { hasFurther } from '../../../present/allPlans/plans';
 import type { ResultLines, Subject } from '../../../present/results/resultLines';
@@ -35,7 +35,7 @@ export function BreakevenAnswer(props: BreakevenAskedProps): JSX.Element {
   });
   const settings = createBreakevenSettings(asked);
   const part = (): Component<PartProps> => {
-    const ofChoices = props.input.choices.length > 0;
+    const ofChoices = !isQuantity(props.input);
     if (settings.isAll()) return ofChoices ? AllPlansChoices : AllPlans;
     return ofChoices ? ChoicesAnswer : PairAnswer;
   };
@@ -44,7 +44,7 @@ export function BreakevenAnswer(props: BreakevenAskedProps): JSX.Element {
       <Suspense fallback={<Waiting class="quiet wait">{commonTexts.oneMoment}</Waiting>}>
         <Dynamic component={part()} {...props} settings={settings} compared={compared()} />
       </Suspense>
-      <Show when={props.input.choices.length === 0}>
+      <Show when={isQuantity(props.input)}>
         <TwoWay
           {...props}
           view={settings.view()}

@@ -1,7 +1,7 @@
 import { isHiddenError, type ShownValue } from '../../../present/numbers/shownValue';
 import { createMemo, Match, Switch, type JSX } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
-import type { Cell } from '../../../model/cell';
+import { isQuantity, type Cell } from '../../../model/cell';
 import { wordsOf } from '../../../model/choices';
 import { localFormat } from '../../app/preferences/localFormat';
 import { usePage } from '../../app/pageContext';
@@ -39,7 +39,7 @@ export function EntryValue(props: EntryValueProps): JSX.Element {
       <Match when={input()}>
         {(content) => (
           <Dynamic
-            component={props.cell.choices.length > 0 ? ChoiceValue : InputValue}
+            component={isQuantity(props.cell) ? InputValue : ChoiceValue}
             cell={props.cell}
             plan={props.plan}
             content={content()}

@@ -1,6 +1,7 @@
 import { createMemo, createUniqueId, For, Show, type JSX } from 'solid-js';
 import { numberToText } from '../../../core/number';
 import { isNumber, readNumber } from '../../../model/readNumber';
+import { isQuantity } from '../../../model/cell';
 import { wordsOf } from '../../../model/choices';
 import { entryTexts } from '../../../present/numbers/entryTexts';
 import { fieldName } from '../../../present/numbers/spokenField';
@@ -45,7 +46,7 @@ export function OwnNumberView(props: OwnNumberViewProps): JSX.Element {
   const place = createMemo((): FieldKey => ({ row: props.own.cell.row, column: props.own.column }), undefined, {
     equals: (a, b) => a.row === b.row && a.column === b.column,
   });
-  const isChoice = (): boolean => props.own.cell.choices.length > 0;
+  const isChoice = (): boolean => !isQuantity(props.own.cell);
   return (
     <div class="own-number" ref={box}>
       <Show when={place()} keyed>

@@ -45,6 +45,12 @@ describe('lines', () => {
     const { levers } = topsOf(tornadoOf('a: 2 | range: 0 4\nb: 2 | range: 0 4\nr: 1 / a + b * 0', 'alone').bars);
     expect(levers).toEqual([]);
   });
+  it('are none for named choices, of which there is no per cent', () => {
+    const choices = 'plug: 1 | range: 1 2 | shape: either | choices: 1 one-use; 2 reusable';
+    const { bars } = tornadoOf(`${choices}\na: 2 | range: 1 3\nr: a * plug`, 'alone');
+    expect(bars.map(({ lever }) => lever.cell.name)).toContain('plug');
+    expect(topsOf(bars).levers.map(({ cell }) => cell.name)).toEqual(['a']);
+  });
   it('come in float64 first, then exactly, the steepest first', () => {
     const { question, bars } = tornadoOf(two, 'alone');
     const found = [...spiderLines({ question, ...topsOf(bars) })].filter((one) => one !== undefined);

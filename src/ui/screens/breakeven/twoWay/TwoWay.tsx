@@ -6,7 +6,7 @@ import type { SearchRange } from '../../../../study/searchRange';
 import type { Targets } from '../../../../present/breakeven/curve/quickStudy';
 import { claimOf, subjectOf } from '../../../../present/breakeven/sentences';
 import type { LineView } from '../../../../present/breakeven/view';
-import { inputGroups, type EntryGroup } from '../../../../present/results/entryGroups';
+import { quantityGroups, type EntryGroup } from '../../../../present/results/entryGroups';
 import { createProgressive } from '../../../kit/background/progressive';
 import { EntryChooser } from '../../../kit/choosers/EntryChooser';
 import { resultQuestion } from '../../../app/store/resultQuestion';
@@ -17,7 +17,7 @@ import { secondInputSetting } from '../../../app/preferences/settings/breakeven'
 import { MethodLink } from '../../../kit/method/MethodLink';
 import type { ScreenProps } from '../../../app/screenProps';
 import { searchPair, type Pair } from '../../../../present/breakeven/twoWay/surfaces';
-import { isQuantity, movingOf, usualSecond } from '../../../../present/breakeven/twoWay/pair';
+import { movingOf, usualSecond } from '../../../../present/breakeven/twoWay/pair';
 import type { TwoWayContext } from '../../../../present/breakeven/twoWay/sentences';
 import { TwoWayAnswer } from './TwoWayAnswer';
 import { twoWayTexts } from '../../../../present/breakeven/twoWay/texts';
@@ -94,11 +94,8 @@ function createSecond(props: TwoWayProps): Second {
   const plan = (): Plan | undefined => props.store.shape().plans[props.plan];
   const groups = createMemo((): EntryGroup[] => {
     const all = plan();
-    return (all === undefined ? [] : inputGroups(props.store.shape(), all))
-      .map(({ heading, cells }) => ({
-        heading,
-        cells: cells.filter((cell) => cell.id !== props.input.id && isQuantity(cell)),
-      }))
+    return (all === undefined ? [] : quantityGroups(props.store.shape(), all))
+      .map(({ heading, cells }) => ({ heading, cells: cells.filter(({ id }) => id !== props.input.id) }))
       .filter(({ cells }) => cells.length > 0);
   });
   const usual = createMemo(

@@ -5,7 +5,7 @@ import { Waiting } from '../../../kit/sections/Waiting';
 import { question } from '../../../../model/response';
 import type { Values } from '../../../../model/values';
 import { lever } from '../../../../model/view';
-import { chosenEntry, inputGroups } from '../../../../present/results/entryGroups';
+import { chosenEntry, quantityGroups } from '../../../../present/results/entryGroups';
 import { createProgressive } from '../../../kit/background/progressive';
 import { EntryChooser } from '../../../kit/choosers/EntryChooser';
 import { createInputAsked } from '../../../kit/choosers/inputAsked';
@@ -31,7 +31,7 @@ export function CostsAsking(props: SideAskingProps): JSX.Element {
   const ones = createMemo(() => chosenOnes(props.all, props.choice.get(sideBySideSetting)));
   const groups = createMemo(() => {
     const plan = props.store.shape().plans[props.planIndex];
-    return plan === undefined ? [] : inputGroups(props.store.shape(), plan);
+    return plan === undefined ? [] : quantityGroups(props.store.shape(), plan);
   });
   const asked = createInputAsked(props);
   const input = createMemo(() => chosenEntry(groups(), asked()));

@@ -1,6 +1,7 @@
 import { createMemo, lazy, Show, type JSX } from 'solid-js';
 import { LazySection } from '../../../kit/sections/LazySection';
 import type { ScreenProps } from '../../../app/screenProps';
+import { quantityGroups } from '../../../../present/results/entryGroups';
 import { candidates } from '../../../../present/whatMatters/costs/candidates';
 import { whatMattersTexts } from '../../../../present/whatMatters/texts';
 
@@ -8,13 +9,14 @@ const SideAsking = lazy(async () => ({ default: (await import('./CostsAsking')).
 
 /**
  * Several results of one unit against one input, such as the cost of a plant by kind of plug; nothing where there are
- * fewer than two.
+ * fewer than two, or no input that could move them.
  */
 export function CostsSideBySide(props: ScreenProps): JSX.Element {
   const planIndex = (): number => (props.choice.whose() === 'against' ? (props.against ?? props.plan) : props.plan);
   const all = createMemo(() => {
-    const plan = props.store.shape().plans[planIndex()];
-    return plan === undefined ? [] : candidates(props.store.shape(), plan);
+    const shape = props.store.shape();
+    const plan = shape.plans[planIndex()];
+    return plan === undefined || quantityGroups(shape, plan).length === 0 ? [] : candidates(shape, plan);
   });
   return (
     <Show when={all().length > 1}>
