@@ -23,6 +23,8 @@ export interface RoundResult {
   readonly undone: boolean;
   /** How long the machine kept this program waiting around the kill; what is promised is late by as much. */
   readonly stalled: number;
+  /** Whether the browser had thrown its database away, and the program put the models back. */
+  readonly putBack: boolean;
   readonly faults: readonly string[];
 }
 
@@ -75,6 +77,13 @@ async function appShows(
   return failed > 0 || shown === '' ? ['the app does not open what was kept', ...wrong] : wrong;
 }
 
+/** Models of earlier rounds that are no longer there; those that are there are added to them. */
+function gone(known: Set<string>, { models }: ShelfOnDisk): string[] {
+  const missing = [...known].filter((name) => !models.has(name));
+  for (const name of models.keys()) known.add(name);
+  return missing.map((name) => `${name}: the model is gone`);
+}
+
 /**
  * Kills the browser at random moments of work and looks at what is on the disk.
  * @param address of the built site
@@ -89,6 +98,7 @@ export async function killRounds(
   const results: RoundResult[] = [];
   const chance = chanceOf(seed);
   const stalls = watchStalls();
+  const known = new Set<string>();
   try {
     for (let round = 1; round <= rounds; round += 1) {
       const [play, run] = plays[(round - 1) % plays.length]!;
@@ -99,13 +109,16 @@ export async function killRounds(
       const again = await startBrowser(profile);
       const onDisk = await readShelf(again.context, address);
       const faults = [...onDisk.faults, ...(await appShows(again.context, address, onDisk))];
+      // What the browser itself has lost is back once the program was opened.
+      const after = await readShelf(again.context, address);
+      faults.push(...gone(known, after));
       await again.kill();
-      const each = pages.map((page) => compared(page, onDisk, killed, stalled));
+      const each = pages.map((page) => compared(page, onDisk.isLost ? after : onDisk, killed, stalled));
       faults.push(...each.flatMap(([, fault]) => (fault === '' ? [] : fault)));
       const typed = pages.reduce((sum, page) => sum + page.typed.length, 0);
       const hasStep = onDisk.newest?.before !== undefined;
       const lost = Math.max(0, ...each.map(([one]) => one));
-      const result = { play, typed, lost, undone: hasStep, stalled, faults };
+      const result = { play, typed, lost, undone: hasStep, stalled, putBack: onDisk.isLost && known.size > 0, faults };
       results.push(result);
       told(result);
     }

@@ -10,9 +10,10 @@ const { values } = parseArgs({
 const server = await preview({ preview: { host: '127.0.0.1', port: 0 }, logLevel: 'error' });
 const address = server.resolvedUrls?.local[0]?.replace(/\/$/, '') ?? '';
 const given = { rounds: Number(values.rounds), seed: Number(values.seed) };
-const results = await killRounds(given, address, ({ play, typed, lost, undone, stalled, faults }) => {
+const results = await killRounds(given, address, ({ play, typed, lost, undone, stalled, putBack, faults }) => {
   const times = [`oldest lost ${lost} ms before the kill`, `stalled ${stalled} ms`];
-  const parts = [play, `${typed} typed`, ...times, undone ? 'a step undone' : 'no step kept', ...faults];
+  const steps = [undone ? 'a step undone' : 'no step kept', ...(putBack ? ['put back from second copies'] : [])];
+  const parts = [play, `${typed} typed`, ...times, ...steps, ...faults];
   console.log(parts.join(', '));
 });
 await server.close();
@@ -20,6 +21,6 @@ console.log(`\n${killTable(results)}`);
 console.log(`
 typed: keys and titles; median and oldest: ms before the kill at which the oldest lost one was typed; late: rounds in
 which that was more than 100 ms; stalled: ms for which the machine kept this program waiting; faults: torn or
-unreadable records, steps that undo does not take back as they were kept, and losses older than 100 ms and the stall of
-their round`);
+unreadable records, models of earlier rounds that are gone, steps that undo does not take back as they were kept, and
+losses older than 100 ms and the stall of their round`);
 if (results.some(({ faults }) => faults.length > 0)) process.exitCode = 1;

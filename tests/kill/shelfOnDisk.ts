@@ -9,6 +9,8 @@ import { isShelfVersion } from '../../src/ui/app/shelf/versions';
 
 /** The stores of the database as the page gives them, a file's bytes as a list of numbers. */
 interface Stores {
+  /** Whether the browser had no database, as it has after it found its own damaged. */
+  readonly isLost: boolean;
   readonly files: readonly (readonly [string, Record<string, unknown>])[];
   readonly works: readonly (readonly [string, unknown])[];
   readonly versions: readonly unknown[];
@@ -19,8 +21,15 @@ interface Stores {
 function readStores(): Promise<Stores> {
   return new Promise((give, fail) => {
     const opening = indexedDB.open('raftmargin shelf');
-    opening.onerror = () => fail(opening.error ?? new Error('not opened'));
-    opening.onupgradeneeded = () => opening.transaction?.abort();
+    let isLost = false;
+    opening.onerror = () => {
+      if (isLost) give({ isLost, files: [], works: [], versions: [], steps: [] });
+      else fail(opening.error ?? new Error('not opened'));
+    };
+    opening.onupgradeneeded = () => {
+      isLost = true;
+      opening.transaction?.abort();
+    };
     opening.onsuccess = () => {
       const names = ['files', 'works', 'versions', 'steps'];
       const transaction = opening.result.transaction(names);
@@ -37,6 +46,7 @@ function readStores(): Promise<Stores> {
           ([key, file]) => [key, { ...file, bytes: [...(file['bytes'] as Uint8Array)] }] as const,
         );
         give({
+          isLost,
           files: listed,
           works,
           versions: versions.map(([, value]) => value),
@@ -58,6 +68,8 @@ interface OnDisk {
 
 /** What is on the disk: models by their file's name, and what is wrong with any record. */
 export interface ShelfOnDisk {
+  /** Whether the browser had no database. */
+  readonly isLost: boolean;
   readonly models: ReadonlyMap<string, OnDisk>;
   readonly faults: readonly string[];
   /** The model that the app opens; undefined where that is a sample, or none can be read. */
@@ -93,7 +105,7 @@ export async function readShelf(context: BrowserContext, address: string): Promi
   const page = await context.newPage();
   await page.route('**/nothing', (route) => route.fulfill({ contentType: 'text/html', body: 'nothing' }));
   await page.goto(`${address}/nothing`);
-  const { files, works, versions, steps } = await page.evaluate(readStores);
+  const { isLost, files, works, versions, steps } = await page.evaluate(readStores);
   await page.close();
   const byId = new Map(files);
   const faults: string[] = [];
@@ -117,5 +129,5 @@ export async function readShelf(context: BrowserContext, address: string): Promi
   const [newest] = works
     .filter(([, work]) => isShelfWork(work))
     .sort(([, a], [, b]) => (b as ShelfWork).at - (a as ShelfWork).at);
-  return { models, faults, newest: [...models.values()].find(({ work }) => work.id === newest?.[0]) };
+  return { isLost, models, faults, newest: [...models.values()].find(({ work }) => work.id === newest?.[0]) };
 }

@@ -148,6 +148,7 @@ function createKeeping(
     onSaved: () => void keeper.saveVersion().catch(keeper.sayNoVersion),
   });
   const keeper = createKeeper(page, { ...shelf, beginning, say: fileActions.say });
+  if (beginning.news) fileActions.say(beginning.news);
   return { fileActions, keeper };
 }
 

@@ -28,12 +28,19 @@ export interface Beginning {
   readonly isUnwritten?: boolean;
   /** Why the storage cannot be used; blank where it can. */
   readonly failure: string;
+  /** What is to be said of models that were put back; blank where none were. */
+  readonly news?: string;
 }
 
 /** What the beginning needs of the browser: its storage. */
 export interface Kept {
   readonly database: ShelfDatabase;
   readonly memory: PageMemory;
+  /**
+   * Puts models back from their second copies where the browser has lost its database; gives what is to be said of it,
+   * blank where none were put back.
+   */
+  readonly putBack: () => Promise<string>;
   /** Moves work kept by an earlier version of the program onto the shelf, once. */
   readonly moveOldWork: () => Promise<void>;
 }
@@ -65,10 +72,8 @@ function newest(all: ReadonlyMap<string, unknown>): ShelfWork | undefined {
   return works.sort((a, b) => b.at - a.at)[0];
 }
 
-async function opened(kept: Kept): Promise<Beginning> {
+async function shown(kept: Kept, ahead: Promise<Snapshot> | undefined): Promise<Beginning> {
   const { database, memory } = kept;
-  const ahead = sampleAhead(kept);
-  await kept.moveOldWork();
   const own = memory.model();
   const id = own ?? newest(await database.list())?.id;
   if (id === undefined) return ahead === undefined ? sample('') : ofSample(await ahead, '');
@@ -82,6 +87,13 @@ async function opened(kept: Kept): Promise<Beginning> {
   const lock = lockModel(id);
   const isFollowing = !(await lock.held);
   return { ...reopen(file, done), work: done, lock, isFollowing, isUnwritten: left !== undefined, failure: '' };
+}
+
+async function opened(kept: Kept): Promise<Beginning> {
+  const ahead = sampleAhead(kept);
+  const news = await kept.putBack();
+  await kept.moveOldWork();
+  return { ...(await shown(kept, ahead)), news };
 }
 
 /**

@@ -1,12 +1,14 @@
 import { openDB, type DBSchema, type IDBPDatabase, type IDBPObjectStore, type StoreNames } from 'idb';
 import { shelfTexts } from '../../../present/page/shelfTexts';
-import type { ShelfFile, ShelfVersion, ShelfWork } from './record';
+import type { ShelfFile, ShelfVersion, ShelfWork, WholeModel } from './record';
 import type { StepsWriting } from './steps/stepRecord';
 
 /** The browser's storage of models, each under its id. Every method rejects where the browser refuses storage. */
 export interface ShelfDatabase {
   /** All work by id, also work that this version cannot read. */
   list(): Promise<Map<string, unknown>>;
+  /** The ids of all work. */
+  ids(): Promise<string[]>;
   read(id: string): Promise<{ readonly file: unknown; readonly work: unknown }>;
   /**
    * Writes work, its file unless that is stored already, and the steps of undo that lead to it: all or nothing.
@@ -15,6 +17,8 @@ export interface ShelfDatabase {
   write(work: ShelfWork, file: ShelfFile | undefined, steps?: StepsWriting): Promise<boolean>;
   /** Stores a value under an id, unless that id is taken. */
   setAside(id: string, value: unknown): Promise<void>;
+  /** Stores models of which the database has none under their ids: all or nothing. */
+  putBack(models: readonly WholeModel[]): Promise<void>;
   /** Removes a model with its file, its versions and its steps. */
   remove(id: string): Promise<void>;
   /** The versions of a model, the newest first, at most as many as asked for; also those that cannot be read. */
@@ -89,6 +93,35 @@ function stepDeeds(store: StepStore, id: string, { put, stay: [first, last] }: S
   ];
 }
 
+function wholeModelsIn(database: () => Promise<IDBPDatabase<Schema>>): Pick<ShelfDatabase, 'putBack' | 'remove'> {
+  return {
+    putBack: async (models) => {
+      const transaction = (await database()).transaction(['files', 'works', 'versions'], 'readwrite');
+      const [files, works, versions] = [
+        transaction.objectStore('files'),
+        transaction.objectStore('works'),
+        transaction.objectStore('versions'),
+      ];
+      for (const { file, work, versions: made } of models) {
+        if ((await works.getKey(work.id)) !== undefined) continue;
+        const deeds = [files.put(file, work.id), works.put(work, work.id)];
+        await Promise.all([...deeds, ...made.map((one) => versions.put(one, [work.id, one.number]))]);
+      }
+      await transaction.done;
+    },
+    remove: async (id) => {
+      const transaction = (await database()).transaction(['files', 'works', 'versions', 'steps'], 'readwrite');
+      await Promise.all([
+        transaction.objectStore('files').delete(id),
+        transaction.objectStore('works').delete(id),
+        transaction.objectStore('versions').delete(keysOf(id)),
+        transaction.objectStore('steps').delete(keysOf(id)),
+        transaction.done,
+      ]);
+    },
+  };
+}
+
 /** The one door to the database library. */
 export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
   let once: Promise<IDBPDatabase<Schema>> | undefined;
@@ -110,6 +143,7 @@ export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
       const [keys, values] = await Promise.all([store.getAllKeys(), store.getAll(), done]);
       return new Map(keys.map((key, i) => [key, values[i]]));
     },
+    ids: async () => (await database()).getAllKeys('works'),
     read: async (id) => {
       const transaction = (await database()).transaction(['files', 'works']);
       const [file, work] = await Promise.all([
@@ -137,16 +171,7 @@ export function openShelfDatabase(name = 'raftmargin shelf'): ShelfDatabase {
       if ((await transaction.store.getKey(id)) === undefined) await transaction.store.put(value, id);
       await transaction.done;
     },
-    remove: async (id) => {
-      const transaction = (await database()).transaction(['files', 'works', 'versions', 'steps'], 'readwrite');
-      await Promise.all([
-        transaction.objectStore('files').delete(id),
-        transaction.objectStore('works').delete(id),
-        transaction.objectStore('versions').delete(keysOf(id)),
-        transaction.objectStore('steps').delete(keysOf(id)),
-        transaction.done,
-      ]);
-    },
+    ...wholeModelsIn(database),
     ...versionsIn(database),
   };
 }

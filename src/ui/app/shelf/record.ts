@@ -62,6 +62,13 @@ export interface ShelfVersion {
   readonly own?: Readonly<Record<string, string>> | undefined;
 }
 
+/** A model with its file and its versions. */
+export interface WholeModel {
+  readonly file: ShelfFile;
+  readonly work: ShelfWork;
+  readonly versions: readonly ShelfVersion[];
+}
+
 type Unknown<T> = Partial<Record<keyof T, unknown>>;
 
 function isFieldText(value: unknown): value is FieldText {

@@ -31,7 +31,13 @@ function memory(wasHere: boolean): PageMemory {
 }
 
 function kept(more: Partial<Kept> = {}): Kept {
-  return { database: database(), memory: memory(false), moveOldWork: () => Promise.resolve(), ...more };
+  return {
+    database: database(),
+    memory: memory(false),
+    putBack: () => Promise.resolve(''),
+    moveOldWork: () => Promise.resolve(),
+    ...more,
+  };
 }
 
 test('a browser that was never here asks for the sample while its storage is read, and opens it, once', async () => {
@@ -84,4 +90,14 @@ test('one that the database has is opened from there, whatever file the memory h
 test('a sample that cannot be had is told, not thrown past its reader', async () => {
   fetched.mockImplementation(() => Promise.resolve(new Response('', { status: 404, statusText: 'Not Found' })));
   await expect(begin(kept())).rejects.toThrow('404 Not Found');
+});
+
+test('models that were put back are opened, and it is said', async () => {
+  const shelf = database();
+  const putBack = async (): Promise<string> => {
+    await shelf.write(workOf(), fileOf());
+    return 'They are back.';
+  };
+  const beginning = await begin(kept({ database: shelf, memory: memory(true), putBack }));
+  expect(beginning).toMatchObject({ work: { id: 'one' }, news: 'They are back.' });
 });
