@@ -7,7 +7,7 @@ import type { ShownBar } from '../tornado/bars';
 /** At most this many lines can be told apart. */
 const most = 5;
 
-/** The quantities with the longest bars. Those in `atZero` are 0 today: no change is a share of 0, so none has a line. */
+/** The quantities with the longest bars. Those in `atZero` are 0 today and have no line: no change is a share of 0. */
 export interface Tops {
   readonly levers: readonly Lever[];
   readonly atZero: readonly Lever[];
