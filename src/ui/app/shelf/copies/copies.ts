@@ -14,7 +14,7 @@ import {
 
 /** Makes the second copies. Where the browser allows none, nothing happens: the database has the models. */
 export interface Copies {
-  /** Work, and its file where that is new, is in the database: it is copied soon. */
+  /** Work is in the database: it is copied soon, and at once with its file where that is new. */
   readonly written: (work: ShelfWork, file: ShelfFile | undefined) => void;
   readonly version: (made: ShelfVersion, first: number) => void;
   /** Resolves once a model that is about to be deleted has no copies. */
@@ -64,8 +64,9 @@ export function createCopies(database: ShelfDatabase, opened: () => Promise<Copy
   addEventListener('pagehide', delay.hurry);
   return {
     written: (work, file) => {
-      waiting.set(work.id, { work, file: file ?? waiting.get(work.id)?.file });
+      waiting.set(work.id, { work, file });
       delay.ask();
+      if (file !== undefined) delay.hurry();
     },
     version: (made, first) => {
       void inTurn((storage) => copyVersion(storage, made, first));

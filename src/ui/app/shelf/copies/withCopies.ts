@@ -19,25 +19,32 @@ export async function hasCopies(): Promise<boolean> {
  * unless the browser has lost that.
  */
 export function withCopies(database: ShelfDatabase): ShelfDatabase {
-  let loading: Promise<Copies | undefined> | undefined;
-  const copies = (): Promise<Copies | undefined> =>
-    (loading ??= import('./copies').then(
-      ({ createCopies }) => createCopies(database, () => caches.open(copiesName)),
-      () => (loading = undefined),
-    ));
+  let loading: Promise<Copies> | undefined;
+  const load = async (): Promise<Copies> => {
+    try {
+      const { createCopies } = await import('./copies');
+      return createCopies(database, () => caches.open(copiesName));
+    } catch (reason) {
+      loading = undefined;
+      throw reason;
+    }
+  };
+  const copies = (): Promise<Copies> => (loading ??= load());
+  const none = (): void => undefined;
   return {
     ...database,
     write: async (work, file, steps) => {
       const hasFile = await database.write(work, file, steps);
-      if (hasFile) void copies().then((made) => made?.written(work, file));
+      if (hasFile) copies().then((made) => made.written(work, file), none);
       return hasFile;
     },
     addVersion: async (made, first) => {
       await database.addVersion(made, first);
-      void copies().then((there) => there?.version(made, first));
+      copies().then((there) => there.version(made, first), none);
     },
     remove: async (id) => {
-      await (await copies())?.removed(id);
+      // A copy that stayed would bring the model back: without the part that takes it out, nothing is deleted.
+      await (await copies()).removed(id);
       await database.remove(id);
     },
   };

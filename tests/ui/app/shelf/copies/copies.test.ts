@@ -48,6 +48,13 @@ it('copies work with its file half a second after a change, the last of several'
   expect(await readCopies(cache.storage)).toEqual([{ file: fileOf(), work: wage('16', 7), versions: [] }]);
 });
 
+it('copies a new model at once', async () => {
+  const { cache, copies } = await started();
+  copies.written(wage('15', 6), fileOf());
+  await vi.waitUntil(() => cache.held.size === 2);
+  expect(await wages(cache)).toEqual(['15']);
+});
+
 it('writes by turns, so that a writing cut off leaves the work before', async () => {
   const { cache, copies } = await started();
   for (const [i, text] of ['15', '16'].entries()) {

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { copiesName, hasCopies, withCopies } from '../../../../../src/ui/app/shelf/copies/withCopies';
 import type { ShelfDatabase } from '../../../../../src/ui/app/shelf/database';
 import { database, fileOf, workOf } from '../given';
-import { GivenCache, leavePage } from './givenCaches';
+import { GivenCache } from './givenCaches';
 
 let cache = new GivenCache();
 beforeEach(() => {
@@ -17,10 +17,7 @@ afterEach(() => void vi.stubGlobal('caches', undefined));
 
 async function written(shelf: ShelfDatabase): Promise<void> {
   expect(await shelf.write(workOf(), fileOf())).toBe(true);
-  await vi.waitUntil(() => {
-    leavePage();
-    return cache.held.size === 2;
-  });
+  await vi.waitUntil(() => cache.held.size === 2);
 }
 
 it('copies what is written, its versions too, and takes the copies out with the model', async () => {
@@ -47,4 +44,18 @@ it('writes and removes without a word where the browser has no caches', async ()
   expect(await shelf.write(workOf(), fileOf())).toBe(true);
   await shelf.remove('one');
   expect([await shelf.ids(), await hasCopies()]).toEqual([[], false]);
+});
+
+it('deletes nothing while the part that takes the copies out does not come, and tries again', async () => {
+  const part = '../../../../../src/ui/app/shelf/copies/copies';
+  vi.doMock(part, () => {
+    throw new Error('the part is gone');
+  });
+  const shelf = withCopies(database());
+  expect(await shelf.write(workOf(), fileOf())).toBe(true);
+  await expect(shelf.remove('one')).rejects.toThrow();
+  expect(await shelf.ids()).toEqual(['one']);
+  vi.doUnmock(part);
+  await shelf.remove('one');
+  expect(await shelf.ids()).toEqual([]);
 });
