@@ -84,6 +84,17 @@ test('whoever reads it moves a number, sees all of it anew, and puts it back', a
   await expect(page.getByText('The numbers are as they were sent.')).toBeVisible();
 });
 
+test('what a reader goes to stays where it is', async ({ page }, info) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openLive(page, info);
+  await expect(page.locator('.verdict')).toContainText('of 100 draws', patience);
+  const save = page.getByRole('button', { name: 'Save the model (CSV)' });
+  await save.focus();
+  // Whatever comes into sight by going there is laid out within a frame or two.
+  await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn, 500))));
+  await expect(save).toBeInViewport({ ratio: 1 });
+});
+
 test('Raftmargin opens it as it opens the model', async ({ page }) => {
   await openApp(page);
   await chooseFile(page, { name: 'case.html', mimeType: 'text/html', buffer: Buffer.from(html) });
