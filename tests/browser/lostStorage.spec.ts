@@ -1,12 +1,11 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Page } from '@playwright/test';
-import { startBrowser, type KillableBrowser } from '../kill/browserProcess';
+import { expect, test, type Page } from '@playwright/test';
+import { startBrowser } from '../kill/browserProcess';
 import { tearRecord } from '../kill/tornRecord';
 import { nursery } from './nursery';
 import { csvFile, fieldOf } from './page';
-import { expect, test } from './quietPage';
 
 let profile = '';
 test.beforeEach(() => {
@@ -15,13 +14,13 @@ test.beforeEach(() => {
 test.afterEach(() => rmSync(profile, { recursive: true, force: true, maxRetries: 5 }));
 
 /** Does something with the program in a browser that is then killed. */
-async function session(address: string, act: (page: Page, browser: KillableBrowser) => Promise<void>): Promise<void> {
+async function session(address: string, act: (page: Page) => Promise<void>): Promise<void> {
   const browser = await startBrowser(profile);
   try {
     const page = await browser.context.newPage();
     await page.goto(address);
     await page.getByRole('heading', { name: 'Numbers', exact: true }).waitFor({ state: 'attached' });
-    await act(page, browser);
+    await act(page);
   } finally {
     await browser.kill();
   }

@@ -1,6 +1,7 @@
 import type { Cell } from '../../model/cell';
 import { reach } from '../../model/graph';
 import type { Model } from '../../model/model';
+import { inputsOf } from '../results/entryGroups';
 import { usualQuestions } from './usualQuestions';
 
 /**
@@ -14,7 +15,7 @@ export function usualInput(model: Model, planIndex: number, result: string): str
   const target = model.ids.get(result) ?? -1;
   const moves = ({ id }: Cell): boolean => reach([id], plan.structure.feeds).has(target);
   const asked = usualQuestions(model, plan, (input) => Number(moves(input))).map(({ input }) => input);
-  const inputs = model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input');
+  const inputs = inputsOf(model, plan);
   const ranged = inputs.filter(({ id, range }) => range !== undefined && plan.contents[id]?.own === false);
   return ([...asked, ...ranged].find(moves) ?? ranged[0] ?? inputs[0])?.name ?? '';
 }

@@ -3,6 +3,7 @@ import type { Dimension } from '../../core/dimension';
 import { isCurrency } from '../../core/unit';
 import { isQuantity, type Cell } from '../../model/cell';
 import type { Model, Plan } from '../../model/model';
+import { inputsOf } from '../results/entryGroups';
 
 /** A common question that one press of a button asks: how far an input may go. */
 export interface UsualQuestion {
@@ -111,9 +112,9 @@ function weight({ words }: Kind, { label, name, group }: Cell): number {
  * The usual questions for which a plan of a model has an input.
  * @param bearing how much an input matters for the result; of the inputs that fit, the first with the highest is taken
  */
-export function usualQuestions({ cells }: Model, plan: Plan, bearing: (input: Cell) => number): UsualQuestion[] {
+export function usualQuestions(model: Model, plan: Plan, bearing: (input: Cell) => number): UsualQuestion[] {
   // The questions ask how far a number may go, which named choices do not.
-  const inputs = cells.filter((cell) => plan.contents[cell.id]?.kind === 'input' && isQuantity(cell));
+  const inputs = inputsOf(model, plan).filter(isQuantity);
   return kinds.flatMap((kind) => {
     const fitting = inputs
       .filter(({ unit }) => unit !== undefined && kind.fits(unit.dimension))

@@ -33,14 +33,19 @@ export function resultGroups(model: Model, plans: readonly number[]): EntryGroup
   return headlines.length === 0 ? others : [{ heading: headlineTexts.heading, cells: headlines }, ...others];
 }
 
+/** The inputs of a plan, decisions too, in file order. */
+export function inputsOf({ cells }: Model, { contents }: Plan): Cell[] {
+  return cells.filter(({ id }) => contents[id]?.kind === 'input');
+}
+
 /** The inputs that can be moved: every input of a plan, decisions too. */
 export function inputGroups(model: Model, plan: Plan): EntryGroup[] {
-  return grouped(model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input'));
+  return grouped(inputsOf(model, plan));
 }
 
 /** The inputs of a plan that can be moved over a range. */
 export function quantityGroups(model: Model, plan: Plan): EntryGroup[] {
-  return grouped(model.cells.filter((cell) => plan.contents[cell.id]?.kind === 'input' && isQuantity(cell)));
+  return grouped(inputsOf(model, plan).filter(isQuantity));
 }
 
 /** What is an input in any plan. */

@@ -1,11 +1,10 @@
 import { isQuantity, type Cell } from '../../../model/cell';
-import type { Model, Plan } from '../../../model/model';
 import type { Question } from '../../../model/response';
 import { lever, uncertain, type Lever } from '../../../model/view';
 import { pictureRange } from '../../../study/grid';
 import type { SearchRange } from '../../../study/searchRange';
 import { usualQuestions } from '../usualQuestions';
-import { affectedBy } from '../../results/entryGroups';
+import { affectedBy, inputsOf } from '../../results/entryGroups';
 
 /** An input as it moves, with the range it moves over. */
 export interface MovingInput {
@@ -38,10 +37,6 @@ export function usualSecond(question: Question, first: Cell): Cell | undefined {
   const ranged = uncertain(view).filter(({ cell, inPlan }) => inPlan && isOther(cell));
   const [most] = ranged.map((moved) => ({ moved, far: swing(question, moved) })).sort((a, b) => b.far - a.far);
   return most?.moved.cell ?? inputsOf(view.model, view.plan).find(isOther);
-}
-
-function inputsOf(model: Model, plan: Plan): Cell[] {
-  return model.cells.filter(({ id }) => plan.contents[id]?.kind === 'input');
 }
 
 /** A cell as a moving input, over the given range or its usual one; undefined where it is no input of the plan. */

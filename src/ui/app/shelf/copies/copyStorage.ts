@@ -22,7 +22,7 @@ const about = 'x-raftmargin-file';
 
 const addressOf = (id: string, part: string): string => `${root()}${encodeURIComponent(id)}/${part}`;
 const partOf = (place: Place): string => `work-${place}`;
-const versionPart = (number: number): string => `version-${number}`;
+const versions = 'version-';
 
 async function textOf(storage: CopyStorage, address: string): Promise<unknown> {
   try {
@@ -65,10 +65,10 @@ export async function copyFile(storage: CopyStorage, { bytes, ...told }: ShelfFi
   await storage.put(addressOf(told.id, 'file'), new Response(bytes, { headers }));
 }
 
-/** Adds a version of a model and removes its versions before the number `first`. */
+/** Adds a version of a model and removes the one before the number `first`, the only one that can be there by then. */
 export async function copyVersion(storage: CopyStorage, made: ShelfVersion, first: number): Promise<void> {
-  await storage.put(addressOf(made.id, versionPart(made.number)), Response.json(made));
-  await storage.delete(addressOf(made.id, versionPart(first - 1)));
+  await storage.put(addressOf(made.id, `${versions}${made.number}`), Response.json(made));
+  await storage.delete(addressOf(made.id, `${versions}${first - 1}`));
 }
 
 /** The addresses of all copies, by the id of their model. */
@@ -95,9 +95,9 @@ export async function readCopies(storage: CopyStorage): Promise<WholeModel[]> {
     const works = await Promise.all([copiedWork(storage, id, 'a'), copiedWork(storage, id, 'b')]);
     const [work] = works.filter((one) => one !== undefined).sort((x, y) => y.at - x.at);
     if (file === undefined || work === undefined) continue;
-    const kept = those.filter((address) => address.includes(`/${versionPart(0).slice(0, -1)}`));
-    const versions = await Promise.all(kept.map((address) => textOf(storage, address)));
-    models.push({ file, work, versions: versions.filter(isShelfVersion) });
+    const kept = those.filter((address) => address.startsWith(addressOf(id, versions)));
+    const made = await Promise.all(kept.map((address) => textOf(storage, address)));
+    models.push({ file, work, versions: made.filter(isShelfVersion) });
   }
   return models;
 }
