@@ -1,5 +1,5 @@
 // Asks Lighthouse for its opinion of the built site, as on a phone, and fails below the aims of `scores.ts`:
-// npm run lighthouse -- --runs 3
+// npm run lighthouse -- --runs 3 --slowdown 4
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -20,7 +20,14 @@ const metrics = [
   'speed-index',
 ];
 
-const { values } = parseArgs({ options: { runs: { type: 'string', default: '3' }, with: { type: 'string' } } });
+const { values } = parseArgs({
+  options: {
+    runs: { type: 'string', default: '3' },
+    // How many times slower the phone is than this machine. Lighthouse's 4 is for one of index 1500 to 2000.
+    slowdown: { type: 'string', default: '4' },
+    with: { type: 'string' },
+  },
+});
 const folder = mkdtempSync(join(tmpdir(), 'lighthouse-'));
 
 /** One run; `--with` names an installed copy of Lighthouse, for machines without a network. */
@@ -28,6 +35,7 @@ async function run(address: string): Promise<Report> {
   const output = join(folder, 'report.json');
   const [program, first] = values.with === undefined ? ['npx', ['--yes', lighthouse]] : [values.with, []];
   const words = ['--quiet', '--output=json', `--output-path=${output}`, '--form-factor=mobile'];
+  words.push(`--throttling.cpuSlowdownMultiplier=${values.slowdown}`);
   const flags = '--chrome-flags=--headless=new --no-sandbox --disable-background-networking';
   const env = { ...process.env, CHROME_PATH: findBrowser() ?? '' };
   const child = spawn(program, [...first, address, ...words, flags], { env, stdio: ['ignore', 'ignore', 'inherit'] });
@@ -43,7 +51,8 @@ for (let i = 0; i < Number(values.runs); i += 1) {
   reports.push(report);
   const scores = Object.keys(aims).map((category) => `${category} ${scoreOf(report, category)}`);
   const times = metrics.map((metric) => `${report.audits[metric]?.title} ${report.audits[metric]?.displayValue}`);
-  console.log(`run ${i + 1}: ${scores.join(', ')}\n  ${times.join(', ')}`);
+  const machine = `index of the machine ${report.environment.benchmarkIndex}, slowed down ${values.slowdown} times`;
+  console.log(`run ${i + 1}: ${scores.join(', ')}\n  ${times.join(', ')}\n  ${machine}`);
 }
 await server.close();
 rmSync(folder, { recursive: true });

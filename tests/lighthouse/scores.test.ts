@@ -4,6 +4,7 @@ import { aims, median, scoreOf, shortOf, type Report } from './scores';
 const report = (score: number | null): Report => ({
   categories: Object.fromEntries(Object.keys(aims).map((category) => [category, { score }])),
   audits: {},
+  environment: { benchmarkIndex: 1500 },
 });
 
 it('a score is of 100, and 0 where there is none', () => {

@@ -8,6 +8,8 @@ export const aims: Readonly<Record<string, number>> = {
 
 /** The parts of Lighthouse's report that are read. */
 export interface Report {
+  /** How fast Lighthouse found the machine: 125 to 800 is a phone of the middle, 1500 to 2000 a fast desk machine. */
+  readonly environment: { readonly benchmarkIndex: number };
   readonly categories: Readonly<Record<string, { readonly score: number | null }>>;
   readonly audits: Readonly<
     Record<string, { readonly title: string; readonly score: number | null; readonly displayValue?: string }>
