@@ -59,6 +59,11 @@ export function cellNamed(model: Model, name: string): Cell | undefined {
   return id === undefined ? undefined : model.cells[id];
 }
 
+/** Whether a cell is an input in at least one of some plans. */
+export function isInputInAny(plans: readonly Pick<Plan, 'contents'>[], cell: number): boolean {
+  return plans.some(({ contents }) => contents[cell]?.kind === 'input');
+}
+
 /** Whether a cell is true or false in a plan, rather than a number. */
 export function givesTruth({ contents }: Pick<Plan, 'contents'>, cell: number): boolean {
   const content = contents[cell];

@@ -34,8 +34,8 @@ const folder = mkdtempSync(join(tmpdir(), 'lighthouse-'));
 async function run(address: string): Promise<Report> {
   const output = join(folder, 'report.json');
   const [program, first] = values.with === undefined ? ['npx', ['--yes', lighthouse]] : [values.with, []];
-  const words = ['--quiet', '--output=json', `--output-path=${output}`, '--form-factor=mobile'];
-  words.push(`--throttling.cpuSlowdownMultiplier=${values.slowdown}`);
+  const phone = ['--form-factor=mobile', `--throttling.cpuSlowdownMultiplier=${values.slowdown}`];
+  const words = ['--quiet', '--output=json', `--output-path=${output}`, ...phone];
   const flags = '--chrome-flags=--headless=new --no-sandbox --disable-background-networking';
   const env = { ...process.env, CHROME_PATH: findBrowser() ?? '' };
   const child = spawn(program, [...first, address, ...words, flags], { env, stdio: ['ignore', 'ignore', 'inherit'] });

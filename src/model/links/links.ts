@@ -1,4 +1,4 @@
-import type { Plan } from '../model';
+import { isInputInAny, type Plan } from '../model';
 import { longestWays } from './longestWays';
 import { readsOf } from './reads';
 
@@ -44,7 +44,7 @@ export function linksOf(plans: readonly Plan[]): Links {
     reads: cells.map((_cell, id) => together(reads.map((one) => one[id] ?? []))),
     feeds: cells.map((_cell, id) => together(plans.map(({ structure }) => structure.feeds[id] ?? []))),
     depths: cells.map((_cell, id) => deepest(ways.map((one) => one[id]))),
-    isInput: cells.map((_cell, id) => plans.some(({ contents }) => contents[id]?.kind === 'input')),
+    isInput: cells.map((_cell, id) => isInputInAny(plans, id)),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Cell } from '../../model/cell';
 import { wordsOf } from '../../model/choices';
-import type { Model } from '../../model/model';
+import { isInputInAny, type Model } from '../../model/model';
 import type { Values } from '../../model/values';
 import type { Format } from '../text/numberFormat';
 import { entryTexts } from '../numbers/entryTexts';
@@ -28,16 +28,16 @@ function figureOf(model: Model, values: readonly Values[], cell: Cell, format: F
   return { label: cell.label, unit: printedUnit(cell.unitText), values: each };
 }
 
-function isGiven({ plans }: Model, { id }: Cell): boolean {
-  return plans.some(({ contents }) => contents[id]?.kind === 'input');
-}
-
 /** The numbers that a lesson is computed from: entries that are an input in some plan. */
 export function givenFigures(model: Model, values: readonly Values[], format: Format): Figure[] {
-  return model.cells.filter((cell) => isGiven(model, cell)).map((cell) => figureOf(model, values, cell, format));
+  return model.cells
+    .filter((cell) => isInputInAny(model.plans, cell.id))
+    .map((cell) => figureOf(model, values, cell, format));
 }
 
 /** The results of a lesson. */
 export function resultFigures(model: Model, values: readonly Values[], format: Format): Figure[] {
-  return model.cells.filter((cell) => !isGiven(model, cell)).map((cell) => figureOf(model, values, cell, format));
+  return model.cells
+    .filter((cell) => !isInputInAny(model.plans, cell.id))
+    .map((cell) => figureOf(model, values, cell, format));
 }

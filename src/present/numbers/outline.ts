@@ -1,5 +1,5 @@
 import type { Cell } from '../../model/cell';
-import type { Line, Model } from '../../model/model';
+import { isInputInAny, type Line, type Model } from '../../model/model';
 
 /** Lines under one heading, in file order. */
 export interface OutlineGroup {
@@ -57,12 +57,11 @@ export function sifted(
   sieve: Sieve,
 ): readonly OutlineGroup[] {
   if (sieve.words.trim() === '' && !sieve.onlyInputs) return groups;
-  const isInput = (id: number): boolean => plans.some((plan) => plan.contents[id]?.kind === 'input');
   const stays = (line: Line): boolean => {
     if (line.kind === 'text') return false;
     if (line.kind === 'refused') return passes(line, !sieve.onlyInputs, sieve);
     const cell = cells[line.cell];
-    return cell !== undefined && passes(cell, isInput(line.cell), sieve);
+    return cell !== undefined && passes(cell, isInputInAny(plans, line.cell), sieve);
   };
   const narrowed = groups.map(({ name, lines }) => ({ name, lines: lines.filter(stays) }));
   return narrowed.filter(({ lines }) => lines.length > 0);

@@ -1,6 +1,6 @@
 import { isNumberText } from '../../core/number';
 import { isOwn } from '../../model/change/sources';
-import type { Model, Plan } from '../../model/model';
+import { isInputInAny, type Model, type Plan } from '../../model/model';
 import { field } from '../../model/sheet';
 import { figurePlaces, type FigurePlace } from './figurePlaces';
 import { figuresOf, figuresThatMatter, isYours, isYoursInPart, type Figure } from './standings';
@@ -19,13 +19,12 @@ export interface PlacedFigure extends Figure {
  */
 export function figuresToOwn(model: Model, plans: readonly Plan[], scope: FigureScope): PlacedFigure[] {
   const shared = new Set(model.sheet.rows.filter((row) => isNumberText(field(row, 'formula'))).map(({ row }) => row));
-  const isInput = (id: number): boolean => plans.some(({ contents }) => contents[id]?.kind === 'input');
   const figures =
     scope === 'headlines'
       ? figuresThatMatter(model, plans)
       : figuresOf(
           model,
-          model.cells.filter(({ id }) => isInput(id)),
+          model.cells.filter(({ id }) => isInputInAny(plans, id)),
         );
   return figures
     .filter(({ cell, source }) => source !== '' || shared.has(cell.row))

@@ -1,7 +1,7 @@
 import { wording } from '../../language/wording';
 import { isQuantity, type Cell } from '../../model/cell';
 import { reach } from '../../model/graph';
-import type { Model, Plan } from '../../model/model';
+import { isInputInAny, type Model, type Plan } from '../../model/model';
 import { headlineTexts } from '../page/headlineTexts';
 
 /** Entries under their heading, in file order. */
@@ -50,7 +50,7 @@ export function quantityGroups(model: Model, plan: Plan): EntryGroup[] {
 
 /** What is an input in any plan. */
 export function anyInputGroups({ cells, plans }: Model): EntryGroup[] {
-  return grouped(cells.filter(({ id }) => plans.some(({ contents }) => contents[id]?.kind === 'input')));
+  return grouped(cells.filter(({ id }) => isInputInAny(plans, id)));
 }
 
 /** Every entry. */

@@ -1,6 +1,6 @@
 import type { Cell } from '../../model/cell';
 import { isCounted } from '../../core/unit';
-import type { Model } from '../../model/model';
+import { isInputInAny, type Model } from '../../model/model';
 
 /** An input that holds the clock time for one plant, board or other counted thing. */
 export interface TimingTarget {
@@ -76,6 +76,6 @@ export function targetFor<T extends Pick<TimingTarget, 'cell'>>(
 
 /** Whether a model has an allowance of its own; then the mean belongs in it and not the standard time. */
 export function hasOwnAllowance({ cells, plans }: Model): boolean {
-  const isInput = (id: number): boolean => plans.some(({ contents }) => contents[id]?.kind === 'input');
-  return cells.some(({ id, name, label }) => /allowance|suplemento/i.test(`${name} ${label}`) && isInput(id));
+  const isAllowance = ({ name, label }: Cell): boolean => /allowance|suplemento/i.test(`${name} ${label}`);
+  return cells.some((cell) => isAllowance(cell) && isInputInAny(plans, cell.id));
 }
